@@ -1,0 +1,26 @@
+package org.lifeline.base;
+
+/**
+ * How an iteration ended.
+ *
+ * <p>Immutable and thread-safe.
+ *
+ * @param iterations number of Newton steps in all
+ * @param residual largest scaled residual at the end [-]
+ * @param tolerance the bound that the residual was held to [-]
+ */
+public record Convergence(int iterations, double residual, double tolerance) {
+
+    /**
+     * The record of two stages, one after the other.
+     *
+     * @param next the later stage
+     * @return iterations added, residual and tolerance of the worse stage
+     */
+    public Convergence then(Convergence next) {
+        return new Convergence(
+                iterations + next.iterations,
+                Math.max(residual, next.residual),
+                Math.max(tolerance, next.tolerance));
+    }
+}

@@ -1,0 +1,69 @@
+package org.lifeline.model;
+
+import java.util.List;
+import org.lifeline.base.Violations;
+
+/**
+ * What the clearance account needs beside the arrest: harness stretch, margin, obstructions.
+ *
+ * <p>Immutable and thread-safe.
+ *
+ * @param harnessStretch stretch of the harness with the body's shift in it [m], not negative
+ * @param margin safety margin below the lowest point of the worker [m], not negative
+ * @param obstructions what lies below
+ */
+public record ClearanceRules(double harnessStretch, double margin, List<Obstruction> obstructions) {
+    private static final ClearanceRules COMMON = new ClearanceRules(0.3, 0.6, List.of());
+
+    /**
+     * Checks the numbers and copies the list.
+     *
+     * @throws org.lifeline.base.InvalidInputException if a length is negative or not finite
+     */
+    public ClearanceRules {
+        new Violations()
+                .notNegative("harnessStretch", harnessStretch, "m")
+                .notNegative("margin", margin, "m")
+                .throwIfAny();
+        obstructions = List.copyOf(obstructions);
+    }
+
+    /**
+     * Harness stretch 0.3 m and margin 0.6 m (common practice, no source), nothing below.
+     *
+     * @return the rules
+     */
+    public static ClearanceRules commonPractice() {
+        return COMMON;
+    }
+
+    /**
+     * The same with another harness stretch.
+     *
+     * @param value stretch [m], not negative
+     * @return the new rules
+     */
+    public ClearanceRules withHarnessStretch(double value) {
+        return new ClearanceRules(value, margin, obstructions);
+    }
+
+    /**
+     * The same with another margin.
+     *
+     * @param value margin [m], not negative
+     * @return the new rules
+     */
+    public ClearanceRules withMargin(double value) {
+        return new ClearanceRules(harnessStretch, value, obstructions);
+    }
+
+    /**
+     * The same with other obstructions.
+     *
+     * @param value the obstructions
+     * @return the new rules
+     */
+    public ClearanceRules withObstructions(List<Obstruction> value) {
+        return new ClearanceRules(harnessStretch, margin, value);
+    }
+}

@@ -1,0 +1,268 @@
+package org.lifeline.model;
+
+import java.util.List;
+import org.lifeline.base.Violations;
+
+/**
+ * The connecting subsystem between the harness and the line, as far as it takes part in the arrest: its length and its
+ * force against extension on first loading, on both sides of its force range.
+ *
+ * <p>Immutable and thread-safe.
+ */
+public final class Connection {
+    /** The kinds of connecting subsystem. */
+    public enum Kind {
+        /** Lanyard with personal energy absorber. */
+        LANYARD_WITH_ABSORBER,
+        /** Lanyard without an absorber. */
+        PLAIN_LANYARD,
+        /** Lanyard whose loading curve is given, the same for forces and distances. */
+        GIVEN_CURVE,
+        /** Self-retracting device. */
+        SELF_RETRACTING
+    }
+
+    private final Kind kind;
+    private final double length;
+    private final LoadingCurve clearanceCurve;
+    private final LoadingCurve maximumCurve;
+
+    private Connection(Kind kind, double length, LoadingCurve clearanceCurve, LoadingCurve maximumCurve) {
+        this.kind = kind;
+        this.length = length;
+        this.clearanceCurve = clearanceCurve;
+        this.maximumCurve = maximumCurve;
+        new Violations()
+                .notNegative(kind == Kind.SELF_RETRACTING ? "lockDistance" : "tautLength", length, "m")
+                .throwIfAny();
+    }
+
+    /**
+     * A lanyard with a personal energy absorber.
+     *
+     * @param tautLength length from line to harness attachment when taut [m], not negative
+     * @param absorber the absorber
+     * @return the subsystem
+     */
+    public static Connection lanyard(double tautLength, PersonalAbsorber absorber) {
+        return new Connection(
+                Kind.LANYARD_WITH_ABSORBER,
+                tautLength,
+                absorber.curve(DeploymentForce.CLEARANCE),
+                absorber.curve(DeploymentForce.MAXIMUM));
+    }
+
+    /**
+     * A lanyard without an absorber.
+     *
+     * @param tautLength length from line to harness attachment when taut [m], not negative
+     * @param spring its stiffness, as a curve; see {@link LoadingCurve#spring}
+     * @return the subsystem
+     */
+    public static Connection plainLanyard(double tautLength, LoadingCurve spring) {
+        return new Connection(Kind.PLAIN_LANYARD, tautLength, spring, spring);
+    }
+
+    /**
+     * A lanyard whose loading curve is known, used for forces and distances alike.
+     *
+     * @param tautLength length from line to harness attachment when taut [m], not negative
+     * @param curve force against extension
+     * @return the subsystem
+     */
+    public static Connection givenCurve(double tautLength, LoadingCurve curve) {
+        return new Connection(Kind.GIVEN_CURVE, tautLength, curve, curve);
+    }
+
+    /**
+     * A self-retracting device: kept taut until it locks.
+     *
+     * @param lockDistance fall from the start to lock-up, slack included [m], not negative
+     * @param brake its brake
+     * @return the subsystem
+     */
+    public static Connection selfRetracting(double lockDistance, PersonalAbsorber brake) {
+        return new Connection(
+                Kind.SELF_RETRACTING,
+                lockDistance,
+                brake.curve(DeploymentForce.CLEARANCE),
+                brake.curve(DeploymentForce.MAXIMUM));
+    }
+
+    /**
+     * Which kind of subsystem this is.
+     *
+     * @return the kind
+     */
+    public Kind kind() {
+        return kind;
+    }
+
+    /**
+     * Length from the line to the harness attachment when the subsystem is taut, before any extension.
+     *
+     * @param lineAboveHarness height of the line above the harness attachment just before the fall [m], negative when
+     *     the line is below
+     * @return length [m]; for a self-retracting device, what is paid out plus the lock-up distance
+     */
+    public double tautLength(double lineAboveHarness) {
+        return kind == Kind.SELF_RETRACTING ? Math.abs(lineAboveHarness) + length : length;
+    }
+
+    /**
+     * Free fall of the harness attachment before the subsystem begins to carry force.
+     *
+     * @param lineAboveHarness height of the line above the harness attachment just before the fall [m], negative when
+     *     the line is below
+     * @return free fall [m], never negative
+     */
+    public double freeFall(double lineAboveHarness) {
+        return Math.max(0, tautLength(lineAboveHarness) - lineAboveHarness);
+    }
+
+    /**
+     * Force against extension on one side of the force range.
+     *
+     * @param side clearance side or maximum side
+     * @return the curve
+     */
+    public LoadingCurve curve(DeploymentForce side) {
+        return side == DeploymentForce.CLEARANCE ? clearanceCurve : maximumCurve;
+    }
+
+    /**
+     * Largest extension before the subsystem bottoms out.
+     *
+     * @return extension [m]; infinite for a plain lanyard, which cannot bottom out
+     */
+    public double maximumExtension() {
+        return kind == Kind.PLAIN_LANYARD ? Double.POSITIVE_INFINITY : maximumCurve.maximumExtension();
+    }
+
+    /** Personal energy absorber, or the brake of a self-retracting device. Immutable and thread-safe. */
+    public static final class PersonalAbsorber {
+        private final LoadingCurve clearance;
+        private final LoadingCurve maximum;
+
+        private PersonalAbsorber(LoadingCurve clearance, LoadingCurve maximum) {
+            this.clearance = clearance;
+            this.maximum = maximum;
+        }
+
+        /**
+         * Starts an absorber.
+         *
+         * @return an empty builder
+         */
+        public static AbsorberBuilder builder() {
+            return new AbsorberBuilder();
+        }
+
+        /**
+         * Force against extension on one side of the force range.
+         *
+         * @param side clearance side or maximum side
+         * @return the curve
+         */
+        public LoadingCurve curve(DeploymentForce side) {
+            return side == DeploymentForce.CLEARANCE ? clearance : maximum;
+        }
+    }
+
+    /** Collects what is known of a personal energy absorber. Not thread-safe. */
+    public static final class AbsorberBuilder {
+        private double clearanceForce = Double.NaN;
+        private double maximumForce = Double.NaN;
+        private double maximumExtension = Double.NaN;
+        private double initialStiffness = Double.POSITIVE_INFINITY;
+        private double stopStiffness = Double.POSITIVE_INFINITY;
+
+        private AbsorberBuilder() {}
+
+        /**
+         * Clearance deployment force F_clr, the low one.
+         *
+         * @param value force [N], above zero
+         * @return this
+         */
+        public AbsorberBuilder clearanceForce(double value) {
+            clearanceForce = value;
+            return this;
+        }
+
+        /**
+         * Maximum deployment force F_max, the high one.
+         *
+         * @param value force [N], at least the clearance deployment force
+         * @return this
+         */
+        public AbsorberBuilder maximumForce(double value) {
+            maximumForce = value;
+            return this;
+        }
+
+        /**
+         * Extension at which the absorber is used up, counted from the taut length.
+         *
+         * @param value extension [m], above zero
+         * @return this
+         */
+        public AbsorberBuilder maximumExtension(double value) {
+            maximumExtension = value;
+            return this;
+        }
+
+        /**
+         * Stiffness up to the deployment force; rigid unless set.
+         *
+         * @param value stiffness [N/m], above zero
+         * @return this
+         */
+        public AbsorberBuilder initialStiffness(double value) {
+            initialStiffness = value;
+            return this;
+        }
+
+        /**
+         * Stiffness behind the maximum extension; rigid unless set.
+         *
+         * @param value stiffness [N/m], above zero
+         * @return this
+         */
+        public AbsorberBuilder stopStiffness(double value) {
+            stopStiffness = value;
+            return this;
+        }
+
+        /**
+         * Checks everything and makes the absorber.
+         *
+         * @return the absorber
+         * @throws org.lifeline.base.InvalidInputException with all violations
+         */
+        public PersonalAbsorber build() {
+            Violations v = new Violations();
+            v.positive("clearanceForce", clearanceForce, "N")
+                    .positive("maximumForce", maximumForce, "N")
+                    .positive("maximumExtension", maximumExtension, "m");
+            v.require(
+                    !(maximumForce < clearanceForce),
+                    "maximumForce",
+                    Violations.show(maximumForce, "N"),
+                    "must not be lower than clearanceForce");
+            String rigid = "must be above zero (leave it out where rigid)";
+            v.require(
+                    initialStiffness > 0, "initialStiffness", Violations.show(initialStiffness, "N/m"), rigid);
+            v.require(stopStiffness > 0, "stopStiffness", Violations.show(stopStiffness, "N/m"), rigid);
+            v.throwIfAny();
+            return new PersonalAbsorber(plateau(clearanceForce), plateau(maximumForce));
+        }
+
+        private LoadingCurve plateau(double force) {
+            return LoadingCurve.through(
+                    List.of(new LoadingCurve.Corner(0, force), new LoadingCurve.Corner(maximumExtension, force)),
+                    initialStiffness,
+                    stopStiffness);
+        }
+    }
+}

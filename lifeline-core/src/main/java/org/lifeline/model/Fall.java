@@ -1,0 +1,213 @@
+package org.lifeline.model;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import org.lifeline.base.Violations;
+
+/**
+ * One fall: who falls where, together with whom, and who hangs on the line already.
+ *
+ * <p>Immutable and thread-safe. Build with {@link #builder}.
+ */
+public final class Fall {
+    private final String id;
+    private final Place place;
+    private final List<Worker> fallers;
+    private final List<Hanging> hanging;
+    private final double freeFall;
+
+    /**
+     * A worker who fell before and hangs at rest.
+     *
+     * @param worker the worker
+     * @param place where on the line
+     */
+    public record Hanging(Worker worker, Place place) {}
+
+    private Fall(Builder b, Place place) {
+        this.id = b.id;
+        this.place = place;
+        this.fallers = List.copyOf(b.fallers);
+        this.hanging = List.copyOf(b.hanging);
+        this.freeFall = b.freeFall;
+    }
+
+    /**
+     * Starts a fall.
+     *
+     * @param id name, unique in a design
+     * @return a builder
+     */
+    public static Builder builder(String id) {
+        return new Builder(id);
+    }
+
+    /**
+     * The fall's name.
+     *
+     * @return the id
+     */
+    public String id() {
+        return id;
+    }
+
+    /**
+     * Where the fallers are hooked on.
+     *
+     * @return the place
+     */
+    public Place place() {
+        return place;
+    }
+
+    /**
+     * Those who fall together at one place.
+     *
+     * @return at least one worker; unmodifiable
+     */
+    public List<Worker> fallers() {
+        return fallers;
+    }
+
+    /**
+     * Those who fell before and hang at rest, in the order in which they fell.
+     *
+     * @return the hanging workers; unmodifiable
+     */
+    public List<Hanging> hanging() {
+        return hanging;
+    }
+
+    /**
+     * Free fall that overrides the one from geometry.
+     *
+     * @return free fall [m], if stated
+     */
+    public OptionalDouble freeFall() {
+        return Double.isNaN(freeFall) ? OptionalDouble.empty() : OptionalDouble.of(freeFall);
+    }
+
+    /**
+     * Mass of those who fall.
+     *
+     * @return sum of the masses [kg]
+     */
+    public double fallingMass() {
+        return fallers.stream().mapToDouble(Worker::mass).sum();
+    }
+
+    /**
+     * The same fall at another place.
+     *
+     * @param value the place
+     * @return the new fall
+     */
+    public Fall at(Place value) {
+        Builder b = builder(id).at(value);
+        b.fallers.addAll(fallers);
+        b.hanging.addAll(hanging);
+        b.freeFall = freeFall;
+        return b.build();
+    }
+
+    /** Collects what is known of a fall. Not thread-safe. */
+    public static final class Builder {
+        private final String id;
+        private @Nullable Place place;
+        private final List<Worker> fallers = new ArrayList<>();
+        private final List<Hanging> hanging = new ArrayList<>();
+        private double freeFall = Double.NaN;
+
+        private Builder(String id) {
+            this.id = id;
+        }
+
+        /**
+         * Where the fallers are hooked on.
+         *
+         * @param value the place
+         * @return this
+         */
+        public Builder at(Place value) {
+            place = value;
+            return this;
+        }
+
+        /**
+         * Adds one who falls.
+         *
+         * @param worker the worker
+         * @return this
+         */
+        public Builder faller(Worker worker) {
+            fallers.add(worker);
+            return this;
+        }
+
+        /**
+         * Adds one who fell before and hangs at rest.
+         *
+         * @param worker the worker
+         * @param value where on the line
+         * @return this
+         */
+        public Builder hanging(Worker worker, Place value) {
+            hanging.add(new Hanging(worker, value));
+            return this;
+        }
+
+        /**
+         * Overrides the free fall that follows from geometry.
+         *
+         * @param value free fall [m], not negative
+         * @return this
+         */
+        public Builder freeFall(double value) {
+            freeFall = value;
+            return this;
+        }
+
+        /**
+         * Checks everything and makes the fall.
+         *
+         * @return the fall
+         * @throws org.lifeline.base.InvalidInputException with all violations
+         */
+        public Fall build() {
+            Violations v = new Violations();
+            v.require(!id.isBlank(), "id", '"' + id + '"', "must not be blank");
+            v.require(!fallers.isEmpty(), "fallers", "[]", "must name at least one worker");
+            if (!Double.isNaN(freeFall)) {
+                v.notNegative("freeFall", freeFall, "m");
+            }
+            Set<String> seen = new HashSet<>();
+            for (int i = 0; i < fallers.size(); i++) {
+                String name = fallers.get(i).id();
+                v.require(seen.add(name), "fallers[" + i + "]", name, "must not be named twice in one fall");
+                v.require(
+                        fallers.get(i).attachment() == fallers.get(0).attachment(),
+                        "fallers[" + i + "]",
+                        name,
+                        "must be attached to the line in the same way as the others who fall at this place");
+            }
+            for (int i = 0; i < hanging.size(); i++) {
+                String name = hanging.get(i).worker().id();
+                v.require(
+                        seen.add(name), "hanging[" + i + "].worker", name, "must not be named twice in one fall");
+            }
+            Place p = place;
+            if (p == null) {
+                v.add("span", "missing", "must be given");
+            }
+            v.throwIfAny();
+            if (p == null) {
+                throw new IllegalStateException("unreachable: a missing place has been reported");
+            }
+            return new Fall(this, p);
+        }
+    }
+}

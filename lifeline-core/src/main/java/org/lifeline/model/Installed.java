@@ -1,0 +1,149 @@
+package org.lifeline.model;
+
+import org.lifeline.base.Violations;
+
+/**
+ * How the line was tensioned: exactly one of four forms, and the temperature at which it was done.
+ *
+ * <p>While the line is tensioned the cable runs freely over every intermediate anchor; clamps are closed afterwards.
+ * Immutable and thread-safe.
+ */
+public final class Installed {
+    /** Temperature of installation where none is stated [°C]. */
+    public static final double DEFAULT_TEMPERATURE = 15;
+
+    /** The four forms. */
+    public enum Form {
+        /** Magnitude of the cable tension at the first end anchor [N]. */
+        PRETENSION,
+        /** Horizontal component of the cable tension in a named span [N]. */
+        HORIZONTAL_TENSION,
+        /** Greatest vertical distance from the chord down to the cable in a named span [m]. */
+        INITIAL_SAG,
+        /** Unstretched length of the whole cable between its ends [m]. */
+        UNSTRETCHED_LENGTH
+    }
+
+    private final Form form;
+    private final double value;
+    private final int span;
+    private final double temperature;
+
+    private Installed(Form form, double value, int span, double temperature) {
+        this.form = form;
+        this.value = value;
+        this.span = span;
+        this.temperature = temperature;
+        Violations v = new Violations();
+        switch (form) {
+            case PRETENSION -> v.positive("pretension", value, "N");
+            case HORIZONTAL_TENSION -> v.positive("horizontalTension", value, "N");
+            case INITIAL_SAG -> v.positive("initialSag", value, "m");
+            case UNSTRETCHED_LENGTH -> v.positive("unstretchedLength", value, "m");
+        }
+        v.require(span >= 1, "span", Integer.toString(span), "must be 1 or more");
+        v.require(
+                temperature > -273.15 && temperature < 1000,
+                "temperature",
+                Violations.show(temperature, "°C"),
+                "must lie between absolute zero and 1000 °C");
+        v.throwIfAny();
+    }
+
+    /**
+     * Tensioned to a force at the first end anchor.
+     *
+     * @param tension magnitude of the cable tension at end anchor 0 [N], above zero
+     * @return the installed state
+     */
+    public static Installed pretension(double tension) {
+        return new Installed(Form.PRETENSION, tension, 1, DEFAULT_TEMPERATURE);
+    }
+
+    /**
+     * Tensioned to a horizontal component in the first span.
+     *
+     * @param tension horizontal component of the cable tension in span 1 [N], above zero
+     * @return the installed state
+     */
+    public static Installed horizontalTension(double tension) {
+        return new Installed(Form.HORIZONTAL_TENSION, tension, 1, DEFAULT_TEMPERATURE);
+    }
+
+    /**
+     * Tensioned to a sag in one span.
+     *
+     * @param span number of the span, from 1
+     * @param sag greatest vertical distance from chord to cable [m], above zero
+     * @return the installed state
+     */
+    public static Installed initialSag(int span, double sag) {
+        return new Installed(Form.INITIAL_SAG, sag, span, DEFAULT_TEMPERATURE);
+    }
+
+    /**
+     * Installed with a known length of cable.
+     *
+     * @param length unstretched length between the ends of the cable [m], above zero
+     * @return the installed state
+     */
+    public static Installed unstretchedLength(double length) {
+        return new Installed(Form.UNSTRETCHED_LENGTH, length, 1, DEFAULT_TEMPERATURE);
+    }
+
+    /**
+     * The same at another temperature of installation; 15 °C unless set.
+     *
+     * @param value temperature [°C]
+     * @return the new installed state
+     */
+    public Installed atTemperature(double value) {
+        return new Installed(form, this.value, span, value);
+    }
+
+    /**
+     * The same form, stated for another span: of use for the horizontal tension.
+     *
+     * @param number number of the span, from 1
+     * @return the new installed state
+     */
+    public Installed inSpan(int number) {
+        return new Installed(form, value, number, temperature);
+    }
+
+    /**
+     * Which of the four forms is used.
+     *
+     * @return the form
+     */
+    public Form form() {
+        return form;
+    }
+
+    /**
+     * The number that fixes the state.
+     *
+     * @return tension [N], sag [m] or length [m], by the form
+     */
+    public double value() {
+        return value;
+    }
+
+    /**
+     * The span that the number belongs to.
+     *
+     * @return number of the span, from 1
+     */
+    public int span() {
+        return span;
+    }
+
+    /**
+     * Temperature of installation; unstretched lengths refer to it.
+     *
+     * @return temperature [°C]
+     */
+    public double temperature() {
+        return temperature;
+    }
+}

@@ -1,0 +1,323 @@
+package org.lifeline.model;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import org.lifeline.base.InvalidInputException;
+import org.lifeline.base.Point;
+import org.lifeline.base.Units;
+import org.lifeline.base.Violation;
+import org.lifeline.base.Violations;
+
+/**
+ * A horizontal lifeline: a cable between two end anchors, carried by intermediate anchors, as it was installed.
+ *
+ * <p>Immutable and thread-safe. Build with {@link #builder()}.
+ */
+public final class Lifeline {
+    /** Steepest chord of a span that the model takes [-], rise over run: 80°. */
+    private static final double STEEPEST = Math.tan(Math.toRadians(80));
+
+    private final Cable cable;
+    private final List<Support> supports;
+    private final Installed installed;
+    private final double gravity;
+
+    private Lifeline(Cable cable, List<Support> supports, Installed installed, double gravity) {
+        this.cable = cable;
+        this.supports = List.copyOf(supports);
+        this.installed = installed;
+        this.gravity = gravity;
+    }
+
+    /**
+     * Starts a line.
+     *
+     * @return an empty builder
+     */
+    public static Builder builder() {
+        return new Builder();
+    }
+
+    /**
+     * The cable.
+     *
+     * @return the cable
+     */
+    public Cable cable() {
+        return cable;
+    }
+
+    /**
+     * The supports in the order of the line.
+     *
+     * @return supports 0 … n; unmodifiable
+     */
+    public List<Support> supports() {
+        return supports;
+    }
+
+    /**
+     * How the line was tensioned.
+     *
+     * @return the installed state
+     */
+    public Installed installed() {
+        return installed;
+    }
+
+    /**
+     * Acceleration of gravity.
+     *
+     * @return g [m/s²]
+     */
+    public double gravity() {
+        return gravity;
+    }
+
+    /**
+     * Weight of the cable per unstretched length.
+     *
+     * @return w [N/m]
+     */
+    public double weightPerLength() {
+        return cable.weightPerLength(gravity);
+    }
+
+    /**
+     * Number of spans.
+     *
+     * @return n, at least 1
+     */
+    public int spans() {
+        return supports.size() - 1;
+    }
+
+    /**
+     * Horizontal distance between the two supports of a span, as installed.
+     *
+     * @param span number of the span, from 1
+     * @return distance [m]
+     */
+    public double run(int span) {
+        return supports.get(span - 1)
+                .position()
+                .horizontalDistance(supports.get(span).position());
+    }
+
+    /**
+     * Rise from the first to the second support of a span, as installed.
+     *
+     * @param span number of the span, from 1
+     * @return rise [m], positive when the second support is higher
+     */
+    public double rise(int span) {
+        return supports.get(span).position().z() - supports.get(span - 1).position().z();
+    }
+
+    /**
+     * Horizontal distance along the line from the first support to a place.
+     *
+     * @param place the place
+     * @return distance [m]
+     */
+    public double along(Place place) {
+        double sum = place.station();
+        for (int i = 1; i < place.span(); i++) {
+            sum += run(i);
+        }
+        return sum;
+    }
+
+    /**
+     * Checks that a place lies on this line.
+     *
+     * @param place the place
+     * @return the violations; empty if there is none
+     */
+    public List<Violation> check(Place place) {
+        Violations v = new Violations();
+        boolean span = place.span() >= 1 && place.span() <= spans();
+        v.require(span, "span", Integer.toString(place.span()), "must be a span from 1 to " + spans());
+        if (span) {
+            double run = run(place.span());
+            v.require(
+                    place.station() > 0 && place.station() < run,
+                    "station",
+                    Violations.show(place.station(), "m"),
+                    "must lie inside the span, above 0 m and below " + run + " m");
+        }
+        return v.list();
+    }
+
+    /**
+     * The same line tensioned in another way.
+     *
+     * @param value the installed state
+     * @return the new line
+     */
+    public Lifeline withInstalled(Installed value) {
+        Builder b = toBuilder();
+        return b.installed(value).build();
+    }
+
+    /**
+     * A builder that starts from this line.
+     *
+     * @return a builder with cable, supports, installed state and gravity of this line
+     */
+    public Builder toBuilder() {
+        Builder b = builder().cable(cable).installed(installed).gravity(gravity);
+        supports.forEach(b::support);
+        return b;
+    }
+
+    /** Collects what is known of a line. Not thread-safe. */
+    public static final class Builder {
+        private @Nullable Cable cable;
+        private final List<Support> supports = new ArrayList<>();
+        private @Nullable Installed installed;
+        private double gravity = Units.STANDARD_GRAVITY;
+
+        private Builder() {}
+
+        /**
+         * The cable.
+         *
+         * @param value the cable
+         * @return this
+         */
+        public Builder cable(Cable value) {
+            cable = value;
+            return this;
+        }
+
+        /**
+         * Adds the next support along the line.
+         *
+         * @param value the support
+         * @return this
+         */
+        public Builder support(Support value) {
+            supports.add(value);
+            return this;
+        }
+
+        /**
+         * Adds a rigid end anchor.
+         *
+         * @param id name, unique on the line
+         * @param position as-installed position
+         * @return this
+         */
+        public Builder endAnchor(String id, Point position) {
+            return support(Support.end(id, position));
+        }
+
+        /**
+         * Adds a rigid intermediate anchor.
+         *
+         * @param id name, unique on the line
+         * @param position as-installed position
+         * @param passage how the cable passes
+         * @return this
+         */
+        public Builder intermediateAnchor(String id, Point position, Passage passage) {
+            return support(Support.intermediate(id, position, passage));
+        }
+
+        /**
+         * How the line was tensioned.
+         *
+         * @param value the installed state
+         * @return this
+         */
+        public Builder installed(Installed value) {
+            installed = value;
+            return this;
+        }
+
+        /**
+         * Tensioned to a force at the first end anchor: short for {@link #installed} with
+         * {@link Installed#pretension}.
+         *
+         * @param tension magnitude of the cable tension at end anchor 0 [N], above zero
+         * @return this
+         */
+        public Builder pretension(double tension) {
+            return installed(Installed.pretension(tension));
+        }
+
+        /**
+         * Acceleration of gravity; 9.80665 m/s² unless set.
+         *
+         * @param value g [m/s²], above zero
+         * @return this
+         */
+        public Builder gravity(double value) {
+            gravity = value;
+            return this;
+        }
+
+        /**
+         * Checks everything and makes the line.
+         *
+         * @return the line
+         * @throws InvalidInputException with all violations
+         */
+        public Lifeline build() {
+            Violations v = new Violations();
+            v.require(cable != null, "cable", "missing", "must be given");
+            v.require(installed != null, "installed", "missing", "must be given");
+            v.positive("gravity", gravity, "m/s²");
+            checkSupports(v);
+            if (installed != null && !supports.isEmpty()) {
+                v.require(
+                        installed.span() <= supports.size() - 1,
+                        "installed.span",
+                        Integer.toString(installed.span()),
+                        "must be a span from 1 to " + (supports.size() - 1));
+            }
+            v.throwIfAny();
+            if (cable == null || installed == null) {
+                throw new IllegalStateException("unreachable: missing parts have been reported");
+            }
+            return new Lifeline(cable, supports, installed, gravity);
+        }
+
+        private void checkSupports(Violations v) {
+            int n = supports.size();
+            v.require(n >= 2, "supports", n + " supports", "must have at least two");
+            Map<String, Integer> seen = new HashMap<>();
+            for (int i = 0; i < n; i++) {
+                Support s = supports.get(i);
+                String path = "supports[" + i + "]";
+                boolean outer = i == 0 || i == n - 1;
+                v.require(
+                        s.isEnd() == outer,
+                        path + ".type",
+                        s.isEnd() ? "end" : "intermediate",
+                        outer ? "the first and the last support must be end anchors"
+                                : "only the first and the last support may be end anchors");
+                Integer before = seen.putIfAbsent(s.id(), i);
+                v.require(
+                        before == null, path + ".id", s.id(), "is the id of supports[" + before + "] as well");
+                if (i > 0) {
+                    checkChord(v, path, supports.get(i - 1).position(), s.position());
+                }
+            }
+        }
+
+        private static void checkChord(Violations v, String path, Point a, Point b) {
+            double run = a.horizontalDistance(b);
+            double rise = Math.abs(b.z() - a.z());
+            v.require(
+                    run > 0 && rise <= STEEPEST * run,
+                    path + ".position",
+                    "[" + b.x() + " m, " + b.y() + " m, " + b.z() + " m]",
+                    "the span before it must not be steeper than 80° (run " + run + " m, rise " + rise + " m)");
+        }
+    }
+}

@@ -1,0 +1,240 @@
+package org.lifeline.model;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import org.lifeline.base.Violation;
+import org.lifeline.base.Violations;
+
+/**
+ * A whole design: the line, those who work on it, the falls to look at, and what lies below.
+ *
+ * <p>Immutable and thread-safe. Build with {@link #builder}.
+ */
+public final class LifelineDesign {
+    private final String title;
+    private final Lifeline line;
+    private final List<Double> temperatures;
+    private final List<Worker> workers;
+    private final List<Fall> falls;
+    private final ClearanceRules clearance;
+    private final ModelFactors modelFactors;
+
+    private LifelineDesign(Builder b, Lifeline line) {
+        this.title = b.title;
+        this.line = line;
+        this.temperatures = b.temperatures.isEmpty()
+                ? List.of(line.installed().temperature())
+                : List.copyOf(b.temperatures);
+        this.workers = List.copyOf(b.workers);
+        this.falls = List.copyOf(b.falls);
+        this.clearance = b.clearance;
+        this.modelFactors = b.modelFactors;
+    }
+
+    /**
+     * Starts a design.
+     *
+     * @param title title of the design
+     * @return a builder
+     */
+    public static Builder builder(String title) {
+        return new Builder(title);
+    }
+
+    /**
+     * Title of the design.
+     *
+     * @return the title
+     */
+    public String title() {
+        return title;
+    }
+
+    /**
+     * The line.
+     *
+     * @return the line
+     */
+    public Lifeline line() {
+        return line;
+    }
+
+    /**
+     * Temperatures in service, each [°C]; that of installation if none was stated.
+     *
+     * @return at least one temperature; unmodifiable
+     */
+    public List<Double> temperatures() {
+        return temperatures;
+    }
+
+    /**
+     * Those who work on the line.
+     *
+     * @return the workers; unmodifiable
+     */
+    public List<Worker> workers() {
+        return workers;
+    }
+
+    /**
+     * The falls to look at. Empty: the worst place is to be looked for.
+     *
+     * @return the falls; unmodifiable
+     */
+    public List<Fall> falls() {
+        return falls;
+    }
+
+    /**
+     * Harness stretch, margin and obstructions.
+     *
+     * @return the rules of the clearance account
+     */
+    public ClearanceRules clearance() {
+        return clearance;
+    }
+
+    /**
+     * The engineer's factors on force and distance.
+     *
+     * @return the factors
+     */
+    public ModelFactors modelFactors() {
+        return modelFactors;
+    }
+
+    /** Collects the parts of a design. Not thread-safe. */
+    public static final class Builder {
+        private final String title;
+        private @Nullable Lifeline line;
+        private final List<Double> temperatures = new ArrayList<>();
+        private final List<Worker> workers = new ArrayList<>();
+        private final List<Fall> falls = new ArrayList<>();
+        private ClearanceRules clearance = ClearanceRules.commonPractice();
+        private ModelFactors modelFactors = ModelFactors.none();
+
+        private Builder(String title) {
+            this.title = title;
+        }
+
+        /**
+         * The line.
+         *
+         * @param value the line
+         * @return this
+         */
+        public Builder line(Lifeline value) {
+            line = value;
+            return this;
+        }
+
+        /**
+         * Adds a temperature in service.
+         *
+         * @param value temperature [°C]
+         * @return this
+         */
+        public Builder temperature(double value) {
+            temperatures.add(value);
+            return this;
+        }
+
+        /**
+         * Adds a worker.
+         *
+         * @param value the worker
+         * @return this
+         */
+        public Builder worker(Worker value) {
+            workers.add(value);
+            return this;
+        }
+
+        /**
+         * Adds a fall.
+         *
+         * @param value the fall
+         * @return this
+         */
+        public Builder fall(Fall value) {
+            falls.add(value);
+            return this;
+        }
+
+        /**
+         * Harness stretch, margin and obstructions; common practice unless set.
+         *
+         * @param value the rules
+         * @return this
+         */
+        public Builder clearance(ClearanceRules value) {
+            clearance = value;
+            return this;
+        }
+
+        /**
+         * The engineer's factors; 1 unless set.
+         *
+         * @param value the factors
+         * @return this
+         */
+        public Builder modelFactors(ModelFactors value) {
+            modelFactors = value;
+            return this;
+        }
+
+        /**
+         * Checks everything and makes the design.
+         *
+         * @return the design
+         * @throws org.lifeline.base.InvalidInputException with all violations
+         */
+        public LifelineDesign build() {
+            Violations v = new Violations();
+            v.require(line != null, "line", "missing", "must be given");
+            v.require(!workers.isEmpty(), "workers", "[]", "must name at least one worker");
+            for (int i = 0; i < temperatures.size(); i++) {
+                double t = temperatures.get(i);
+                v.require(
+                        t > -273.15 && t < 1000,
+                        "service.temperatures[" + i + "]",
+                        Violations.show(t, "°C"),
+                        "must lie between absolute zero and 1000 °C");
+            }
+            unique(v, "workers", workers.stream().map(Worker::id).toList());
+            unique(v, "falls", falls.stream().map(Fall::id).toList());
+            if (line != null) {
+                for (int i = 0; i < falls.size(); i++) {
+                    checkPlaces(v, line, "falls[" + i + "]", falls.get(i));
+                }
+            }
+            v.throwIfAny();
+            if (line == null) {
+                throw new IllegalStateException("unreachable: a missing line has been reported");
+            }
+            return new LifelineDesign(this, line);
+        }
+
+        private static void unique(Violations v, String path, List<String> ids) {
+            Set<String> seen = new HashSet<>();
+            for (int i = 0; i < ids.size(); i++) {
+                v.require(seen.add(ids.get(i)), path + "[" + i + "].id", ids.get(i), "must not be used twice");
+            }
+        }
+
+        private static void checkPlaces(Violations v, Lifeline line, String path, Fall fall) {
+            for (Violation each : line.check(fall.place())) {
+                v.add(each.below(path));
+            }
+            for (int j = 0; j < fall.hanging().size(); j++) {
+                for (Violation each : line.check(fall.hanging().get(j).place())) {
+                    v.add(each.below(path + ".hanging[" + j + "]"));
+                }
+            }
+        }
+    }
+}

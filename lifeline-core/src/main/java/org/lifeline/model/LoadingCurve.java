@@ -1,0 +1,291 @@
+package org.lifeline.model;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.lifeline.base.Violations;
+
+/**
+ * Force against extension of something that is pulled once, monotonically: an absorber, a lanyard, a brake.
+ *
+ * <p>A chain of straight pieces from (0, F₀), extension strictly rising, force never falling; flat pieces are
+ * deployment plateaus. F₀ above zero means: rigid up to F₀. Behind the last point a stop takes over, with its own
+ * stiffness or rigid.
+ *
+ * <p>Immutable and thread-safe.
+ */
+public final class LoadingCurve {
+    private final double[] extension;
+    private final double[] force;
+    private final double[] workTo;
+    private final double stopStiffness;
+
+    private LoadingCurve(double[] extension, double[] force, double stopStiffness) {
+        this.extension = extension;
+        this.force = force;
+        this.stopStiffness = stopStiffness;
+        this.workTo = new double[force.length];
+        for (int i = 1; i < force.length; i++) {
+            workTo[i] = workTo[i - 1] + 0.5 * (force[i] + force[i - 1]) * (extension[i] - extension[i - 1]);
+        }
+    }
+
+    /**
+     * A corner of a loading curve.
+     *
+     * @param extension extension beyond the taut length [m], not negative
+     * @param force force at that extension [N], not negative
+     */
+    public record Corner(double extension, double force) {}
+
+    /**
+     * A curve through given corners.
+     *
+     * @param corners at least one; the first at extension 0; extension strictly rising, force never falling
+     * @param initialStiffness stiffness of the first rise, up to where it meets the corners [N/m]; infinite for a
+     *     start that is rigid up to the force of the first corner
+     * @param stopStiffness stiffness behind the last corner [N/m]; infinite for a rigid stop
+     * @return the curve
+     * @throws org.lifeline.base.InvalidInputException with all violations
+     */
+    public static LoadingCurve through(List<Corner> corners, double initialStiffness, double stopStiffness) {
+        Violations v = new Violations();
+        v.require(!corners.isEmpty(), "curve", "[]", "must have at least one corner");
+        for (int i = 0; i < corners.size(); i++) {
+            Corner c = corners.get(i);
+            String path = "curve[" + i + "]";
+            v.notNegative(path + "[0]", c.extension, "m").notNegative(path + "[1]", c.force, "N");
+            if (i == 0) {
+                v.require(
+                        c.extension == 0, path + "[0]", Violations.show(c.extension, "m"), "must start at extension 0");
+            } else {
+                Corner b = corners.get(i - 1);
+                v.require(
+                        !(c.extension <= b.extension),
+                        path + "[0]",
+                        Violations.show(c.extension, "m"),
+                        "must be larger than the extension before it");
+                v.require(
+                        !(c.force < b.force),
+                        path + "[1]",
+                        Violations.show(c.force, "N"),
+                        "must not be lower than the force before it");
+            }
+        }
+        v.require(
+                initialStiffness > 0,
+                "initialStiffness",
+                Violations.show(initialStiffness, "N/m"),
+                "must be above zero (leave it out for a rigid start)");
+        v.require(
+                stopStiffness > 0,
+                "stopStiffness",
+                Violations.show(stopStiffness, "N/m"),
+                "must be above zero (leave it out for a rigid stop)");
+        v.throwIfAny();
+        List<Corner> list = meet(corners, initialStiffness, v);
+        v.throwIfAny();
+        Corner last = list.get(list.size() - 1);
+        v.require(
+                        last.force > 0 || Double.isFinite(stopStiffness),
+                        "curve",
+                        list.size() + " corners",
+                        "must reach a force above zero")
+                .throwIfAny();
+        return new LoadingCurve(
+                list.stream().mapToDouble(Corner::extension).toArray(),
+                list.stream().mapToDouble(Corner::force).toArray(),
+                stopStiffness);
+    }
+
+    /** Replaces the start of the curve by the first rise F = k x up to the point where the two meet. */
+    private static List<Corner> meet(List<Corner> corners, double k, Violations v) {
+        if (corners.get(0).force == 0 || Double.isInfinite(k)) {
+            return corners;
+        }
+        List<Corner> list = new ArrayList<>();
+        list.add(new Corner(0, 0));
+        for (int i = 0; i < corners.size(); i++) {
+            Corner a = corners.get(i);
+            if (list.size() > 1) {
+                list.add(a);
+                continue;
+            }
+            boolean end = i == corners.size() - 1;
+            double slope = end
+                    ? 0
+                    : (corners.get(i + 1).force - a.force) / (corners.get(i + 1).extension - a.extension);
+            double x = k > slope ? (a.force - slope * a.extension) / (k - slope) : Double.POSITIVE_INFINITY;
+            if (end ? x <= a.extension : x < corners.get(i + 1).extension) {
+                list.add(new Corner(x, k * x));
+            }
+        }
+        v.require(
+                list.size() > 1,
+                "initialStiffness",
+                Violations.show(k, "N/m"),
+                "is so low that the deployment force is not reached within the maximum extension");
+        return list;
+    }
+
+    /**
+     * A spring: force proportional to extension, without limit.
+     *
+     * @param stiffness stiffness [N/m], above zero
+     * @return the curve
+     */
+    public static LoadingCurve spring(double stiffness) {
+        return through(List.of(new Corner(0, 0)), Double.POSITIVE_INFINITY, stiffness);
+    }
+
+    /**
+     * Force at an extension.
+     *
+     * @param x extension [m], not negative
+     * @return force [N]; at a vertical piece its lower end; infinite beyond a rigid stop
+     */
+    public double force(double x) {
+        int n = extension.length;
+        if (x > extension[n - 1]) {
+            return force[n - 1] + stopStiffness * (x - extension[n - 1]);
+        }
+        if (x <= 0) {
+            return 0;
+        }
+        int i = 1;
+        while (x > extension[i]) {
+            i++;
+        }
+        double share = (x - extension[i - 1]) / (extension[i] - extension[i - 1]);
+        return force[i - 1] + share * (force[i] - force[i - 1]);
+    }
+
+    /**
+     * Largest extension at which a force is not exceeded: at the force of a plateau, the plateau's far end.
+     *
+     * @param f force [N], not negative
+     * @return extension [m]
+     */
+    public double farExtension(double f) {
+        int n = extension.length;
+        if (f >= force[n - 1]) {
+            return extension[n - 1] + (f - force[n - 1]) / stopStiffness;
+        }
+        int i = n - 1;
+        while (i > 0 && f < force[i - 1]) {
+            i--;
+        }
+        return i == 0 ? 0 : inPiece(i, f);
+    }
+
+    /**
+     * Smallest extension at which a force is reached: at the force of a plateau, the plateau's near end.
+     *
+     * @param f force [N], not negative
+     * @return extension [m]
+     */
+    public double nearExtension(double f) {
+        int n = extension.length;
+        if (f > force[n - 1]) {
+            return extension[n - 1] + (f - force[n - 1]) / stopStiffness;
+        }
+        int i = 0;
+        while (f > force[i]) {
+            i++;
+        }
+        return i == 0 ? 0 : inPiece(i, f);
+    }
+
+    private double inPiece(int i, double f) {
+        double share = (f - force[i - 1]) / (force[i] - force[i - 1]);
+        return extension[i - 1] + share * (extension[i] - extension[i - 1]);
+    }
+
+    /**
+     * Slope dF/dx at an extension, on the side of larger extensions.
+     *
+     * @param x extension [m], not negative
+     * @return slope [N/m]; 0 on a plateau, infinite at a rigid start or stop
+     */
+    public double slope(double x) {
+        int n = extension.length;
+        if (x >= extension[n - 1]) {
+            return stopStiffness;
+        }
+        int i = 1;
+        while (x >= extension[i]) {
+            i++;
+        }
+        return (force[i] - force[i - 1]) / (extension[i] - extension[i - 1]);
+    }
+
+    /**
+     * Work done up to an extension.
+     *
+     * @param x extension [m], not negative
+     * @return ∫F dx [J], not negative
+     */
+    public double work(double x) {
+        int n = extension.length;
+        if (x > extension[n - 1]) {
+            double over = x - extension[n - 1];
+            return workTo[n - 1] + over * (force[n - 1] + 0.5 * stopStiffness * over);
+        }
+        if (x <= 0) {
+            return 0;
+        }
+        int i = 1;
+        while (x > extension[i]) {
+            i++;
+        }
+        return workTo[i - 1] + 0.5 * (force[i - 1] + force(x)) * (x - extension[i - 1]);
+    }
+
+    /**
+     * Extension at the last corner, where the stop takes over.
+     *
+     * @return extension [m]; 0 for a plain spring
+     */
+    public double maximumExtension() {
+        return extension[extension.length - 1];
+    }
+
+    /**
+     * Force below which nothing extends.
+     *
+     * @return F₀ [N]; above zero only for a rigid start
+     */
+    public double rigidForce() {
+        return force[0];
+    }
+
+    /**
+     * Force of the first deployment: that of the first corner behind the initial rise.
+     *
+     * @return force [N]
+     */
+    public double activationForce() {
+        return force[0] > 0 || force.length == 1 ? force[0] : force[1];
+    }
+
+    /**
+     * Stiffness behind the last corner.
+     *
+     * @return stiffness [N/m]; infinite for a rigid stop
+     */
+    public double stopStiffness() {
+        return stopStiffness;
+    }
+
+    /**
+     * The corners after the initial stiffness has been worked in.
+     *
+     * @return the corners, extension rising; unmodifiable
+     */
+    public List<Corner> corners() {
+        List<Corner> list = new ArrayList<>();
+        for (int i = 0; i < force.length; i++) {
+            list.add(new Corner(extension[i], force[i]));
+        }
+        return List.copyOf(list);
+    }
+}

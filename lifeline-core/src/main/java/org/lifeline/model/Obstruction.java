@@ -1,0 +1,39 @@
+package org.lifeline.model;
+
+import org.lifeline.base.Violations;
+
+/**
+ * Something below the line that a falling worker must not touch.
+ *
+ * <p>Immutable and thread-safe.
+ *
+ * @param from where it begins: horizontal distance along the line from the first support [m]
+ * @param to where it ends: horizontal distance along the line from the first support [m]
+ * @param elevation elevation of its top [m]
+ */
+public record Obstruction(double from, double to, double elevation) {
+
+    /**
+     * Checks the numbers.
+     *
+     * @throws org.lifeline.base.InvalidInputException if one is not finite or the range is turned round
+     */
+    public Obstruction {
+        new Violations()
+                .finite("from", from, "m")
+                .finite("to", to, "m")
+                .finite("elevation", elevation, "m")
+                .require(!(to < from), "to", Violations.show(to, "m"), "must not lie before from")
+                .throwIfAny();
+    }
+
+    /**
+     * Tells whether the obstruction lies below a place.
+     *
+     * @param along horizontal distance along the line from the first support [m]
+     * @return true if the place is within from and to
+     */
+    public boolean isBelow(double along) {
+        return along >= from && along <= to;
+    }
+}

@@ -1,0 +1,90 @@
+package org.lifeline.model;
+
+import org.lifeline.base.Violations;
+
+/**
+ * Stiffness of an anchor along the axes x, y and z; rigid where nothing else is said.
+ *
+ * <p>Coordinates of an anchor are as installed: it has already yielded to the installed reaction; only changes of the
+ * reaction displace it further. Immutable and thread-safe.
+ *
+ * @param x stiffness along x [N/m], above zero; infinite where rigid
+ * @param y stiffness along y [N/m], above zero; infinite where rigid
+ * @param z stiffness along z [N/m], above zero; infinite where rigid
+ */
+public record Stiffness(double x, double y, double z) {
+    private static final Stiffness RIGID =
+            new Stiffness(Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY);
+
+    /**
+     * Checks the three numbers.
+     *
+     * @throws org.lifeline.base.InvalidInputException if one is not above zero
+     */
+    public Stiffness {
+        String rule = "must be above zero (leave it out where the anchor is rigid)";
+        new Violations()
+                .require(x > 0, "x", Violations.show(x, "N/m"), rule)
+                .require(y > 0, "y", Violations.show(y, "N/m"), rule)
+                .require(z > 0, "z", Violations.show(z, "N/m"), rule)
+                .throwIfAny();
+    }
+
+    /**
+     * A rigid anchor.
+     *
+     * @return infinite stiffness in all directions
+     */
+    public static Stiffness rigid() {
+        return RIGID;
+    }
+
+    /**
+     * Elastic along x only.
+     *
+     * @param x stiffness [N/m], above zero
+     * @return the stiffness
+     */
+    public static Stiffness alongX(double x) {
+        return RIGID.withX(x);
+    }
+
+    /**
+     * The same with another stiffness along x.
+     *
+     * @param value stiffness [N/m], above zero
+     * @return the new stiffness
+     */
+    public Stiffness withX(double value) {
+        return new Stiffness(value, y, z);
+    }
+
+    /**
+     * The same with another stiffness along y.
+     *
+     * @param value stiffness [N/m], above zero
+     * @return the new stiffness
+     */
+    public Stiffness withY(double value) {
+        return new Stiffness(x, value, z);
+    }
+
+    /**
+     * The same with another stiffness along z.
+     *
+     * @param value stiffness [N/m], above zero
+     * @return the new stiffness
+     */
+    public Stiffness withZ(double value) {
+        return new Stiffness(x, y, value);
+    }
+
+    /**
+     * Tells whether no direction yields.
+     *
+     * @return true if all three are infinite
+     */
+    public boolean isRigid() {
+        return Double.isInfinite(x) && Double.isInfinite(y) && Double.isInfinite(z);
+    }
+}

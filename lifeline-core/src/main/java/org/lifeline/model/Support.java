@@ -1,0 +1,170 @@
+package org.lifeline.model;
+
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.jspecify.annotations.Nullable;
+import org.lifeline.base.Point;
+import org.lifeline.base.Violations;
+
+/**
+ * An anchor that carries the line: an end anchor, or an intermediate anchor that the cable passes.
+ *
+ * <p>Immutable and thread-safe; each {@code with…} method returns a new support.
+ */
+public final class Support {
+    private final String id;
+    private final boolean end;
+    private final Point position;
+    private final Passage passage;
+    private final Stiffness stiffness;
+    private final @Nullable InlineAbsorber inlineAbsorber;
+    private final double capacity;
+
+    private Support(Support s, Stiffness stiffness, @Nullable InlineAbsorber absorber, double capacity) {
+        this.id = s.id;
+        this.end = s.end;
+        this.position = s.position;
+        this.passage = s.passage;
+        this.stiffness = stiffness;
+        this.inlineAbsorber = absorber;
+        this.capacity = capacity;
+    }
+
+    private Support(String id, boolean end, Point position, Passage passage) {
+        this.id = id;
+        this.end = end;
+        this.position = position;
+        this.passage = passage;
+        this.stiffness = Stiffness.rigid();
+        this.inlineAbsorber = null;
+        this.capacity = Double.NaN;
+        new Violations()
+                .require(!id.isBlank(), "id", '"' + id + '"', "must not be blank")
+                .require(position.isFinite(), "position", position.toString(), "must be three finite numbers")
+                .throwIfAny();
+    }
+
+    /**
+     * A rigid end anchor.
+     *
+     * @param id name, unique on the line
+     * @param position as-installed position
+     * @return the support
+     * @throws org.lifeline.base.InvalidInputException if the id is blank or a coordinate is not finite
+     */
+    public static Support end(String id, Point position) {
+        return new Support(id, true, position, Passage.clamped());
+    }
+
+    /**
+     * A rigid intermediate anchor.
+     *
+     * @param id name, unique on the line
+     * @param position as-installed position
+     * @param passage how the cable passes
+     * @return the support
+     * @throws org.lifeline.base.InvalidInputException if the id is blank or a coordinate is not finite
+     */
+    public static Support intermediate(String id, Point position, Passage passage) {
+        return new Support(id, false, position, passage);
+    }
+
+    /**
+     * The same support on an elastic structure.
+     *
+     * @param value stiffness along x, y, z
+     * @return the new support
+     */
+    public Support withStiffness(Stiffness value) {
+        return new Support(this, value, inlineAbsorber, capacity);
+    }
+
+    /**
+     * The same end anchor with an energy absorber between it and the cable.
+     *
+     * @param value the absorber
+     * @return the new support
+     * @throws org.lifeline.base.InvalidInputException if this is an intermediate anchor
+     */
+    public Support withInlineAbsorber(InlineAbsorber value) {
+        new Violations()
+                .require(end, "inlineAbsorber", "given", "only an end anchor can carry an in-line absorber")
+                .throwIfAny();
+        return new Support(this, stiffness, value, capacity);
+    }
+
+    /**
+     * The same support with a stated strength.
+     *
+     * @param force capacity of the anchor [N], above zero
+     * @return the new support
+     * @throws org.lifeline.base.InvalidInputException if the force is not above zero
+     */
+    public Support withCapacity(double force) {
+        new Violations().positive("capacity", force, "N").throwIfAny();
+        return new Support(this, stiffness, inlineAbsorber, force);
+    }
+
+    /**
+     * The support's name.
+     *
+     * @return the id, unique on the line
+     */
+    public String id() {
+        return id;
+    }
+
+    /**
+     * Tells an end anchor from an intermediate anchor.
+     *
+     * @return true for an end anchor
+     */
+    public boolean isEnd() {
+        return end;
+    }
+
+    /**
+     * As-installed position.
+     *
+     * @return the position
+     */
+    public Point position() {
+        return position;
+    }
+
+    /**
+     * How the cable passes. An end anchor holds it: clamped.
+     *
+     * @return the passage
+     */
+    public Passage passage() {
+        return passage;
+    }
+
+    /**
+     * Stiffness of the structure under the anchor.
+     *
+     * @return the stiffness
+     */
+    public Stiffness stiffness() {
+        return stiffness;
+    }
+
+    /**
+     * The energy absorber between this end anchor and the cable.
+     *
+     * @return the absorber, if there is one
+     */
+    public Optional<InlineAbsorber> inlineAbsorber() {
+        return Optional.ofNullable(inlineAbsorber);
+    }
+
+    /**
+     * Stated strength of the anchor.
+     *
+     * @return capacity [N], if stated
+     */
+    public OptionalDouble capacity() {
+        return Double.isNaN(capacity) ? OptionalDouble.empty() : OptionalDouble.of(capacity);
+    }
+}

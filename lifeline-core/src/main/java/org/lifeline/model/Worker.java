@@ -1,0 +1,216 @@
+package org.lifeline.model;
+
+import org.jspecify.annotations.Nullable;
+import org.lifeline.base.Violations;
+
+/**
+ * A worker hooked on to the line.
+ *
+ * <p>Immutable and thread-safe. Build with {@link #builder}.
+ */
+public final class Worker {
+    private final String id;
+    private final double mass;
+    private final double walkingLevel;
+    private final double attachmentHeight;
+    private final Attachment attachment;
+    private final Connection connection;
+    private final double offset;
+
+    private Worker(Builder b, Connection connection) {
+        this.id = b.id;
+        this.mass = b.mass;
+        this.walkingLevel = b.walkingLevel;
+        this.attachmentHeight = b.attachmentHeight;
+        this.attachment = b.attachment;
+        this.connection = connection;
+        this.offset = b.offset;
+    }
+
+    /**
+     * Starts a worker.
+     *
+     * @param id name, unique in a design
+     * @return a builder
+     */
+    public static Builder builder(String id) {
+        return new Builder(id);
+    }
+
+    /**
+     * The worker's name in the design.
+     *
+     * @return the id
+     */
+    public String id() {
+        return id;
+    }
+
+    /**
+     * Mass with clothing and tools.
+     *
+     * @return mass [kg], above zero
+     */
+    public double mass() {
+        return mass;
+    }
+
+    /**
+     * Elevation of the surface on which the worker stands.
+     *
+     * @return elevation [m]
+     */
+    public double walkingLevel() {
+        return walkingLevel;
+    }
+
+    /**
+     * Height of the harness attachment above the feet.
+     *
+     * @return height [m], above zero
+     */
+    public double attachmentHeight() {
+        return attachmentHeight;
+    }
+
+    /**
+     * Elevation of the harness attachment while the worker stands.
+     *
+     * @return walking level + attachment height [m]
+     */
+    public double harnessElevation() {
+        return walkingLevel + attachmentHeight;
+    }
+
+    /**
+     * How the connecting subsystem holds on to the line.
+     *
+     * @return the attachment
+     */
+    public Attachment attachment() {
+        return attachment;
+    }
+
+    /**
+     * The connecting subsystem.
+     *
+     * @return the connection
+     */
+    public Connection connection() {
+        return connection;
+    }
+
+    /**
+     * Horizontal distance of the worker from the vertical plane of the span, for the swing.
+     *
+     * @return distance [m], not negative
+     */
+    public double offset() {
+        return offset;
+    }
+
+    /** Collects what is known of a worker. Not thread-safe. */
+    public static final class Builder {
+        private final String id;
+        private double mass = Double.NaN;
+        private double walkingLevel = Double.NaN;
+        private double attachmentHeight = 1.5;
+        private Attachment attachment = Attachment.FREE_RUNNING;
+        private @Nullable Connection connection;
+        private double offset;
+
+        private Builder(String id) {
+            this.id = id;
+        }
+
+        /**
+         * Mass with clothing and tools.
+         *
+         * @param value mass [kg], above zero
+         * @return this
+         */
+        public Builder mass(double value) {
+            mass = value;
+            return this;
+        }
+
+        /**
+         * Elevation of the surface on which the worker stands.
+         *
+         * @param value elevation [m]
+         * @return this
+         */
+        public Builder walkingLevel(double value) {
+            walkingLevel = value;
+            return this;
+        }
+
+        /**
+         * Height of the harness attachment above the feet; 1.5 m unless set (common practice, no source).
+         *
+         * @param value height [m], above zero
+         * @return this
+         */
+        public Builder attachmentHeight(double value) {
+            attachmentHeight = value;
+            return this;
+        }
+
+        /**
+         * How the connecting subsystem holds on to the line; free-running unless set.
+         *
+         * @param value the attachment
+         * @return this
+         */
+        public Builder attachment(Attachment value) {
+            attachment = value;
+            return this;
+        }
+
+        /**
+         * The connecting subsystem.
+         *
+         * @param value the connection
+         * @return this
+         */
+        public Builder connection(Connection value) {
+            connection = value;
+            return this;
+        }
+
+        /**
+         * Horizontal distance from the vertical plane of the span; 0 unless set.
+         *
+         * @param value distance [m], not negative
+         * @return this
+         */
+        public Builder offset(double value) {
+            offset = value;
+            return this;
+        }
+
+        /**
+         * Checks everything and makes the worker.
+         *
+         * @return the worker
+         * @throws org.lifeline.base.InvalidInputException with all violations
+         */
+        public Worker build() {
+            Violations v = new Violations();
+            v.require(!id.isBlank(), "id", '"' + id + '"', "must not be blank");
+            v.positive("mass", mass, "kg")
+                    .finite("walkingLevel", walkingLevel, "m")
+                    .positive("attachmentHeight", attachmentHeight, "m")
+                    .notNegative("offset", offset, "m");
+            Connection c = connection;
+            if (c == null) {
+                v.add("connection", "missing", "must be given");
+            }
+            v.throwIfAny();
+            if (c == null) {
+                throw new IllegalStateException("unreachable: a missing connection has been reported");
+            }
+            return new Worker(this, c);
+        }
+    }
+}
