@@ -1,6 +1,7 @@
 package org.lifeline.model;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import org.lifeline.base.Violations;
 
@@ -18,8 +19,10 @@ public final class LoadingCurve {
     private final double[] force;
     private final double[] workTo;
     private final double stopStiffness;
+    private final double activation;
 
-    private LoadingCurve(double[] extension, double[] force, double stopStiffness) {
+    private LoadingCurve(double[] extension, double[] force, double stopStiffness, double activation) {
+        this.activation = activation;
         this.extension = extension;
         this.force = force;
         this.stopStiffness = stopStiffness;
@@ -94,7 +97,42 @@ public final class LoadingCurve {
         return new LoadingCurve(
                 list.stream().mapToDouble(Corner::extension).toArray(),
                 list.stream().mapToDouble(Corner::force).toArray(),
-                stopStiffness);
+                stopStiffness,
+                corners.get(0).force > 0 && list.get(0).force == 0 ? list.get(1).force : corners.get(0).force);
+    }
+
+    /**
+     * Several curves side by side: they share the extension and add their forces.
+     *
+     * @param curves at least one
+     * @return the curve of the sum; it ends at the first rigid stop
+     */
+    public static LoadingCurve parallel(List<LoadingCurve> curves) {
+        if (curves.size() == 1) {
+            return curves.get(0);
+        }
+        double end = curves.stream()
+                .filter(c -> Double.isInfinite(c.stopStiffness))
+                .mapToDouble(LoadingCurve::maximumExtension)
+                .min()
+                .orElse(Double.POSITIVE_INFINITY);
+        double[] x = curves.stream()
+                .flatMapToDouble(c -> Arrays.stream(c.extension))
+                .filter(e -> e <= end)
+                .sorted()
+                .distinct()
+                .toArray();
+        double[] f = new double[x.length];
+        for (int i = 0; i < x.length; i++) {
+            for (LoadingCurve c : curves) {
+                f[i] += x[i] == 0 ? c.force[0] : c.force(x[i]);
+            }
+        }
+        double stop = Double.isFinite(end)
+                ? Double.POSITIVE_INFINITY
+                : curves.stream().mapToDouble(LoadingCurve::stopStiffness).sum();
+        double first = curves.stream().mapToDouble(LoadingCurve::activationForce).sum();
+        return new LoadingCurve(x, f, stop, first);
     }
 
     /** Replaces the start of the curve by the first rise F = k x up to the point where the two meet. */
@@ -259,12 +297,12 @@ public final class LoadingCurve {
     }
 
     /**
-     * Force of the first deployment: that of the first corner behind the initial rise.
+     * Force of the first deployment: where the initial rise ends; 0 for a curve that was given from no force on.
      *
      * @return force [N]
      */
     public double activationForce() {
-        return force[0] > 0 || force.length == 1 ? force[0] : force[1];
+        return activation;
     }
 
     /**

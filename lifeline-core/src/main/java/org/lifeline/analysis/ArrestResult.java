@@ -1,0 +1,340 @@
+package org.lifeline.analysis;
+
+import java.util.List;
+import org.lifeline.base.Convergence;
+import org.lifeline.base.Point;
+import org.lifeline.model.DeploymentForce;
+import org.lifeline.model.Fall;
+import org.lifeline.model.Lifeline;
+import org.lifeline.model.Worker;
+
+/**
+ * The arrest of one fall, at one temperature, on one side of the absorber's force range.
+ *
+ * <p>Immutable and thread-safe.
+ */
+public final class ArrestResult {
+    private final Fall fall;
+    private final DeploymentForce side;
+    private final Method method;
+    private final LineEquilibrium before;
+    private final LineEquilibrium peak;
+    private final Point attachmentBefore;
+    private final Point attachmentAtPeak;
+    private final double freeFall;
+    private final double deployment;
+    private final double arrestForce;
+    private final double lineLoad;
+    private final boolean bottomedOut;
+    private final EnergyAccount energy;
+    private final double pathWork;
+    private final Clearance clearance;
+    private final double harnessStretch;
+
+    ArrestResult(Numbers n) {
+        this.fall = n.fall;
+        this.side = n.side;
+        this.method = n.method;
+        this.before = n.before;
+        this.peak = n.peak;
+        this.attachmentBefore = n.attachmentBefore;
+        this.attachmentAtPeak = n.attachmentAtPeak;
+        this.freeFall = n.freeFall;
+        this.deployment = n.deployment;
+        this.arrestForce = n.arrestForce;
+        this.lineLoad = n.lineLoad;
+        this.bottomedOut = n.bottomedOut;
+        this.energy = n.energy;
+        this.pathWork = n.pathWork;
+        this.clearance = n.clearance;
+        this.harnessStretch = n.harnessStretch;
+    }
+
+    /** What an analysis hands over. */
+    record Numbers(
+            Fall fall,
+            DeploymentForce side,
+            Method method,
+            LineEquilibrium before,
+            LineEquilibrium peak,
+            Point attachmentBefore,
+            Point attachmentAtPeak,
+            double freeFall,
+            double deployment,
+            double arrestForce,
+            double lineLoad,
+            boolean bottomedOut,
+            EnergyAccount energy,
+            double pathWork,
+            Clearance clearance,
+            double harnessStretch) {}
+
+    /**
+     * The line.
+     *
+     * @return the line
+     */
+    public Lifeline line() {
+        return peak.line();
+    }
+
+    /**
+     * The fall.
+     *
+     * @return the fall
+     */
+    public Fall fall() {
+        return fall;
+    }
+
+    /**
+     * Temperature of the line.
+     *
+     * @return temperature [°C]
+     */
+    public double temperature() {
+        return peak.temperature();
+    }
+
+    /**
+     * Side of the absorber's force range.
+     *
+     * @return clearance side or maximum side
+     */
+    public DeploymentForce side() {
+        return side;
+    }
+
+    /**
+     * How the arrest was computed.
+     *
+     * @return the method
+     */
+    public Method method() {
+        return method;
+    }
+
+    /**
+     * The line just before the fall: at its temperature, with those who hang already.
+     *
+     * @return the equilibrium
+     */
+    public LineEquilibrium before() {
+        return before;
+    }
+
+    /**
+     * The line at the lowest point of the fall.
+     *
+     * @return the equilibrium under the line load
+     */
+    public LineEquilibrium peak() {
+        return peak;
+    }
+
+    /**
+     * Where the attachment was on the line just before the fall.
+     *
+     * @return the point
+     */
+    public Point attachmentBefore() {
+        return attachmentBefore;
+    }
+
+    /**
+     * Where the attachment is at the lowest point.
+     *
+     * @return the point
+     */
+    public Point attachmentAtPeak() {
+        return attachmentAtPeak;
+    }
+
+    /**
+     * Free fall of the harness attachment before the connecting subsystem carries force; of several who fall together,
+     * the longest.
+     *
+     * @return free fall h [m], not negative
+     */
+    public double freeFall() {
+        return freeFall;
+    }
+
+    /**
+     * Extension of the connecting subsystem beyond its taut length: the deceleration distance.
+     *
+     * @return deployment x [m], not negative
+     */
+    public double deployment() {
+        return deployment;
+    }
+
+    /**
+     * Tells whether a connecting subsystem was used up and hit its stop.
+     *
+     * @return true if it bottomed out
+     */
+    public boolean bottomedOut() {
+        return bottomedOut;
+    }
+
+    /**
+     * Maximum arrest force on one worker; of several who fall together, on the one with the largest.
+     *
+     * @return force [N]
+     */
+    public double arrestForce() {
+        return arrestForce;
+    }
+
+    /**
+     * Vertical force on the line at the place of the fall, of all who fall there together.
+     *
+     * @return force P [N], positive down
+     */
+    public double lineLoad() {
+        return lineLoad;
+    }
+
+    /**
+     * Sag at the load: vertical distance from the chord of the span, between the supports where they now are, down to
+     * the attachment.
+     *
+     * @return sag [m], positive down
+     */
+    public double sag() {
+        return peak.span(fall.place().span()).sagAt(attachmentAtPeak);
+    }
+
+    /**
+     * Descent of the attachment from its position before the fall.
+     *
+     * @return descent δ [m], positive down
+     */
+    public double lineDescent() {
+        return attachmentBefore.z() - attachmentAtPeak.z();
+    }
+
+    /**
+     * Horizontal distance of the attachment from the first support of the span, where that now is, at the lowest point.
+     *
+     * @return distance [m]
+     */
+    public double loadX() {
+        return attachmentAtPeak.horizontalDistance(peak.span(fall.place().span()).firstSupport());
+    }
+
+    /**
+     * Largest tension anywhere in the cable.
+     *
+     * @return tension [N]
+     */
+    public double maximumTension() {
+        return peak.maximumTension();
+    }
+
+    /**
+     * What the line does to its supports at the lowest point.
+     *
+     * @return supports 0 … n; unmodifiable
+     */
+    public List<SupportReaction> supports() {
+        return peak.supports();
+    }
+
+    /**
+     * Force on one anchor at the lowest point.
+     *
+     * @param id the support
+     * @return force [N]
+     * @throws IllegalArgumentException if there is no such support
+     */
+    public double anchorLoad(String id) {
+        return peak.support(id).force();
+    }
+
+    /**
+     * The larger of the two end anchor loads.
+     *
+     * @return force [N]
+     */
+    public double endAnchorLoad() {
+        List<SupportReaction> s = peak.supports();
+        return Math.max(s.get(0).force(), s.get(s.size() - 1).force());
+    }
+
+    /**
+     * Unstretched length of cable that passed a support toward the fall during the fall.
+     *
+     * @param support number of the support, from 0
+     * @return slip [m], positive toward the span of the fall
+     */
+    public double slip(int support) {
+        double moved = peak.supports().get(support).slip() - before.supports().get(support).slip();
+        return support < fall.place().span() ? -moved : moved;
+    }
+
+    /**
+     * The in-line energy absorbers at the lowest point.
+     *
+     * @return one for each end that has one; unmodifiable
+     */
+    public List<InlineAbsorberState> inlineAbsorbers() {
+        return peak.inlineAbsorbers();
+    }
+
+    /**
+     * Total fall distance: free fall, deployment, descent of the attachment, harness stretch.
+     *
+     * @return distance [m]
+     */
+    public double totalFallDistance() {
+        return freeFall + deployment + lineDescent() + harnessStretch;
+    }
+
+    /**
+     * Where the energy of the fall went.
+     *
+     * @return the account
+     */
+    public EnergyAccount energy() {
+        return energy;
+    }
+
+    /**
+     * Work done on the line at the place of the fall, by quadrature along the path where an anchor has friction; there
+     * it checks {@link EnergyAccount#lineWork()} by a second way.
+     *
+     * @return ∫P dδ [J]; NaN where no anchor has friction and the path was not followed step by step
+     */
+    public double pathWork() {
+        return pathWork;
+    }
+
+    /**
+     * The clearance account of the worker who needs the most.
+     *
+     * @return the account
+     */
+    public Clearance clearance() {
+        return clearance;
+    }
+
+    /**
+     * How the iteration ended.
+     *
+     * @return Newton steps, scaled residual, tolerance
+     */
+    public Convergence convergence() {
+        return peak.convergence();
+    }
+
+    /**
+     * The worker for whom arrest force and clearance are given when several fall together.
+     *
+     * @return the first of those who fall
+     */
+    public Worker firstFaller() {
+        return fall.fallers().get(0);
+    }
+}

@@ -1,0 +1,303 @@
+package org.lifeline.analysis;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+import org.lifeline.base.Point;
+import org.lifeline.base.Violation;
+import org.lifeline.base.Violations;
+import org.lifeline.internal.mechanics.LineEnergy;
+import org.lifeline.internal.mechanics.LineModel;
+import org.lifeline.internal.mechanics.LoadPath;
+import org.lifeline.model.Attachment;
+import org.lifeline.model.ClearanceRules;
+import org.lifeline.model.DeploymentForce;
+import org.lifeline.model.Fall;
+import org.lifeline.model.Lifeline;
+import org.lifeline.model.LoadingCurve;
+import org.lifeline.model.Worker;
+
+/**
+ * The arrest of a fall by energy balance.
+ *
+ * <p>Workers of mass M in all fall h, the connecting subsystems extend by x under the force F(x), the line goes down by δ
+ * under P = F(x): M g (h + δ + x) = ∫P dδ + ∫F dx, with the static path δ(P) of the line. The root is the lowest point.
+ * Several who fall together share one extension x; each keeps their own free fall.
+ *
+ * <p>Immutable and thread-safe.
+ */
+public final class EnergyBalance {
+    /** Force at which a search for the lowest point gives up [N]. */
+    private static final double HOPELESS = 1e12;
+
+    private final double temperature;
+    private final DeploymentForce side;
+    private final ClearanceRules clearance;
+
+    private EnergyBalance(double temperature, DeploymentForce side, ClearanceRules clearance) {
+        this.temperature = temperature;
+        this.side = side;
+        this.clearance = clearance;
+    }
+
+    /**
+     * At the temperature of installation, with the maximum deployment force and the clearance rules of common practice.
+     *
+     * @return the analysis
+     */
+    public static EnergyBalance withDefaults() {
+        return new EnergyBalance(Double.NaN, DeploymentForce.MAXIMUM, ClearanceRules.commonPractice());
+    }
+
+    /**
+     * The same at a temperature.
+     *
+     * @param value temperature [°C]
+     * @return the new analysis
+     */
+    public EnergyBalance withTemperature(double value) {
+        return new EnergyBalance(value, side, clearance);
+    }
+
+    /**
+     * The same on one side of the absorber's force range.
+     *
+     * @param value clearance side or maximum side
+     * @return the new analysis
+     */
+    public EnergyBalance withSide(DeploymentForce value) {
+        return new EnergyBalance(temperature, value, clearance);
+    }
+
+    /**
+     * The same with other clearance rules.
+     *
+     * @param value harness stretch, margin, obstructions
+     * @return the new analysis
+     */
+    public EnergyBalance withClearance(ClearanceRules value) {
+        return new EnergyBalance(temperature, side, value);
+    }
+
+    /**
+     * Solves one fall.
+     *
+     * @param line the line
+     * @param fall the fall
+     * @return the arrest
+     * @throws org.lifeline.base.InvalidInputException if a place does not lie on the line, or the line cannot hang as
+     *     stated
+     * @throws org.lifeline.base.NoEquilibriumException if no equilibrium was found
+     */
+    public ArrestResult solve(Lifeline line, Fall fall) {
+        checkPlaces(line, fall);
+        double t = Double.isNaN(temperature) ? line.installed().temperature() : temperature;
+        LineModel model = new LineModel(line);
+        model.heat(t);
+        double g = line.gravity();
+        List<LoadPosition> hangingLoads = new ArrayList<>();
+        List<LineModel.Load> hooks = new ArrayList<>();
+        for (Fall.Hanging each : fall.hanging()) {
+            LineModel.Load hook = model.hook(
+                    each.place().span() - 1,
+                    each.place().station(),
+                    each.worker().attachment() == Attachment.GRIPPED);
+            model.hang(hook, each.worker().mass() * g);
+            hooks.add(hook);
+        }
+        for (int i = 0; i < hooks.size(); i++) {
+            hangingLoads.add(hanging(model, fall, hooks, i));
+        }
+        LineEquilibrium before = LineEquilibrium.of(model, t, hangingLoads);
+        int span = fall.place().span() - 1;
+        boolean gripped = fall.fallers().get(0).attachment() == Attachment.GRIPPED;
+        LineModel.Load load = model.hook(span, fall.place().station(), gripped);
+        Point start = gripped
+                ? model.materialPoint(load)
+                : model.pointAtStation(span, fall.place().station());
+        Balance balance = new Balance(fall, side, g, start.z());
+        double scale = balance.mass * g * (balance.meanFreeFall + 1);
+        LineEnergy energyBefore = model.energy();
+        LoadPath path = new LoadPath(model, load, start.z(), scale);
+        double x = balance.solve(path);
+        LineEnergy energyAtPeak = model.energy();
+
+        double p = path.force();
+        Point end = model.position(load);
+        List<LoadPosition> loads = new ArrayList<>();
+        double lifted = 0;
+        for (int i = 0; i < hooks.size(); i++) {
+            LoadPosition now = hanging(model, fall, hooks, i);
+            loads.add(now);
+            lifted += now.force()
+                    * (now.point().z() - hangingLoads.get(i).point().z());
+        }
+        loads.add(new LoadPosition(span + 1, end, p));
+        LineEquilibrium peak = LineEquilibrium.of(model, t, loads);
+        EnergyAccount account = new EnergyAccount(
+                balance.mass * g * (balance.meanFreeFall + path.descent() + x),
+                energyAtPeak.strain() + energyAtPeak.weight() - energyBefore.strain() - energyBefore.weight(),
+                lifted,
+                balance.connection(p, x),
+                path.heat(),
+                energyAtPeak.inlineAbsorbers() - energyBefore.inlineAbsorbers(),
+                energyAtPeak.springs() - energyBefore.springs());
+        return new ArrestResult(new ArrestResult.Numbers(
+                fall,
+                side,
+                Method.ENERGY_BALANCE,
+                before,
+                peak,
+                start,
+                end,
+                balance.longestFreeFall,
+                x,
+                balance.arrestForce(p, x),
+                p,
+                balance.bottomedOut(p, x),
+                account,
+                path.hasFriction() ? path.pathWork() : Double.NaN,
+                account(line, fall, x, new Point[] {start, end}),
+                clearance.harnessStretch()));
+    }
+
+    private static LoadPosition hanging(LineModel model, Fall fall, List<LineModel.Load> hooks, int i) {
+        Fall.Hanging each = fall.hanging().get(i);
+        return new LoadPosition(
+                each.place().span(),
+                model.position(hooks.get(i)),
+                each.worker().mass() * model.line().gravity());
+    }
+
+    private static void checkPlaces(Lifeline line, Fall fall) {
+        Violations v = new Violations();
+        for (Violation each : line.check(fall.place())) {
+            v.add(each.below("fall"));
+        }
+        for (int i = 0; i < fall.hanging().size(); i++) {
+            for (Violation each : line.check(fall.hanging().get(i).place())) {
+                v.add(each.below("fall.hanging[" + i + "]"));
+            }
+        }
+        v.throwIfAny();
+    }
+
+    private Clearance account(Lifeline line, Fall fall, double x, Point[] attachment) {
+        Point first = line.supports().get(fall.place().span() - 1).position();
+        double along = line.along(fall.place())
+                - fall.place().station()
+                + first.horizontalDistance(attachment[1]);
+        OptionalDouble below = ClearanceAccount.highest(clearance, line, fall, along);
+        Clearance worst = null;
+        for (Worker each : fall.fallers()) {
+            double above = attachment[0].z() - each.harnessElevation();
+            double taut = each.connection().tautLength(above);
+            Clearance c = ClearanceAccount.draw(
+                    clearance,
+                    each,
+                    new double[] {attachment[0].z(), attachment[1].z()},
+                    new double[] {taut, x},
+                    below);
+            if (worst == null || c.requiredElevation() < worst.requiredElevation()) {
+                worst = c;
+            }
+        }
+        if (worst == null) {
+            throw new IllegalStateException("unreachable: a fall has at least one faller");
+        }
+        return worst;
+    }
+
+    /** The energy balance of one fall: one unknown, the extension. */
+    private static final class Balance {
+        private final List<LoadingCurve> curves = new ArrayList<>();
+        private final LoadingCurve curve;
+        private final Fall fall;
+        private final double g;
+        private final double mass;
+        private double meanFreeFall;
+        private double longestFreeFall;
+
+        Balance(Fall fall, DeploymentForce side, double g, double lineElevation) {
+            this.fall = fall;
+            this.g = g;
+            this.mass = fall.fallingMass();
+            for (Worker each : fall.fallers()) {
+                curves.add(each.connection().curve(side));
+                double h = fall.freeFall()
+                        .orElseGet(() -> each.connection().freeFall(lineElevation - each.harnessElevation()));
+                longestFreeFall = Math.max(longestFreeFall, h);
+                meanFreeFall += h * each.mass() / mass;
+            }
+            this.curve = LoadingCurve.parallel(curves);
+        }
+
+        /** Energy set free less energy taken, at a point of the path and an extension [J]. */
+        private double gap(LoadPath path, double x) {
+            return mass * g * (meanFreeFall + path.descent() + x) - path.work() - curve.work(x);
+        }
+
+        /** Follows the path to the lowest point; the extension there [m]. */
+        double solve(LoadPath path) {
+            double weight = mass * g;
+            double x = 0;
+            for (LoadingCurve.Corner corner : curve.corners()) {
+                if (corner.force() > path.force()) {
+                    if (path.advance(corner.force(), p -> gap(p, curve.nearExtension(p.force())), weight)) {
+                        return curve.nearExtension(path.force());
+                    }
+                    x = curve.nearExtension(path.force());
+                }
+                if (corner.extension() > x) {
+                    // A plateau: the line stands still while the subsystem extends.
+                    double spare = gap(path, x);
+                    double force = path.force();
+                    if (force > weight && spare <= (force - weight) * (corner.extension() - x)) {
+                        return x + Math.max(0, spare) / (force - weight);
+                    }
+                    x = corner.extension();
+                }
+            }
+            double target = Math.max(4 * weight, 2 * path.force());
+            while (true) {
+                if (path.advance(target, p -> gap(p, curve.farExtension(p.force())), weight)) {
+                    return curve.farExtension(path.force());
+                }
+                target *= 2;
+                if (target > HOPELESS) {
+                    throw path.hopeless("the fall is not arrested by any force up to " + HOPELESS + " N");
+                }
+            }
+        }
+
+        double connection(double p, double x) {
+            return curve.work(x);
+        }
+
+        /** Share of the line load that one worker carries; the largest of them [N]. */
+        double arrestForce(double p, double x) {
+            if (fall.fallers().size() == 1) {
+                return p;
+            }
+            double sum = 0;
+            double most = 0;
+            for (LoadingCurve each : curves) {
+                double f = Math.max(each.force(x), x <= 0 ? each.rigidForce() : 0);
+                sum += f;
+                most = Math.max(most, f);
+            }
+            return sum > 0 && Double.isFinite(sum) ? p * most / sum : p / curves.size();
+        }
+
+        boolean bottomedOut(double p, double x) {
+            for (int i = 0; i < curves.size(); i++) {
+                double most = fall.fallers().get(i).connection().maximumExtension();
+                double last = curves.get(i).corners().get(curves.get(i).corners().size() - 1).force();
+                if (x > most || (x == most && arrestForce(p, x) > last * (1 + 1e-12))) {
+                    return true;
+                }
+            }
+            return false;
+        }
+    }
+}

@@ -1,0 +1,196 @@
+package org.lifeline.analysis;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.lifeline.base.Convergence;
+import org.lifeline.base.Point;
+import org.lifeline.internal.mechanics.LineModel;
+import org.lifeline.internal.mechanics.Piece;
+import org.lifeline.model.Lifeline;
+import org.lifeline.model.LoadingCurve;
+import org.lifeline.model.Support;
+
+/**
+ * A whole line in equilibrium.
+ *
+ * <p>Immutable and thread-safe.
+ */
+public final class LineEquilibrium {
+    private final Lifeline line;
+    private final double temperature;
+    private final List<SpanState> spans;
+    private final List<SupportReaction> supports;
+    private final List<InlineAbsorberState> absorbers;
+    private final List<LoadPosition> loads;
+    private final Convergence convergence;
+
+    private LineEquilibrium(LineModel model, double temperature, List<LoadPosition> loads) {
+        this.line = model.line();
+        this.temperature = temperature;
+        this.loads = List.copyOf(loads);
+        this.convergence = model.convergence();
+        List<SpanState> spanList = new ArrayList<>();
+        for (int i = 0; i < line.spans(); i++) {
+            List<CablePiece> pieces = new ArrayList<>();
+            for (Piece p : model.pieces(i)) {
+                pieces.add(new CablePiece(p));
+            }
+            spanList.add(new SpanState(i + 1, model.support(i), model.support(i + 1), pieces));
+        }
+        List<SupportReaction> supportList = new ArrayList<>();
+        for (int i = 0; i <= line.spans(); i++) {
+            Support s = line.supports().get(i);
+            supportList.add(
+                    new SupportReaction(s.id(), model.reaction(i), model.displacement(i), model.slip(i)));
+        }
+        this.spans = List.copyOf(spanList);
+        this.supports = List.copyOf(supportList);
+        this.absorbers = absorbers(model);
+    }
+
+    private static List<InlineAbsorberState> absorbers(LineModel model) {
+        List<InlineAbsorberState> list = new ArrayList<>();
+        List<Support> supports = model.line().supports();
+        for (int end = 0; end < 2; end++) {
+            Support s = supports.get(end == 0 ? 0 : supports.size() - 1);
+            if (s.inlineAbsorber().isPresent()) {
+                LoadingCurve curve = s.inlineAbsorber().get().curve();
+                double extension = model.extension(end);
+                list.add(new InlineAbsorberState(
+                        s.id(), extension, Math.max(0, curve.maximumExtension() - extension)));
+            }
+        }
+        return List.copyOf(list);
+    }
+
+    static LineEquilibrium of(LineModel model, double temperature, List<LoadPosition> loads) {
+        return new LineEquilibrium(model, temperature, loads);
+    }
+
+    /**
+     * The line.
+     *
+     * @return the line
+     */
+    public Lifeline line() {
+        return line;
+    }
+
+    /**
+     * Temperature of the state.
+     *
+     * @return temperature [°C]
+     */
+    public double temperature() {
+        return temperature;
+    }
+
+    /**
+     * The spans in the order of the line.
+     *
+     * @return spans 1 … n; unmodifiable
+     */
+    public List<SpanState> spans() {
+        return spans;
+    }
+
+    /**
+     * A span.
+     *
+     * @param number number of the span, from 1
+     * @return the span
+     */
+    public SpanState span(int number) {
+        return spans.get(number - 1);
+    }
+
+    /**
+     * What the line does to its supports, in the order of the line.
+     *
+     * @return supports 0 … n; unmodifiable
+     */
+    public List<SupportReaction> supports() {
+        return supports;
+    }
+
+    /**
+     * What the line does to one support.
+     *
+     * @param id the support
+     * @return force, displacement and slip
+     * @throws IllegalArgumentException if there is no such support
+     */
+    public SupportReaction support(String id) {
+        return supports.stream()
+                .filter(s -> s.id().equals(id))
+                .findFirst()
+                .orElseThrow(() -> new IllegalArgumentException("no support has the id " + id));
+    }
+
+    /**
+     * The in-line energy absorbers.
+     *
+     * @return one for each end that has one; unmodifiable
+     */
+    public List<InlineAbsorberState> inlineAbsorbers() {
+        return absorbers;
+    }
+
+    /**
+     * Where the loads hang, in the order in which they were put on.
+     *
+     * @return the loads; unmodifiable
+     */
+    public List<LoadPosition> loads() {
+        return loads;
+    }
+
+    /**
+     * Tension of the cable at the first support.
+     *
+     * @return tension [N]
+     */
+    public double firstTension() {
+        return spans.get(0).pieces().get(0).startTension().magnitude();
+    }
+
+    /**
+     * Tension of the cable at the last support.
+     *
+     * @return tension [N]
+     */
+    public double lastTension() {
+        List<CablePiece> last = spans.get(spans.size() - 1).pieces();
+        return last.get(last.size() - 1).endTension().magnitude();
+    }
+
+    /**
+     * Largest tension anywhere in the cable.
+     *
+     * @return tension [N]
+     */
+    public double maximumTension() {
+        return spans.stream().mapToDouble(SpanState::maximumTension).max().orElse(0);
+    }
+
+    /**
+     * Points along the line, for drawing.
+     *
+     * @param intervalsPerPiece number of intervals in each piece of cable, at least 1
+     * @return the points from the first support to the last
+     */
+    public List<Point> shape(int intervalsPerPiece) {
+        List<Point> list = new ArrayList<>();
+        spans.forEach(s -> list.addAll(s.shape(intervalsPerPiece)));
+        return List.copyOf(list);
+    }
+
+    /**
+     * How the iteration ended.
+     *
+     * @return iterations, scaled residual, tolerance
+     */
+    public Convergence convergence() {
+        return convergence;
+    }
+}

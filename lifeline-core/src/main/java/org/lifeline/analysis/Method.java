@@ -1,0 +1,24 @@
+package org.lifeline.analysis;
+
+/** How an arrest was computed. */
+public enum Method {
+    /** Energy balance with the static force–descent path of the line. */
+    ENERGY_BALANCE("energy balance"),
+    /** Integration of the motion in time. */
+    TRANSIENT("transient");
+
+    private final String label;
+
+    Method(String label) {
+        this.label = label;
+    }
+
+    /**
+     * The method in words.
+     *
+     * @return the label
+     */
+    public String label() {
+        return label;
+    }
+}

@@ -1,0 +1,79 @@
+package org.lifeline.analysis;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.lifeline.base.Violation;
+import org.lifeline.base.Violations;
+import org.lifeline.internal.mechanics.LineModel;
+import org.lifeline.model.Attachment;
+import org.lifeline.model.Lifeline;
+
+/**
+ * The line at rest: as installed, at another temperature, under loads that were put on slowly one after the other.
+ *
+ * <p>Immutable and thread-safe.
+ */
+public final class Statics {
+    private final double temperature;
+
+    private Statics(double temperature) {
+        this.temperature = temperature;
+    }
+
+    /**
+     * Statics at the temperature of installation.
+     *
+     * @return the analysis
+     */
+    public static Statics withDefaults() {
+        return new Statics(Double.NaN);
+    }
+
+    /**
+     * The same at a temperature.
+     *
+     * @param value temperature [°C]
+     * @return the new analysis
+     */
+    public Statics withTemperature(double value) {
+        return new Statics(value);
+    }
+
+    /**
+     * The line at rest under loads.
+     *
+     * @param line the line
+     * @param loads the loads in the order in which they are put on; none for the line alone
+     * @return the equilibrium
+     * @throws org.lifeline.base.InvalidInputException if a load does not lie on the line, or the line cannot hang as
+     *     stated
+     * @throws org.lifeline.base.NoEquilibriumException if none was found
+     */
+    public LineEquilibrium solve(Lifeline line, List<AppliedLoad> loads) {
+        Violations v = new Violations();
+        for (int i = 0; i < loads.size(); i++) {
+            for (Violation each : line.check(loads.get(i).place())) {
+                v.add(each.below("loads[" + i + "].place"));
+            }
+        }
+        v.throwIfAny();
+        LineModel model = new LineModel(line);
+        double t = Double.isNaN(temperature) ? line.installed().temperature() : temperature;
+        model.heat(t);
+        List<LineModel.Load> hooks = new ArrayList<>();
+        for (AppliedLoad each : loads) {
+            LineModel.Load hook = model.hook(
+                    each.place().span() - 1, each.place().station(), each.attachment() == Attachment.GRIPPED);
+            model.hang(hook, each.force());
+            hooks.add(hook);
+        }
+        List<LoadPosition> positions = new ArrayList<>();
+        for (int i = 0; i < hooks.size(); i++) {
+            positions.add(new LoadPosition(
+                    loads.get(i).place().span(),
+                    model.position(hooks.get(i)),
+                    loads.get(i).force()));
+        }
+        return LineEquilibrium.of(model, t, positions);
+    }
+}

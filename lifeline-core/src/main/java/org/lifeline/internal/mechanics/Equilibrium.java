@@ -1,0 +1,317 @@
+package org.lifeline.internal.mechanics;
+
+import org.lifeline.model.InlineAbsorber;
+
+/**
+ * Finds the equilibrium of a {@link LineSystem} near a given state: Newton's method with a line search inside, and
+ * outside it the decision which supports hold the cable, which loads rest against a bound and which in-line absorbers
+ * yield.
+ *
+ * <p>Not thread-safe.
+ */
+final class Equilibrium {
+    private static final int NEWTON_STEPS = 60;
+    private static final int MODE_ROUNDS = 200;
+    private static final double STEP_TOLERANCE = 1e-10;
+    private static final double ROUNDING = 4e-15;
+
+    /** Residual that counts as converged when it cannot be lowered any further. */
+    static final double TOLERANCE = 1e-11;
+
+    private final LineSystem system;
+    private final LineState trial;
+    private final double[] step;
+
+    /** Newton steps taken so far, over all calls. */
+    int iterations;
+
+    /** Scaled residual of the last call. */
+    double residual;
+
+    Equilibrium(LineSystem system) {
+        this.system = system;
+        this.trial = new LineState(system.spans, system.loads);
+        this.step = new double[system.unknowns()];
+    }
+
+    /**
+     * Finds the equilibrium, modes included. Path-dependent parts move on from a reference state: slip counts from
+     * there, absorbers do not give back what they had there.
+     *
+     * @param state the start; replaced by the equilibrium
+     * @param past the last state on the path
+     * @return false if none was found; the state is then of no use
+     */
+    boolean solve(LineState state, LineState past) {
+        for (int round = 0; round < MODE_ROUNDS; round++) {
+            if (!newton(state)) {
+                return false;
+            }
+            if (!changeModes(state, past, round)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** Newton's method with the modes held. */
+    boolean newton(LineState s) {
+        if (!system.assemble(s, true)) {
+            return false;
+        }
+        boolean fine = system.worst < ROUNDING;
+        for (int k = 0; k < NEWTON_STEPS; k++) {
+            double merit = system.merit;
+            residual = system.worst;
+            if (!system.matrix.factor()) {
+                return fine;
+            }
+            for (int i = 0; i < step.length; i++) {
+                step[i] = -system.residual[i];
+            }
+            system.matrix.solve(step);
+            iterations++;
+            double relative = relativeStep(s);
+            if (!(relative < Double.POSITIVE_INFINITY)) {
+                return false;
+            }
+            double factor = Math.min(1, admissible(s));
+            trial.set(s);
+            double before = merit;
+            boolean last = relative < STEP_TOLERANCE && factor == 1;
+            while (true) {
+                apply(trial, s, factor);
+                boolean valid = system.assemble(trial, true);
+                if (valid && (system.merit < before * (1 - 1e-4 * factor) || system.worst < ROUNDING)) {
+                    s.set(trial);
+                    break;
+                }
+                if (last || (valid && residual < TOLERANCE && factor < 0.2)) {
+                    // Rounding keeps the residual from falling any further: the better of the two states stands.
+                    if (valid && system.merit < before) {
+                        s.set(trial);
+                    }
+                    residual = Math.min(residual, system.worst);
+                    return residual < TOLERANCE || last;
+                }
+                factor *= 0.5;
+                if (factor < 1e-7) {
+                    return false;
+                }
+            }
+            residual = system.worst;
+            if (last || (fine && system.worst < ROUNDING)) {
+                return true;
+            }
+            fine = system.worst < ROUNDING;
+        }
+        return residual < TOLERANCE;
+    }
+
+    /** Largest step of a tension relative to that tension, of a length relative to its span. */
+    private double relativeStep(LineState s) {
+        double worst = 0;
+        for (int i = 0; i < system.spans; i++) {
+            int b = system.tensionIndex(i);
+            double x = s.tension[3 * i];
+            double y = s.tension[3 * i + 1];
+            double z = s.tension[3 * i + 2];
+            double t2 = x * x + y * y + z * z;
+            double d2 = step[b] * step[b] + step[b + 1] * step[b + 1] + step[b + 2] * step[b + 2];
+            double r = Math.sqrt(d2 / t2);
+            if (!(r <= worst)) {
+                worst = r;
+            }
+            if (i > 0) {
+                double q = Math.abs(step[system.slipIndex(i)]) / system.chord[i];
+                worst = Math.max(worst, q);
+            }
+        }
+        for (int j = 0; j < system.loads; j++) {
+            if (system.loadIndex(j) >= 0) {
+                double q = Math.abs(step[system.loadIndex(j)]) / system.chord[system.loadSpan[j]];
+                worst = Math.max(worst, q);
+            }
+        }
+        return worst;
+    }
+
+    /** Largest part of the step that keeps horizontal tensions and lengths of spans above a tenth of what they are. */
+    private double admissible(LineState s) {
+        double limit = Double.POSITIVE_INFINITY;
+        for (int i = 0; i < system.spans; i++) {
+            int b = system.tensionIndex(i);
+            double x = s.tension[3 * i];
+            double y = s.tension[3 * i + 1];
+            double h2 = x * x + y * y;
+            double along = (x * step[b] + y * step[b + 1]) / h2;
+            if (along < 0) {
+                limit = Math.min(limit, -0.9 / along);
+            }
+            double from = i > 0 ? step[system.slipIndex(i)] : 0;
+            double to = i + 1 < system.spans ? step[system.slipIndex(i + 1)] : 0;
+            double have = system.length[i] + s.slip[i + 1] - s.slip[i];
+            if (to - from < 0) {
+                limit = Math.min(limit, -0.9 * have / (to - from));
+            }
+        }
+        return limit;
+    }
+
+    private void apply(LineState to, LineState from, double factor) {
+        apply(to, from, factor, step);
+    }
+
+    /** Adds factor · direction to the unknowns. */
+    void apply(LineState to, LineState from, double factor, double[] direction) {
+        for (int i = 0; i < system.spans; i++) {
+            int b = system.tensionIndex(i);
+            for (int c = 0; c < 3; c++) {
+                to.tension[3 * i + c] = from.tension[3 * i + c] + factor * direction[b + c];
+            }
+            if (i > 0) {
+                to.slip[i] = from.slip[i] + factor * direction[system.slipIndex(i)];
+            }
+        }
+        for (int j = 0; j < system.loads; j++) {
+            int k = system.loadIndex(j);
+            if (k >= 0) {
+                to.coordinate[j] = from.coordinate[j] + factor * direction[k];
+            }
+        }
+        for (int e = 0; e < 2; e++) {
+            if (system.absorbers[e] != null) {
+                to.extension[e] = from.extension[e] + factor * direction[system.extensionIndex(e)];
+            }
+        }
+    }
+
+    /**
+     * Changes the modes that an equilibrium shows to be wrong.
+     *
+     * @return true if one was changed
+     */
+    boolean changeModes(LineState s, LineState past, int round) {
+        boolean changed = false;
+        for (int i = 1; i < system.spans; i++) {
+            if (!system.clamped[i] && system.friction[i] > 0) {
+                changed |= changePassage(s, past, i, round);
+            }
+        }
+        for (int j = 0; j < system.loads; j++) {
+            if (s.active[j] && !system.gripped[j] && s.mode[j] != LineState.FOLLOWS) {
+                changed |= changeLoad(s, j);
+            }
+        }
+        for (int e = 0; e < 2; e++) {
+            InlineAbsorber a = system.absorbers[e];
+            if (a != null) {
+                changed |= changeAbsorber(s, past, e, a);
+            }
+        }
+        return changed;
+    }
+
+    /** How far the log of a support's tension ratio is beyond its limit, positive when it is. */
+    double excess(LineState s, int support) {
+        return Math.abs(system.logRatio(s, support)) - system.friction[support] * system.turned(s, support);
+    }
+
+    private boolean changePassage(LineState s, LineState past, int i, int round) {
+        int mode = s.passage[i];
+        if (mode == LineState.STUCK) {
+            double slack = 1e-10 * (1 + round / 20);
+            if (excess(s, i) > slack) {
+                s.passage[i] = system.logRatio(s, i) > 0 ? LineState.RUNS_ON : LineState.RUNS_BACK;
+                return true;
+            }
+            return false;
+        }
+        // Running on means that cable moves toward the end: the slip coordinate falls.
+        double moved = (s.slip[i] - past.slip[i]) * mode;
+        if (moved > 1e-13 * system.chord[i] * (1 + round)) {
+            s.passage[i] = LineState.STUCK;
+            s.slip[i] = past.slip[i];
+            return true;
+        }
+        return false;
+    }
+
+    private boolean changeLoad(LineState s, int j) {
+        double low = system.bound(s, j, false);
+        double high = system.bound(s, j, true);
+        switch (s.mode[j]) {
+            case LineState.RUNNING -> {
+                if (s.coordinate[j] < low) {
+                    place(s, j, LineState.AT_START, low);
+                    return true;
+                }
+                if (s.coordinate[j] > high) {
+                    place(s, j, LineState.AT_END, high);
+                    return true;
+                }
+                return false;
+            }
+            case LineState.AT_START, LineState.AT_END -> {
+                boolean atStart = s.mode[j] == LineState.AT_START;
+                double pull = system.pull(s, j);
+                double slack = 1e-9 * (system.beforeLoad(s, j) + s.force[j]);
+                if (atStart ? pull > Math.abs(slack) : pull < -Math.abs(slack)) {
+                    s.mode[j] = LineState.RUNNING;
+                    return true;
+                }
+                return false;
+            }
+            default -> {
+                return false;
+            }
+        }
+    }
+
+    private void place(LineState s, int j, int mode, double coordinate) {
+        s.mode[j] = mode;
+        s.coordinate[j] = coordinate;
+        for (int k = j + 1; k < system.firstLoad[system.loadSpan[j] + 1]; k++) {
+            if (s.active[k] && s.mode[k] == LineState.FOLLOWS) {
+                s.coordinate[k] = coordinate;
+            }
+        }
+    }
+
+    private boolean changeAbsorber(LineState s, LineState past, int e, InlineAbsorber a) {
+        double tension = system.endTension(s, e);
+        if (s.yielding[e]) {
+            double stop = a.curve().maximumExtension();
+            if (Double.isInfinite(a.curve().stopStiffness()) && s.extension[e] > stop) {
+                s.yielding[e] = false;
+                s.extension[e] = stop;
+                s.yielded[e] = stop;
+                return true;
+            }
+            if (s.extension[e] < past.extension[e] - 1e-13) {
+                s.yielding[e] = false;
+                s.yielded[e] = past.yielded[e];
+                s.extension[e] = past.extension[e];
+                return true;
+            }
+            s.yielded[e] = Math.max(past.yielded[e], s.extension[e]);
+            return false;
+        }
+        double limit = resistance(a, s, e);
+        if (tension > limit * (1 + 1e-12)) {
+            s.yielding[e] = true;
+            s.extension[e] = Math.max(s.extension[e], a.curve().nearExtension(limit));
+            return true;
+        }
+        return false;
+    }
+
+    /** Tension at which an in-line absorber yields further. */
+    double resistance(InlineAbsorber a, LineState s, int e) {
+        double y = s.yielded[e];
+        if (Double.isInfinite(a.curve().stopStiffness()) && y >= a.curve().maximumExtension()) {
+            return Double.POSITIVE_INFINITY;
+        }
+        return Math.max(a.curve().activationForce(), y > 0 ? a.curve().force(y) : 0);
+    }
+}

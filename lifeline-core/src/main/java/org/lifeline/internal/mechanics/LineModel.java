@@ -1,0 +1,599 @@
+package org.lifeline.internal.mechanics;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import org.lifeline.base.Convergence;
+import org.lifeline.base.NoEquilibriumException;
+import org.lifeline.base.Point;
+import org.lifeline.base.Vector3;
+import org.lifeline.model.InlineAbsorber;
+import org.lifeline.model.Lifeline;
+
+/**
+ * A line through its history: installed, brought to a temperature, loaded by one load after the other. Holds the
+ * current state and answers questions about it. Not thread-safe; one analysis makes one model.
+ */
+public final class LineModel {
+    private static final int FRICTION_STEPS = 12;
+
+    private final Lifeline line;
+    private final LineSystem bare;
+    private final LineState installed;
+    private final List<Load> loads = new ArrayList<>();
+    private LineSystem system;
+    private LineState state;
+    private int iterations;
+    private double residual;
+
+    /** A load hooked on to the line; its number in the current system may change when others are added. */
+    public static final class Load {
+        private final int span;
+        private final boolean gripped;
+        private double coordinate;
+        private int index;
+
+        private Load(int span, boolean gripped, double coordinate) {
+            this.span = span;
+            this.gripped = gripped;
+            this.coordinate = coordinate;
+        }
+
+        int index() {
+            return index;
+        }
+    }
+
+    /**
+     * The line as installed.
+     *
+     * @param line the line
+     * @throws org.lifeline.base.InvalidInputException if the line cannot hang as stated
+     */
+    public LineModel(Lifeline line) {
+        this.line = line;
+        this.bare = new LineSystem(
+                line.supports(), line.weightPerLength(), line.cable().elongation(), List.of());
+        this.installed = new Installation(line).install(bare);
+        this.system = bare;
+        this.state = installed.copy();
+        Equilibrium e = new Equilibrium(bare);
+        if (!e.newton(state)) {
+            throw failure("installed line", 0, e);
+        }
+        note(e);
+    }
+
+    /**
+     * The line that this is a model of.
+     *
+     * @return the line
+     */
+    public Lifeline line() {
+        return line;
+    }
+
+    LineSystem system() {
+        return system;
+    }
+
+    LineState state() {
+        return state;
+    }
+
+    void setState(LineState s) {
+        state.set(s);
+    }
+
+    /**
+     * Brings the line to a temperature.
+     *
+     * @param temperature temperature [°C]
+     */
+    public void heat(double temperature) {
+        double to = 1 + line.cable().thermalExpansion() * (temperature - line.installed().temperature());
+        if (to == state.thermal) {
+            return;
+        }
+        double from = state.thermal;
+        advance("line at " + temperature + " °C", (s, share) -> s.thermal = from + share * (to - from));
+    }
+
+    /**
+     * Hooks a load on to the line; it weighs nothing yet.
+     *
+     * @param span span from 0
+     * @param station horizontal distance from the span's first support, as installed [m]
+     * @param gripped true if it holds the material point that hangs at the station as installed
+     * @return the load
+     */
+    public Load hook(int span, double station, boolean gripped) {
+        double coordinate = gripped ? coordinateAt(bare, installed, span, station) : lowestCoordinate(span);
+        Load load = new Load(span, gripped, coordinate);
+        loads.add(load);
+        rebuild();
+        return load;
+    }
+
+    /** Makes a new system in which the loads stand in their present order along the cable. */
+    private void rebuild() {
+        for (Load each : loads) {
+            if (each.index < system.loads && each != loads.get(loads.size() - 1)) {
+                each.coordinate = state.coordinate[each.index];
+            }
+        }
+        List<Load> order = new ArrayList<>(loads);
+        order.sort(Comparator.<Load>comparingInt(l -> l.span).thenComparingDouble(l -> l.coordinate));
+        List<LoadSlot> slots = new ArrayList<>();
+        for (Load each : order) {
+            slots.add(new LoadSlot(each.span, each.gripped, each.coordinate));
+        }
+        LineSystem next = new LineSystem(
+                line.supports(), line.weightPerLength(), line.cable().elongation(), slots);
+        System.arraycopy(bare.length, 0, next.length, 0, bare.length.length);
+        System.arraycopy(bare.reference, 0, next.reference, 0, bare.reference.length);
+        System.arraycopy(bare.installedExtension, 0, next.installedExtension, 0, 2);
+        LineState s = new LineState(next.spans, next.loads);
+        System.arraycopy(state.tension, 0, s.tension, 0, s.tension.length);
+        System.arraycopy(state.slip, 0, s.slip, 0, s.slip.length);
+        System.arraycopy(state.passage, 0, s.passage, 0, s.passage.length);
+        for (int e = 0; e < 2; e++) {
+            s.extension[e] = state.extension[e];
+            s.yielded[e] = state.yielded[e];
+            s.yielding[e] = state.yielding[e];
+        }
+        s.thermal = state.thermal;
+        for (int j = 0; j < order.size(); j++) {
+            Load each = order.get(j);
+            boolean known = each != loads.get(loads.size() - 1);
+            s.coordinate[j] = each.coordinate;
+            if (known) {
+                s.force[j] = state.force[each.index];
+                s.active[j] = state.active[each.index];
+                s.mode[j] = state.mode[each.index];
+            }
+            each.index = j;
+        }
+        system = next;
+        state = s;
+    }
+
+    /**
+     * Lets a load take part: from now on it rests on the line, without weight yet.
+     *
+     * @param load the load
+     */
+    void activate(Load load) {
+        int j = load.index;
+        state.active[j] = true;
+        if (load.gripped) {
+            state.mode[j] = LineState.GRIPPED;
+            double low = state.slip[load.span];
+            double high = system.length[load.span] + state.slip[load.span + 1];
+            state.coordinate[j] = Math.min(Math.max(state.coordinate[j], low), high);
+            return;
+        }
+        int before = neighbour(j, -1);
+        int behind = neighbour(j, 1);
+        if (before >= 0) {
+            state.mode[j] = LineState.FOLLOWS;
+            state.coordinate[j] = state.coordinate[before];
+        } else if (behind >= 0) {
+            state.mode[j] = state.mode[behind];
+            state.coordinate[j] = state.coordinate[behind];
+            state.mode[behind] = LineState.FOLLOWS;
+        } else {
+            double low = system.bound(state, j, false);
+            double high = system.bound(state, j, true);
+            double at = state.coordinate[j];
+            state.mode[j] = at <= low ? LineState.AT_START : at >= high ? LineState.AT_END : LineState.RUNNING;
+            state.coordinate[j] = Math.min(Math.max(at, low), high);
+        }
+    }
+
+    /** The nearest active free-running load on a side with no gripped one between, or −1. */
+    private int neighbour(int load, int step) {
+        int span = system.loadSpan[load];
+        for (int j = load + step; j >= system.firstLoad[span] && j < system.firstLoad[span + 1]; j += step) {
+            if (state.active[j]) {
+                return system.gripped[j] ? -1 : j;
+            }
+        }
+        return -1;
+    }
+
+    /**
+     * Lets a load grow to its weight, and the line with it.
+     *
+     * @param load the load
+     * @param force its weight [N]
+     */
+    public void hang(Load load, double force) {
+        activate(load);
+        int j = load.index;
+        advance("line under a hanging weight of " + force + " N", (s, share) -> s.force[j] = share * force);
+    }
+
+    /** Something that changes with a share from 0 to 1. */
+    private interface Change {
+        void to(LineState s, double share);
+    }
+
+    private boolean hasFriction() {
+        for (int i = 1; i < system.spans; i++) {
+            if (system.friction[i] > 0 && !system.clamped[i]) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private void advance(String what, Change change) {
+        Equilibrium e = new Equilibrium(system);
+        double done = 0;
+        double part = hasFriction() ? 1.0 / FRICTION_STEPS : 1;
+        LineState next = state.copy();
+        int failures = 0;
+        while (done < 1) {
+            double to = Math.min(1, done + part);
+            next.set(state);
+            change.to(next, to);
+            if (e.solve(next, state)) {
+                state.set(next);
+                done = to;
+                part *= 1.5;
+            } else {
+                part *= 0.25;
+                failures++;
+                if (failures > 60 || part < 1e-12) {
+                    throw failure(what, done, e);
+                }
+            }
+        }
+        note(e);
+    }
+
+    static NoEquilibriumException failure(String what, double share, Equilibrium e) {
+        return new NoEquilibriumException(
+                what, share, new Convergence(e.iterations, e.residual, Equilibrium.TOLERANCE));
+    }
+
+    void note(Equilibrium e) {
+        iterations += e.iterations;
+        residual = e.residual;
+    }
+
+    /**
+     * How the iterations went so far.
+     *
+     * @return number of Newton steps and the last residual
+     */
+    public Convergence convergence() {
+        return new Convergence(iterations, residual, Equilibrium.TOLERANCE);
+    }
+
+    /** Material coordinate at which the cable of a span is lowest, or the nearer end where it falls all the way. */
+    private double lowestCoordinate(int span) {
+        double w = line.weightPerLength();
+        double low = state.slip[span];
+        double high = system.length[span] + state.slip[span + 1];
+        int from = system.firstLoad[span];
+        int to = system.firstLoad[span + 1];
+        double z = state.tension[3 * span + 2];
+        double at = low;
+        for (int j = from; j < to; j++) {
+            if (!state.active[j]) {
+                continue;
+            }
+            double next = z + w * (state.coordinate[j] - at);
+            if (next >= 0) {
+                return z >= 0 ? at : at - z / w;
+            }
+            at = state.coordinate[j];
+            z = next + state.force[j];
+            if (z >= 0) {
+                return at;
+            }
+        }
+        if (z >= 0) {
+            return at;
+        }
+        return w > 0 ? Math.min(high, at - z / w) : high;
+    }
+
+    /** Material coordinate that hangs at a horizontal distance from where the span's cable begins. */
+    private static double coordinateAt(LineSystem sys, LineState s, int span, double station) {
+        double total = sys.length[span] + s.slip[span + 1] - s.slip[span];
+        double low = 0;
+        double high = total;
+        double guess = total * station / Math.hypot(sys.px[span + 1] - sys.px[span], sys.py[span + 1] - sys.py[span]);
+        double x = Math.min(Math.max(guess, low), high);
+        ElasticCatenary c = new ElasticCatenary(sys.law);
+        double tx = s.tension[3 * span];
+        double ty = s.tension[3 * span + 1];
+        double h = Math.hypot(tx, ty);
+        for (int k = 0; k < 100; k++) {
+            c.evaluate(tx, ty, s.tension[3 * span + 2], x * s.thermal, sys.weight / s.thermal);
+            double at = (c.dx * tx + c.dy * ty) / h;
+            double slope = (c.ex * tx + c.ey * ty) / h * s.thermal;
+            if (at > station) {
+                high = x;
+            } else {
+                low = x;
+            }
+            double next = x - (at - station) / slope;
+            if (!(next > low && next < high)) {
+                next = 0.5 * (low + high);
+            }
+            if (Math.abs(next - x) <= 2e-16 * total) {
+                break;
+            }
+            x = next;
+        }
+        return x + s.slip[span];
+    }
+
+    /**
+     * Position of a point of the cable, found by walking along the pieces of its span.
+     *
+     * @param load a load that takes part
+     * @return where it hangs
+     */
+    public Point position(Load load) {
+        int j = load.index;
+        return walk(load.span, state.coordinate[j], j);
+    }
+
+    private Point walk(int span, double coordinate, int stopLoad) {
+        List<Piece> pieces = pieces(span);
+        double from = state.slip[span];
+        Point last = pieces.get(0).start();
+        int k = 0;
+        for (int j = system.firstLoad[span]; j < system.firstLoad[span + 1]; j++) {
+            if (!state.active[j]) {
+                continue;
+            }
+            if (j == stopLoad) {
+                return pieces.get(k).end();
+            }
+            if (stopLoad < 0 && state.coordinate[j] >= coordinate) {
+                break;
+            }
+            from = state.coordinate[j];
+            last = pieces.get(k).end();
+            k++;
+        }
+        return pieces.get(k).at((coordinate - from) * state.thermal, last);
+    }
+
+    /**
+     * The point of the cable at a station of a span, in the current state.
+     *
+     * @param span span from 0
+     * @param station horizontal distance from the span's first support as installed [m]
+     * @return the point
+     */
+    public Point pointAtStation(int span, double station) {
+        Point a = support(span);
+        Point b = support(span + 1);
+        double run = a.horizontalDistance(b);
+        double ux = (b.x() - a.x()) / run;
+        double uy = (b.y() - a.y()) / run;
+        double shift = (a.x() - system.px[span]) * ux + (a.y() - system.py[span]) * uy;
+        double want = station - shift;
+        List<Piece> pieces = pieces(span);
+        Point start = pieces.get(0).start();
+        double gone = (start.x() - a.x()) * ux + (start.y() - a.y()) * uy;
+        for (int k = 0; k < pieces.size(); k++) {
+            Piece piece = pieces.get(k);
+            double length = (piece.end().x() - piece.start().x()) * ux + (piece.end().y() - piece.start().y()) * uy;
+            if (want <= gone + length || k == pieces.size() - 1) {
+                return piece.atRun(Math.min(Math.max(want - gone, 0), length));
+            }
+            gone += length;
+        }
+        throw new IllegalStateException("unreachable: a span has at least one piece");
+    }
+
+    /**
+     * The point of the cable that a gripped load holds or will hold, in the current state.
+     *
+     * @param load the load, active or not
+     * @return the point
+     */
+    public Point materialPoint(Load load) {
+        return walk(load.span, load.coordinate, state.active[load.index] ? load.index : -1);
+    }
+
+    /**
+     * Position of a support in the current state.
+     *
+     * @param i support from 0
+     * @return as-installed position plus displacement
+     */
+    public Point support(int i) {
+        return new Point(system.px[i], system.py[i], system.pz[i]).plus(displacement(i));
+    }
+
+    /**
+     * Displacement of a support since installation.
+     *
+     * @param i support from 0
+     * @return displacement, components in [m]
+     */
+    public Vector3 displacement(int i) {
+        return new Vector3(
+                system.displacement(state, i, 0),
+                system.displacement(state, i, 1),
+                system.displacement(state, i, 2));
+    }
+
+    /**
+     * Force of the line on a support.
+     *
+     * @param i support from 0
+     * @return force, components in [N]
+     */
+    public Vector3 reaction(int i) {
+        return new Vector3(
+                system.reaction(state, i, 0), system.reaction(state, i, 1), system.reaction(state, i, 2));
+    }
+
+    /**
+     * Unstretched length that has passed a support since installation.
+     *
+     * @param i support from 0
+     * @return length [m], positive toward the start of the line
+     */
+    public double slip(int i) {
+        return state.slip[i];
+    }
+
+    /**
+     * Extension of the in-line absorber at an end.
+     *
+     * @param end 0 or 1
+     * @return extension [m]
+     */
+    public double extension(int end) {
+        return state.extension[end];
+    }
+
+    /**
+     * The pieces of cable of a span in the current state.
+     *
+     * @param span span from 0
+     * @return at least one piece
+     */
+    public List<Piece> pieces(int span) {
+        List<Piece> list = new ArrayList<>();
+        Vector3 t = new Vector3(
+                state.tension[3 * span], state.tension[3 * span + 1], state.tension[3 * span + 2]);
+        Point at = support(span);
+        if (span == 0 && system.absorbers[0] != null) {
+            double link = state.extension[0] - system.installedExtension[0];
+            at = at.plus(t.times(link / t.magnitude()));
+        }
+        double from = state.slip[span];
+        for (int j = system.firstLoad[span]; j <= system.firstLoad[span + 1]; j++) {
+            boolean last = j == system.firstLoad[span + 1];
+            if (!last && !state.active[j]) {
+                continue;
+            }
+            double to = last ? system.length[span] + state.slip[span + 1] : state.coordinate[j];
+            double load = last ? 0 : state.force[j];
+            Piece piece = Piece.of(
+                    system.law, new Piece.Start(at, t), (to - from) * state.thermal, system.weight / state.thermal, load);
+            list.add(piece);
+            at = piece.end();
+            t = piece.endTension().plus(new Vector3(0, 0, load));
+            from = to;
+        }
+        return list;
+    }
+
+    /**
+     * Energies of the current state.
+     *
+     * @return the parts
+     */
+    public LineEnergy energy() {
+        return energy(system, state);
+    }
+
+    /** Elevation of a load that takes part above the as-installed first support [m]. */
+    static double height(LineSystem sys, LineState s, int load) {
+        ElasticCatenary c = new ElasticCatenary(sys.law);
+        int i = sys.loadSpan[load];
+        double tx = s.tension[3 * i];
+        double ty = s.tension[3 * i + 1];
+        double tz = s.tension[3 * i + 2];
+        double z = startHeight(sys, s, i);
+        double from = s.slip[i];
+        double wHot = sys.weight / s.thermal;
+        for (int j = sys.firstLoad[i]; j <= load; j++) {
+            if (s.active[j]) {
+                double piece = (s.coordinate[j] - from) * s.thermal;
+                c.evaluate(tx, ty, tz, piece, wHot);
+                z += c.dz;
+                tz += wHot * piece + s.force[j];
+                from = s.coordinate[j];
+            }
+        }
+        return z;
+    }
+
+    /** Elevation at which the cable of a span begins above the as-installed first support [m]. */
+    private static double startHeight(LineSystem sys, LineState s, int i) {
+        double z = sys.pz[i] - sys.pz[0] + sys.displacement(s, i, 2);
+        if (i == 0 && sys.absorbers[0] != null) {
+            z += (s.extension[0] - sys.installedExtension[0]) * s.tension[2] / sys.tensionBehind(s, 0);
+        }
+        return z;
+    }
+
+    static LineEnergy energy(LineSystem sys, LineState s) {
+        ElasticCatenary c = new ElasticCatenary(sys.law);
+        double strain = 0;
+        double total = 0;
+        double hanging = 0;
+        double wHot = sys.weight / s.thermal;
+        for (int i = 0; i < sys.spans; i++) {
+            double tx = s.tension[3 * i];
+            double ty = s.tension[3 * i + 1];
+            double tz = s.tension[3 * i + 2];
+            double z = startHeight(sys, s, i);
+            double from = s.slip[i];
+            int last = sys.firstLoad[i + 1];
+            for (int j = sys.firstLoad[i]; j <= last; j++) {
+                if (j < last && !s.active[j]) {
+                    continue;
+                }
+                double to = j == last ? sys.length[i] + s.slip[i + 1] : s.coordinate[j];
+                double piece = (to - from) * s.thermal;
+                c.evaluate(tx, ty, tz, piece, wHot);
+                c.energies(tx, ty, tz, piece, wHot);
+                double endZ = tz + wHot * piece;
+                strain += c.strainEnergy;
+                total += z * wHot * piece + c.dz * endZ + tx * c.dx + ty * c.dy - c.complementary;
+                z += c.dz;
+                tz = endZ;
+                if (j < last) {
+                    hanging += s.force[j] * z;
+                    tz += s.force[j];
+                }
+                from = to;
+            }
+        }
+        return new LineEnergy(strain, total - strain, springs(sys, s), inline(sys, s), hanging);
+    }
+
+    private static double springs(LineSystem sys, LineState s) {
+        double sum = 0;
+        for (int i = 0; i <= sys.spans; i++) {
+            for (int k = 0; k < 3; k++) {
+                if (sys.compliance[3 * i + k] != 0) {
+                    double now = sys.reaction(s, i, k);
+                    double then = sys.reference[3 * i + k];
+                    sum += 0.5 * sys.compliance[3 * i + k] * (now - then) * (now + then);
+                }
+            }
+        }
+        return sum;
+    }
+
+    private static double inline(LineSystem sys, LineState s) {
+        double sum = 0;
+        for (int e = 0; e < 2; e++) {
+            InlineAbsorber a = sys.absorbers[e];
+            if (a != null) {
+                double tension = sys.endTension(s, e);
+                double y = s.yielded[e];
+                double yieldForce = y > 0 ? a.curve().force(y) : 0;
+                double soft = 1 / a.initialStiffness();
+                sum += a.curve().work(y) + 0.5 * soft * (tension * tension - yieldForce * yieldForce);
+            }
+        }
+        return sum;
+    }
+}

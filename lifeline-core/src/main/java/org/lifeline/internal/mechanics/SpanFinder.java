@@ -1,0 +1,326 @@
+package org.lifeline.internal.mechanics;
+
+import org.lifeline.base.Convergence;
+import org.lifeline.base.NoEquilibriumException;
+import org.lifeline.internal.numeric.Roots;
+import org.lifeline.model.LoadElongation;
+
+/**
+ * The unloaded span between two fixed points, when one number about it is known: tension at its first support,
+ * horizontal tension, sag, or unstretched length.
+ *
+ * <p>A first estimate comes from the inextensible catenary with its weight spread over the stretched length, one
+ * scalar root; Newton's method on the exact elastic catenary ends it. Not thread-safe.
+ */
+final class SpanFinder {
+    private static final double STEEPEST_LAMBDA = 25;
+    private static final double TOLERANCE = 1e-14;
+    private static final int ITERATIONS = 60;
+
+    /** What is known. */
+    enum Known {
+        START_TENSION,
+        HORIZONTAL_TENSION,
+        SAG,
+        UNSTRETCHED_LENGTH
+    }
+
+    private final LoadElongation law;
+    private final double w;
+    private final double run;
+    private final double rise;
+    private final double chord;
+    private final ElasticCatenary catenary;
+    private final ElasticCatenary part;
+
+    /** Horizontal tension [N]. */
+    double h;
+
+    /** Vertical component of the tension at the start [N]. */
+    double v;
+
+    /** Unstretched length [m]. */
+    double s;
+
+    private double closing;
+    private double closingH;
+    private double closingV;
+    private double closingS;
+
+    SpanFinder(LoadElongation law, double w, double run, double rise) {
+        this.law = law;
+        this.w = w;
+        this.run = run;
+        this.rise = rise;
+        this.chord = Math.hypot(run, rise);
+        this.catenary = new ElasticCatenary(law);
+        this.part = new ElasticCatenary(law);
+    }
+
+    /**
+     * Least tension at the first support at which the span can hang, on the taut side.
+     *
+     * @return tension [N]; 0 without weight
+     */
+    double leastStartTension() {
+        if (w == 0) {
+            return 0;
+        }
+        double lambda = lambdaOfLeastTension(w);
+        return startTension(lambda, w);
+    }
+
+    private double lambdaOfLeastTension(double weight) {
+        return Roots.minimum(l -> startTension(l, weight), 1e-6, 6);
+    }
+
+    /**
+     * Finds the span.
+     *
+     * @param known what is known
+     * @param value its value [N] or [m]
+     * @return false if there is no such span
+     */
+    boolean find(Known known, double value) {
+        if (!estimate(known, value)) {
+            return false;
+        }
+        double scale = switch (known) {
+            case START_TENSION, HORIZONTAL_TENSION -> value;
+            case SAG, UNSTRETCHED_LENGTH -> chord;
+        };
+        double worst = residual(known, value, scale);
+        for (int i = 0; i < ITERATIONS; i++) {
+            if (worst < TOLERANCE) {
+                newton(scale, 1);
+                return h > 0 && s > 0;
+            }
+            double h0 = h;
+            double v0 = v;
+            double s0 = s;
+            double before = worst;
+            double factor = 1;
+            while (true) {
+                boolean moved = newton(scale, factor);
+                worst = moved ? residual(known, value, scale) : Double.NaN;
+                if (worst < before || factor < 1e-3) {
+                    break;
+                }
+                h = h0;
+                v = v0;
+                s = s0;
+                residual(known, value, scale);
+                factor *= 0.5;
+            }
+            if (!(worst < before)) {
+                h = h0;
+                v = v0;
+                s = s0;
+                if (before < 1e-10) {
+                    return true;
+                }
+                throw new NoEquilibriumException(
+                        "unloaded span of " + run + " m from its " + known, 0, new Convergence(i, before, TOLERANCE));
+            }
+        }
+        throw new NoEquilibriumException(
+                "unloaded span of " + run + " m from its " + known, 0, new Convergence(ITERATIONS, worst, TOLERANCE));
+    }
+
+    private double residual(Known known, double value, double scale) {
+        catenary.evaluate(h, 0, v, s, w);
+        closing(known, value);
+        double fit = Math.max(Math.abs(catenary.dx - run), Math.abs(catenary.dz - rise)) / chord;
+        return Math.max(fit, Math.abs(closing) / scale);
+    }
+
+    private void closing(Known known, double value) {
+        switch (known) {
+            case START_TENSION -> {
+                double t = Math.hypot(h, v);
+                closing = t - value;
+                closingH = h / t;
+                closingV = v / t;
+                closingS = 0;
+            }
+            case HORIZONTAL_TENSION -> {
+                closing = h - value;
+                closingH = 1;
+                closingV = 0;
+                closingS = 0;
+            }
+            case UNSTRETCHED_LENGTH -> {
+                closing = s - value;
+                closingH = 0;
+                closingV = 0;
+                closingS = 1;
+            }
+            case SAG -> {
+                double slope = rise / run;
+                double at = (h * slope - v) / w;
+                part.evaluate(h, 0, v, at, w);
+                closing = slope * part.dx - part.dz - value;
+                closingH = slope * part.kxx - part.kxz;
+                closingV = slope * part.kxz - part.kzz;
+                closingS = 0;
+            }
+        }
+    }
+
+    /** One Newton step on (h, v, s), from the residuals evaluated last; false if it would leave the domain. */
+    private boolean newton(double scale, double factor) {
+        double rx = run - catenary.dx;
+        double rz = rise - catenary.dz;
+        double rc = -closing;
+        double a = catenary.kxx;
+        double b = catenary.kxz;
+        double c = catenary.kzz;
+        double det = a * c - b * b;
+        // (h, v) as a function of s from the first two rows, then s from the closing row.
+        double h0 = (c * rx - b * rz) / det;
+        double v0 = (a * rz - b * rx) / det;
+        double hs = -(c * catenary.ex - b * catenary.ez) / det;
+        double vs = -(a * catenary.ez - b * catenary.ex) / det;
+        double slope = closingH * hs + closingV * vs + closingS;
+        double ds = (rc - closingH * h0 - closingV * v0) / slope;
+        double dh = h0 + hs * ds;
+        double limit = dh < -0.8 * h ? -0.8 * h / dh : 1;
+        if (ds < -0.8 * s) {
+            limit = Math.min(limit, -0.8 * s / ds);
+        }
+        double f = factor * limit;
+        h += f * dh;
+        v += f * (v0 + vs * ds);
+        s += f * ds;
+        return Double.isFinite(h) && Double.isFinite(v) && Double.isFinite(s) && h > 0 && s > 0;
+    }
+
+    private boolean estimate(Known known, double value) {
+        return switch (known) {
+            case START_TENSION -> estimateFromTension(value);
+            case HORIZONTAL_TENSION -> {
+                double weight = w / (1 + law.strain(value * chord / run));
+                if (weight * run / (2 * value) > STEEPEST_LAMBDA) {
+                    yield false;
+                }
+                yield fromHorizontal(value, weight);
+            }
+            case SAG -> estimateFromSag(value);
+            case UNSTRETCHED_LENGTH -> estimateFromLength(value);
+        };
+    }
+
+    private boolean estimateFromTension(double tension) {
+        double strain = law.strain(tension);
+        double weight = w / (1 + strain);
+        double straight = tension * run / chord;
+        if (weight * run < 1e-7 * tension) {
+            return straight(straight, strain);
+        }
+        double least = lambdaOfLeastTension(weight);
+        if (startTension(least, weight) > tension) {
+            return false;
+        }
+        double low = Math.min(1e-8, weight * run / (4 * tension));
+        double lambda = Roots.bracketed(
+                "inextensible span from its tension", l -> startTension(l, weight) - tension, low, least);
+        return fromHorizontal(weight * run / (2 * lambda), weight);
+    }
+
+    private boolean estimateFromSag(double sag) {
+        if (w == 0) {
+            return false;
+        }
+        double low = 1e-6;
+        if (inextensibleSag(low) > sag) {
+            return straight(w * run * chord / (8 * sag), law.strain(w * chord * chord / (8 * sag)));
+        }
+        if (inextensibleSag(STEEPEST_LAMBDA) < sag) {
+            return false;
+        }
+        double lambda = Roots.bracketed(
+                "inextensible span from its sag", l -> inextensibleSag(l) - sag, low, STEEPEST_LAMBDA);
+        double first = w * run / (2 * lambda);
+        double weight = w / (1 + law.strain(first * chord / run));
+        return fromHorizontal(weight * run / (2 * lambda), weight);
+    }
+
+    private boolean estimateFromLength(double length) {
+        if (w == 0 && length >= chord) {
+            return false;
+        }
+        double low = Math.max(w * run / (2 * STEEPEST_LAMBDA), 1e-300);
+        double high = Math.max(2 * low, (law.tension(Math.max(chord / length - 1, 0)) + w * run) * run / chord + 1e-12);
+        while (misfit(high, length) > 0) {
+            high *= 4;
+        }
+        while (misfit(low, length) < 0 && low > 1e-290) {
+            low *= 1e-3;
+        }
+        if (w > 0 && misfit(w * run / (2 * STEEPEST_LAMBDA), length) < 0) {
+            return false;
+        }
+        double from = Math.log(low);
+        double to = Math.log(high);
+        double root = Math.exp(Roots.bracketed(
+                "inextensible span from its length", x -> misfit(Math.exp(x), length), from, to));
+        double weight = w / (1 + law.strain(root * chord / run));
+        fromHorizontal(root, weight);
+        s = length;
+        return true;
+    }
+
+    /** Length that the catenary wants at a horizontal tension, less the stretched length that is there. */
+    private double misfit(double horizontal, double length) {
+        double strain = law.strain(horizontal * chord / run);
+        double lambda = w / (1 + strain) * run / (2 * horizontal);
+        if (lambda > STEEPEST_LAMBDA) {
+            return Double.MAX_VALUE;
+        }
+        double sag = run * sinhc(lambda);
+        return Math.sqrt(rise * rise + sag * sag) - length * (1 + strain);
+    }
+
+    private boolean straight(double horizontal, double strain) {
+        h = horizontal;
+        s = chord / (1 + strain);
+        v = h * rise / run - 0.5 * w * s;
+        return h > 0;
+    }
+
+    private boolean fromHorizontal(double horizontal, double weight) {
+        double lambda = weight * run / (2 * horizontal);
+        double theta = asinh(rise / (run * sinhc(lambda)));
+        double length = run * sinhc(lambda);
+        h = horizontal;
+        v = h * Math.sinh(theta - lambda);
+        double mean = horizontal * chord / run;
+        s = Math.sqrt(rise * rise + length * length) / (1 + law.strain(mean));
+        return true;
+    }
+
+    private double startTension(double lambda, double weight) {
+        double theta = asinh(rise / (run * sinhc(lambda)));
+        return weight * run / (2 * lambda) * Math.cosh(theta - lambda);
+    }
+
+    private double inextensibleSag(double lambda) {
+        double scale = run / (2 * lambda);
+        double theta = asinh(rise / (run * sinhc(lambda)));
+        double slope = rise / run;
+        double touch = asinh(slope);
+        double x = scale * (touch - theta + lambda);
+        double z = scale * (Math.cosh(touch) - Math.cosh(theta - lambda));
+        return slope * x - z;
+    }
+
+    private static double sinhc(double x) {
+        return Math.abs(x) < 1e-4 ? 1 + x * x / 6 : Math.sinh(x) / x;
+    }
+
+    private static double asinh(double x) {
+        double a = Math.abs(x);
+        double value = a < 1e-4 ? a * (1 - a * a / 6) : Math.log(a + Math.sqrt(a * a + 1));
+        return Math.copySign(value, x);
+    }
+}

@@ -1,0 +1,136 @@
+package org.lifeline.internal.numeric;
+
+import java.util.Arrays;
+
+/**
+ * A square band matrix with an LU factorisation by partial pivoting, in place and without allocation after
+ * construction (Golub and Van Loan, <i>Matrix Computations</i>, 4th ed. 2013, section 4.3).
+ *
+ * <p>Rows are stored one after the other; row i keeps the columns i − lower … i + upper + lower, the last
+ * {@code lower} of them for the fill of the row exchanges. Not thread-safe.
+ */
+public final class BandMatrix {
+    private final int lower;
+    private final int width;
+    private int size;
+    private double[] a;
+    private int[] pivot;
+
+    /**
+     * A matrix of zeros.
+     *
+     * @param size number of rows and columns
+     * @param lower number of diagonals below the main one
+     * @param upper number of diagonals above the main one
+     */
+    public BandMatrix(int size, int lower, int upper) {
+        this.size = size;
+        this.lower = lower;
+        this.width = 2 * lower + upper + 1;
+        this.a = new double[size * width];
+        this.pivot = new int[size];
+    }
+
+    /** Sets all entries to zero. */
+    public void clear() {
+        Arrays.fill(a, 0, size * width, 0);
+    }
+
+    /**
+     * Adds to an entry.
+     *
+     * @param row row
+     * @param column column, within the band
+     * @param value what is added
+     */
+    public void add(int row, int column, double value) {
+        a[row * width + column - row + lower] += value;
+    }
+
+    /**
+     * An entry of the matrix; valid before factorisation only.
+     *
+     * @param row row
+     * @param column column
+     * @return the entry; 0 outside the band
+     */
+    public double get(int row, int column) {
+        int k = column - row + lower;
+        return k < 0 || k >= width ? 0 : a[row * width + k];
+    }
+
+    /**
+     * Replaces the matrix by its factors.
+     *
+     * @return false if a pivot is zero or not a number; the matrix is then useless
+     */
+    public boolean factor() {
+        for (int k = 0; k < size; k++) {
+            int lastRow = Math.min(size - 1, k + lower);
+            int best = k;
+            double bestValue = Math.abs(a[k * width + lower]);
+            for (int i = k + 1; i <= lastRow; i++) {
+                double value = Math.abs(a[i * width + k - i + lower]);
+                if (value > bestValue) {
+                    bestValue = value;
+                    best = i;
+                }
+            }
+            pivot[k] = best;
+            if (!(bestValue > 0) || Double.isInfinite(bestValue)) {
+                return false;
+            }
+            int columns = Math.min(size - k, width - lower);
+            int rowK = k * width + lower;
+            if (best != k) {
+                int rowBest = best * width + k - best + lower;
+                for (int j = 0; j < columns; j++) {
+                    double t = a[rowK + j];
+                    a[rowK + j] = a[rowBest + j];
+                    a[rowBest + j] = t;
+                }
+            }
+            double inverse = 1 / a[rowK];
+            for (int i = k + 1; i <= lastRow; i++) {
+                int rowI = i * width + k - i + lower;
+                double factor = a[rowI] * inverse;
+                a[rowI] = factor;
+                if (factor != 0) {
+                    for (int j = 1; j < columns; j++) {
+                        a[rowI + j] -= factor * a[rowK + j];
+                    }
+                }
+            }
+        }
+        return true;
+    }
+
+    /**
+     * Solves with the factors.
+     *
+     * @param b right-hand side, replaced by the solution
+     */
+    public void solve(double[] b) {
+        for (int k = 0; k < size; k++) {
+            int p = pivot[k];
+            double t = b[p];
+            if (p != k) {
+                b[p] = b[k];
+                b[k] = t;
+            }
+            int lastRow = Math.min(size - 1, k + lower);
+            for (int i = k + 1; i <= lastRow; i++) {
+                b[i] -= a[i * width + k - i + lower] * t;
+            }
+        }
+        for (int k = size - 1; k >= 0; k--) {
+            int columns = Math.min(size - k, width - lower);
+            int rowK = k * width + lower;
+            double sum = b[k];
+            for (int j = 1; j < columns; j++) {
+                sum -= a[rowK + j] * b[k + j];
+            }
+            b[k] = sum / a[rowK];
+        }
+    }
+}

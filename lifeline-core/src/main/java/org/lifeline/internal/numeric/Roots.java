@@ -1,0 +1,64 @@
+package org.lifeline.internal.numeric;
+
+import java.util.function.DoubleUnaryOperator;
+import org.apache.commons.math3.analysis.solvers.AllowedSolution;
+import org.apache.commons.math3.analysis.solvers.BracketingNthOrderBrentSolver;
+import org.apache.commons.math3.exception.MathIllegalArgumentException;
+import org.apache.commons.math3.exception.TooManyEvaluationsException;
+import org.apache.commons.math3.optim.MaxEval;
+import org.apache.commons.math3.optim.nonlinear.scalar.GoalType;
+import org.apache.commons.math3.optim.univariate.BrentOptimizer;
+import org.apache.commons.math3.optim.univariate.SearchInterval;
+import org.apache.commons.math3.optim.univariate.UnivariateObjectiveFunction;
+import org.lifeline.base.Convergence;
+import org.lifeline.base.NoEquilibriumException;
+
+/** Roots and minima of functions of one variable, by Commons Math. Thread-safe: each call makes its own solver. */
+public final class Roots {
+    private static final int EVALUATIONS = 300;
+
+    private Roots() {}
+
+    /**
+     * A root between two places at which the function has different signs.
+     *
+     * @param where what is being solved, for the exception
+     * @param f the function
+     * @param low lower end of the bracket
+     * @param high upper end of the bracket
+     * @return the root, to about 1e-15 relative
+     */
+    public static double bracketed(String where, DoubleUnaryOperator f, double low, double high) {
+        double relative = 1e-15;
+        double absolute = 1e-15 * Math.max(Math.abs(low), Math.abs(high)) + Double.MIN_NORMAL;
+        BracketingNthOrderBrentSolver solver =
+                new BracketingNthOrderBrentSolver(relative, absolute, 0, 5);
+        try {
+            return solver.solve(EVALUATIONS, f::applyAsDouble, low, high, AllowedSolution.ANY_SIDE);
+        } catch (TooManyEvaluationsException | MathIllegalArgumentException e) {
+            double residual = Math.min(Math.abs(f.applyAsDouble(low)), Math.abs(f.applyAsDouble(high)));
+            NoEquilibriumException failure =
+                    new NoEquilibriumException(where, 0, new Convergence(EVALUATIONS, residual, absolute));
+            failure.initCause(e);
+            throw failure;
+        }
+    }
+
+    /**
+     * The place of a minimum of a function with a single minimum.
+     *
+     * @param f the function
+     * @param low lower end of the search
+     * @param high upper end of the search
+     * @return where the function is least
+     */
+    public static double minimum(DoubleUnaryOperator f, double low, double high) {
+        return new BrentOptimizer(1e-9, 1e-12 * Math.max(Math.abs(low), Math.abs(high)) + 1e-300)
+                .optimize(
+                        new UnivariateObjectiveFunction(f::applyAsDouble),
+                        GoalType.MINIMIZE,
+                        new SearchInterval(low, high),
+                        new MaxEval(EVALUATIONS))
+                .getPoint();
+    }
+}
