@@ -1,0 +1,59 @@
+package org.lifeline.house;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+
+/** Habits that can be read off the source files. */
+final class SourceHabits {
+    private static final int LONGEST_CLASS = 600; // lines
+    private static final String PACKAGE_INFO = "package-info.java";
+
+    private SourceHabits() {}
+
+    /** Files under a source root. */
+    static List<Path> javaFiles(Path root) throws IOException {
+        try (Stream<Path> tree = Files.walk(root)) {
+            return tree.filter(p -> p.toString().endsWith(".java")).sorted().toList();
+        }
+    }
+
+    /** What breaks a habit that main code and tests share: no author tags, no file that is two classes in one. */
+    static List<String> findings(Path root) throws IOException {
+        List<String> findings = new ArrayList<>();
+        for (Path file : javaFiles(root)) {
+            List<String> lines = Files.readAllLines(file);
+            if (lines.stream().anyMatch(line -> line.strip().startsWith("* @author"))) {
+                findings.add(file + " names an author");
+            }
+            if (lines.size() > LONGEST_CLASS) {
+                findings.add(file + " has " + lines.size() + " lines, more than " + LONGEST_CLASS);
+            }
+        }
+        return findings;
+    }
+
+    /** Packages without a package-info that says what they hold and makes them null-marked. */
+    static List<String> packageFindings(Path root) throws IOException {
+        List<String> findings = new ArrayList<>();
+        for (Path folder :
+                javaFiles(root).stream().map(Path::getParent).distinct().toList()) {
+            Path info = folder.resolve(PACKAGE_INFO);
+            if (!Files.exists(info)) {
+                findings.add(folder + " has no " + PACKAGE_INFO);
+                continue;
+            }
+            String text = Files.readString(info);
+            if (!text.startsWith("/**")) {
+                findings.add(info + " says nothing about the package");
+            }
+            if (!text.contains("\n@NullMarked\n")) {
+                findings.add(info + " lacks @NullMarked");
+            }
+        }
+        return findings;
+    }
+}

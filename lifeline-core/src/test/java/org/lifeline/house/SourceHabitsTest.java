@@ -1,0 +1,71 @@
+package org.lifeline.house;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** All modules keep the habits of {@link SourceHabits}, and breaking one is noticed. */
+class SourceHabitsTest {
+    static List<Path> roots() {
+        return Stream.of("lifeline-core", "lifeline-examples", "benchmarks")
+                .flatMap(module -> Stream.of("main", "test").map(kind -> Path.of("..", module, "src", kind, "java")))
+                .filter(Files::exists)
+                .toList();
+    }
+
+    static List<Path> mainRoots() {
+        return roots().stream().filter(root -> root.endsWith("main/java")).toList();
+    }
+
+    @ParameterizedTest
+    @MethodSource("roots")
+    void habitsAreKept(Path root) throws IOException {
+        assertThat(SourceHabits.javaFiles(root)).isNotEmpty();
+        assertThat(SourceHabits.findings(root)).isEmpty();
+    }
+
+    @ParameterizedTest
+    @MethodSource("mainRoots")
+    void everyPackageIsDescribedAndNullMarked(Path root) throws IOException {
+        assertThat(SourceHabits.packageFindings(root)).isEmpty();
+    }
+
+    @Test
+    void anAuthorIsFound(@TempDir Path root) throws IOException {
+        Path file = Files.writeString(root.resolve("A.java"), "/**\n * A.\n *\n * @author someone\n */\nclass A {}\n");
+
+        assertThat(SourceHabits.findings(root)).containsExactly(file + " names an author");
+    }
+
+    @Test
+    void aLongClassIsFound(@TempDir Path root) throws IOException {
+        Files.writeString(root.resolve("A.java"), "\n".repeat(600));
+        Path tooLong = Files.writeString(root.resolve("B.java"), "\n".repeat(601));
+
+        assertThat(SourceHabits.findings(root)).containsExactly(tooLong + " has 601 lines, more than 600");
+    }
+
+    @Test
+    void aPackageWithoutInfoIsFound(@TempDir Path root) throws IOException {
+        Path a = Files.createDirectory(root.resolve("a"));
+        Files.writeString(a.resolve("A.java"), "package a;\n\nclass A {}\n");
+        Path b = Files.createDirectory(root.resolve("b"));
+        Path info = Files.writeString(b.resolve("package-info.java"), "package b;\n");
+        Path c = Files.createDirectory(root.resolve("c"));
+        Files.writeString(c.resolve("package-info.java"), "/** C. */\n@NullMarked\npackage c;\n");
+
+        assertThat(SourceHabits.packageFindings(root))
+                .containsExactly(
+                        a + " has no package-info.java",
+                        info + " says nothing about the package",
+                        info + " lacks @NullMarked");
+    }
+}

@@ -1,0 +1,4 @@
+package org.lifeline.housefixture.bad.analysis;
+
+/** Leaks what its parent hands down. */
+public final class Heir extends HiddenParent {}

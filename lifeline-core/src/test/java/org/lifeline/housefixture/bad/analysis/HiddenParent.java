@@ -1,0 +1,11 @@
+package org.lifeline.housefixture.bad.analysis;
+
+import org.lifeline.housefixture.bad.internal.mechanics.Element;
+import org.lifeline.housefixture.bad.internal.mechanics.Hidden;
+
+/** Not seen by a caller, but what it hands down is. */
+abstract class HiddenParent implements Hidden {
+    public Element handedDown() {
+        return new Element();
+    }
+}

@@ -1,0 +1,104 @@
+package org.lifeline.housefixture.bad.analysis;
+
+import java.io.FileWriter;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Random;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.function.DoubleSupplier;
+import java.util.logging.Logger;
+
+/** Makes every noise that a library should not make. */
+@SuppressWarnings({"DefaultCharset", "JavaTimeDefaultTimeZone", "StringCaseLocaleUsage"})
+public final class Noisy {
+    static int counter;
+    static final HashMap<String, Double> CACHE = new HashMap<>();
+    static final double[] TABLE = {1, 2};
+    static final AtomicInteger TALLY = new AtomicInteger();
+
+    private Noisy() {}
+
+    static void prints() {
+        System.out.println("noise");
+    }
+
+    static void printsTrace(RuntimeException e) {
+        e.printStackTrace();
+    }
+
+    static void logs() {
+        Logger.getLogger("noise").info("noise");
+    }
+
+    static String readsFile() throws IOException {
+        return Files.readString(Path.of("noise"));
+    }
+
+    static void writesFile() throws IOException {
+        new FileWriter("noise").close();
+    }
+
+    static void startsThread() {
+        new Thread(Noisy::prints).start();
+    }
+
+    static ExecutorService makesPool() {
+        return Executors.newCachedThreadPool();
+    }
+
+    static long streamsInParallel(List<String> list) {
+        return list.parallelStream().count();
+    }
+
+    static CompletableFuture<Void> borrowsCommonPool() {
+        return CompletableFuture.runAsync(Noisy::prints);
+    }
+
+    static long readsClock() {
+        return System.currentTimeMillis();
+    }
+
+    static long readsNanoClock() {
+        return System.nanoTime();
+    }
+
+    static LocalDate readsToday() {
+        return LocalDate.now();
+    }
+
+    static Locale readsDefaultLocale() {
+        return Locale.getDefault();
+    }
+
+    static String formatsInDefaultLocale() {
+        return String.format("%.1f", 1.5);
+    }
+
+    static String lowersInDefaultLocale(String text) {
+        return text.toLowerCase();
+    }
+
+    static String readsEnvironment() {
+        return System.getenv("HOME");
+    }
+
+    static int rollsDice() {
+        return new Random().nextInt(6);
+    }
+
+    static DoubleSupplier rollsDiceByReference() {
+        return Math::random;
+    }
+
+    static void throwsAnything() {
+        throw new RuntimeException("anything");
+    }
+}

@@ -1,0 +1,4 @@
+package org.lifeline.housefixture.bad.internal.mechanics;
+
+/** An internal interface. */
+public interface Hidden {}
