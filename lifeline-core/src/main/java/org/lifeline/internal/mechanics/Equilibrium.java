@@ -256,7 +256,7 @@ final class Equilibrium {
                 boolean atStart = s.mode[j] == LineState.AT_START;
                 double pull = system.pull(s, j);
                 double slack = 1e-9 * (system.beforeLoad(s, j) + s.force[j]);
-                if (atStart ? pull > Math.abs(slack) : pull < -Math.abs(slack)) {
+                if (atStart ? pull < -Math.abs(slack) : pull > Math.abs(slack)) {
                     s.mode[j] = LineState.RUNNING;
                     return true;
                 }

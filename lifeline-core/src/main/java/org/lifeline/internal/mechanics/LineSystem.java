@@ -218,7 +218,10 @@ final class LineSystem {
         return sum;
     }
 
-    /** How far a free-running load is from equal tension on both sides [N]: above zero it runs toward the end. */
+    /**
+     * How far a free-running load is from equal tension on both sides [N]: above zero the tension behind it is larger,
+     * and it runs toward the lower tension, to the start.
+     */
     double pull(LineState s, int load) {
         return beforeLoad(s, load) + 0.5 * groupForce(s, load);
     }
