@@ -40,8 +40,7 @@ public final class LineEquilibrium {
         List<SupportReaction> supportList = new ArrayList<>();
         for (int i = 0; i <= line.spans(); i++) {
             Support s = line.supports().get(i);
-            supportList.add(
-                    new SupportReaction(s.id(), model.reaction(i), model.displacement(i), model.slip(i)));
+            supportList.add(new SupportReaction(s.id(), model.reaction(i), model.displacement(i), model.slip(i)));
         }
         this.spans = List.copyOf(spanList);
         this.supports = List.copyOf(supportList);
@@ -56,8 +55,7 @@ public final class LineEquilibrium {
             if (s.inlineAbsorber().isPresent()) {
                 LoadingCurve curve = s.inlineAbsorber().get().curve();
                 double extension = model.extension(end);
-                list.add(new InlineAbsorberState(
-                        s.id(), extension, Math.max(0, curve.maximumExtension() - extension)));
+                list.add(new InlineAbsorberState(s.id(), extension, Math.max(0, curve.maximumExtension() - extension)));
             }
         }
         return List.copyOf(list);

@@ -131,7 +131,8 @@ public final class LoadingCurve {
         double stop = Double.isFinite(end)
                 ? Double.POSITIVE_INFINITY
                 : curves.stream().mapToDouble(LoadingCurve::stopStiffness).sum();
-        double first = curves.stream().mapToDouble(LoadingCurve::activationForce).sum();
+        double first =
+                curves.stream().mapToDouble(LoadingCurve::activationForce).sum();
         return new LoadingCurve(x, f, stop, first);
     }
 
@@ -149,9 +150,8 @@ public final class LoadingCurve {
                 continue;
             }
             boolean end = i == corners.size() - 1;
-            double slope = end
-                    ? 0
-                    : (corners.get(i + 1).force - a.force) / (corners.get(i + 1).extension - a.extension);
+            double slope =
+                    end ? 0 : (corners.get(i + 1).force - a.force) / (corners.get(i + 1).extension - a.extension);
             double x = k > slope ? (a.force - slope * a.extension) / (k - slope) : Double.POSITIVE_INFINITY;
             if (end ? x <= a.extension : x < corners.get(i + 1).extension) {
                 list.add(new Corner(x, k * x));

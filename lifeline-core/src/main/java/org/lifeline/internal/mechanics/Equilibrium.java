@@ -20,6 +20,7 @@ final class Equilibrium {
 
     private final LineSystem system;
     private final LineState trial;
+    final LineAssembly assembly;
     private final double[] step;
 
     /** Newton steps taken so far, over all calls. */
@@ -30,6 +31,7 @@ final class Equilibrium {
 
     Equilibrium(LineSystem system) {
         this.system = system;
+        this.assembly = new LineAssembly(system);
         this.trial = new LineState(system.spans, system.loads);
         this.step = new double[system.unknowns()];
     }
@@ -56,20 +58,20 @@ final class Equilibrium {
 
     /** Newton's method with the modes held. */
     boolean newton(LineState s) {
-        if (!system.assemble(s, true)) {
+        if (!assembly.assemble(s, true)) {
             return false;
         }
-        boolean fine = system.worst < ROUNDING;
+        boolean fine = assembly.worst < ROUNDING;
         for (int k = 0; k < NEWTON_STEPS; k++) {
-            double merit = system.merit;
-            residual = system.worst;
-            if (!system.matrix.factor()) {
+            double merit = assembly.merit;
+            residual = assembly.worst;
+            if (!assembly.matrix.factor()) {
                 return fine;
             }
             for (int i = 0; i < step.length; i++) {
-                step[i] = -system.residual[i];
+                step[i] = -assembly.residual[i];
             }
-            system.matrix.solve(step);
+            assembly.matrix.solve(step);
             iterations++;
             double relative = relativeStep(s);
             if (!(relative < Double.POSITIVE_INFINITY)) {
@@ -81,17 +83,17 @@ final class Equilibrium {
             boolean last = relative < STEP_TOLERANCE && factor == 1;
             while (true) {
                 apply(trial, s, factor);
-                boolean valid = system.assemble(trial, true);
-                if (valid && (system.merit < before * (1 - 1e-4 * factor) || system.worst < ROUNDING)) {
+                boolean valid = assembly.assemble(trial, true);
+                if (valid && (assembly.merit < before * (1 - 1e-4 * factor) || assembly.worst < ROUNDING)) {
                     s.set(trial);
                     break;
                 }
                 if (last || (valid && residual < TOLERANCE && factor < 0.2)) {
                     // Rounding keeps the residual from falling any further: the better of the two states stands.
-                    if (valid && system.merit < before) {
+                    if (valid && assembly.merit < before) {
                         s.set(trial);
                     }
-                    residual = Math.min(residual, system.worst);
+                    residual = Math.min(residual, assembly.worst);
                     return residual < TOLERANCE || last;
                 }
                 factor *= 0.5;
@@ -99,11 +101,11 @@ final class Equilibrium {
                     return false;
                 }
             }
-            residual = system.worst;
-            if (last || (fine && system.worst < ROUNDING)) {
+            residual = assembly.worst;
+            if (last || (fine && assembly.worst < ROUNDING)) {
                 return true;
             }
-            fine = system.worst < ROUNDING;
+            fine = assembly.worst < ROUNDING;
         }
         return residual < TOLERANCE;
     }
