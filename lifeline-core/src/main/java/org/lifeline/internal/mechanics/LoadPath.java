@@ -2,6 +2,7 @@ package org.lifeline.internal.mechanics;
 
 import java.util.Arrays;
 import java.util.function.ToDoubleFunction;
+import org.jspecify.annotations.Nullable;
 import org.lifeline.base.NoEquilibriumException;
 import org.lifeline.internal.numeric.Roots;
 import org.lifeline.model.InlineAbsorber;
@@ -370,8 +371,7 @@ public final class LoadPath {
         boolean any = false;
         for (int i = 1; i < system.spans; i++) {
             if (sticks(now.state, i) && equilibrium.excess(now.state, i) > -1e-9) {
-                now.state.passage[i] =
-                        system.logRatio(now.state, i) > 0 ? LineState.RUNS_ON : LineState.RUNS_BACK;
+                now.state.passage[i] = system.logRatio(now.state, i) > 0 ? LineState.RUNS_ON : LineState.RUNS_BACK;
                 any = true;
             }
         }
@@ -428,8 +428,8 @@ public final class LoadPath {
     }
 
     /** Completes a point: descent, energies, tangent, and what the step from the point before adds. */
-    private void finish(Node node, Node before) {
-        LineEnergy e = LineModel.energy(system, node.state);
+    private void finish(Node node, @Nullable Node before) {
+        LineEnergy e = LineEnergies.of(system, node.state);
         double height = system.pz[0] + height(node.state);
         node.descent = startHeight - height;
         double hanging = e.hanging() - node.state.force[load] * (height - system.pz[0]);
@@ -444,10 +444,9 @@ public final class LoadPath {
         finishRates(node);
         if (before != null) {
             double step = node.force - before.force;
-            node.pathWork += quadrature(
-                    step,
-                    new double[] {before.force, 1, node.force, 1},
-                    new double[] {before.descent, before.descentRate, node.descent, node.descentRate});
+            node.pathWork += quadrature(step, new double[] {before.force, 1, node.force, 1}, new double[] {
+                before.descent, before.descentRate, node.descent, node.descentRate
+            });
             for (int i = 1; i < system.spans; i++) {
                 double from = before.state.slip[i];
                 double to = node.state.slip[i];
@@ -488,18 +487,18 @@ public final class LoadPath {
     }
 
     private boolean tangent(Node node) {
-        if (!system.assemble(node.state, true)) {
+        if (!equilibrium.assembly.assemble(node.state, true)) {
             return false;
         }
-        system.byForce(node.state, load, node.tangent);
+        equilibrium.assembly.byForce(node.state, load, node.tangent);
         for (int i = 0; i < node.tangent.length; i++) {
             node.tangent[i] = -node.tangent[i];
         }
-        if (!system.matrix.factor()) {
+        if (!equilibrium.assembly.matrix.factor()) {
             Arrays.fill(node.tangent, 0);
             return false;
         }
-        system.matrix.solve(node.tangent);
+        equilibrium.assembly.matrix.solve(node.tangent);
         for (double v : node.tangent) {
             if (!Double.isFinite(v)) {
                 Arrays.fill(node.tangent, 0);
@@ -536,6 +535,6 @@ public final class LoadPath {
 
     /** Elevation of the load above the as-installed first support. */
     private double height(LineState s) {
-        return LineModel.height(system, s, load);
+        return LineEnergies.height(system, s, load);
     }
 }
