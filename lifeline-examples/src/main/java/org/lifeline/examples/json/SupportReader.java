@@ -131,7 +131,7 @@ final class SupportReader {
         double stop = orRigid(a.quantity("stopStiffness", Dimension.FORCE_PER_LENGTH, Range.POSITIVE));
         List<LoadingCurve.Corner> corners = corners(a.pairs("curve", Dimension.LENGTH, Dimension.FORCE));
         a.close();
-        return a.build(() -> InlineAbsorber.of(LoadingCurve.through(corners, initial, stop), initial));
+        return a.build(() -> InlineAbsorber.of(LoadingCurve.through(corners, initial, stop)));
     }
 
     static List<LoadingCurve.Corner> corners(List<double[]> pairs) {
