@@ -273,8 +273,7 @@ public final class LineModel {
     private String reason() {
         for (int i = 0; i <= system.spans; i++) {
             double moved = displacement(i).magnitude();
-            double near = Math.min(
-                    system.chord[Math.max(0, i - 1)], system.chord[Math.min(system.spans - 1, i)]);
+            double near = Math.min(system.chord[Math.max(0, i - 1)], system.chord[Math.min(system.spans - 1, i)]);
             if (moved > 0.4 * near) {
                 return "; anchor " + line.supports().get(i).id() + " has been pulled " + moved
                         + " m out of place, toward the next anchor " + near + " m away: it is too soft for this load";

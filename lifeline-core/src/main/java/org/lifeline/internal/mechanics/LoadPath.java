@@ -235,6 +235,8 @@ public final class LoadPath {
                 }
                 continue;
             }
+            // A step that cannot be made short enough is a jump, as when a load leaves an anchor with friction.
+            gaveWay |= friction && error > tolerance;
             if (reached > watchFrom && gapAt(next, gap) < 0) {
                 root(gap, watchFrom, reached);
                 return true;
