@@ -156,7 +156,7 @@ public final class EnergyBalance {
                 p,
                 balance.bottomedOut(p, x),
                 account,
-                path.hasFriction() ? path.pathWork() : Double.NaN,
+                path.pathWork(),
                 account(line, fall, x, new Point[] {start, end}),
                 clearance.harnessStretch()));
     }
@@ -164,7 +164,10 @@ public final class EnergyBalance {
     private static LoadPosition hanging(LineModel model, Fall fall, List<LineModel.Load> hooks, int i) {
         Fall.Hanging each = fall.hanging().get(i);
         return LineEquilibrium.position(
-                model, hooks.get(i), each.place().span(), each.worker().mass() * model.line().gravity());
+                model,
+                hooks.get(i),
+                each.place().span(),
+                each.worker().mass() * model.line().gravity());
     }
 
     private static void checkPlaces(Lifeline line, Fall fall) {
@@ -239,10 +242,10 @@ public final class EnergyBalance {
             double x = 0;
             for (LoadingCurve.Corner corner : curve.corners()) {
                 if (corner.force() > path.force()) {
-                    if (path.advance(corner.force(), p -> gap(p, curve.nearExtension(p.force())), weight)) {
-                        return curve.nearExtension(path.force());
+                    if (path.advance(corner.force(), p -> gap(p, curve.nearExtension(p.peakForce())), weight)) {
+                        return curve.nearExtension(path.peakForce());
                     }
-                    x = curve.nearExtension(path.force());
+                    x = curve.nearExtension(path.peakForce());
                 }
                 if (corner.extension() > x) {
                     // A plateau: the line stands still while the subsystem extends.
@@ -256,8 +259,8 @@ public final class EnergyBalance {
             }
             double target = Math.max(4 * weight, 2 * path.force());
             while (true) {
-                if (path.advance(target, p -> gap(p, curve.farExtension(p.force())), weight)) {
-                    return curve.farExtension(path.force());
+                if (path.advance(target, p -> gap(p, curve.farExtension(p.peakForce())), weight)) {
+                    return curve.farExtension(path.peakForce());
                 }
                 target *= 2;
                 if (target > HOPELESS) {

@@ -68,7 +68,9 @@ public final class LineEquilibrium {
                 span,
                 model.position(load),
                 force,
-                rest < 0 ? Optional.empty() : Optional.of(model.line().supports().get(rest).id()));
+                rest < 0
+                        ? Optional.empty()
+                        : Optional.of(model.line().supports().get(rest).id()));
     }
 
     static LineEquilibrium of(LineModel model, double temperature, List<LoadPosition> loads) {

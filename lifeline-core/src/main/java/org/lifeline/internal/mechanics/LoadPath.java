@@ -4,7 +4,6 @@ import java.util.Arrays;
 import java.util.function.ToDoubleFunction;
 import org.jspecify.annotations.Nullable;
 import org.lifeline.base.NoEquilibriumException;
-import org.lifeline.internal.numeric.Roots;
 import org.lifeline.model.InlineAbsorber;
 import org.lifeline.model.LoadElongation;
 
@@ -20,6 +19,8 @@ import org.lifeline.model.LoadElongation;
  */
 public final class LoadPath {
     private static final int MOST_STEPS = 20_000;
+    private static final int ROOT_STEPS = 200;
+    private static final double ROOT_TOLERANCE = 1e-14;
     private static final double EVENT = 1e-7;
     private static final double[] GAUSS = {0.5 - Math.sqrt(0.15), 0.5, 0.5 + Math.sqrt(0.15)};
     private static final double[] GAUSS_WEIGHT = {5 / 18.0, 8 / 18.0, 5 / 18.0};
@@ -31,8 +32,11 @@ public final class LoadPath {
     private final boolean friction;
     private final double startEnergy;
     private final double startHeight;
+    private final double scale;
     private final double tolerance;
     private double suggested;
+    private double peak;
+    private boolean gaveWay;
 
     private Node now;
     private Node next;
@@ -97,6 +101,7 @@ public final class LoadPath {
         }
         this.friction = rough;
         this.startHeight = startHeight;
+        this.scale = energyScale;
         this.tolerance = 2e-8 * energyScale;
         this.startEnergy = before.line() + before.hanging();
         this.now = new Node(system);
@@ -104,7 +109,7 @@ public final class LoadPath {
         now.state.set(model.state());
         now.force = 0;
         if (!equilibrium.solve(now.state, now.state.copy())) {
-            throw LineModel.failure("line at the start of the fall", 0, equilibrium);
+            throw model.failure("line at the start of the fall", 0, equilibrium);
         }
         finish(now, null);
         this.suggested = Double.NaN;
@@ -117,6 +122,24 @@ public final class LoadPath {
      */
     public double force() {
         return now.force;
+    }
+
+    /**
+     * Largest force so far on the path: above {@link #force} only while the line gives way.
+     *
+     * @return force [N]
+     */
+    public double peakForce() {
+        return Math.max(now.force, peak);
+    }
+
+    /**
+     * Tells whether the line gave way somewhere on the path, at a force that fell while the load went down.
+     *
+     * @return true if it did
+     */
+    public boolean gaveWay() {
+        return gaveWay;
     }
 
     /**
@@ -147,13 +170,13 @@ public final class LoadPath {
     }
 
     /**
-     * Work done by the load, by quadrature over the steps taken; meaningful where an anchor has friction, since only then
-     * steps are kept short.
+     * Work done by the load, by quadrature over the steps taken.
      *
-     * @return ∫P dδ [J]
+     * @return ∫P dδ [J]; NaN unless an anchor has friction, since only then steps are kept short, and NaN where the line
+     *     gave way
      */
     public double pathWork() {
-        return now.pathWork;
+        return friction && !gaveWay ? now.pathWork : Double.NaN;
     }
 
     /**
@@ -172,7 +195,7 @@ public final class LoadPath {
      * @return the exception
      */
     public NoEquilibriumException hopeless(String what) {
-        return LineModel.failure(what, 0, equilibrium);
+        return model.failure(what, 0, equilibrium);
     }
 
     /**
@@ -203,13 +226,19 @@ public final class LoadPath {
                 failures++;
                 reach = (Double.isNaN(reached) ? to - now.force : reached - now.force)
                         * (Double.isNaN(reached) ? 0.25 : Math.max(0.2, 0.9 * Math.pow(tolerance / error, 0.2)));
-                if (failures > 400 || reach < 1e-12 * target) {
-                    throw LineModel.failure("line under the arrest load", now.force / target, equilibrium);
+                if (Double.isNaN(reached) && (failures > 400 || reach < 1e-7 * target)) {
+                    if (giveWay(gap, watchFrom)) {
+                        return true;
+                    }
+                    failures = 0;
+                    reach = 1e-3 * target;
                 }
                 continue;
             }
+            // A step that cannot be made short enough is a jump, as when a load leaves an anchor with friction.
+            gaveWay |= friction && error > tolerance;
             if (reached > watchFrom && gapAt(next, gap) < 0) {
-                root(gap, Math.max(now.force, watchFrom), reached);
+                root(gap, watchFrom, reached);
                 return true;
             }
             double done = reached - now.force;
@@ -222,8 +251,122 @@ public final class LoadPath {
                 reach = Math.max(target - now.force, 0);
             }
             if (++steps > MOST_STEPS) {
-                throw LineModel.failure("line under the arrest load", now.force / target, equilibrium);
+                throw model.failure("line under the arrest load", now.force / target, equilibrium);
             }
+        }
+        return false;
+    }
+
+    /**
+     * Passes a place at which the line cannot carry more where it is: the load goes down at a falling force until the
+     * line carries again. The descent is prescribed there and the force follows.
+     *
+     * @return true if the root of the gap was met on the way
+     */
+    private boolean giveWay(ToDoubleFunction<LoadPath> gap, double watchFrom) {
+        gaveWay = true;
+        peak = Math.max(peak, now.force);
+        double span = system.chord[system.loadSpan[load]];
+        double drop = 1e-4 * span;
+        int failures = 0;
+        while (now.force <= peak * (1 + 1e-9)) {
+            if (!descend(now.descent + drop)) {
+                drop *= 0.25;
+                if (++failures > 200 || drop < 1e-13 * span || now.descent > 1e3 * span) {
+                    throw model.failure("line that gives way under the arrest load", 0, equilibrium);
+                }
+                continue;
+            }
+            if (peak > watchFrom && gapAt(next, gap) < 0) {
+                double low = now.descent;
+                double high = next.descent;
+                for (int k = 0; k < 100 && high - low > 1e-13 * span; k++) {
+                    double middle = 0.5 * (low + high);
+                    if (descend(middle) && gapAt(next, gap) >= 0) {
+                        swap();
+                        low = now.descent;
+                    } else {
+                        high = middle;
+                    }
+                }
+                return true;
+            }
+            swap();
+            drop = Math.min(1.5 * drop, 0.02 * span);
+        }
+        return false;
+    }
+
+    /** Takes one step into {@link #next}, to a descent; the force is found with the state. */
+    private boolean descend(double descent) {
+        double want = startHeight - system.pz[0] - descent;
+        next.state.set(now.state);
+        for (int round = 0; round < 50; round++) {
+            if (!newtonToHeight(next.state, want)) {
+                return false;
+            }
+            if (!equilibrium.changeModes(next.state, now.state, round)) {
+                next.force = next.state.force[load];
+                finish(next, now);
+                double fall = next.descent - now.descent;
+                next.pathWork = now.pathWork + 0.5 * (now.force + next.force) * fall;
+                next.heat = now.heat;
+                for (int i = 1; i < system.spans; i++) {
+                    double moved = next.state.slip[i] - now.state.slip[i];
+                    next.heat -= 0.5 * next.state.thermal * moved * (drop(now.state, i) + drop(next.state, i));
+                }
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private boolean newtonToHeight(LineState s, double want) {
+        LineAssembly assembly = equilibrium.assembly;
+        double[] a = new double[system.unknowns()];
+        double[] b = new double[system.unknowns()];
+        LineState probe = s.copy();
+        double span = system.chord[system.loadSpan[load]];
+        for (int k = 0; k < 40; k++) {
+            if (!assembly.assemble(s, true)) {
+                return false;
+            }
+            double off = want - height(s);
+            equilibrium.residual = assembly.worst;
+            if (k > 0 && assembly.worst < Equilibrium.TOLERANCE && Math.abs(off) < 1e-13 * span) {
+                return true;
+            }
+            assembly.byForce(s, load, b);
+            for (int i = 0; i < a.length; i++) {
+                a[i] = -assembly.residual[i];
+                b[i] = -b[i];
+            }
+            if (!assembly.matrix.factor()) {
+                return false;
+            }
+            assembly.matrix.solve(a);
+            assembly.matrix.solve(b);
+            equilibrium.iterations++;
+            double small = 1e-5 * s.force[load];
+            equilibrium.apply(probe, s, small, b);
+            probe.force[load] = s.force[load] + small;
+            double byForce = height(probe);
+            equilibrium.apply(probe, s, -small, b);
+            probe.force[load] = s.force[load] - small;
+            byForce = (byForce - height(probe)) / (2 * small);
+            probe.force[load] = s.force[load];
+            equilibrium.apply(probe, s, 1e-3, a);
+            double byResidual = (height(probe) - height(s)) / 1e-3;
+            double force = (off - byResidual) / byForce;
+            if (!Double.isFinite(force) || Math.abs(force) > 0.5 * s.force[load]) {
+                return false;
+            }
+            probe.set(s);
+            equilibrium.apply(s, probe, 1, a);
+            probe.set(s);
+            equilibrium.apply(s, probe, force, b);
+            s.force[load] += force;
+            probe.set(s);
         }
         return false;
     }
@@ -249,42 +392,65 @@ public final class LoadPath {
         return value;
     }
 
-    private void root(ToDoubleFunction<LoadPath> gap, double low, double high) {
-        Node best = new Node(system);
-        double[] from = {low};
-        double force = Roots.bracketed(
-                "force at which the fall is arrested",
-                f -> {
-                    solveAt(f);
-                    double value = gapAt(next, gap);
-                    if (value >= 0 && f >= from[0]) {
-                        best.set(next);
-                        from[0] = f;
-                    }
-                    return value;
-                },
-                low,
-                high);
-        solveAt(force);
-        swap();
-    }
-
-    private void solveAt(double force) {
-        if (force == now.force) {
-            next.set(now);
-            return;
-        }
-        double reached = step(force);
-        if (Double.isNaN(reached) || reached < force) {
-            // The step to here was accepted in one go before; a shorter one fails only by rounding at an event.
-            next.state.set(now.state);
-            next.state.force[load] = force;
-            if (!equilibrium.solve(next.state, now.state)) {
-                throw LineModel.failure("line under the arrest load", now.force / force, equilibrium);
+    /**
+     * Goes to the root of the gap, which lies between the current point, or the force from which the gap is looked at,
+     * and a force beyond it. Each point at which the gap is not yet below zero becomes the current point, so that the
+     * path is followed and not jumped. Regula falsi with the Illinois weight, and halving where it stalls.
+     */
+    private void root(ToDoubleFunction<LoadPath> gap, double watchFrom, double beyond) {
+        while (now.force < watchFrom) {
+            if (Double.isNaN(step(watchFrom))) {
+                throw model.failure("line under the arrest load", now.force / watchFrom, equilibrium);
             }
-            next.force = force;
-            finish(next, now);
+            swap();
         }
+        double lowGap = gapAt(now, gap);
+        double high = beyond;
+        double highGap = gapAt(next, gap);
+        if (next.force != beyond) {
+            highGap = -lowGap;
+        }
+        double width = high - now.force;
+        boolean halve = false;
+        for (int k = 0; k < ROOT_STEPS; k++) {
+            double low = now.force;
+            if (lowGap <= ROOT_TOLERANCE * scale || high - low <= 1e-15 * high) {
+                return;
+            }
+            double share = halve ? 0.5 : lowGap / (lowGap - highGap);
+            double to = low + share * (high - low);
+            if (!(to > low && to < high)) {
+                to = 0.5 * (low + high);
+            }
+            double reached = step(to);
+            for (int tries = 0; Double.isNaN(reached) && tries < 40; tries++) {
+                to = low + 0.25 * (to - low);
+                reached = step(to);
+            }
+            if (Double.isNaN(reached)) {
+                throw model.failure("line under the arrest load", low / high, equilibrium);
+            }
+            double value = gapAt(next, gap);
+            if (value >= 0) {
+                swap();
+                lowGap = value;
+                highGap = k > 0 ? 0.5 * highGap : highGap;
+            } else {
+                high = reached;
+                highGap = value;
+                if (-value <= ROOT_TOLERANCE * scale) {
+                    swap();
+                    return;
+                }
+                lowGap = k > 0 ? 0.5 * lowGap : lowGap;
+                if (k % 3 == 2) {
+                    lowGap = gapAt(now, gap);
+                }
+            }
+            halve = high - now.force > 0.5 * width;
+            width = high - now.force;
+        }
+        throw model.failure("force at which the fall is arrested", now.force / high, equilibrium);
     }
 
     /**
