@@ -2,11 +2,10 @@ package org.lifeline.examples.arrests;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.function.Function;
-import org.jspecify.annotations.Nullable;
 import org.lifeline.analysis.ArrestResult;
-import org.lifeline.examples.criteria.Demand;
+import org.lifeline.model.LifelineDesign;
 import org.lifeline.model.Support;
 
 /**
@@ -16,12 +15,13 @@ import org.lifeline.model.Support;
  *
  * @param demand the quantity
  * @param support the support that a support load belongs to; empty for other quantities
- * @param value the largest value, for the clearance margin the smallest [unit of the demand]
+ * @param value the largest computed value, for the clearance margin the smallest, no model factor applied [unit of the
+ *     demand]
  * @param arrest the arrest in which it occurs
  */
 public record Governing(Demand demand, String support, double value, ArrestResult arrest) {
 
-    /** What the governing table lists, in this order, besides the load on each support. */
+    /** What the governing table lists, in this order, before the load on each support. */
     private static final List<Demand> QUANTITIES = List.of(
             Demand.END_ANCHOR_LOAD,
             Demand.MAXIMUM_TENSION,
@@ -38,46 +38,47 @@ public record Governing(Demand demand, String support, double value, ArrestResul
      * What governs, for every quantity and every support.
      *
      * @param run the computed design
-     * @return a list without quantities that no arrest has
+     * @return a list without quantities that no arrest has; unmodifiable
      */
     public static List<Governing> all(DesignRun run) {
         List<Governing> list = new ArrayList<>();
-        for (Demand each : QUANTITIES) {
-            add(list, of(run, each, ""));
-        }
+        QUANTITIES.forEach(q -> of(run, q, "").ifPresent(list::add));
         for (Support each : run.design().line().supports()) {
-            add(list, of(run, Demand.SUPPORT_LOAD, each.id()));
+            of(run, Demand.SUPPORT_LOAD, each.id()).ifPresent(list::add);
         }
         return List.copyOf(list);
     }
 
-    private static void add(List<Governing> list, @Nullable Governing governing) {
-        if (governing != null) {
-            list.add(governing);
-        }
-    }
-
     /**
-     * The extreme of one quantity.
+     * The extreme of one quantity. Where several arrests have the same value, the first of them is named.
      *
      * @param run the computed design
      * @param demand the quantity
      * @param support for a support load the support, or empty for the largest of all
-     * @return the extreme, or null if no arrest has the quantity
+     * @return the extreme, if any arrest has the quantity
      */
-    public static @Nullable Governing of(DesignRun run, Demand demand, String support) {
-        Function<ArrestResult, OptionalDouble> value =
-                support.isEmpty() ? demand::of : r -> OptionalDouble.of(r.anchorLoad(support));
-        ArrestResult governs = null;
-        double extreme = Double.NaN;
+    public static Optional<Governing> of(DesignRun run, Demand demand, String support) {
+        Governing extreme = null;
         for (ArrestResult each : run.arrests()) {
-            OptionalDouble v = value.apply(each);
-            if (v.isPresent()
-                    && (governs == null || (demand.atLeast() ? v.getAsDouble() < extreme : v.getAsDouble() > extreme))) {
-                governs = each;
-                extreme = v.getAsDouble();
+            OptionalDouble value = support.isEmpty() ? demand.of(each) : OptionalDouble.of(each.anchorLoad(support));
+            if (value.isPresent() && (extreme == null || extreme.isPassedBy(value.getAsDouble()))) {
+                extreme = new Governing(demand, support, value.getAsDouble(), each);
             }
         }
-        return governs == null ? null : new Governing(demand, support, extreme, governs);
+        return Optional.ofNullable(extreme);
+    }
+
+    private boolean isPassedBy(double other) {
+        return demand.atLeast() ? other < value : other > value;
+    }
+
+    /**
+     * The extreme value with the design's model factors applied.
+     *
+     * @param design the design
+     * @return the value to compare with a limit [unit of the demand]
+     */
+    public double factored(LifelineDesign design) {
+        return demand.factored(value, arrest, design.modelFactors());
     }
 }

@@ -52,10 +52,7 @@ public final class AnalyzeCommand implements Callable<Integer> {
     @Parameters(paramLabel = "FILE", arity = "0..1", description = "Design file (JSON, org.lifeline.design/1).")
     private @Nullable Path file;
 
-    @Option(
-            names = "--result",
-            paramLabel = "FILE",
-            description = "Where the result file goes; - for none.")
+    @Option(names = "--result", paramLabel = "FILE", description = "Where the result file goes; - for none.")
     private @Nullable String result;
 
     @Option(names = "--no-result", description = "Writes no result file.")
@@ -105,7 +102,8 @@ public final class AnalyzeCommand implements Callable<Integer> {
             return ExitCode.FAULT;
         } catch (RuntimeException | StackOverflowError | OutOfMemoryError e) {
             err.println("The program failed: " + Inert.of(String.valueOf(e)));
-            err.println("This is a fault of the program, not of the design. Run again with --stack-trace to report it.");
+            err.println(
+                    "This is a fault of the program, not of the design. Run again with --stack-trace to report it.");
             if (stackTrace) {
                 e.printStackTrace(err);
             }

@@ -1,5 +1,7 @@
 package org.lifeline.examples.criteria;
 
+import org.lifeline.examples.arrests.Demand;
+
 /**
  * A criterion that a design asks for: one that is built in, or a limit of the design's own.
  *

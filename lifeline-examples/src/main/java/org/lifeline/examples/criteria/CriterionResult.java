@@ -14,7 +14,11 @@ import org.lifeline.analysis.ArrestResult;
  * @param capacity the capacity [unit of the limit]; NaN if it could not be evaluated
  * @param governs the arrest that governs the demand; null if it does not depend on an arrest
  */
-public record CriterionResult(LimitText limit, double demand, double capacity, @Nullable ArrestResult governs) {
+public record CriterionResult(
+        LimitText limit,
+        double demand,
+        double capacity,
+        @Nullable ArrestResult governs) {
 
     /**
      * What a criterion compares, in words.

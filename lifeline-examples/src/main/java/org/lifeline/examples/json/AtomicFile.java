@@ -28,8 +28,7 @@ public final class AtomicFile {
         }
         Path part = place.resolveSibling(place.getFileName() + "." + UUID.randomUUID() + ".part");
         try {
-            try (FileChannel out =
-                    FileChannel.open(part, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE)) {
+            try (FileChannel out = FileChannel.open(part, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE)) {
                 ByteBuffer rest = ByteBuffer.wrap(bytes);
                 while (rest.hasRemaining()) {
                     out.write(rest);

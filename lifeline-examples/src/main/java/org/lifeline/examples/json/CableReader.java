@@ -52,8 +52,7 @@ final class CableReader {
     private static void efficiency(Fields f, Cable.Builder b) {
         double value = f.number("terminationEfficiency", Range.POSITIVE);
         if (value > 1) {
-            f.findings()
-                    .bad(f.path("terminationEfficiency"), f.node("terminationEfficiency"), "must be at most 1");
+            f.findings().bad(f.path("terminationEfficiency"), f.node("terminationEfficiency"), "must be at most 1");
         } else if (!Double.isNaN(value)) {
             b.terminationEfficiency(value);
         }
@@ -71,9 +70,8 @@ final class CableReader {
             b.ropeClass(found.get());
             return;
         }
-        List<String> known = Arrays.stream(RopeClass.values())
-                .map(RopeClass::designation)
-                .toList();
+        List<String> known =
+                Arrays.stream(RopeClass.values()).map(RopeClass::designation).toList();
         JsonNode value = f.node("ropeClass");
         f.findings().bad(f.path("ropeClass"), value, "must be one of " + String.join(", ", known));
     }

@@ -6,8 +6,8 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import org.lifeline.examples.arrests.Demand;
 import org.lifeline.examples.criteria.Criterion;
-import org.lifeline.examples.criteria.Demand;
 import org.lifeline.examples.json.Fields.Range;
 
 /** Reads {@code criteria}. */
@@ -48,7 +48,8 @@ final class CriterionReader {
         if (!builtIn.contains(id)) {
             String near = NearestName.of(id, builtIn)
                     .map(s -> "did you mean \"" + s + "\"?")
-                    .orElse("known: " + String.join(", ", builtIn.stream().sorted().toList()));
+                    .orElse("known: "
+                            + String.join(", ", builtIn.stream().sorted().toList()));
             findings.bad(path, item, "is not a built-in criterion; " + near);
             return null;
         }

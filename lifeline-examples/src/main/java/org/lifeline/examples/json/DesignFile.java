@@ -16,8 +16,7 @@ import org.lifeline.model.LifelineDesign;
  * @param written texts and quantities as they were written, by path, in the order of reading
  * @param sha256 SHA-256 of the bytes as read, in lower-case hexadecimal
  */
-public record DesignFile(
-        LifelineDesign design, List<Criterion> criteria, Map<String, String> written, String sha256) {
+public record DesignFile(LifelineDesign design, List<Criterion> criteria, Map<String, String> written, String sha256) {
 
     /** Copies the collections. */
     public DesignFile {

@@ -91,7 +91,8 @@ public final class DesignReader {
             this.findings = top.findings();
         }
 
-        @Nullable LifelineDesign read() {
+        @Nullable
+        LifelineDesign read() {
             format();
             String title = top.text("title");
             double gravity = top.quantity("gravity", Dimension.ACCELERATION, Range.POSITIVE);
@@ -182,9 +183,18 @@ public final class DesignReader {
 
         /** The line; where cable or installed state are wrong, with others in their place, so that places can be checked. */
         private @Nullable Lifeline line(
-                @Nullable Cable cable, List<@Nullable Support> supports, @Nullable Installed installed, double gravity) {
+                @Nullable Cable cable,
+                List<@Nullable Support> supports,
+                @Nullable Installed installed,
+                double gravity) {
             Lifeline.Builder b = Lifeline.builder()
-                    .cable(cable != null ? cable : Cable.builder().massPerLength(1).axialStiffness(1e6).build())
+                    .cable(
+                            cable != null
+                                    ? cable
+                                    : Cable.builder()
+                                            .massPerLength(1)
+                                            .axialStiffness(1e6)
+                                            .build())
                     .installed(installed != null ? installed : Installed.pretension(1000));
             if (!Double.isNaN(gravity)) {
                 b.gravity(gravity);
@@ -198,9 +208,7 @@ public final class DesignReader {
             try {
                 return b.build();
             } catch (InvalidInputException e) {
-                e.violations().stream()
-                        .filter(v -> !findings.touches(v.path()))
-                        .forEach(v -> top.report(v, v.path()));
+                e.violations().stream().filter(v -> !findings.touches(v.path())).forEach(v -> top.report(v, v.path()));
                 return null;
             }
         }

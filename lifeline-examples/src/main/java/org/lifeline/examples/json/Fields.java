@@ -7,6 +7,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.function.Supplier;
+import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import org.lifeline.base.InvalidInputException;
 import org.lifeline.base.Violation;
@@ -27,6 +28,8 @@ final class Fields {
         /** Above zero. */
         POSITIVE
     }
+
+    private static final Pattern STEPS = Pattern.compile("[.\\[\\]]+");
 
     private final JsonNode node;
     private final String path;
@@ -77,7 +80,8 @@ final class Fields {
         return n;
     }
 
-    @Nullable JsonNode value(String key) {
+    @Nullable
+    JsonNode value(String key) {
         return has(key) ? node.get(key) : null;
     }
 
@@ -86,7 +90,8 @@ final class Fields {
         return node.path(key);
     }
 
-    @Nullable JsonNode required(String key) {
+    @Nullable
+    JsonNode required(String key) {
         JsonNode value = value(key);
         if (value == null) {
             findings.missing(path(key), "must be given");
@@ -94,7 +99,8 @@ final class Fields {
         return value;
     }
 
-    @Nullable Fields object(String key) {
+    @Nullable
+    Fields object(String key) {
         JsonNode value = value(key);
         return value == null ? null : of(value, path(key), findings);
     }
@@ -114,12 +120,14 @@ final class Fields {
         return list;
     }
 
-    @Nullable String text(String key) {
+    @Nullable
+    String text(String key) {
         JsonNode value = value(key);
         return value == null ? null : text(value, path(key), findings);
     }
 
-    @Nullable String requiredText(String key) {
+    @Nullable
+    String requiredText(String key) {
         JsonNode value = required(key);
         return value == null ? null : text(value, path(key), findings);
     }
@@ -134,7 +142,8 @@ final class Fields {
     }
 
     /** A text that must be one of a few. */
-    @Nullable String choice(String key, List<String> choices) {
+    @Nullable
+    String choice(String key, List<String> choices) {
         String text = text(key);
         if (text == null || choices.contains(text)) {
             return text;
@@ -285,7 +294,7 @@ final class Fields {
     /** Follows a path such as {@code curve[1][0]} or {@code stiffness.x} through a tree. */
     private static @Nullable JsonNode find(JsonNode start, String below) {
         JsonNode at = start;
-        for (String step : below.split("[.\\[\\]]+")) {
+        for (String step : STEPS.split(below, -1)) {
             if (step.isEmpty() || at == null) {
                 continue;
             }

@@ -29,8 +29,7 @@ final class InstalledReader {
             f.findings().missing(f.path("span"), "must be given together with initialSag");
         }
         if (f.has("span") && !f.has("initialSag") && !f.has("horizontalTension")) {
-            f.findings()
-                    .bad(f.path("span"), f.node("span"), "stands only beside initialSag or horizontalTension");
+            f.findings().bad(f.path("span"), f.node("span"), "stands only beside initialSag or horizontalTension");
         }
         f.close();
         return f.build(() -> {

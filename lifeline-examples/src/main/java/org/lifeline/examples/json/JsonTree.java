@@ -132,9 +132,7 @@ final class JsonTree {
             case VALUE_STRING -> NODES.textNode(parser.getText());
             case VALUE_NUMBER_INT -> NODES.numberNode(parser.getDecimalValue());
             case VALUE_NUMBER_FLOAT ->
-                parser.isNaN()
-                        ? NODES.numberNode(parser.getDoubleValue())
-                        : NODES.numberNode(parser.getDecimalValue());
+                parser.isNaN() ? NODES.numberNode(parser.getDoubleValue()) : NODES.numberNode(parser.getDecimalValue());
             case VALUE_TRUE -> NODES.booleanNode(true);
             case VALUE_FALSE -> NODES.booleanNode(false);
             case VALUE_NULL -> NODES.nullNode();

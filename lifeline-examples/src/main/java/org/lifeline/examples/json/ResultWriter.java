@@ -19,10 +19,10 @@ import org.lifeline.analysis.LineEquilibrium;
 import org.lifeline.analysis.SpanState;
 import org.lifeline.analysis.SupportReaction;
 import org.lifeline.base.Vector3;
+import org.lifeline.examples.arrests.Demand;
 import org.lifeline.examples.arrests.DesignRun;
 import org.lifeline.examples.arrests.Governing;
 import org.lifeline.examples.criteria.CriterionResult;
-import org.lifeline.examples.criteria.Demand;
 import org.lifeline.model.DeploymentForce;
 
 /**
@@ -193,6 +193,7 @@ public final class ResultWriter {
         for (Governing each : Governing.all(run)) {
             ObjectNode entry = NODES.objectNode();
             number(entry, "value", each.value());
+            number(entry, "factored", each.factored(run.design()));
             entry.put("unit", each.demand().unit());
             entry.setAll(which(each.arrest()));
             if (each.demand() == Demand.SUPPORT_LOAD) {

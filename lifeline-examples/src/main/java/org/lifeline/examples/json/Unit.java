@@ -83,15 +83,7 @@ public enum Unit {
     KILOJOULE(Dimension.ENERGY, "kJ", "1e3"),
     /** Foot pound-force. */
     FOOT_POUND_FORCE(
-            Dimension.ENERGY,
-            "ft·lbf",
-            "1.3558179483314004",
-            "1",
-            "ftlbf",
-            "ft-lbf",
-            "ft*lbf",
-            "ft.lbf",
-            "ft lbf"),
+            Dimension.ENERGY, "ft·lbf", "1.3558179483314004", "1", "ftlbf", "ft-lbf", "ft*lbf", "ft.lbf", "ft lbf"),
     /** Second. */
     SECOND(Dimension.TIME, "s", "1"),
     /** Millisecond. */
@@ -119,7 +111,7 @@ public enum Unit {
     private final String symbol;
     private final BigDecimal factor;
     private final BigDecimal divisor;
-    private final List<String> otherSpellings;
+    private final String otherSpellings;
 
     Unit(Dimension dimension, String symbol, String factor) {
         this(dimension, symbol, factor, "1");
@@ -130,14 +122,13 @@ public enum Unit {
         this.symbol = symbol;
         this.factor = new BigDecimal(factor);
         this.divisor = new BigDecimal(divisor);
-        this.otherSpellings = List.of(otherSpellings);
+        this.otherSpellings = String.join("|", otherSpellings);
     }
 
     private static Map<String, Unit> spellings() {
         Map<String, Unit> map = new LinkedHashMap<>();
         for (Unit each : values()) {
-            map.put(fold(each.symbol), each);
-            each.otherSpellings.forEach(s -> map.put(fold(s), each));
+            each.allSpellings().forEach(s -> map.put(fold(s), each));
         }
         return Map.copyOf(map);
     }
@@ -179,9 +170,8 @@ public enum Unit {
      * @return the spellings of all units, symbols first; unmodifiable
      */
     public List<String> allSpellings() {
-        List<String> list = new java.util.ArrayList<>(List.of(symbol));
-        list.addAll(otherSpellings);
-        return List.copyOf(list);
+        String all = otherSpellings.isEmpty() ? symbol : symbol + "|" + otherSpellings;
+        return List.of(all.split("\\|", -1));
     }
 
     /**

@@ -100,9 +100,7 @@ final class WorkerReader {
                 () -> Connection.givenCurve(
                         length,
                         LoadingCurve.through(
-                                SupportReader.corners(pairs),
-                                Double.POSITIVE_INFINITY,
-                                SupportReader.orRigid(stop))));
+                                SupportReader.corners(pairs), Double.POSITIVE_INFINITY, SupportReader.orRigid(stop))));
     }
 
     private static @Nullable PersonalAbsorber absorber(Fields a) {
@@ -135,10 +133,9 @@ final class WorkerReader {
 
     private static void lengths(Fields f, Connection.AbsorberBuilder b) {
         b.maximumExtension(f.requiredQuantity("maximumExtension", Dimension.LENGTH, Range.POSITIVE));
-        b.initialStiffness(SupportReader.orRigid(
-                f.quantity("initialStiffness", Dimension.FORCE_PER_LENGTH, Range.POSITIVE)));
-        b.stopStiffness(
-                SupportReader.orRigid(f.quantity("stopStiffness", Dimension.FORCE_PER_LENGTH, Range.POSITIVE)));
+        b.initialStiffness(
+                SupportReader.orRigid(f.quantity("initialStiffness", Dimension.FORCE_PER_LENGTH, Range.POSITIVE)));
+        b.stopStiffness(SupportReader.orRigid(f.quantity("stopStiffness", Dimension.FORCE_PER_LENGTH, Range.POSITIVE)));
     }
 
     /** Builds a part whose fields have other names in the file than in the model. */
