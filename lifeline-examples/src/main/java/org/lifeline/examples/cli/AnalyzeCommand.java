@@ -155,11 +155,10 @@ public final class AnalyzeCommand implements Callable<Integer> {
             AtomicFile.write(target, new ResultWriter(LibraryVersion.text(), design.sha256()).write(run, criteria));
         }
         String text = new AnalysisPrinter(design, choice).print(run, criteria);
-        out.print(text);
         if (target != null) {
-            out.println();
             out.println("Result file: " + Inert.of(target.toString()));
         }
+        out.print(text);
         out.flush();
         return ExitCode.DONE;
     }

@@ -64,7 +64,7 @@ final class CriterionSheet {
         String place =
                 own.capacity().support().isEmpty() ? "" : " (" + own.capacity().support() + ")";
         if (extreme.isEmpty()) {
-            open(demand.words() + place + ": there is no obstruction below");
+            open(what + ": there is no obstruction below");
             return;
         }
         double value = extreme.get().factored(run.design());

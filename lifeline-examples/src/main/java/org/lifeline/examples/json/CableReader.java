@@ -73,7 +73,7 @@ final class CableReader {
         List<String> known =
                 Arrays.stream(RopeClass.values()).map(RopeClass::designation).toList();
         JsonNode value = f.node("ropeClass");
-        f.findings().bad(f.path("ropeClass"), value, "must be one of " + String.join(", ", known));
+        f.findings().bad(f.path("ropeClass"), value, "is not a known rope class; known: " + String.join(", ", known));
     }
 
     /** The trade's short forms in full: IWRC for an independent wire rope core, FC for fibre core. */
