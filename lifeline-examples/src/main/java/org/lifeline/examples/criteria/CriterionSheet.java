@@ -61,8 +61,8 @@ final class CriterionSheet {
     void own(Criterion.Own own) {
         Demand demand = own.demand();
         Optional<Governing> extreme = Governing.of(run, demand, own.capacity().support());
-        String place =
-                own.capacity().support().isEmpty() ? "" : " (" + own.capacity().support() + ")";
+        String support = own.capacity().support();
+        String what = support.isEmpty() ? demand.words() : "load on " + support;
         if (extreme.isEmpty()) {
             open(what + ": there is no obstruction below");
             return;
@@ -71,13 +71,13 @@ final class CriterionSheet {
         double limit = own.capacity().value();
         if (demand.atLeast()) {
             add(
-                    "wanted against " + demand.words(),
+                    "least " + demand.words() + " wanted, against the one that remains",
                     demand.unit(),
                     new double[] {limit, value},
                     extreme.get().arrest());
         } else {
             add(
-                    demand.words() + place + " against limit",
+                    what + " against limit",
                     demand.unit(),
                     new double[] {value, limit},
                     extreme.get().arrest());
