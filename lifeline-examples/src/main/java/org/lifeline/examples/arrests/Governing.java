@@ -9,14 +9,14 @@ import org.lifeline.model.LifelineDesign;
 import org.lifeline.model.Support;
 
 /**
- * The extreme value of a quantity over all arrests and the case that governs it.
+ * The extreme value of a quantity over all arrests and the case that governs it. The extreme is that of the values with
+ * the design's model factors applied; without factors that is the extreme of the computed values.
  *
  * <p>Immutable and thread-safe.
  *
  * @param demand the quantity
  * @param support the support that a support load belongs to; empty for other quantities
- * @param value the largest computed value, for the clearance margin the smallest, no model factor applied [unit of the
- *     demand]
+ * @param value the computed value in that arrest, no model factor applied [unit of the demand]
  * @param arrest the arrest in which it occurs
  */
 public record Governing(Demand demand, String support, double value, ArrestResult arrest) {
@@ -61,19 +61,21 @@ public record Governing(Demand demand, String support, double value, ArrestResul
         Governing extreme = null;
         for (ArrestResult each : run.arrests()) {
             OptionalDouble value = support.isEmpty() ? demand.of(each) : OptionalDouble.of(each.anchorLoad(support));
-            if (value.isPresent() && (extreme == null || extreme.isPassedBy(value.getAsDouble()))) {
-                extreme = new Governing(demand, support, value.getAsDouble(), each);
+            if (value.isPresent()) {
+                Governing next = new Governing(demand, support, value.getAsDouble(), each);
+                extreme = extreme == null || next.passes(extreme, run.design()) ? next : extreme;
             }
         }
         return Optional.ofNullable(extreme);
     }
 
-    private boolean isPassedBy(double other) {
-        return demand.atLeast() ? other < value : other > value;
+    private boolean passes(Governing other, LifelineDesign design) {
+        double mine = factored(design);
+        return demand.atLeast() ? mine < other.factored(design) : mine > other.factored(design);
     }
 
     /**
-     * The extreme value with the design's model factors applied.
+     * The value with the design's model factors applied.
      *
      * @param design the design
      * @return the value to compare with a limit [unit of the demand]
