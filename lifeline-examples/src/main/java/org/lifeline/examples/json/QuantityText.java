@@ -2,10 +2,11 @@ package org.lifeline.examples.json;
 
 import java.math.BigDecimal;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import java.util.stream.Collectors;
 
 /**
  * Reads quantities: a decimal number, then a unit, with or without a blank between them.
@@ -81,14 +82,18 @@ public final class QuantityText {
             throw new RuleBroken("must be one number followed by its unit, with a point before the decimals and nothing"
                     + " between thousands, for example \"" + wanted.sample() + '"');
         }
-        String near = NearestName.of(
-                        spelling,
-                        Arrays.stream(Unit.values())
-                                .flatMap(u -> u.allSpellings().stream())
-                                .collect(Collectors.toList()))
+        String near = NearestName.of(spelling, spellings(u -> u.dimension() == wanted))
+                .or(() -> NearestName.of(spelling, spellings(u -> true)))
                 .map(s -> " (did you mean " + s + "?)")
                 .orElse("");
         throw new RuleBroken("has the unknown unit \"" + spelling + "\"" + near + "; " + must(wanted));
+    }
+
+    private static List<String> spellings(Predicate<Unit> which) {
+        return Arrays.stream(Unit.values())
+                .filter(which)
+                .flatMap(u -> u.allSpellings().stream())
+                .toList();
     }
 
     private static String must(Dimension wanted) {
