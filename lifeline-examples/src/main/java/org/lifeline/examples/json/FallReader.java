@@ -66,7 +66,7 @@ final class FallReader {
         if (fallers.isEmpty() && f.node("fallers").isArray()) {
             f.findings().bad(f.path("fallers"), f.node("fallers"), "must name at least one worker");
         }
-        boolean complete = true;
+        boolean complete = place != null;
         for (int i = 0; i < fallers.size(); i++) {
             Worker worker = worker(fallers.get(i), f.path("fallers") + "[" + i + "]", f.findings());
             if (worker != null) {
@@ -121,7 +121,7 @@ final class FallReader {
             if (spans >= 1 && span > spans) {
                 f.findings().bad(f.path("span"), f.node("span"), "must be a span from 1 to " + spans);
             }
-            return null;
+            return span >= 1 && station > 0 ? Place.of(span, station) : null;
         }
         if (span < 1) {
             return null;
