@@ -22,6 +22,7 @@ import org.lifeline.examples.json.DesignReader;
 import org.lifeline.examples.json.ResultWriter;
 import org.lifeline.examples.print.AnalysisPrinter;
 import org.lifeline.examples.print.UnitChoice;
+import org.lifeline.model.LifelineDesign;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -48,6 +49,7 @@ public final class AnalyzeCommand implements Callable<Integer> {
 
     private final PrintStream out;
     private final PrintStream err;
+    private final Solver solver;
 
     @Parameters(paramLabel = "FILE", arity = "0..1", description = "Design file (JSON, org.lifeline.design/1).")
     private @Nullable Path file;
@@ -82,8 +84,23 @@ public final class AnalyzeCommand implements Callable<Integer> {
      * @param err where everything else goes
      */
     public AnalyzeCommand(PrintStream out, PrintStream err) {
+        this(
+                out,
+                err,
+                (design, listener) ->
+                        DesignAnalysis.withDefaults().withListener(listener).solve(design));
+    }
+
+    AnalyzeCommand(PrintStream out, PrintStream err, Solver solver) {
         this.out = out;
         this.err = err;
+        this.solver = solver;
+    }
+
+    /** Computes a design. */
+    @FunctionalInterface
+    interface Solver {
+        DesignRun solve(LifelineDesign design, DesignAnalysis.ArrestListener listener);
     }
 
     @Override
@@ -142,9 +159,7 @@ public final class AnalyzeCommand implements Callable<Integer> {
             return bad(e.violations());
         }
         try {
-            run = DesignAnalysis.withDefaults()
-                    .withListener(new Progress(err, System::nanoTime))
-                    .solve(design.design());
+            run = solver.solve(design.design(), new Progress(err, System::nanoTime));
             criteria = CriteriaCheck.evaluate(run, design.criteria());
         } catch (InvalidInputException e) {
             return bad(e.violations().stream()

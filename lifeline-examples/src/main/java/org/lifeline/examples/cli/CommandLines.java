@@ -34,8 +34,12 @@ public final class CommandLines {
      * @return the exit code
      */
     public static int run(PrintStream out, PrintStream err, String... args) {
+        return run(new AnalyzeCommand(out, err), out, err, args);
+    }
+
+    static int run(AnalyzeCommand analyze, PrintStream out, PrintStream err, String... args) {
         CommandLine line = new CommandLine(new Program());
-        line.addSubcommand(new AnalyzeCommand(out, err));
+        line.addSubcommand(analyze);
         line.setOut(new PrintWriter(out, true, StandardCharsets.UTF_8));
         line.setErr(new PrintWriter(err, true, StandardCharsets.UTF_8));
         line.setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.OFF));
