@@ -88,8 +88,8 @@ final class WorstPlaces {
         ArrestResult worst = null;
         for (ArrestResult each : results) {
             // Nearly equal, as left and right of the middle: keep the first.
-            double now = worst == null ? Double.NEGATIVE_INFINITY : quantity.applyAsDouble(worst);
-            if (quantity.applyAsDouble(each) > now + 1e-9 * Math.abs(now)) {
+            double now = worst == null ? 0 : quantity.applyAsDouble(worst);
+            if (worst == null || quantity.applyAsDouble(each) > now + 1e-9 * Math.abs(now)) {
                 worst = each;
             }
         }

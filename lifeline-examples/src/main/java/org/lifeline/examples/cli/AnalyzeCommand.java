@@ -163,7 +163,7 @@ public final class AnalyzeCommand implements Callable<Integer> {
             criteria = CriteriaCheck.evaluate(run, design.criteria());
         } catch (InvalidInputException e) {
             return bad(e.violations().stream()
-                    .map(v -> new Violation(v.path(), design.written(v.path()).orElse(v.value()), v.rule()))
+                    .map(v -> new Violation(v.path(), written(design, v), v.rule()))
                     .toList());
         }
         if (target != null) {
@@ -187,6 +187,11 @@ public final class AnalyzeCommand implements Callable<Integer> {
         }
         err.flush();
         return ExitCode.BAD_INPUT;
+    }
+
+    /** The value of a violation that only the analysis finds, as it was written. */
+    private static String written(DesignFile design, Violation v) {
+        return design.written(v.path()).map(text -> '"' + text + '"').orElse(v.value());
     }
 
     private byte[] bytes() throws IOException {
