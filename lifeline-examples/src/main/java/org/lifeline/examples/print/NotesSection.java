@@ -23,6 +23,9 @@ final class NotesSection {
     /** Slope of a span above which a free attachment may run down it [°]; CEN/TS 16415:2013 draws a line there. */
     private static final double STEEP = 15;
 
+    /** Way of the attachment along the span above which the worker is said to swing [m]; our own choice. */
+    private static final double FAR = 0.5;
+
     private final UnitChoice units;
 
     NotesSection(UnitChoice units) {
@@ -67,6 +70,11 @@ final class NotesSection {
             list.add(name + ": the sag angle is small, the tension is "
                     + Measure.fixed(r.maximumTension() / r.lineLoad(), 1)
                     + " times the force on the line; small changes of sag, stiffness or temperature change it much");
+        }
+        double along = r.attachmentAtPeak().horizontalDistance(r.attachmentBefore());
+        if (along > FAR) {
+            list.add(name + ": the attachment runs " + Measure.fixed(along, 2)
+                    + " m along the span before it comes to rest; the worker swings");
         }
         r.clearance().margin().ifPresent(margin -> {
             if (margin < 0) {
