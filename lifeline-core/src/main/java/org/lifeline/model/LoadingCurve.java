@@ -200,6 +200,9 @@ public final class LoadingCurve {
         while (x > extension[i]) {
             i++;
         }
+        if (x == extension[i]) {
+            return force[i];
+        }
         double share = (x - extension[i - 1]) / (extension[i] - extension[i - 1]);
         return force[i - 1] + share * (force[i] - force[i - 1]);
     }
