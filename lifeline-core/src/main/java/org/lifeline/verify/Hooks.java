@@ -1,0 +1,84 @@
+package org.lifeline.verify;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import org.lifeline.analysis.AppliedLoad;
+import org.lifeline.analysis.LoadPosition;
+import org.lifeline.base.Vector3;
+import org.lifeline.model.Attachment;
+
+/**
+ * Which load hangs at which kink of the cable, and what it touches: loads and supports that touch have a piece of no
+ * length between them.
+ *
+ * <p>Immutable and thread-safe.
+ */
+final class Hooks {
+    private final StateNumbers state;
+    private final List<List<AppliedLoad>> bySpan = new ArrayList<>();
+
+    private Hooks(StateNumbers state) {
+        this.state = state;
+    }
+
+    /** The hooks of a state whose loads were put on in this order; spans whose loads do not fit are left out. */
+    static Hooks of(StateNumbers state, List<AppliedLoad> loads) {
+        Hooks hooks = new Hooks(state);
+        for (SpanNumbers span : state.spans()) {
+            List<LoadPosition> positions = new ArrayList<>();
+            List<AppliedLoad> here = new ArrayList<>();
+            for (int i = 0; i < Math.min(loads.size(), state.loads().size()); i++) {
+                if (state.loads().get(i).span() == span.number()) {
+                    positions.add(state.loads().get(i));
+                    here.add(loads.get(i));
+                }
+            }
+            AppliedLoad[] ordered = new AppliedLoad[0];
+            if (positions.size() == span.pieces().size() - 1) {
+                int[] joint = Joints.of(span, positions);
+                ordered = here.toArray(new AppliedLoad[0]);
+                for (int i = 0; i < joint.length; i++) {
+                    ordered[joint[i]] = here.get(i);
+                }
+            }
+            hooks.bySpan.add(Arrays.asList(ordered));
+        }
+        return hooks;
+    }
+
+    /** The loads of a span in the order of its kinks; empty where they do not fit. */
+    List<AppliedLoad> in(SpanNumbers span) {
+        return bySpan.get(span.number() - 1);
+    }
+
+    /** Tension before a support, outside the loads that rest on it. */
+    Vector3 tensionBefore(int support) {
+        SpanNumbers span = state.span(support);
+        return span.pieces().get(span.pieces().size() - 1 - resting(support, false)).endTension();
+    }
+
+    /** Tension behind a support, outside the loads that rest on it. */
+    Vector3 tensionBehind(int support) {
+        return state.span(support + 1).pieces().get(resting(support, true)).startTension();
+    }
+
+    /** Tells whether a gripped load rests on a support from before it, or from behind. */
+    boolean isJammed(int support, boolean behind) {
+        List<AppliedLoad> loads = in(state.span(behind ? support + 1 : support));
+        int n = Math.min(resting(support, behind), loads.size());
+        List<AppliedLoad> touching = behind ? loads.subList(0, n) : loads.subList(loads.size() - n, loads.size());
+        return touching.stream().anyMatch(l -> l.attachment() == Attachment.GRIPPED);
+    }
+
+    /** Number of loads that rest on a support, one on the other. */
+    private int resting(int support, boolean behind) {
+        SpanNumbers span = state.span(behind ? support + 1 : support);
+        int last = span.pieces().size() - 1;
+        int n = 0;
+        while (n < last && state.isTouch(span, behind ? n : last - n)) {
+            n++;
+        }
+        return n;
+    }
+}
