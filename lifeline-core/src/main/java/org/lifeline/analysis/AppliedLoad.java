@@ -17,6 +17,9 @@ public record AppliedLoad(Place place, Attachment attachment, double force) {
     /**
      * Checks the force.
      *
+     * @param place where it is hooked on
+     * @param attachment whether it grips the cable there or is free to run
+     * @param force downward force [N], not negative
      * @throws org.lifeline.base.InvalidInputException if it is negative or not finite
      */
     public AppliedLoad {

@@ -221,7 +221,8 @@ public final class ArrestResult {
      * @return distance [m]
      */
     public double loadX() {
-        return attachmentAtPeak.horizontalDistance(peak.span(fall.place().span()).firstSupport());
+        return attachmentAtPeak.horizontalDistance(
+                peak.span(fall.place().span()).firstSupport());
     }
 
     /**
@@ -270,7 +271,8 @@ public final class ArrestResult {
      * @return slip [m], positive toward the span of the fall
      */
     public double slip(int support) {
-        double moved = peak.supports().get(support).slip() - before.supports().get(support).slip();
+        double moved = peak.supports().get(support).slip()
+                - before.supports().get(support).slip();
         return support < fall.place().span() ? -moved : moved;
     }
 

@@ -16,7 +16,11 @@ public final class Clearance {
     private final double required;
     private final double obstruction;
 
-    Clearance(List<ClearanceRow> rows, double lineElevation, double walkingLevel, double[] lowestAndRequired,
+    Clearance(
+            List<ClearanceRow> rows,
+            double lineElevation,
+            double walkingLevel,
+            double[] lowestAndRequired,
             OptionalDouble obstruction) {
         this.rows = List.copyOf(rows);
         this.lineElevation = lineElevation;

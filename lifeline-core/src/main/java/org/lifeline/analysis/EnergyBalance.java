@@ -129,16 +129,16 @@ public final class EnergyBalance {
         for (int i = 0; i < hooks.size(); i++) {
             LoadPosition now = hanging(model, fall, hooks, i);
             loads.add(now);
-            lifted += now.force()
-                    * (now.point().z() - hangingLoads.get(i).point().z());
+            lifted +=
+                    now.force() * (now.point().z() - hangingLoads.get(i).point().z());
         }
-        loads.add(new LoadPosition(span + 1, end, p));
+        loads.add(LineEquilibrium.position(model, load, span + 1, p));
         LineEquilibrium peak = LineEquilibrium.of(model, t, loads);
         EnergyAccount account = new EnergyAccount(
                 balance.mass * g * (balance.meanFreeFall + path.descent() + x),
                 energyAtPeak.strain() + energyAtPeak.weight() - energyBefore.strain() - energyBefore.weight(),
                 lifted,
-                balance.connection(p, x),
+                balance.connection(x),
                 path.heat(),
                 energyAtPeak.inlineAbsorbers() - energyBefore.inlineAbsorbers(),
                 energyAtPeak.springs() - energyBefore.springs());
@@ -156,16 +156,17 @@ public final class EnergyBalance {
                 p,
                 balance.bottomedOut(p, x),
                 account,
-                path.hasFriction() ? path.pathWork() : Double.NaN,
+                path.pathWork(),
                 account(line, fall, x, new Point[] {start, end}),
                 clearance.harnessStretch()));
     }
 
     private static LoadPosition hanging(LineModel model, Fall fall, List<LineModel.Load> hooks, int i) {
         Fall.Hanging each = fall.hanging().get(i);
-        return new LoadPosition(
+        return LineEquilibrium.position(
+                model,
+                hooks.get(i),
                 each.place().span(),
-                model.position(hooks.get(i)),
                 each.worker().mass() * model.line().gravity());
     }
 
@@ -184,9 +185,7 @@ public final class EnergyBalance {
 
     private Clearance account(Lifeline line, Fall fall, double x, Point[] attachment) {
         Point first = line.supports().get(fall.place().span() - 1).position();
-        double along = line.along(fall.place())
-                - fall.place().station()
-                + first.horizontalDistance(attachment[1]);
+        double along = line.along(fall.place()) - fall.place().station() + first.horizontalDistance(attachment[1]);
         OptionalDouble below = ClearanceAccount.highest(clearance, line, fall, along);
         Clearance worst = null;
         for (Worker each : fall.fallers()) {
@@ -243,10 +242,10 @@ public final class EnergyBalance {
             double x = 0;
             for (LoadingCurve.Corner corner : curve.corners()) {
                 if (corner.force() > path.force()) {
-                    if (path.advance(corner.force(), p -> gap(p, curve.nearExtension(p.force())), weight)) {
-                        return curve.nearExtension(path.force());
+                    if (path.advance(corner.force(), p -> gap(p, curve.nearExtension(p.peakForce())), weight)) {
+                        return curve.nearExtension(path.peakForce());
                     }
-                    x = curve.nearExtension(path.force());
+                    x = curve.nearExtension(path.peakForce());
                 }
                 if (corner.extension() > x) {
                     // A plateau: the line stands still while the subsystem extends.
@@ -260,8 +259,8 @@ public final class EnergyBalance {
             }
             double target = Math.max(4 * weight, 2 * path.force());
             while (true) {
-                if (path.advance(target, p -> gap(p, curve.farExtension(p.force())), weight)) {
-                    return curve.farExtension(path.force());
+                if (path.advance(target, p -> gap(p, curve.farExtension(p.peakForce())), weight)) {
+                    return curve.farExtension(path.peakForce());
                 }
                 target *= 2;
                 if (target > HOPELESS) {
@@ -270,7 +269,7 @@ public final class EnergyBalance {
             }
         }
 
-        double connection(double p, double x) {
+        double connection(double x) {
             return curve.work(x);
         }
 
@@ -292,7 +291,10 @@ public final class EnergyBalance {
         boolean bottomedOut(double p, double x) {
             for (int i = 0; i < curves.size(); i++) {
                 double most = fall.fallers().get(i).connection().maximumExtension();
-                double last = curves.get(i).corners().get(curves.get(i).corners().size() - 1).force();
+                double last = curves.get(i)
+                        .corners()
+                        .get(curves.get(i).corners().size() - 1)
+                        .force();
                 if (x > most || (x == most && arrestForce(p, x) > last * (1 + 1e-12))) {
                     return true;
                 }

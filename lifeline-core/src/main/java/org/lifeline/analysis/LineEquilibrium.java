@@ -2,6 +2,7 @@ package org.lifeline.analysis;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.lifeline.base.Convergence;
 import org.lifeline.base.Point;
 import org.lifeline.internal.mechanics.LineModel;
@@ -40,8 +41,7 @@ public final class LineEquilibrium {
         List<SupportReaction> supportList = new ArrayList<>();
         for (int i = 0; i <= line.spans(); i++) {
             Support s = line.supports().get(i);
-            supportList.add(
-                    new SupportReaction(s.id(), model.reaction(i), model.displacement(i), model.slip(i)));
+            supportList.add(new SupportReaction(s.id(), model.reaction(i), model.displacement(i), model.slip(i)));
         }
         this.spans = List.copyOf(spanList);
         this.supports = List.copyOf(supportList);
@@ -56,11 +56,21 @@ public final class LineEquilibrium {
             if (s.inlineAbsorber().isPresent()) {
                 LoadingCurve curve = s.inlineAbsorber().get().curve();
                 double extension = model.extension(end);
-                list.add(new InlineAbsorberState(
-                        s.id(), extension, Math.max(0, curve.maximumExtension() - extension)));
+                list.add(new InlineAbsorberState(s.id(), extension, Math.max(0, curve.maximumExtension() - extension)));
             }
         }
         return List.copyOf(list);
+    }
+
+    static LoadPosition position(LineModel model, LineModel.Load load, int span, double force) {
+        int rest = model.restsOn(load);
+        return new LoadPosition(
+                span,
+                model.position(load),
+                force,
+                rest < 0
+                        ? Optional.empty()
+                        : Optional.of(model.line().supports().get(rest).id()));
     }
 
     static LineEquilibrium of(LineModel model, double temperature, List<LoadPosition> loads) {

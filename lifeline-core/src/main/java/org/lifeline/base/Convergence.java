@@ -19,8 +19,6 @@ public record Convergence(int iterations, double residual, double tolerance) {
      */
     public Convergence then(Convergence next) {
         return new Convergence(
-                iterations + next.iterations,
-                Math.max(residual, next.residual),
-                Math.max(tolerance, next.tolerance));
+                iterations + next.iterations, Math.max(residual, next.residual), Math.max(tolerance, next.tolerance));
     }
 }

@@ -8,8 +8,12 @@ package org.lifeline.base;
 public final class NoEquilibriumException extends RuntimeException {
     private static final long serialVersionUID = 1L;
 
+    /** What was being solved. */
     private final String where;
+
+    /** Share of the load that was reached [-]. */
     private final double loadFactor;
+
     private final transient Convergence convergence;
 
     /**

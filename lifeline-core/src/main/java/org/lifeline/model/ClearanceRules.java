@@ -18,6 +18,9 @@ public record ClearanceRules(double harnessStretch, double margin, List<Obstruct
     /**
      * Checks the numbers and copies the list.
      *
+     * @param harnessStretch stretch of the harness with the body's shift in it [m], not negative
+     * @param margin safety margin below the lowest point of the worker [m], not negative
+     * @param obstructions what lies below
      * @throws org.lifeline.base.InvalidInputException if a length is negative or not finite
      */
     public ClearanceRules {

@@ -251,8 +251,7 @@ public final class Connection {
                     Violations.show(maximumForce, "N"),
                     "must not be lower than clearanceForce");
             String rigid = "must be above zero (leave it out where rigid)";
-            v.require(
-                    initialStiffness > 0, "initialStiffness", Violations.show(initialStiffness, "N/m"), rigid);
+            v.require(initialStiffness > 0, "initialStiffness", Violations.show(initialStiffness, "N/m"), rigid);
             v.require(stopStiffness > 0, "stopStiffness", Violations.show(stopStiffness, "N/m"), rigid);
             v.throwIfAny();
             return new PersonalAbsorber(plateau(clearanceForce), plateau(maximumForce));

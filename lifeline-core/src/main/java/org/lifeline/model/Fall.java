@@ -196,8 +196,7 @@ public final class Fall {
             }
             for (int i = 0; i < hanging.size(); i++) {
                 String name = hanging.get(i).worker().id();
-                v.require(
-                        seen.add(name), "hanging[" + i + "].worker", name, "must not be named twice in one fall");
+                v.require(seen.add(name), "hanging[" + i + "].worker", name, "must not be named twice in one fall");
             }
             Place p = place;
             if (p == null) {

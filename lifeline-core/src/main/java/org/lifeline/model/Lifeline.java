@@ -114,7 +114,8 @@ public final class Lifeline {
      * @return rise [m], positive when the second support is higher
      */
     public double rise(int span) {
-        return supports.get(span).position().z() - supports.get(span - 1).position().z();
+        return supports.get(span).position().z()
+                - supports.get(span - 1).position().z();
     }
 
     /**
@@ -299,11 +300,11 @@ public final class Lifeline {
                         s.isEnd() == outer,
                         path + ".type",
                         s.isEnd() ? "end" : "intermediate",
-                        outer ? "the first and the last support must be end anchors"
+                        outer
+                                ? "the first and the last support must be end anchors"
                                 : "only the first and the last support may be end anchors");
                 Integer before = seen.putIfAbsent(s.id(), i);
-                v.require(
-                        before == null, path + ".id", s.id(), "is the id of supports[" + before + "] as well");
+                v.require(before == null, path + ".id", s.id(), "is the id of supports[" + before + "] as well");
                 if (i > 0) {
                     checkChord(v, path, supports.get(i - 1).position(), s.position());
                 }

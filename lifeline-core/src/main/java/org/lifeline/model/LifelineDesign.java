@@ -25,9 +25,8 @@ public final class LifelineDesign {
     private LifelineDesign(Builder b, Lifeline line) {
         this.title = b.title;
         this.line = line;
-        this.temperatures = b.temperatures.isEmpty()
-                ? List.of(line.installed().temperature())
-                : List.copyOf(b.temperatures);
+        this.temperatures =
+                b.temperatures.isEmpty() ? List.of(line.installed().temperature()) : List.copyOf(b.temperatures);
         this.workers = List.copyOf(b.workers);
         this.falls = List.copyOf(b.falls);
         this.clearance = b.clearance;
@@ -63,9 +62,9 @@ public final class LifelineDesign {
     }
 
     /**
-     * Temperatures in service, each [°C]; that of installation if none was stated.
+     * Temperatures in service; that of installation if none was stated.
      *
-     * @return at least one temperature; unmodifiable
+     * @return at least one temperature [°C]; unmodifiable
      */
     public List<Double> temperatures() {
         return temperatures;

@@ -16,6 +16,8 @@ public record ModelFactors(double force, double distance) {
     /**
      * Checks the factors.
      *
+     * @param force factor on computed forces [-], above zero
+     * @param distance factor on computed distances [-], above zero
      * @throws org.lifeline.base.InvalidInputException if one is not above zero
      */
     public ModelFactors {

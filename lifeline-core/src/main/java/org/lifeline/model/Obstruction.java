@@ -16,6 +16,9 @@ public record Obstruction(double from, double to, double elevation) {
     /**
      * Checks the numbers.
      *
+     * @param from where it begins: horizontal distance along the line from the first support [m]
+     * @param to where it ends: horizontal distance along the line from the first support [m]
+     * @param elevation elevation of its top [m]
      * @throws org.lifeline.base.InvalidInputException if one is not finite or the range is turned round
      */
     public Obstruction {

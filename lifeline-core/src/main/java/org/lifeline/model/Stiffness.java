@@ -19,6 +19,9 @@ public record Stiffness(double x, double y, double z) {
     /**
      * Checks the three numbers.
      *
+     * @param x stiffness along x [N/m], above zero; infinite where rigid
+     * @param y stiffness along y [N/m], above zero; infinite where rigid
+     * @param z stiffness along z [N/m], above zero; infinite where rigid
      * @throws org.lifeline.base.InvalidInputException if one is not above zero
      */
     public Stiffness {

@@ -233,8 +233,7 @@ final class ElasticCatenary {
     }
 
     /** A = ∫ds/T. */
-    private static double inverseTension(
-            double h2, double v1, double v2, double s, double w, double t1, double t2) {
+    private static double inverseTension(double h2, double v1, double v2, double s, double w, double t1, double t2) {
         double sum = t1 + t2;
         double q = w * s / sum;
         double ratio;

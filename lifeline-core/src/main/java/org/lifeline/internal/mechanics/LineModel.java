@@ -7,7 +7,6 @@ import org.lifeline.base.Convergence;
 import org.lifeline.base.NoEquilibriumException;
 import org.lifeline.base.Point;
 import org.lifeline.base.Vector3;
-import org.lifeline.model.InlineAbsorber;
 import org.lifeline.model.Lifeline;
 
 /**
@@ -91,7 +90,9 @@ public final class LineModel {
      * @param temperature temperature [°C]
      */
     public void heat(double temperature) {
-        double to = 1 + line.cable().thermalExpansion() * (temperature - line.installed().temperature());
+        double to = 1
+                + line.cable().thermalExpansion()
+                        * (temperature - line.installed().temperature());
         if (to == state.thermal) {
             return;
         }
@@ -118,12 +119,18 @@ public final class LineModel {
     /** Makes a new system in which the loads stand in their present order along the cable. */
     private void rebuild() {
         for (Load each : loads) {
-            if (each.index < system.loads && each != loads.get(loads.size() - 1)) {
+            if (each != loads.get(loads.size() - 1)) {
                 each.coordinate = state.coordinate[each.index];
             }
         }
-        List<Load> order = new ArrayList<>(loads);
-        order.sort(Comparator.<Load>comparingInt(l -> l.span).thenComparingDouble(l -> l.coordinate));
+        Load added = loads.get(loads.size() - 1);
+        List<Load> order = new ArrayList<>(loads.subList(0, loads.size() - 1));
+        order.sort(Comparator.comparingInt(Load::index));
+        int at = 0;
+        while (at < order.size() && isBefore(order.get(at), added)) {
+            at++;
+        }
+        order.add(at, added);
         List<LoadSlot> slots = new ArrayList<>();
         for (Load each : order) {
             slots.add(new LoadSlot(each.span, each.gripped, each.coordinate));
@@ -141,13 +148,13 @@ public final class LineModel {
             s.extension[e] = state.extension[e];
             s.yielded[e] = state.yielded[e];
             s.yielding[e] = state.yielding[e];
+            s.piece[e] = state.piece[e];
         }
         s.thermal = state.thermal;
         for (int j = 0; j < order.size(); j++) {
             Load each = order.get(j);
-            boolean known = each != loads.get(loads.size() - 1);
             s.coordinate[j] = each.coordinate;
-            if (known) {
+            if (each != added) {
                 s.force[j] = state.force[each.index];
                 s.active[j] = state.active[each.index];
                 s.mode[j] = state.mode[each.index];
@@ -156,6 +163,10 @@ public final class LineModel {
         }
         system = next;
         state = s;
+    }
+
+    private static boolean isBefore(Load a, Load b) {
+        return a.span < b.span || (a.span == b.span && a.coordinate <= b.coordinate);
     }
 
     /**
@@ -253,9 +264,22 @@ public final class LineModel {
         note(e);
     }
 
-    static NoEquilibriumException failure(String what, double share, Equilibrium e) {
+    NoEquilibriumException failure(String what, double share, Equilibrium e) {
         return new NoEquilibriumException(
-                what, share, new Convergence(e.iterations, e.residual, Equilibrium.TOLERANCE));
+                what + reason(), share, new Convergence(e.iterations, e.residual, Equilibrium.TOLERANCE));
+    }
+
+    /** What is known of the last state that explains a failure. */
+    private String reason() {
+        for (int i = 0; i <= system.spans; i++) {
+            double moved = displacement(i).magnitude();
+            double near = Math.min(system.chord[Math.max(0, i - 1)], system.chord[Math.min(system.spans - 1, i)]);
+            if (moved > 0.4 * near) {
+                return "; anchor " + line.supports().get(i).id() + " has been pulled " + moved
+                        + " m out of place, toward the next anchor " + near + " m away: it is too soft for this load";
+            }
+        }
+        return "";
     }
 
     void note(Equilibrium e) {
@@ -290,7 +314,7 @@ public final class LineModel {
                 return z >= 0 ? at : at - z / w;
             }
             at = state.coordinate[j];
-            z = next + state.force[j];
+            z = next + system.cableForce(state, j);
             if (z >= 0) {
                 return at;
             }
@@ -331,6 +355,16 @@ public final class LineModel {
             x = next;
         }
         return x + s.slip[span];
+    }
+
+    /**
+     * The support on which a load rests.
+     *
+     * @param load a load that takes part
+     * @return number of the support from 0, or −1 for a load on the cable
+     */
+    public int restsOn(Load load) {
+        return system.restSupport(state, load.index);
     }
 
     /**
@@ -386,7 +420,8 @@ public final class LineModel {
         double gone = (start.x() - a.x()) * ux + (start.y() - a.y()) * uy;
         for (int k = 0; k < pieces.size(); k++) {
             Piece piece = pieces.get(k);
-            double length = (piece.end().x() - piece.start().x()) * ux + (piece.end().y() - piece.start().y()) * uy;
+            double length = (piece.end().x() - piece.start().x()) * ux
+                    + (piece.end().y() - piece.start().y()) * uy;
             if (want <= gone + length || k == pieces.size() - 1) {
                 return piece.atRun(Math.min(Math.max(want - gone, 0), length));
             }
@@ -423,9 +458,7 @@ public final class LineModel {
      */
     public Vector3 displacement(int i) {
         return new Vector3(
-                system.displacement(state, i, 0),
-                system.displacement(state, i, 1),
-                system.displacement(state, i, 2));
+                system.displacement(state, i, 0), system.displacement(state, i, 1), system.displacement(state, i, 2));
     }
 
     /**
@@ -435,8 +468,7 @@ public final class LineModel {
      * @return force, components in [N]
      */
     public Vector3 reaction(int i) {
-        return new Vector3(
-                system.reaction(state, i, 0), system.reaction(state, i, 1), system.reaction(state, i, 2));
+        return new Vector3(system.reaction(state, i, 0), system.reaction(state, i, 1), system.reaction(state, i, 2));
     }
 
     /**
@@ -467,8 +499,7 @@ public final class LineModel {
      */
     public List<Piece> pieces(int span) {
         List<Piece> list = new ArrayList<>();
-        Vector3 t = new Vector3(
-                state.tension[3 * span], state.tension[3 * span + 1], state.tension[3 * span + 2]);
+        Vector3 t = new Vector3(state.tension[3 * span], state.tension[3 * span + 1], state.tension[3 * span + 2]);
         Point at = support(span);
         if (span == 0 && system.absorbers[0] != null) {
             double link = state.extension[0] - system.installedExtension[0];
@@ -481,9 +512,13 @@ public final class LineModel {
                 continue;
             }
             double to = last ? system.length[span] + state.slip[span + 1] : state.coordinate[j];
-            double load = last ? 0 : state.force[j];
+            double load = last ? 0 : system.cableForce(state, j);
             Piece piece = Piece.of(
-                    system.law, new Piece.Start(at, t), (to - from) * state.thermal, system.weight / state.thermal, load);
+                    system.law,
+                    new Piece.Start(at, t),
+                    (to - from) * state.thermal,
+                    system.weight / state.thermal,
+                    load);
             list.add(piece);
             at = piece.end();
             t = piece.endTension().plus(new Vector3(0, 0, load));
@@ -498,102 +533,6 @@ public final class LineModel {
      * @return the parts
      */
     public LineEnergy energy() {
-        return energy(system, state);
-    }
-
-    /** Elevation of a load that takes part above the as-installed first support [m]. */
-    static double height(LineSystem sys, LineState s, int load) {
-        ElasticCatenary c = new ElasticCatenary(sys.law);
-        int i = sys.loadSpan[load];
-        double tx = s.tension[3 * i];
-        double ty = s.tension[3 * i + 1];
-        double tz = s.tension[3 * i + 2];
-        double z = startHeight(sys, s, i);
-        double from = s.slip[i];
-        double wHot = sys.weight / s.thermal;
-        for (int j = sys.firstLoad[i]; j <= load; j++) {
-            if (s.active[j]) {
-                double piece = (s.coordinate[j] - from) * s.thermal;
-                c.evaluate(tx, ty, tz, piece, wHot);
-                z += c.dz;
-                tz += wHot * piece + s.force[j];
-                from = s.coordinate[j];
-            }
-        }
-        return z;
-    }
-
-    /** Elevation at which the cable of a span begins above the as-installed first support [m]. */
-    private static double startHeight(LineSystem sys, LineState s, int i) {
-        double z = sys.pz[i] - sys.pz[0] + sys.displacement(s, i, 2);
-        if (i == 0 && sys.absorbers[0] != null) {
-            z += (s.extension[0] - sys.installedExtension[0]) * s.tension[2] / sys.tensionBehind(s, 0);
-        }
-        return z;
-    }
-
-    static LineEnergy energy(LineSystem sys, LineState s) {
-        ElasticCatenary c = new ElasticCatenary(sys.law);
-        double strain = 0;
-        double total = 0;
-        double hanging = 0;
-        double wHot = sys.weight / s.thermal;
-        for (int i = 0; i < sys.spans; i++) {
-            double tx = s.tension[3 * i];
-            double ty = s.tension[3 * i + 1];
-            double tz = s.tension[3 * i + 2];
-            double z = startHeight(sys, s, i);
-            double from = s.slip[i];
-            int last = sys.firstLoad[i + 1];
-            for (int j = sys.firstLoad[i]; j <= last; j++) {
-                if (j < last && !s.active[j]) {
-                    continue;
-                }
-                double to = j == last ? sys.length[i] + s.slip[i + 1] : s.coordinate[j];
-                double piece = (to - from) * s.thermal;
-                c.evaluate(tx, ty, tz, piece, wHot);
-                c.energies(tx, ty, tz, piece, wHot);
-                double endZ = tz + wHot * piece;
-                strain += c.strainEnergy;
-                total += z * wHot * piece + c.dz * endZ + tx * c.dx + ty * c.dy - c.complementary;
-                z += c.dz;
-                tz = endZ;
-                if (j < last) {
-                    hanging += s.force[j] * z;
-                    tz += s.force[j];
-                }
-                from = to;
-            }
-        }
-        return new LineEnergy(strain, total - strain, springs(sys, s), inline(sys, s), hanging);
-    }
-
-    private static double springs(LineSystem sys, LineState s) {
-        double sum = 0;
-        for (int i = 0; i <= sys.spans; i++) {
-            for (int k = 0; k < 3; k++) {
-                if (sys.compliance[3 * i + k] != 0) {
-                    double now = sys.reaction(s, i, k);
-                    double then = sys.reference[3 * i + k];
-                    sum += 0.5 * sys.compliance[3 * i + k] * (now - then) * (now + then);
-                }
-            }
-        }
-        return sum;
-    }
-
-    private static double inline(LineSystem sys, LineState s) {
-        double sum = 0;
-        for (int e = 0; e < 2; e++) {
-            InlineAbsorber a = sys.absorbers[e];
-            if (a != null) {
-                double tension = sys.endTension(s, e);
-                double y = s.yielded[e];
-                double yieldForce = y > 0 ? a.curve().force(y) : 0;
-                double soft = 1 / a.initialStiffness();
-                sum += a.curve().work(y) + 0.5 * soft * (tension * tension - yieldForce * yieldForce);
-            }
-        }
-        return sum;
+        return LineEnergies.of(system, state);
     }
 }

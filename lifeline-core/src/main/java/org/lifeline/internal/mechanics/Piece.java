@@ -16,13 +16,7 @@ import org.lifeline.model.LoadElongation;
  * @param load downward force that enters at its end [N]
  */
 public record Piece(
-        LoadElongation law,
-        Start begin,
-        double length,
-        double weight,
-        Point end,
-        Vector3 endTension,
-        double load) {
+        LoadElongation law, Start begin, double length, double weight, Point end, Vector3 endTension, double load) {
 
     /**
      * Start of a piece.

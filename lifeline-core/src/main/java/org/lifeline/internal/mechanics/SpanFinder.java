@@ -85,14 +85,15 @@ final class SpanFinder {
         if (!estimate(known, value)) {
             return false;
         }
-        double scale = switch (known) {
-            case START_TENSION, HORIZONTAL_TENSION -> value;
-            case SAG, UNSTRETCHED_LENGTH -> chord;
-        };
+        double scale =
+                switch (known) {
+                    case START_TENSION, HORIZONTAL_TENSION -> value;
+                    case SAG, UNSTRETCHED_LENGTH -> chord;
+                };
         double worst = residual(known, value, scale);
         for (int i = 0; i < ITERATIONS; i++) {
             if (worst < TOLERANCE) {
-                newton(scale, 1);
+                newton(1);
                 return h > 0 && s > 0;
             }
             double h0 = h;
@@ -101,7 +102,7 @@ final class SpanFinder {
             double before = worst;
             double factor = 1;
             while (true) {
-                boolean moved = newton(scale, factor);
+                boolean moved = newton(factor);
                 worst = moved ? residual(known, value, scale) : Double.NaN;
                 if (worst < before || factor < 1e-3) {
                     break;
@@ -168,7 +169,7 @@ final class SpanFinder {
     }
 
     /** One Newton step on (h, v, s), from the residuals evaluated last; false if it would leave the domain. */
-    private boolean newton(double scale, double factor) {
+    private boolean newton(double factor) {
         double rx = run - catenary.dx;
         double rz = rise - catenary.dz;
         double rc = -closing;
@@ -238,8 +239,8 @@ final class SpanFinder {
         if (inextensibleSag(STEEPEST_LAMBDA) < sag) {
             return false;
         }
-        double lambda = Roots.bracketed(
-                "inextensible span from its sag", l -> inextensibleSag(l) - sag, low, STEEPEST_LAMBDA);
+        double lambda =
+                Roots.bracketed("inextensible span from its sag", l -> inextensibleSag(l) - sag, low, STEEPEST_LAMBDA);
         double first = w * run / (2 * lambda);
         double weight = w / (1 + law.strain(first * chord / run));
         return fromHorizontal(weight * run / (2 * lambda), weight);
@@ -262,8 +263,8 @@ final class SpanFinder {
         }
         double from = Math.log(low);
         double to = Math.log(high);
-        double root = Math.exp(Roots.bracketed(
-                "inextensible span from its length", x -> misfit(Math.exp(x), length), from, to));
+        double root = Math.exp(
+                Roots.bracketed("inextensible span from its length", x -> misfit(Math.exp(x), length), from, to));
         double weight = w / (1 + law.strain(root * chord / run));
         fromHorizontal(root, weight);
         s = length;

@@ -31,8 +31,7 @@ public final class Roots {
     public static double bracketed(String where, DoubleUnaryOperator f, double low, double high) {
         double relative = 1e-15;
         double absolute = 1e-15 * Math.max(Math.abs(low), Math.abs(high)) + Double.MIN_NORMAL;
-        BracketingNthOrderBrentSolver solver =
-                new BracketingNthOrderBrentSolver(relative, absolute, 0, 5);
+        BracketingNthOrderBrentSolver solver = new BracketingNthOrderBrentSolver(relative, absolute, 0, 5);
         try {
             return solver.solve(EVALUATIONS, f::applyAsDouble, low, high, AllowedSolution.ANY_SIDE);
         } catch (TooManyEvaluationsException | MathIllegalArgumentException e) {
