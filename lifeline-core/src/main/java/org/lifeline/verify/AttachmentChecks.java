@@ -1,6 +1,8 @@
 package org.lifeline.verify;
 
+import java.util.IntSummaryStatistics;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.lifeline.analysis.AppliedLoad;
 import org.lifeline.base.Vector3;
 import org.lifeline.model.Attachment;
@@ -10,9 +12,8 @@ import org.lifeline.model.Place;
  * How loads hold on to the cable.
  *
  * <p>A free-running load runs toward the lower tension until both sides are equal, or until it meets another load or a
- * support. Loads that touch have a piece of no length between them; its tension vector is what equilibrium leaves there.
- * A push across the touch holds if that tension is not larger than the tension outside, on the side from which the load
- * was pushed.
+ * support. Loads that touch have a piece of no length between them. A push across the touch holds if the tension there,
+ * were the loads that are pushed to hang on the cable, is not larger than the tension outside.
  */
 final class AttachmentChecks {
     private final StateNumbers state;
@@ -49,39 +50,47 @@ final class AttachmentChecks {
         }
     }
 
-    /** Loads from … to touch each other and nothing else, but perhaps a support. */
+    /** Loads from … to touch each other and nothing else, but perhaps a support before or behind. */
     private void group(SpanNumbers span, List<AppliedLoad> hooks, int from, int to) {
         Vector3 left = span.pieces().get(from).endTension();
         Vector3 right = span.pieces().get(to + 1).startTension();
-        boolean atFirst = from == 0 && state.isTouch(span, 0);
-        boolean atSecond = to + 1 == hooks.size() && state.isTouch(span, to + 1);
-        int firstHeld = atFirst ? from - 1 : to + 1;
-        int lastHeld = atSecond ? to + 1 : from - 1;
+        // What stands fast: supports, which count as from − 1 and to + 1, and gripped loads.
+        IntStream.Builder fast = IntStream.builder();
+        if (from == 0 && state.isTouch(span, 0)) {
+            fast.add(from - 1);
+        }
         for (int k = from; k <= to; k++) {
             if (hooks.get(k).attachment() == Attachment.GRIPPED) {
-                firstHeld = Math.min(firstHeld, k);
-                lastHeld = Math.max(lastHeld, k);
+                fast.add(k);
             }
         }
-        boolean held = atSecond || firstHeld <= to;
+        if (to + 1 == hooks.size() && state.isTouch(span, to + 1)) {
+            fast.add(to + 1);
+        }
+        IntSummaryStatistics all = fast.build().summaryStatistics();
         String where = name + ", span " + span.number() + ", load " + (from + 1);
-        if (!held) {
+        if (all.getCount() == 0) {
             findings.add(Check.FREE_RUNNING, where, PassageChecks.difference(left, right));
         }
-        int lastOfLeft = held ? Math.min(firstHeld, to + 1) : to;
-        int firstOfRight = held ? Math.max(lastHeld, from - 1) : from;
-        for (int gap = from + 1; gap <= Math.min(lastOfLeft, to + (atSecond ? 1 : 0)); gap++) {
-            push(span, gap, left, where);
+        int first = all.getCount() == 0 ? to : all.getMin();
+        int last = all.getCount() == 0 ? to : all.getMax();
+        double carried = 0;
+        for (int k = from; k < first; k++) {
+            carried += hooks.get(k).force();
+            pushed(left, carried, where + ", touch after load " + (k + 1));
         }
-        for (int gap = Math.max(firstOfRight + 1, from + (atFirst ? 0 : 1)); gap <= to; gap++) {
-            push(span, gap, right, where);
+        carried = 0;
+        for (int k = to; k > last; k--) {
+            carried -= hooks.get(k).force();
+            pushed(right, carried, where + ", touch before load " + (k + 1));
         }
     }
 
-    private void push(SpanNumbers span, int gap, Vector3 outside, String where) {
-        double between = span.pieces().get(gap).startTension().magnitude();
-        double excess = PassageChecks.over(between, outside.magnitude()) / outside.magnitude();
-        findings.add(Check.FREE_RUNNING, where + ", touch " + gap, excess);
+    /** A load runs toward the lower tension: it is pushed where the tension behind it would not be higher. */
+    private void pushed(Vector3 outside, double carried, String where) {
+        double behind = outside.plus(new Vector3(0, 0, carried)).magnitude();
+        findings.add(
+                Check.FREE_RUNNING, where, PassageChecks.over(behind, outside.magnitude()) / outside.magnitude());
     }
 
     private void gripped(SpanNumbers span, int joint, Place place) {

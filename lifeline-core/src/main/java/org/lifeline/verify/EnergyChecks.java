@@ -19,12 +19,18 @@ final class EnergyChecks {
      * millionth of a small one drowns in their rounding.
      */
     private static final double SHARE = 1e-4;
+    /**
+     * Share of the energy stored in the cable below which a difference of it drowns in rounding, times the limit 1e-8:
+     * a taut heavy line stores a hundred million times what a light fall brings.
+     */
+    private static final double STORED = 1e-6;
 
     private final ArrestNumbers arrest;
     private final StateNumbers installed;
     private final Tools tools;
     private final Findings findings;
     private final double scale;
+    private final double storedScale;
 
     EnergyChecks(ArrestNumbers arrest, StateNumbers installed, Tools tools, Findings findings) {
         this.arrest = arrest;
@@ -32,19 +38,27 @@ final class EnergyChecks {
         this.tools = tools;
         this.findings = findings;
         this.scale = fall();
+        double level = arrest.attachmentBefore().z();
+        double stored = arrest.peak()
+                .pieces()
+                .map(tools::shape)
+                .mapToDouble(s -> s.strainEnergy() + Math.abs(s.weightEnergy(level)))
+                .sum();
+        this.storedScale = Math.max(scale, STORED * stored);
     }
 
     void check() {
         EnergyAccount e = arrest.energy();
         row(Check.ENERGY_FALL, e.fall(), scale);
-        row(Check.ENERGY_CABLE, e.cable(), cable(arrest.peak()) - cable(arrest.before()));
+        double cable = cable(arrest.peak()) - cable(arrest.before());
+        findings.add(Check.ENERGY_CABLE, "fall", Math.abs(e.cable() - cable) / storedScale);
         row(Check.ENERGY_HANGING, e.hanging(), hanging());
         row(Check.ENERGY_ANCHORS, e.anchors(), anchors(arrest.peak()) - anchors(arrest.before()));
         row(Check.ENERGY_ABSORBERS, e.inlineAbsorbers(), absorbers(arrest.peak()) - absorbers(arrest.before()));
         row(Check.ENERGY_CONNECTION, e.connection(), connection());
         friction(e.friction());
         double taken = e.cable() + e.hanging() + e.friction() + e.inlineAbsorbers() + e.anchors();
-        row(Check.ENERGY_RESIDUAL, e.fall(), taken + e.connection());
+        findings.add(Check.ENERGY_RESIDUAL, "fall", Math.abs(e.fall() - taken - e.connection()) / storedScale);
         if (!Double.isNaN(arrest.pathWork())) {
             findings.add(Check.PATH_WORK, "fall", Math.abs(arrest.pathWork() - taken) / workScale(arrest));
         }

@@ -37,7 +37,9 @@ final class ForceChecks {
         }
         for (int i = 0; i < state.supports().size(); i++) {
             SupportReaction r = state.supports().get(i);
-            Vector3 pull = state.tensionBehind(i).minus(state.tensionBefore(i));
+            Vector3 pull = state.tensionBehind(i)
+                    .minus(state.tensionBefore(i))
+                    .minus(new Vector3(0, 0, state.resting(r.id())));
             findings.add(
                     Check.SUPPORT_REACTION,
                     name + ", support " + r.id(),
@@ -78,8 +80,9 @@ final class ForceChecks {
             PieceNumbers p = span.pieces().get(joint[k]);
             LoadPosition load = loads.get(k);
             double gap = p.end().distance(load.point()) / state.chord(span.number());
+            double carried = load.restsOn().isPresent() ? 0 : load.force();
             double most = Math.max(Math.max(p.load(), load.force()), Double.MIN_NORMAL);
-            double force = Math.abs(p.load() - load.force()) / most;
+            double force = Math.abs(p.load() - carried) / most;
             findings.add(Check.LOADS, where + ", joint " + (joint[k] + 1), Math.max(gap, force));
         }
     }

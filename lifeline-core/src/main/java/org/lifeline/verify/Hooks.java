@@ -5,7 +5,6 @@ import java.util.Arrays;
 import java.util.List;
 import org.lifeline.analysis.AppliedLoad;
 import org.lifeline.analysis.LoadPosition;
-import org.lifeline.base.Vector3;
 import org.lifeline.model.Attachment;
 
 /**
@@ -15,16 +14,21 @@ import org.lifeline.model.Attachment;
  * <p>Immutable and thread-safe.
  */
 final class Hooks {
+    /** Share of its installed cable that the span beside an end anchor keeps when the fitting jams [-]. */
+    private static final double FITTING = 1e-3;
+
     private final StateNumbers state;
+    private final StateNumbers installed;
     private final List<List<AppliedLoad>> bySpan = new ArrayList<>();
 
-    private Hooks(StateNumbers state) {
+    private Hooks(StateNumbers state, StateNumbers installed) {
         this.state = state;
+        this.installed = installed;
     }
 
     /** The hooks of a state whose loads were put on in this order; spans whose loads do not fit are left out. */
-    static Hooks of(StateNumbers state, List<AppliedLoad> loads) {
-        Hooks hooks = new Hooks(state);
+    static Hooks of(StateNumbers state, StateNumbers installed, List<AppliedLoad> loads) {
+        Hooks hooks = new Hooks(state, installed);
         for (SpanNumbers span : state.spans()) {
             List<LoadPosition> positions = new ArrayList<>();
             List<AppliedLoad> here = new ArrayList<>();
@@ -52,23 +56,22 @@ final class Hooks {
         return bySpan.get(span.number() - 1);
     }
 
-    /** Tension before a support, outside the loads that rest on it. */
-    Vector3 tensionBefore(int support) {
-        SpanNumbers span = state.span(support);
-        return span.pieces().get(span.pieces().size() - 1 - resting(support, false)).endTension();
-    }
-
-    /** Tension behind a support, outside the loads that rest on it. */
-    Vector3 tensionBehind(int support) {
-        return state.span(support + 1).pieces().get(resting(support, true)).startTension();
-    }
-
-    /** Tells whether a gripped load rests on a support from before it, or from behind. */
+    /**
+     * Tells whether no cable can leave the span before a support, or behind it, over the support: a gripped load or the
+     * fitting at the end of the cable stands in the way.
+     */
     boolean isJammed(int support, boolean behind) {
-        List<AppliedLoad> loads = in(state.span(behind ? support + 1 : support));
+        SpanNumbers span = state.span(behind ? support + 1 : support);
+        List<AppliedLoad> loads = in(span);
         int n = Math.min(resting(support, behind), loads.size());
         List<AppliedLoad> touching = behind ? loads.subList(0, n) : loads.subList(loads.size() - n, loads.size());
-        return touching.stream().anyMatch(l -> l.attachment() == Attachment.GRIPPED);
+        return touching.stream().anyMatch(l -> l.attachment() == Attachment.GRIPPED) || isDrawnOut(span, behind);
+    }
+
+    private boolean isDrawnOut(SpanNumbers span, boolean behind) {
+        boolean outer = span.number() == (behind ? state.spans().size() : 1);
+        double kept = FITTING * state.expansion() * installed.span(span.number()).length();
+        return outer && span.length() <= kept * (1 + 1e-9);
     }
 
     /** Number of loads that rest on a support, one on the other. */

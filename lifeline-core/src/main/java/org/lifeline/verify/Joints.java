@@ -42,7 +42,8 @@ final class Joints {
     }
 
     private static double mismatch(PieceNumbers p, LoadPosition load, double chord) {
-        double sum = Math.max(Math.max(p.load(), load.force()), Double.MIN_NORMAL);
-        return p.end().distance(load.point()) / chord + Math.abs(p.load() - load.force()) / sum;
+        double carried = load.restsOn().isPresent() ? 0 : load.force();
+        double most = Math.max(Math.max(p.load(), load.force()), Double.MIN_NORMAL);
+        return p.end().distance(load.point()) / chord + Math.abs(p.load() - carried) / most;
     }
 }

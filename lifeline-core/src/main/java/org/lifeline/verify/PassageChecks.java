@@ -7,9 +7,9 @@ import org.lifeline.model.Support;
 /**
  * The tensions on both sides of the intermediate anchors.
  *
- * <p>A free-running load that rests on an anchor guides the cable together with it: the push between the two acts on
- * both, so the tensions compared are those outside the load. A gripped load that rests on an anchor lets no cable pass
- * toward the anchor: there a higher tension on the far side may stand.
+ * <p>A gripped load that rests on an anchor, or the fitting at the end of the cable, lets no cable pass there toward the
+ * far side: a higher tension may stand on that side. A free-running load that rests on an anchor is carried by it, and
+ * the cable passes both.
  */
 final class PassageChecks {
     private PassageChecks() {}
@@ -21,16 +21,17 @@ final class PassageChecks {
             if (kind == Passage.Kind.CLAMPED) {
                 continue;
             }
-            double ratio = Math.log(
-                    hooks.tensionBehind(i).magnitude() / hooks.tensionBefore(i).magnitude());
-            // The cable wants to run toward the higher tension, unless a gripped load stands in its way.
+            Vector3 before = state.tensionBefore(i);
+            Vector3 behind = state.tensionBehind(i);
+            double ratio = Math.log(behind.magnitude() / before.magnitude());
+            // The cable wants to run toward the higher tension, unless something on it stands in its way.
             boolean held = ratio > 0 ? hooks.isJammed(i, false) : hooks.isJammed(i, true);
             double unheld = held ? 0 : Math.abs(ratio);
             String where = name + ", support " + s.id();
             if (kind == Passage.Kind.FREE) {
                 findings.add(Check.PASSAGE_FREE, where, unheld);
             } else {
-                double angle = state.tensionBefore(i).angleTo(state.tensionBehind(i));
+                double angle = before.angleTo(behind);
                 findings.add(
                         Check.PASSAGE_FRICTION, where, over(unheld, s.passage().friction() * angle));
             }

@@ -86,6 +86,14 @@ record StateNumbers(
         return load > 0 ? Math.max(load, ROUNDING_SHARE * tension) : tension;
     }
 
+    /** Force of the free-running loads that rest on a support itself, not on the cable [N]. */
+    double resting(String support) {
+        return loads.stream()
+                .filter(l -> l.restsOn().filter(support::equals).isPresent())
+                .mapToDouble(LoadPosition::force)
+                .sum();
+    }
+
     /** Tension of the cable before a support, along the line; nothing before the first. */
     Vector3 tensionBefore(int support) {
         return support == 0 ? Vector3.ZERO : span(support).lastPiece().endTension();

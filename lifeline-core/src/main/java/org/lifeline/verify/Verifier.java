@@ -147,7 +147,7 @@ public final class Verifier {
         ForceChecks.checkLoads(state, named.loads(), name, findings);
         ShapeChecks.check(state, installed, tools, name, findings);
         LengthChecks.check(state, installed, name, findings);
-        Hooks hooks = Hooks.of(state, named.loads());
+        Hooks hooks = Hooks.of(state, installed, named.loads());
         PassageChecks.check(state, hooks, name, findings);
         new AttachmentChecks(state, installed, tools, name, findings).check(hooks);
     }

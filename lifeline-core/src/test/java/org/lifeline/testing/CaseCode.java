@@ -56,7 +56,7 @@ final class CaseCode {
             s.inlineAbsorber()
                     .ifPresent(a -> text.append(".absorber(")
                             .append(number(a.initialStiffness()))
-                            .append(curve(a.curve()))
+                            .append(stated(a.curve()))
                             .append(')'));
             text.append('\n');
         }
@@ -71,6 +71,19 @@ final class CaseCode {
     private static String curve(LoadingCurve curve) {
         StringBuilder s = new StringBuilder(", " + number(curve.stopStiffness()));
         for (LoadingCurve.Corner c : curve.corners()) {
+            s.append(", ").append(c.extension()).append(", ").append(c.force());
+        }
+        return s.toString();
+    }
+
+    /** The curve as it was stated, before its initial stiffness was worked in. */
+    private static String stated(LoadingCurve curve) {
+        if (curve.firstYieldPiece() == 0) {
+            return curve(curve);
+        }
+        StringBuilder s = new StringBuilder(", " + number(curve.stopStiffness()));
+        s.append(", 0, ").append(curve.forceOnPiece(1, 0));
+        for (LoadingCurve.Corner c : curve.corners().subList(2, curve.corners().size())) {
             s.append(", ").append(c.extension()).append(", ").append(c.force());
         }
         return s.toString();

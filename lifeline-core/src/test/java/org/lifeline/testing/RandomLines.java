@@ -165,7 +165,7 @@ public final class RandomLines {
         if (Double.isFinite(rise)) {
             stop = Math.min(stop, rise);
         }
-        LoadingCurve curve = LoadingCurve.through(List.of(new Corner(0, force), new Corner(length, end)), rise, stop);
-        return InlineAbsorber.of(curve, rise);
+        return InlineAbsorber.of(
+                LoadingCurve.through(List.of(new Corner(0, force), new Corner(length, end)), rise, stop));
     }
 }

@@ -74,7 +74,7 @@ public final class Shorthand {
     /** In-line absorber of the last support: initial and stop stiffness [N/m], then extension [m] and force [N]. */
     public Shorthand absorber(double initial, double stop, double... corners) {
         return replace(supports.get(supports.size() - 1)
-                .withInlineAbsorber(InlineAbsorber.of(curve(stop, corners), initial)));
+                .withInlineAbsorber(InlineAbsorber.of(curve(initial, stop, corners))));
     }
 
     private Shorthand replace(Support support) {
@@ -109,7 +109,7 @@ public final class Shorthand {
     public Shorthand faller(double mass, double level, boolean device, double length, double... stopAndCorners) {
         double stop = stopAndCorners[0];
         double[] corners = java.util.Arrays.copyOfRange(stopAndCorners, 1, stopAndCorners.length);
-        LoadingCurve curve = curve(stop, corners);
+        LoadingCurve curve = curve(INF, stop, corners);
         connections.add(
                 device
                         ? Connection.selfRetracting(length, brake(curve))
@@ -132,12 +132,12 @@ public final class Shorthand {
                 .build();
     }
 
-    private static LoadingCurve curve(double stop, double... corners) {
+    private static LoadingCurve curve(double initial, double stop, double... corners) {
         List<LoadingCurve.Corner> list = new ArrayList<>();
         for (int i = 0; i < corners.length; i += 2) {
             list.add(new LoadingCurve.Corner(corners[i], corners[i + 1]));
         }
-        return LoadingCurve.through(list, INF, stop);
+        return LoadingCurve.through(list, initial, stop);
     }
 
     /** Where those fall who were named before: attachment, span, station [m], free fall [m], NaN for the geometry's. */
