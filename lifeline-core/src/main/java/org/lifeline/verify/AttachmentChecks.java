@@ -89,8 +89,7 @@ final class AttachmentChecks {
     /** A load runs toward the lower tension: it is pushed where the tension behind it would not be higher. */
     private void pushed(Vector3 outside, double carried, String where) {
         double behind = outside.plus(new Vector3(0, 0, carried)).magnitude();
-        findings.add(
-                Check.FREE_RUNNING, where, PassageChecks.over(behind, outside.magnitude()) / outside.magnitude());
+        findings.add(Check.FREE_RUNNING, where, PassageChecks.over(behind, outside.magnitude()) / outside.magnitude());
     }
 
     private void gripped(SpanNumbers span, int joint, Place place) {

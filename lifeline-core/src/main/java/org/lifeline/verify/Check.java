@@ -41,7 +41,9 @@ public enum Check {
     /** The tension is the same on both sides of a free-running load, or it is pulled against what it rests on. */
     FREE_RUNNING("difference of tension at a free-running load that nothing holds, relative", 1e-8),
     /** A gripped load holds the material point that hung at its station in the installed state. */
-    GRIPPED("cable between the start of the line and a gripped load against the installed one, relative to chord", 1e-9),
+    GRIPPED(
+            "cable between the start of the line and a gripped load against the installed one, relative to chord",
+            1e-9),
     /** The tension at an in-line absorber does not exceed its curve. */
     ABSORBER_LAW("excess of tension over the curve of an in-line absorber, relative", 1e-8),
     /** Extension of an in-line absorber that is not elastic grows only, and only on the curve. */

@@ -20,7 +20,10 @@ final class ClearanceChecks {
 
     void check() {
         List<ClearanceRow> rows = account.rows();
-        equal("line elevation", account.lineElevation(), arrest.attachmentBefore().z());
+        equal(
+                "line elevation",
+                account.lineElevation(),
+                arrest.attachmentBefore().z());
         equal("first row", rows.get(0).elevation(), account.lineElevation());
         for (int i = 1; i < rows.size(); i++) {
             ClearanceRow row = rows.get(i);
@@ -35,16 +38,17 @@ final class ClearanceChecks {
         geometry();
         if (account.obstruction().isPresent()) {
             double margin = account.margin().orElse(Double.NaN);
-            equal("margin", margin, account.requiredElevation() - account.obstruction().getAsDouble());
+            equal(
+                    "margin",
+                    margin,
+                    account.requiredElevation() - account.obstruction().getAsDouble());
         }
     }
 
     /** The faller who reaches lowest, from the place of the attachment at the lowest point. */
     private void geometry() {
-        double stretch = arrest.distances().totalFallDistance()
-                - arrest.freeFall()
-                - arrest.deployment()
-                - arrest.descent();
+        double stretch =
+                arrest.distances().totalFallDistance() - arrest.freeFall() - arrest.deployment() - arrest.descent();
         double lowest = Double.POSITIVE_INFINITY;
         double walking = Double.NaN;
         for (Worker w : arrest.fall().fallers()) {

@@ -66,7 +66,8 @@ final class EnergyChecks {
 
     /** What errors of the work on the line are relative to [J]: that work, but not less than a share of the fall. */
     static double workScale(ArrestNumbers arrest) {
-        return Math.max(Math.abs(arrest.energy().lineWork()), SHARE * arrest.energy().fall());
+        return Math.max(
+                Math.abs(arrest.energy().lineWork()), SHARE * arrest.energy().fall());
     }
 
     private void row(Check check, double value, double expected) {
@@ -95,7 +96,8 @@ final class EnergyChecks {
         List<LoadPosition> before = arrest.before().loads();
         for (int i = 0; i < before.size(); i++) {
             LoadPosition now = arrest.peak().loads().get(i);
-            sum += before.get(i).force() * (now.point().z() - before.get(i).point().z());
+            sum += before.get(i).force()
+                    * (now.point().z() - before.get(i).point().z());
         }
         return sum;
     }

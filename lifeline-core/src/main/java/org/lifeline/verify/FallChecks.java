@@ -30,9 +30,7 @@ final class FallChecks {
                 .orElse(Double.NaN);
         findings.add(Check.FREE_FALL, "free fall", Math.abs(arrest.freeFall() - longest) / arrest.levelScale());
         findings.add(
-                Check.PEAK,
-                "lowest point",
-                PassageChecks.over(arrest.weight(), arrest.lineLoad()) / arrest.weight());
+                Check.PEAK, "lowest point", PassageChecks.over(arrest.weight(), arrest.lineLoad()) / arrest.weight());
         connection();
         distances();
     }
@@ -60,21 +58,22 @@ final class FallChecks {
                 ? materialPoint(number)
                 : pointAtStation(arrest.before().span(number));
         findings.add(
-                Check.ATTACHMENT_BEFORE,
-                "before",
-                arrest.attachmentBefore().distance(expected) / chord);
+                Check.ATTACHMENT_BEFORE, "before", arrest.attachmentBefore().distance(expected) / chord);
         int last = arrest.peak().loads().size() - 1;
         findings.add(
                 Check.ATTACHMENT_AT_PEAK,
                 "peak",
-                arrest.attachmentAtPeak().distance(arrest.peak().loads().get(last).point()) / chord);
+                arrest.attachmentAtPeak()
+                                .distance(arrest.peak().loads().get(last).point())
+                        / chord);
     }
 
     /** Where the material point that hung at the station in the installed state is before the fall. */
     private Point materialPoint(int number) {
         double before = 0;
         for (int i = 1; i < number; i++) {
-            before += installed.span(i).length() - arrest.before().span(i).length() / arrest.before().expansion();
+            before += installed.span(i).length()
+                    - arrest.before().span(i).length() / arrest.before().expansion();
         }
         double station = tools.shape(installed.span(number).firstPiece())
                 .lengthAtRun(arrest.fall().place().station());
@@ -164,12 +163,16 @@ final class FallChecks {
         Point at = arrest.attachmentAtPeak();
         double run = span.first().horizontalDistance(span.second());
         double share = along(span, at, run) / run;
-        double chord = span.first().z() + share * (span.second().z() - span.first().z());
+        double chord =
+                span.first().z() + share * (span.second().z() - span.first().z());
         derived("sag", d.sag(), chord - at.z());
         derived("descent", d.lineDescent(), arrest.descent());
         derived("place of the load", d.loadX(), Math.abs(share * run));
         double without = arrest.freeFall() + arrest.deployment() + arrest.descent();
-        findings.add(Check.DERIVED, "total fall distance", PassageChecks.over(without, d.totalFallDistance()) / arrest.levelScale());
+        findings.add(
+                Check.DERIVED,
+                "total fall distance",
+                PassageChecks.over(without, d.totalFallDistance()) / arrest.levelScale());
         for (int i = 0; i < d.slip().size(); i++) {
             double moved = arrest.peak().supports().get(i).slip()
                     - arrest.before().supports().get(i).slip();

@@ -26,7 +26,10 @@ final class FiniteChecks {
         DoubleStream loads = DoubleStream.concat(
                 points(state.loads().stream().map(l -> l.point())),
                 state.loads().stream().mapToDouble(l -> l.force()));
-        count(name, findings, Stream.of(pieces, spans, supports, absorbers, loads, DoubleStream.of(state.temperature())));
+        count(
+                name,
+                findings,
+                Stream.of(pieces, spans, supports, absorbers, loads, DoubleStream.of(state.temperature())));
     }
 
     static void check(ArrestNumbers a, Findings findings) {
@@ -47,7 +50,8 @@ final class FiniteChecks {
     }
 
     private static void count(String name, Findings findings, Stream<DoubleStream> numbers) {
-        long wrong = numbers.flatMapToDouble(s -> s).filter(x -> !Double.isFinite(x)).count();
+        long wrong =
+                numbers.flatMapToDouble(s -> s).filter(x -> !Double.isFinite(x)).count();
         findings.add(Check.FINITE, name, wrong);
     }
 

@@ -48,7 +48,9 @@ final class ForceChecks {
         }
         findings.add(Check.GLOBAL_EQUILIBRIUM, name, total.magnitude() / scale);
         double weight = state.line().weightPerLength() / state.expansion();
-        state.pieces().forEach(p -> findings.add(Check.WEIGHT, name, Math.abs(p.weight() - weight) / (weight > 0 ? weight : 1)));
+        state.pieces()
+                .forEach(p ->
+                        findings.add(Check.WEIGHT, name, Math.abs(p.weight() - weight) / (weight > 0 ? weight : 1)));
     }
 
     /** The loads are those that were applied, and hang at the kinks of the cable. */
@@ -56,7 +58,8 @@ final class ForceChecks {
         boolean same = applied.size() == state.loads().size();
         for (int i = 0; same && i < applied.size(); i++) {
             LoadPosition load = state.loads().get(i);
-            same = load.span() == applied.get(i).place().span() && load.force() == applied.get(i).force();
+            same = load.span() == applied.get(i).place().span()
+                    && load.force() == applied.get(i).force();
         }
         findings.add(Check.LOADS, name + ", as applied", same ? 0 : 1);
         for (SpanNumbers span : state.spans()) {
@@ -66,7 +69,10 @@ final class ForceChecks {
             String where = name + ", span " + span.number();
             int joints = span.pieces().size() - 1;
             findings.add(Check.LOADS, where + ", joints", Math.abs(here.size() - joints));
-            findings.add(Check.LOADS, where + ", load at the support", span.lastPiece().load() == 0 ? 0 : 1);
+            findings.add(
+                    Check.LOADS,
+                    where + ", load at the support",
+                    span.lastPiece().load() == 0 ? 0 : 1);
             if (here.size() == joints) {
                 checkJoints(state, span, here, findings, where);
             }

@@ -70,7 +70,8 @@ final class Hooks {
 
     private boolean isDrawnOut(SpanNumbers span, boolean behind) {
         boolean outer = span.number() == (behind ? state.spans().size() : 1);
-        double kept = FITTING * state.expansion() * installed.span(span.number()).length();
+        double kept =
+                FITTING * state.expansion() * installed.span(span.number()).length();
         return outer && span.length() <= kept * (1 + 1e-9);
     }
 

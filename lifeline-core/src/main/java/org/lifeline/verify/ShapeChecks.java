@@ -19,13 +19,13 @@ final class ShapeChecks {
                 String here = where + ", piece " + (i + 1);
                 findings.add(Check.CONTINUITY, here + ", start", p.start().distance(reached) / chord);
                 Vector3 error = tools.shape(p).span().minus(p.end().minus(p.start()));
-                findings.add(Check.STRETCH, here, p.length() == 0 ? p.start().distance(p.end()) / chord : error.magnitude() / chord);
+                findings.add(
+                        Check.STRETCH,
+                        here,
+                        p.length() == 0 ? p.start().distance(p.end()) / chord : error.magnitude() / chord);
                 reached = p.end();
             }
-            findings.add(
-                    Check.CONTINUITY,
-                    where + ", end",
-                    reached.distance(cableEnd(state, installed, span)) / chord);
+            findings.add(Check.CONTINUITY, where + ", end", reached.distance(cableEnd(state, installed, span)) / chord);
             supportsOf(span, state, where, findings);
         }
         springs(state, installed, name, findings);

@@ -68,9 +68,8 @@ record StateNumbers(
     }
 
     double largestTension() {
-        return pieces()
-                .mapToDouble(p -> Math.max(
-                        p.startTension().magnitude(), p.endTension().magnitude()))
+        return pieces().mapToDouble(p ->
+                        Math.max(p.startTension().magnitude(), p.endTension().magnitude()))
                 .max()
                 .orElse(0);
     }

@@ -117,7 +117,12 @@ public final class Verifier {
         checkInstalled(installed, tools, findings);
         checkState(new Named("before", arrest.before(), arrest.hanging()), installed, tools, findings);
         checkState(new Named("peak", arrest.peak(), arrest.loadsAtPeak()), installed, tools, findings);
-        AbsorberChecks.check(arrest.before(), AbsorberChecks.Chain.after(installed, arrest.hanging().size() <= 1), tools, "before", findings);
+        AbsorberChecks.check(
+                arrest.before(),
+                AbsorberChecks.Chain.after(installed, arrest.hanging().size() <= 1),
+                tools,
+                "before",
+                findings);
         AbsorberChecks.check(arrest.peak(), AbsorberChecks.Chain.after(arrest.before(), true), tools, "peak", findings);
         new FallChecks(arrest, installed, tools, findings).check();
         new EnergyChecks(arrest, installed, tools, findings).check();
@@ -125,7 +130,8 @@ public final class Verifier {
         if (pathSolutions > 0 && StaticPath.isUnique(arrest)) {
             double work = arrest.energy().lineWork();
             double throughStates = new StaticPath(arrest, pathSolutions).work();
-            findings.add(Check.STATIC_PATH_WORK, "fall", Math.abs(throughStates - work) / EnergyChecks.workScale(arrest));
+            findings.add(
+                    Check.STATIC_PATH_WORK, "fall", Math.abs(throughStates - work) / EnergyChecks.workScale(arrest));
         }
         return findings.report();
     }

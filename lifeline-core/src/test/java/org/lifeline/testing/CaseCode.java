@@ -46,7 +46,9 @@ final class CaseCode {
         for (Support s : line.supports()) {
             Point p = s.position();
             String at = number(p.x()) + ", " + number(p.y()) + ", " + number(p.z());
-            String passage = s.passage().kind() == Passage.Kind.CLAMPED ? "INF" : number(s.passage().friction());
+            String passage = s.passage().kind() == Passage.Kind.CLAMPED
+                    ? "INF"
+                    : number(s.passage().friction());
             add(s.isEnd() ? ".end(%s)" : ".post(%s, %s)", at, passage);
             if (!s.stiffness().isRigid()) {
                 text.append(".springs(").append(number(s.stiffness().x())).append(", ");
@@ -90,17 +92,16 @@ final class CaseCode {
     }
 
     private void fall(Fall fall, DeploymentForce side) {
-        fall.hanging().forEach(h -> add(".hanging(%s, %s)\n", place(h.worker(), h.place()), h.worker().mass()));
+        fall.hanging()
+                .forEach(h -> add(
+                        ".hanging(%s, %s)\n",
+                        place(h.worker(), h.place()), h.worker().mass()));
         for (Worker w : fall.fallers()) {
             Connection c = w.connection();
             boolean device = c.kind() == Connection.Kind.SELF_RETRACTING;
             add(
                     ".faller(%s, %s, %s, %s%s)\n",
-                    w.mass(),
-                    w.walkingLevel(),
-                    device ? "true" : "false",
-                    c.tautLength(0),
-                    curve(c.curve(side)));
+                    w.mass(), w.walkingLevel(), device ? "true" : "false", c.tautLength(0), curve(c.curve(side)));
         }
         add(
                 ".fall(%s, %s)\n",

@@ -39,7 +39,8 @@ final class Installing {
         low = Math.max(heaviest, Math.min(low, 0.02 * stiffness));
         tension = low + weight * (points.get(0).z() - lowest);
         int span = chance.whole(1, points.size() - 1);
-        double high = low + weight * (Math.max(points.get(span - 1).z(), points.get(span).z()) - lowest);
+        double high = low
+                + weight * (Math.max(points.get(span - 1).z(), points.get(span).z()) - lowest);
         Point a = points.get(span - 1);
         Point b = points.get(span);
         double chord = a.distance(b);

@@ -67,10 +67,12 @@ public final class RandomLines {
         Point at = Point.of(chance.uniform(-5, 5), chance.uniform(-5, 5), chance.uniform(0, 50));
         List<Point> list = new ArrayList<>(List.of(at));
         for (int i = 0; i < Math.max(1, n); i++) {
-            double length = switch (spread) {
-                case 0 -> base;
-                case 3 -> chance.log(0.5, 500);
-                default -> Math.min(500, Math.max(0.5, base * chance.uniform(0.6, 1.5)));};
+            double length =
+                    switch (spread) {
+                        case 0 -> base;
+                        case 3 -> chance.log(0.5, 500);
+                        default -> Math.min(500, Math.max(0.5, base * chance.uniform(0.6, 1.5)));
+                    };
             double angle = Math.toRadians(
                     switch (slope) {
                         case 0 -> 0;
@@ -81,7 +83,8 @@ public final class RandomLines {
             heading += switch (plan) {
                 case 0, 1 -> 0;
                 case 2 -> chance.is(0.3) ? chance.uniform(-1.6, 1.6) : 0;
-                default -> chance.uniform(-0.6, 0.6);};
+                default -> chance.uniform(-0.6, 0.6);
+            };
             at = Point.of(
                     at.x() + length * Math.cos(angle) * Math.cos(heading),
                     at.y() + length * Math.cos(angle) * Math.sin(heading),
@@ -144,7 +147,8 @@ public final class RandomLines {
             case 0 -> Passage.free();
             case 1 -> Passage.friction(chance.uniform(0.02, 0.6));
             case 2 -> chance.is(0.5) ? Passage.clamped() : Passage.free();
-            default -> chance.of(Passage.free(), Passage.clamped(), Passage.friction(chance.uniform(0, 0.6)));};
+            default -> chance.of(Passage.free(), Passage.clamped(), Passage.friction(chance.uniform(0, 0.6)));
+        };
     }
 
     private Stiffness stiffness() {
@@ -160,7 +164,8 @@ public final class RandomLines {
         double length = chance.log(0.1, 2);
         double end = chance.is(0.5) ? force : force * chance.uniform(1, 2);
         double steepest = (end - force) / length;
-        double rise = chance.is(0.5) ? Double.POSITIVE_INFINITY : Math.max(2 * steepest, force / chance.log(1e-3, 0.02));
+        double rise =
+                chance.is(0.5) ? Double.POSITIVE_INFINITY : Math.max(2 * steepest, force / chance.log(1e-3, 0.02));
         double stop = chance.is(0.1) ? Double.POSITIVE_INFINITY : chance.log(5e4, 5e6);
         if (Double.isFinite(rise)) {
             stop = Math.min(stop, rise);

@@ -73,8 +73,8 @@ public final class Shorthand {
 
     /** In-line absorber of the last support: initial and stop stiffness [N/m], then extension [m] and force [N]. */
     public Shorthand absorber(double initial, double stop, double... corners) {
-        return replace(supports.get(supports.size() - 1)
-                .withInlineAbsorber(InlineAbsorber.of(curve(initial, stop, corners))));
+        return replace(
+                supports.get(supports.size() - 1).withInlineAbsorber(InlineAbsorber.of(curve(initial, stop, corners))));
     }
 
     private Shorthand replace(Support support) {
@@ -84,11 +84,14 @@ public final class Shorthand {
 
     /** The installed state: form, value, span, temperature [°C]. */
     public Shorthand installed(Installed.Form form, double value, int span, double temperature) {
-        Installed state = switch (form) {
-            case PRETENSION -> Installed.pretension(value);
-            case HORIZONTAL_TENSION -> Installed.horizontalTension(value).inSpan(span);
-            case INITIAL_SAG -> Installed.initialSag(span, value);
-            case UNSTRETCHED_LENGTH -> Installed.unstretchedLength(value);};
+        Installed state =
+                switch (form) {
+                    case PRETENSION -> Installed.pretension(value);
+                    case HORIZONTAL_TENSION ->
+                        Installed.horizontalTension(value).inSpan(span);
+                    case INITIAL_SAG -> Installed.initialSag(span, value);
+                    case UNSTRETCHED_LENGTH -> Installed.unstretchedLength(value);
+                };
         installed = state.atTemperature(temperature);
         return this;
     }
