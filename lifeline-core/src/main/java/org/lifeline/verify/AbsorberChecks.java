@@ -7,8 +7,9 @@ import org.lifeline.model.InlineAbsorber;
 /**
  * In-line absorbers: never above their curve, on it while they grow, giving back only what is elastic.
  *
- * <p>That an absorber which has grown is still on its curve is asked only where one load was put on and the line has one
- * absorber: a second load, or the absorber at the other end, may have unloaded it again on the way.
+ * <p>That an absorber which has grown is still on its curve is asked only of a single span with one absorber and one
+ * load: other loads, an absorber at the other end, or an end of the cable that jams at an anchor may have unloaded it
+ * again on the way.
  */
 final class AbsorberChecks {
     /** Growth that counts, relative to the chord [-]; below it is rounding. */
@@ -49,7 +50,8 @@ final class AbsorberChecks {
                     Check.ABSORBER_GROWTH,
                     where + ", permanent extension",
                     PassageChecks.over(was, now.permanent()) / chord);
-            if (before.monotonic && state.absorbers().size() == 1 && now.permanent() - was > GROWTH * chord) {
+            boolean alone = state.spans().size() == 1 && state.absorbers().size() == 1;
+            if (before.monotonic && alone && now.permanent() - was > GROWTH * chord) {
                 findings.add(
                         Check.ABSORBER_GROWTH,
                         where + ", on the curve",

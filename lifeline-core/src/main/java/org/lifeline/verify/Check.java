@@ -37,7 +37,7 @@ public enum Check {
     /** The tensions at a passage with friction obey the capstan inequality. */
     PASSAGE_FRICTION("excess of |ln(T2/T1)| over the friction times the angle turned", "-", 1e-8),
     /** No material passes a clamp. */
-    PASSAGE_CLAMPED("slip through a clamp since installation, relative to the chord", 1e-12),
+    PASSAGE_CLAMPED("slip through a clamp since installation, relative to the length of the line", 1e-12),
     /** The tension is the same on both sides of a free-running load, or it is pulled against what it rests on. */
     FREE_RUNNING("difference of tension at a free-running load that nothing holds, relative", 1e-8),
     /** A gripped load holds the material point that hung at its station in the installed state. */

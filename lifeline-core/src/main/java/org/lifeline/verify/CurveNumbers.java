@@ -79,8 +79,8 @@ final class CurveNumbers {
             if (b > a) {
                 double atA = lower(a) - k * (a - x) - force;
                 double atB = lower(b) - k * (b - x) - force;
-                if (atB <= 0) {
-                    return a + (b - a) * atA / (atA - atB);
+                if (atB <= ROUNDING * lower(b)) {
+                    return atB <= 0 ? a + (b - a) * atA / (atA - atB) : b;
                 }
                 a = b;
             }

@@ -2,10 +2,10 @@ package org.lifeline.verify;
 
 import java.util.List;
 import org.lifeline.base.Point;
-import org.lifeline.base.Vector3;
 import org.lifeline.model.Attachment;
 import org.lifeline.model.Connection;
 import org.lifeline.model.LoadingCurve;
+import org.lifeline.model.Place;
 import org.lifeline.model.Worker;
 
 /** The faller's side of an arrest: free fall, connecting subsystem, places of the attachment, derived distances. */
@@ -35,30 +35,31 @@ final class FallChecks {
         distances();
     }
 
-    /** Length from line to harness when taut, from the design [m]. */
+    /**
+     * Vertical distance from line to harness attachment when the subsystem is taut [m]: its length from the design, or
+     * what it spans already where that is longer.
+     */
     static double tautLength(Worker worker, double lineElevation) {
         Connection c = worker.connection();
+        double above = lineElevation - worker.harnessElevation();
         double stated = c.tautLength(0);
-        return c.kind() == Connection.Kind.SELF_RETRACTING
-                ? Math.abs(lineElevation - worker.harnessElevation()) + stated
-                : stated;
+        double length = c.kind() == Connection.Kind.SELF_RETRACTING ? Math.abs(above) + stated : stated;
+        return Math.max(length, above);
     }
 
-    /** Free fall of one worker [m]: stated, or from taut length and heights, never negative. */
+    /** Free fall of one worker [m]: stated, or from taut length and heights. */
     static double freeFall(ArrestNumbers arrest, Worker worker) {
         double line = arrest.attachmentBefore().z();
         double fromGeometry = worker.harnessElevation() - (line - tautLength(worker, line));
-        return arrest.fall().freeFall().orElse(Math.max(0, fromGeometry));
+        return arrest.fall().freeFall().orElse(fromGeometry);
     }
 
     private void places() {
-        int number = arrest.fall().place().span();
-        double chord = arrest.peak().chord(number);
-        Point expected = arrest.fall().fallers().get(0).attachment() == Attachment.GRIPPED
-                ? materialPoint(number)
-                : pointAtStation(arrest.before().span(number));
+        double chord = arrest.peak().chord(arrest.fall().place().span());
         findings.add(
-                Check.ATTACHMENT_BEFORE, "before", arrest.attachmentBefore().distance(expected) / chord);
+                Check.ATTACHMENT_BEFORE,
+                "before",
+                arrest.attachmentBefore().distance(attachment()) / chord);
         int last = arrest.peak().loads().size() - 1;
         findings.add(
                 Check.ATTACHMENT_AT_PEAK,
@@ -68,51 +69,20 @@ final class FallChecks {
                         / chord);
     }
 
-    /** Where the material point that hung at the station in the installed state is before the fall. */
-    private Point materialPoint(int number) {
-        double before = 0;
-        for (int i = 1; i < number; i++) {
-            before += installed.span(i).length()
-                    - arrest.before().span(i).length() / arrest.before().expansion();
-        }
-        double station = tools.shape(installed.span(number).firstPiece())
-                .lengthAtRun(arrest.fall().place().station());
-        double s = (before + station) * arrest.before().expansion();
-        for (PieceNumbers p : arrest.before().span(number).pieces()) {
-            if (s <= p.length()) {
-                return tools.shape(p).at(s);
-            }
-            s -= p.length();
-        }
-        return new Point(Double.NaN, Double.NaN, Double.NaN);
-    }
-
     /**
-     * The point of the cable at the station: it counts from where the first support of the span was installed, in the
-     * direction in which the span lies now. Where the link of an in-line absorber has drawn the cable away from
-     * the station, the end of the cable.
+     * Where the attachment is on the line before the fall: a gripped one at the material point that hung at the station
+     * in the installed state, unless that has left the span; a free-running one at the station.
      */
-    private Point pointAtStation(SpanNumbers span) {
-        double run = span.first().horizontalDistance(span.second());
-        Point zero = arrest.peak().line().supports().get(span.number() - 1).position();
-        double station = arrest.fall().place().station() + along(span, zero, run);
-        Point end = span.firstPiece().start();
-        for (PieceNumbers p : span.pieces()) {
-            double from = along(span, p.start(), run);
-            double to = along(span, p.end(), run);
-            if (station >= from && station <= to) {
-                PieceShape shape = tools.shape(p);
-                return shape.at(shape.lengthAtRun(station - from));
+    private Point attachment() {
+        Place place = arrest.fall().place();
+        Material now = new Material(arrest.before(), tools);
+        if (arrest.fall().fallers().get(0).attachment() == Attachment.GRIPPED) {
+            double held = new Material(installed, tools).lengthTo(place);
+            if (now.isInSpan(place.span(), held)) {
+                return now.at(place.span(), held);
             }
-            end = station > to ? p.end() : end;
         }
-        return end;
-    }
-
-    private static double along(SpanNumbers span, Point point, double run) {
-        Vector3 chord = span.second().minus(span.first());
-        Vector3 way = point.minus(span.first());
-        return (chord.x() * way.x() + chord.y() * way.y()) / run;
+        return now.pointAt(place);
     }
 
     private void connection() {
@@ -162,7 +132,7 @@ final class FallChecks {
         SpanNumbers span = arrest.peak().span(arrest.fall().place().span());
         Point at = arrest.attachmentAtPeak();
         double run = span.first().horizontalDistance(span.second());
-        double share = along(span, at, run) / run;
+        double share = Material.along(span, at) / run;
         double chord =
                 span.first().z() + share * (span.second().z() - span.first().z());
         derived("sag", d.sag(), chord - at.z());

@@ -17,18 +17,20 @@ final class Hooks {
     /** Share of its installed cable that the span beside an end anchor keeps when the fitting jams [-]. */
     private static final double FITTING = 1e-3;
 
+    private final List<AppliedLoad> applied;
     private final StateNumbers state;
     private final StateNumbers installed;
     private final List<List<AppliedLoad>> bySpan = new ArrayList<>();
 
-    private Hooks(StateNumbers state, StateNumbers installed) {
+    private Hooks(StateNumbers state, StateNumbers installed, List<AppliedLoad> applied) {
+        this.applied = List.copyOf(applied);
         this.state = state;
         this.installed = installed;
     }
 
     /** The hooks of a state whose loads were put on in this order; spans whose loads do not fit are left out. */
     static Hooks of(StateNumbers state, StateNumbers installed, List<AppliedLoad> loads) {
-        Hooks hooks = new Hooks(state, installed);
+        Hooks hooks = new Hooks(state, installed, loads);
         for (SpanNumbers span : state.spans()) {
             List<LoadPosition> positions = new ArrayList<>();
             List<AppliedLoad> here = new ArrayList<>();
@@ -54,6 +56,11 @@ final class Hooks {
     /** The loads of a span in the order of its kinks; empty where they do not fit. */
     List<AppliedLoad> in(SpanNumbers span) {
         return bySpan.get(span.number() - 1);
+    }
+
+    /** The loads that were put on before one. */
+    List<AppliedLoad> before(AppliedLoad load) {
+        return applied.subList(0, applied.indexOf(load));
     }
 
     /**

@@ -29,7 +29,7 @@ final class LengthChecks {
                 findings.add(
                         Check.PASSAGE_CLAMPED,
                         name + ", support " + s.id(),
-                        Math.abs(supports.get(i).slip()) / state.chordAt(i));
+                        Math.abs(supports.get(i).slip()) / total);
             }
         }
     }

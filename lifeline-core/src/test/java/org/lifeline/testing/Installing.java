@@ -69,7 +69,7 @@ final class Installing {
             }
             double t = low + weight * (0.5 * (a.z() + b.z()) - lowest);
             double sagging = weight * a.horizontalDistance(b) / t;
-            sum += chord * (1 + sagging * sagging / 24) * (1 - t / stiffness);
+            sum += chord * (1 + sagging * sagging / 24) / (1 + t / stiffness);
         }
         return sum;
     }
