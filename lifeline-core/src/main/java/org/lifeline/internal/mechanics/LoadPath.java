@@ -22,8 +22,6 @@ public final class LoadPath {
     private static final int ROOT_STEPS = 200;
     private static final double ROOT_TOLERANCE = 1e-14;
     private static final double EVENT = 1e-7;
-    private static final double[] GAUSS = {0.5 - Math.sqrt(0.15), 0.5, 0.5 + Math.sqrt(0.15)};
-    private static final double[] GAUSS_WEIGHT = {5 / 18.0, 8 / 18.0, 5 / 18.0};
 
     private final LineModel model;
     private final LineSystem system;
@@ -38,47 +36,8 @@ public final class LoadPath {
     private double peak;
     private boolean gaveWay;
 
-    private Node now;
-    private Node next;
-
-    /** A point of the path. */
-    private static final class Node {
-        final LineState state;
-        final double[] tangent;
-        final double[] slipRate;
-        final double[] drop;
-        final double[] dropRate;
-        boolean hasTangent;
-        double force;
-        double descent;
-        double descentRate;
-        double energy;
-        double heat;
-        double pathWork;
-
-        Node(LineSystem s) {
-            state = new LineState(s.spans, s.loads);
-            tangent = new double[s.unknowns()];
-            slipRate = new double[s.spans + 1];
-            drop = new double[s.spans + 1];
-            dropRate = new double[s.spans + 1];
-        }
-
-        void set(Node n) {
-            state.set(n.state);
-            System.arraycopy(n.tangent, 0, tangent, 0, tangent.length);
-            System.arraycopy(n.slipRate, 0, slipRate, 0, slipRate.length);
-            System.arraycopy(n.drop, 0, drop, 0, drop.length);
-            System.arraycopy(n.dropRate, 0, dropRate, 0, dropRate.length);
-            hasTangent = n.hasTangent;
-            force = n.force;
-            descent = n.descent;
-            descentRate = n.descentRate;
-            energy = n.energy;
-            heat = n.heat;
-            pathWork = n.pathWork;
-        }
-    }
+    private PathNode now;
+    private PathNode next;
 
     /**
      * A path that starts at the model's current state.
@@ -104,8 +63,8 @@ public final class LoadPath {
         this.scale = energyScale;
         this.tolerance = 2e-8 * energyScale;
         this.startEnergy = before.line() + before.hanging();
-        this.now = new Node(system);
-        this.next = new Node(system);
+        this.now = new PathNode(system);
+        this.next = new PathNode(system);
         now.state.set(model.state());
         now.force = 0;
         if (!equilibrium.solve(now.state, now.state.copy())) {
@@ -300,9 +259,10 @@ public final class LoadPath {
     /** Takes one step into {@link #next}, to a descent; the force is found with the state. */
     private boolean descend(double descent) {
         double want = startHeight - system.pz[0] - descent;
+        DescentControl control = new DescentControl(system, equilibrium, load);
         next.state.set(now.state);
         for (int round = 0; round < 50; round++) {
-            if (!newtonToHeight(next.state, want)) {
+            if (!control.solve(next.state, want)) {
                 return false;
             }
             if (!equilibrium.changeModes(next.state, now.state, round)) {
@@ -321,58 +281,8 @@ public final class LoadPath {
         return false;
     }
 
-    private boolean newtonToHeight(LineState s, double want) {
-        LineAssembly assembly = equilibrium.assembly;
-        double[] a = new double[system.unknowns()];
-        double[] b = new double[system.unknowns()];
-        LineState probe = s.copy();
-        double span = system.chord[system.loadSpan[load]];
-        for (int k = 0; k < 40; k++) {
-            if (!assembly.assemble(s, true)) {
-                return false;
-            }
-            double off = want - height(s);
-            equilibrium.residual = assembly.worst;
-            if (k > 0 && assembly.worst < Equilibrium.TOLERANCE && Math.abs(off) < 1e-13 * span) {
-                return true;
-            }
-            assembly.byForce(s, load, b);
-            for (int i = 0; i < a.length; i++) {
-                a[i] = -assembly.residual[i];
-                b[i] = -b[i];
-            }
-            if (!assembly.matrix.factor()) {
-                return false;
-            }
-            assembly.matrix.solve(a);
-            assembly.matrix.solve(b);
-            equilibrium.iterations++;
-            double small = 1e-5 * s.force[load];
-            equilibrium.apply(probe, s, small, b);
-            probe.force[load] = s.force[load] + small;
-            double byForce = height(probe);
-            equilibrium.apply(probe, s, -small, b);
-            probe.force[load] = s.force[load] - small;
-            byForce = (byForce - height(probe)) / (2 * small);
-            probe.force[load] = s.force[load];
-            equilibrium.apply(probe, s, 1e-3, a);
-            double byResidual = (height(probe) - height(s)) / 1e-3;
-            double force = (off - byResidual) / byForce;
-            if (!Double.isFinite(force) || Math.abs(force) > 0.5 * s.force[load]) {
-                return false;
-            }
-            probe.set(s);
-            equilibrium.apply(s, probe, 1, a);
-            probe.set(s);
-            equilibrium.apply(s, probe, force, b);
-            s.force[load] += force;
-            probe.set(s);
-        }
-        return false;
-    }
-
     private void swap() {
-        Node t = now;
+        PathNode t = now;
         now = next;
         next = t;
         publish();
@@ -384,8 +294,8 @@ public final class LoadPath {
         equilibrium.iterations = 0;
     }
 
-    private double gapAt(Node node, ToDoubleFunction<LoadPath> gap) {
-        Node keep = now;
+    private double gapAt(PathNode node, ToDoubleFunction<LoadPath> gap) {
+        PathNode keep = now;
         now = node;
         double value = gap.applyAsDouble(this);
         now = keep;
@@ -594,7 +504,7 @@ public final class LoadPath {
     }
 
     /** Completes a point: descent, energies, tangent, and what the step from the point before adds. */
-    private void finish(Node node, @Nullable Node before) {
+    private void finish(PathNode node, @Nullable PathNode before) {
         LineEnergy e = LineEnergies.of(system, node.state);
         double height = system.pz[0] + height(node.state);
         node.descent = startHeight - height;
@@ -610,7 +520,7 @@ public final class LoadPath {
         finishRates(node);
         if (before != null) {
             double step = node.force - before.force;
-            node.pathWork += quadrature(step, new double[] {before.force, 1, node.force, 1}, new double[] {
+            node.pathWork += PathQuadrature.integral(step, new double[] {before.force, 1, node.force, 1}, new double[] {
                 before.descent, before.descentRate, node.descent, node.descentRate
             });
             for (int i = 1; i < system.spans; i++) {
@@ -618,29 +528,13 @@ public final class LoadPath {
                 double to = node.state.slip[i];
                 if (from != to && system.friction[i] > 0) {
                     node.heat -= node.state.thermal
-                            * quadrature(
+                            * PathQuadrature.integral(
                                     step,
                                     new double[] {before.drop[i], before.dropRate[i], node.drop[i], node.dropRate[i]},
                                     new double[] {from, before.slipRate[i], to, node.slipRate[i]});
                 }
             }
         }
-    }
-
-    /** ∫f dg over a step, f and g cubic in the force by values and slopes at both ends. */
-    private static double quadrature(double step, double[] f, double[] g) {
-        double sum = 0;
-        for (int k = 0; k < 3; k++) {
-            double u = GAUSS[k];
-            double a = 1 - u;
-            double value = f[0] * (1 + 2 * u) * a * a
-                    + f[1] * step * u * a * a
-                    + f[2] * u * u * (3 - 2 * u)
-                    - f[3] * step * u * u * a;
-            double slope = 6 * u * a * (g[2] - g[0]) + step * (g[1] * a * (1 - 3 * u) + g[3] * u * (3 * u - 2));
-            sum += GAUSS_WEIGHT[k] * value * slope;
-        }
-        return sum;
     }
 
     private double stepError() {
@@ -652,7 +546,7 @@ public final class LoadPath {
         return Math.abs(byEnergy - byPath);
     }
 
-    private boolean tangent(Node node) {
+    private boolean tangent(PathNode node) {
         if (!equilibrium.assembly.assemble(node.state, true)) {
             return false;
         }
@@ -675,7 +569,7 @@ public final class LoadPath {
     }
 
     /** Rates of descent, slip and tension drop by the force, by central differences along the tangent. */
-    private void finishRates(Node node) {
+    private void finishRates(PathNode node) {
         double h = 1e-4 * Math.max(node.force, 0.1);
         LineState a = node.state.copy();
         LineState b = node.state.copy();
