@@ -296,9 +296,12 @@ public final class LoadingCurve {
      *
      * @param piece number of the piece, from 0
      * @param x extension [m]
-     * @return force [N]
+     * @return force [N]; infinite beyond a rigid stop
      */
     public double forceOnPiece(int piece, double x) {
+        if (x == extension[piece]) {
+            return force[piece]; // a rigid stop has no other force on its line
+        }
         return force[piece] + slopeOfPiece(piece) * (x - extension[piece]);
     }
 

@@ -17,6 +17,12 @@ final class SpanFinder {
     private static final double TOLERANCE = 1e-14;
     private static final int ITERATIONS = 60;
 
+    /**
+     * Least scale of a sag's error, in chords: a sag must weigh as much as its own size, or the line search puts the fit
+     * of the ends before it and creeps; below this it drowns in the rounding of the ends.
+     */
+    private static final double LEAST_SAG_SCALE = 1e-5;
+
     /** What is known. */
     enum Known {
         START_TENSION,
@@ -132,7 +138,8 @@ final class SpanFinder {
         double scale =
                 switch (known) {
                     case START_TENSION, HORIZONTAL_TENSION -> value;
-                    case SAG, UNSTRETCHED_LENGTH -> chord;
+                    case SAG -> Math.max(value, LEAST_SAG_SCALE * chord);
+                    case UNSTRETCHED_LENGTH -> chord;
                 };
         double worst = residual(known, value, scale);
         for (int i = 0; i < ITERATIONS; i++) {
