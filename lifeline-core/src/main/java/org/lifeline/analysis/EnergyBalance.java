@@ -132,7 +132,7 @@ public final class EnergyBalance {
             lifted +=
                     now.force() * (now.point().z() - hangingLoads.get(i).point().z());
         }
-        loads.add(new LoadPosition(span + 1, end, p));
+        loads.add(LineEquilibrium.position(model, load, span + 1, p));
         LineEquilibrium peak = LineEquilibrium.of(model, t, loads);
         EnergyAccount account = new EnergyAccount(
                 balance.mass * g * (balance.meanFreeFall + path.descent() + x),
@@ -156,16 +156,17 @@ public final class EnergyBalance {
                 p,
                 balance.bottomedOut(p, x),
                 account,
-                path.hasFriction() ? path.pathWork() : Double.NaN,
+                path.pathWork(),
                 account(line, fall, x, new Point[] {start, end}),
                 clearance.harnessStretch()));
     }
 
     private static LoadPosition hanging(LineModel model, Fall fall, List<LineModel.Load> hooks, int i) {
         Fall.Hanging each = fall.hanging().get(i);
-        return new LoadPosition(
+        return LineEquilibrium.position(
+                model,
+                hooks.get(i),
                 each.place().span(),
-                model.position(hooks.get(i)),
                 each.worker().mass() * model.line().gravity());
     }
 
@@ -241,10 +242,10 @@ public final class EnergyBalance {
             double x = 0;
             for (LoadingCurve.Corner corner : curve.corners()) {
                 if (corner.force() > path.force()) {
-                    if (path.advance(corner.force(), p -> gap(p, curve.nearExtension(p.force())), weight)) {
-                        return curve.nearExtension(path.force());
+                    if (path.advance(corner.force(), p -> gap(p, curve.nearExtension(p.peakForce())), weight)) {
+                        return curve.nearExtension(path.peakForce());
                     }
-                    x = curve.nearExtension(path.force());
+                    x = curve.nearExtension(path.peakForce());
                 }
                 if (corner.extension() > x) {
                     // A plateau: the line stands still while the subsystem extends.
@@ -258,8 +259,8 @@ public final class EnergyBalance {
             }
             double target = Math.max(4 * weight, 2 * path.force());
             while (true) {
-                if (path.advance(target, p -> gap(p, curve.farExtension(p.force())), weight)) {
-                    return curve.farExtension(path.force());
+                if (path.advance(target, p -> gap(p, curve.farExtension(p.peakForce())), weight)) {
+                    return curve.farExtension(path.peakForce());
                 }
                 target *= 2;
                 if (target > HOPELESS) {

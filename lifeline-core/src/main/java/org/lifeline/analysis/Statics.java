@@ -69,9 +69,10 @@ public final class Statics {
         }
         List<LoadPosition> positions = new ArrayList<>();
         for (int i = 0; i < hooks.size(); i++) {
-            positions.add(new LoadPosition(
+            positions.add(LineEquilibrium.position(
+                    model,
+                    hooks.get(i),
                     loads.get(i).place().span(),
-                    model.position(hooks.get(i)),
                     loads.get(i).force()));
         }
         return LineEquilibrium.of(model, t, positions);

@@ -14,6 +14,11 @@ final class LineState {
     /** The cable runs through the support toward the span before it (T before is higher). */
     static final int RUNS_BACK = -1;
 
+    /** A gripped load behind the support has come up to it: no more cable runs toward the start. */
+    static final int JAMMED_BACK = -2;
+    /** A gripped load before the support has come up to it: no more cable runs toward the end. */
+    static final int JAMMED_ON = 2;
+
     /** A load that holds a material point. */
     static final int GRIPPED = 0;
     /** A load that is free to run and does. */
@@ -55,6 +60,9 @@ final class LineState {
     /** Tells whether an in-line absorber is being pulled along its curve. */
     final boolean[] yielding = new boolean[2];
 
+    /** The straight piece of its curve on which an in-line absorber yields. */
+    final int[] piece = new int[2];
+
     /** Factor on unstretched lengths by temperature [-]. */
     double thermal = 1;
 
@@ -80,6 +88,7 @@ final class LineState {
             extension[i] = from.extension[i];
             yielded[i] = from.yielded[i];
             yielding[i] = from.yielding[i];
+            piece[i] = from.piece[i];
         }
         thermal = from.thermal;
     }
