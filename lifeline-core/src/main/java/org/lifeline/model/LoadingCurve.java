@@ -192,7 +192,8 @@ public final class LoadingCurve {
     public LoadingCurve scaled(double factor) {
         new Violations().positive("factor", factor, "").throwIfAny();
         double[] f = Arrays.stream(force).map(each -> each * factor).toArray();
-        return new LoadingCurve(extension, f, stopStiffness * factor, activation * factor);
+        return new LoadingCurve(
+                extension, f, stopStiffness * factor, new double[] {activation * factor, initialStiffness * factor});
     }
 
     /**

@@ -2,10 +2,12 @@ package org.lifeline.design.envelope;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.NavigableSet;
 import java.util.TreeSet;
 import java.util.concurrent.Executor;
 import org.jspecify.annotations.Nullable;
 import org.lifeline.base.Violations;
+import org.lifeline.model.Fall;
 import org.lifeline.model.LifelineDesign;
 import org.lifeline.model.Obstruction;
 
@@ -136,26 +138,43 @@ public final class Envelope {
         return new EnvelopeResult(design, search, stations, complete);
     }
 
-    /** First stations of a span: close together near its ends, and at the edges of the obstructions below. */
+    /**
+     * First stations of a span: close together near its ends, at the edges of the obstructions below, and where someone
+     * hangs already, since the line has a corner there.
+     */
     private double[] stations(LifelineDesign design, int span) {
         double run = design.line().run(span);
         double end = Math.min(1e-3, run * 1e-3);
-        TreeSet<Double> set = new TreeSet<>();
-        for (int i = 0; i <= intervals; i++) {
-            set.add(end + (run - 2 * end) * 0.5 * (1 - Math.cos(Math.PI * i / intervals)));
-        }
         double start = 0;
         for (int i = 1; i < span; i++) {
             start += design.line().run(i);
         }
+        NavigableSet<Double> set = new TreeSet<>(List.of(end, run - end));
         for (Obstruction o : design.clearance().obstructions()) {
-            for (double along : new double[] {o.from(), 0.5 * (o.from() + o.to()), o.to()}) {
-                double station = along - start;
-                if (station > end && station < run - end) {
-                    set.add(station);
+            for (double along : new double[] {0.5 * (o.from() + o.to()), o.from(), o.to()}) {
+                addApart(set, along - start, run);
+            }
+        }
+        for (Fall fall : design.falls()) {
+            for (Fall.Hanging each : fall.hanging()) {
+                if (each.place().span() == span) {
+                    addApart(set, each.place().station(), run);
                 }
             }
         }
+        for (int i = 1; i < intervals; i++) {
+            addApart(set, end + (run - 2 * end) * 0.5 * (1 - Math.cos(Math.PI * i / intervals)), run);
+        }
         return set.stream().mapToDouble(Double::doubleValue).toArray();
+    }
+
+    /** Adds a station within the span unless there is one so near that slopes between the two would be noise. */
+    private static void addApart(NavigableSet<Double> set, double station, double run) {
+        Double below = set.floor(station);
+        Double above = set.ceiling(station);
+        double apart = 1e-3 * run;
+        if (below != null && above != null && station - below >= apart && above - station >= apart) {
+            set.add(station);
+        }
     }
 }
