@@ -95,7 +95,8 @@ public final class DesignAnalysis {
                     }
                     return listener.progress(i + 1, cases.size());
                 });
-        return new DesignResult(collector.finish(), arrests, failures, done == cases.size());
+        Extremes.Scope scope = Extremes.Scope.of(design, Tolerances.none(), failures, done == cases.size());
+        return new DesignResult(collector.finish(scope), arrests);
     }
 
     private static void add(Extremes.Collector collector, Measures measures, FallCase fallCase, ArrestResult arrest) {
@@ -117,8 +118,7 @@ public final class DesignAnalysis {
             }
         }
         result.extremes().all().forEach(e -> distinct.put(e.arrest(), true));
-        return new DesignResult(
-                result.extremes(), List.copyOf(distinct.keySet()), result.failures(), result.isComplete());
+        return new DesignResult(result.extremes(), List.copyOf(distinct.keySet()));
     }
 
     /** One case: an arrest, or the reason why there is none. */

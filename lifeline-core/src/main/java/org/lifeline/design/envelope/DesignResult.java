@@ -12,14 +12,10 @@ import org.lifeline.model.LifelineDesign;
 public final class DesignResult {
     private final Extremes extremes;
     private final List<ArrestResult> arrests;
-    private final List<FailedCase> failures;
-    private final boolean complete;
 
-    DesignResult(Extremes extremes, List<ArrestResult> arrests, List<FailedCase> failures, boolean complete) {
+    DesignResult(Extremes extremes, List<ArrestResult> arrests) {
         this.extremes = extremes;
         this.arrests = List.copyOf(arrests);
-        this.failures = List.copyOf(failures);
-        this.complete = complete;
     }
 
     /**
@@ -56,15 +52,6 @@ public final class DesignResult {
      * @return the cases with their reasons; unmodifiable
      */
     public List<FailedCase> failures() {
-        return failures;
-    }
-
-    /**
-     * Tells whether all cases were looked at.
-     *
-     * @return false if the listener ended the analysis
-     */
-    public boolean isComplete() {
-        return complete;
+        return extremes.failures();
     }
 }

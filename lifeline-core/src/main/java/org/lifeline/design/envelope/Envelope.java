@@ -135,7 +135,7 @@ public final class Envelope {
             }
         }
         boolean complete = search.run();
-        return new EnvelopeResult(design, search, stations, complete);
+        return new EnvelopeResult(design, tolerances, search, stations, complete);
     }
 
     /**

@@ -21,17 +21,15 @@ public final class EnvelopeResult {
     private final List<Extremes> inSpans;
     private final double[][][] profiles;
     private final FallCase[][][] profileCases;
-    private final List<FailedCase> failures;
     private final long evaluations;
     private final boolean complete;
 
-    EnvelopeResult(LifelineDesign design, Search search, List<double[]> stations, boolean complete) {
+    EnvelopeResult(
+            LifelineDesign design, Tolerances tolerances, Search search, List<double[]> stations, boolean complete) {
         this.design = design;
         this.measures = search.measures();
         this.stations = stations;
         this.complete = complete;
-        this.overall = search.overall();
-        this.inSpans = search.inSpans();
         int spans = stations.size();
         this.profiles = new double[spans][][];
         this.profileCases = new FallCase[spans][][];
@@ -49,8 +47,10 @@ public final class EnvelopeResult {
             failed.addAll(c.failures());
             sum += c.evaluations();
         }
-        this.failures = List.copyOf(failed);
         this.evaluations = sum;
+        Extremes.Scope scope = Extremes.Scope.of(design, tolerances, failed, complete);
+        this.overall = search.overall(scope);
+        this.inSpans = search.inSpans(scope);
     }
 
     private void profile(Curve c) {
@@ -188,7 +188,7 @@ public final class EnvelopeResult {
      * @return the cases with their reasons; unmodifiable
      */
     public List<FailedCase> failures() {
-        return failures;
+        return overall.failures();
     }
 
     /**

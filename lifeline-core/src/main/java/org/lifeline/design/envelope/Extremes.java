@@ -1,11 +1,13 @@
 package org.lifeline.design.envelope;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.lifeline.model.LifelineDesign;
 import org.lifeline.model.Support;
+import org.lifeline.model.Worker;
 
 /**
  * The worst values over a set of cases, each with the case that governs it.
@@ -21,10 +23,23 @@ public final class Extremes {
     private final Measures measures;
     private final Curve.@Nullable Worst[] worst;
 
-    private Extremes(LifelineDesign design, Measures measures, Curve.@Nullable Worst[] worst) {
+    private final Scope scope;
+
+    private Extremes(LifelineDesign design, Measures measures, Curve.@Nullable Worst[] worst, Scope scope) {
         this.design = design;
         this.measures = measures;
         this.worst = worst;
+        this.scope = scope;
+    }
+
+    /** What the worst values were taken over. */
+    record Scope(Interval masses, List<FailedCase> failures, boolean complete) {
+        static Scope of(LifelineDesign design, Tolerances tolerances, List<FailedCase> failures, boolean complete) {
+            double[] m = design.workers().stream().mapToDouble(Worker::mass).toArray();
+            Interval designed = Interval.of(
+                    Arrays.stream(m).min().orElseThrow(), Arrays.stream(m).max().orElseThrow());
+            return new Scope(tolerances.mass().orElse(designed), List.copyOf(failures), complete);
+        }
     }
 
     /** Collects the worst values. */
@@ -55,8 +70,8 @@ public final class Extremes {
             return worst[index];
         }
 
-        Extremes finish() {
-            return new Extremes(design, measures, worst.clone());
+        Extremes finish(Scope scope) {
+            return new Extremes(design, measures, worst.clone(), scope);
         }
     }
 
@@ -113,6 +128,33 @@ public final class Extremes {
      */
     public Optional<Extreme> overObstruction(int index) {
         return extreme(measures.indexOfObstruction(index), "margin above obstruction " + (index + 1), "m");
+    }
+
+    /**
+     * The masses of workers that the cases cover.
+     *
+     * @return lightest and heaviest [kg]
+     */
+    public Interval masses() {
+        return scope.masses();
+    }
+
+    /**
+     * Cases that could not be computed and are therefore not in the worst values.
+     *
+     * @return the cases with their reasons; unmodifiable
+     */
+    public List<FailedCase> failures() {
+        return scope.failures();
+    }
+
+    /**
+     * Tells whether every case was computed.
+     *
+     * @return false if cases failed or the analysis was ended early
+     */
+    public boolean coversEverything() {
+        return scope.complete() && scope.failures().isEmpty();
     }
 
     /**

@@ -21,7 +21,6 @@ import org.lifeline.model.LifelineDesign;
  * </ol>
  */
 final class Search {
-    private final LifelineDesign design;
     private final Measures measures;
     private final List<double[]> stations;
     private final @Nullable Executor executor;
@@ -33,7 +32,6 @@ final class Search {
     private long done;
 
     Search(LifelineDesign design, List<double[]> stations, @Nullable Executor executor, ProgressListener listener) {
-        this.design = design;
         this.measures = new Measures(design);
         this.stations = stations;
         this.executor = executor;
@@ -128,10 +126,6 @@ final class Search {
         return list;
     }
 
-    LifelineDesign design() {
-        return design;
-    }
-
     Measures measures() {
         return measures;
     }
@@ -143,11 +137,11 @@ final class Search {
         return list;
     }
 
-    Extremes overall() {
-        return overall.finish();
+    Extremes overall(Extremes.Scope scope) {
+        return overall.finish(scope);
     }
 
-    List<Extremes> inSpans() {
-        return inSpans.stream().map(Extremes.Collector::finish).toList();
+    List<Extremes> inSpans(Extremes.Scope scope) {
+        return inSpans.stream().map(c -> c.finish(scope)).toList();
     }
 }
