@@ -190,7 +190,8 @@ public final class EnergyBalance {
         Clearance worst = null;
         for (Worker each : fall.fallers()) {
             double above = attachment[0].z() - each.harnessElevation();
-            double taut = each.connection().tautLength(above);
+            // A subsystem that is shorter than the distance it spans is taken as reaching: no free fall, no slack.
+            double taut = Math.max(each.connection().tautLength(above), above);
             Clearance c = ClearanceAccount.draw(
                     clearance,
                     each,
