@@ -183,6 +183,20 @@ public final class LoadingCurve {
     }
 
     /**
+     * The same curve with all forces multiplied; extensions stay.
+     *
+     * @param factor factor on every force and stiffness [-], above zero
+     * @return the new curve
+     * @throws org.lifeline.base.InvalidInputException if the factor is not above zero
+     */
+    public LoadingCurve scaled(double factor) {
+        new Violations().positive("factor", factor, "").throwIfAny();
+        double[] f = Arrays.stream(force).map(each -> each * factor).toArray();
+        return new LoadingCurve(
+                extension, f, stopStiffness * factor, new double[] {activation * factor, initialStiffness * factor});
+    }
+
+    /**
      * Force at an extension.
      *
      * @param x extension [m], not negative
