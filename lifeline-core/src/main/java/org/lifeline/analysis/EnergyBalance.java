@@ -132,7 +132,7 @@ public final class EnergyBalance {
             lifted +=
                     now.force() * (now.point().z() - hangingLoads.get(i).point().z());
         }
-        loads.add(new LoadPosition(span + 1, end, p));
+        loads.add(LineEquilibrium.position(model, load, span + 1, p));
         LineEquilibrium peak = LineEquilibrium.of(model, t, loads);
         EnergyAccount account = new EnergyAccount(
                 balance.mass * g * (balance.meanFreeFall + path.descent() + x),
@@ -163,10 +163,8 @@ public final class EnergyBalance {
 
     private static LoadPosition hanging(LineModel model, Fall fall, List<LineModel.Load> hooks, int i) {
         Fall.Hanging each = fall.hanging().get(i);
-        return new LoadPosition(
-                each.place().span(),
-                model.position(hooks.get(i)),
-                each.worker().mass() * model.line().gravity());
+        return LineEquilibrium.position(
+                model, hooks.get(i), each.place().span(), each.worker().mass() * model.line().gravity());
     }
 
     private static void checkPlaces(Lifeline line, Fall fall) {

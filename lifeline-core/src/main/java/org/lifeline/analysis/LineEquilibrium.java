@@ -2,6 +2,7 @@ package org.lifeline.analysis;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.lifeline.base.Convergence;
 import org.lifeline.base.Point;
 import org.lifeline.internal.mechanics.LineModel;
@@ -59,6 +60,15 @@ public final class LineEquilibrium {
             }
         }
         return List.copyOf(list);
+    }
+
+    static LoadPosition position(LineModel model, LineModel.Load load, int span, double force) {
+        int rest = model.restsOn(load);
+        return new LoadPosition(
+                span,
+                model.position(load),
+                force,
+                rest < 0 ? Optional.empty() : Optional.of(model.line().supports().get(rest).id()));
     }
 
     static LineEquilibrium of(LineModel model, double temperature, List<LoadPosition> loads) {

@@ -1,5 +1,6 @@
 package org.lifeline.analysis;
 
+import java.util.Optional;
 import org.lifeline.base.Point;
 
 /**
@@ -10,5 +11,7 @@ import org.lifeline.base.Point;
  * @param span number of the span, from 1
  * @param point where the attachment is
  * @param force downward force [N]
+ * @param restsOn the support on which a free-running load rests itself, so that the cable runs past it without carrying
+ *     it; empty for a load on the cable
  */
-public record LoadPosition(int span, Point point, double force) {}
+public record LoadPosition(int span, Point point, double force, Optional<String> restsOn) {}

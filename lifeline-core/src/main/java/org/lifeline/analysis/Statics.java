@@ -69,10 +69,8 @@ public final class Statics {
         }
         List<LoadPosition> positions = new ArrayList<>();
         for (int i = 0; i < hooks.size(); i++) {
-            positions.add(new LoadPosition(
-                    loads.get(i).place().span(),
-                    model.position(hooks.get(i)),
-                    loads.get(i).force()));
+            positions.add(LineEquilibrium.position(
+                    model, hooks.get(i), loads.get(i).place().span(), loads.get(i).force()));
         }
         return LineEquilibrium.of(model, t, positions);
     }

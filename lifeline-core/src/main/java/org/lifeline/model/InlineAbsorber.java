@@ -1,29 +1,26 @@
 package org.lifeline.model;
 
 /**
- * An energy absorber between an end anchor and the cable. Extends along the cable; gives no extension back but for
- * its elastic part when it is unloaded.
+ * An energy absorber between an end anchor and the cable. Extends along the cable; when it is unloaded it gives back
+ * only its elastic part, along the initial stiffness of its curve.
  *
  * <p>Immutable and thread-safe.
  */
 public final class InlineAbsorber {
     private final LoadingCurve curve;
-    private final double initialStiffness;
 
-    private InlineAbsorber(LoadingCurve curve, double initialStiffness) {
+    private InlineAbsorber(LoadingCurve curve) {
         this.curve = curve;
-        this.initialStiffness = initialStiffness;
     }
 
     /**
      * An absorber with a force–extension curve.
      *
-     * @param curve force against extension, its initial stiffness already worked in
-     * @param initialStiffness stiffness up to activation and on unloading [N/m]; infinite where rigid
+     * @param curve force against extension, with initial stiffness and stop
      * @return the absorber
      */
-    public static InlineAbsorber of(LoadingCurve curve, double initialStiffness) {
-        return new InlineAbsorber(curve, initialStiffness);
+    public static InlineAbsorber of(LoadingCurve curve) {
+        return new InlineAbsorber(curve);
     }
 
     /**
@@ -41,6 +38,6 @@ public final class InlineAbsorber {
      * @return stiffness [N/m]; infinite where rigid
      */
     public double initialStiffness() {
-        return initialStiffness;
+        return curve.initialStiffness();
     }
 }

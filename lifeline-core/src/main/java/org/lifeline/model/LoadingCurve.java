@@ -20,9 +20,11 @@ public final class LoadingCurve {
     private final double[] workTo;
     private final double stopStiffness;
     private final double activation;
+    private final double initialStiffness;
 
-    private LoadingCurve(double[] extension, double[] force, double stopStiffness, double activation) {
-        this.activation = activation;
+    private LoadingCurve(double[] extension, double[] force, double stopStiffness, double[] start) {
+        this.activation = start[0];
+        this.initialStiffness = start[1];
         this.extension = extension;
         this.force = force;
         this.stopStiffness = stopStiffness;
@@ -98,7 +100,10 @@ public final class LoadingCurve {
                 list.stream().mapToDouble(Corner::extension).toArray(),
                 list.stream().mapToDouble(Corner::force).toArray(),
                 stopStiffness,
-                corners.get(0).force > 0 && list.get(0).force == 0 ? list.get(1).force : corners.get(0).force);
+                new double[] {
+                    corners.get(0).force > 0 && list.get(0).force == 0 ? list.get(1).force : corners.get(0).force,
+                    initialStiffness
+                });
     }
 
     /**
@@ -133,7 +138,8 @@ public final class LoadingCurve {
                 : curves.stream().mapToDouble(LoadingCurve::stopStiffness).sum();
         double first =
                 curves.stream().mapToDouble(LoadingCurve::activationForce).sum();
-        return new LoadingCurve(x, f, stop, first);
+        double soft = curves.stream().mapToDouble(LoadingCurve::initialStiffness).sum();
+        return new LoadingCurve(x, f, stop, new double[] {first, soft});
     }
 
     /** Replaces the start of the curve by the first rise F = k x up to the point where the two meet. */
@@ -245,15 +251,64 @@ public final class LoadingCurve {
      * @return slope [N/m]; 0 on a plateau, infinite at a rigid start or stop
      */
     public double slope(double x) {
-        int n = extension.length;
-        if (x >= extension[n - 1]) {
+        return slopeOfPiece(piece(x));
+    }
+
+    /**
+     * The straight piece that begins at or before an extension; the last one is the stop.
+     *
+     * @param x extension [m], not negative
+     * @return number of the piece, from 0
+     */
+    public int piece(double x) {
+        int i = extension.length - 1;
+        while (i > 0 && x < extension[i]) {
+            i--;
+        }
+        return i;
+    }
+
+    /**
+     * Number of straight pieces, the stop included.
+     *
+     * @return the number of corners
+     */
+    public int pieces() {
+        return extension.length;
+    }
+
+    /**
+     * Extension at which a piece begins.
+     *
+     * @param piece number of the piece, from 0; beyond the last one: where nothing begins
+     * @return extension [m]; infinite beyond the last piece
+     */
+    public double pieceStart(int piece) {
+        return piece < extension.length ? extension[piece] : Double.POSITIVE_INFINITY;
+    }
+
+    /**
+     * Force on the straight line of a piece, also beyond its ends.
+     *
+     * @param piece number of the piece, from 0
+     * @param x extension [m]
+     * @return force [N]
+     */
+    public double forceOnPiece(int piece, double x) {
+        return force[piece] + slopeOfPiece(piece) * (x - extension[piece]);
+    }
+
+    /**
+     * Slope of a piece.
+     *
+     * @param piece number of the piece, from 0
+     * @return slope [N/m]; infinite for a rigid stop
+     */
+    public double slopeOfPiece(int piece) {
+        if (piece == extension.length - 1) {
             return stopStiffness;
         }
-        int i = 1;
-        while (x >= extension[i]) {
-            i++;
-        }
-        return (force[i] - force[i - 1]) / (extension[i] - extension[i - 1]);
+        return (force[piece + 1] - force[piece]) / (extension[piece + 1] - extension[piece]);
     }
 
     /**
@@ -303,6 +358,15 @@ public final class LoadingCurve {
      */
     public double activationForce() {
         return activation;
+    }
+
+    /**
+     * Stiffness of the first rise, and of unloading where something gives its elastic extension back.
+     *
+     * @return stiffness [N/m]; infinite for a rigid start
+     */
+    public double initialStiffness() {
+        return initialStiffness;
     }
 
     /**

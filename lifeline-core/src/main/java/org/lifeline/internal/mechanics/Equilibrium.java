@@ -1,6 +1,7 @@
 package org.lifeline.internal.mechanics;
 
 import org.lifeline.model.InlineAbsorber;
+import org.lifeline.model.LoadingCurve;
 
 /**
  * Finds the equilibrium of a {@link LineSystem} near a given state: Newton's method with a line search inside, and
@@ -259,6 +260,9 @@ final class Equilibrium {
                 double pull = system.pull(s, j);
                 double slack = 1e-9 * (system.beforeLoad(s, j) + s.force[j]);
                 if (atStart ? pull < -Math.abs(slack) : pull > Math.abs(slack)) {
+                    if (atStart && system.restSupport(s, j) >= 0) {
+                        s.tension[3 * system.loadSpan[j] + 2] -= system.groupForce(s, j);
+                    }
                     s.mode[j] = LineState.RUNNING;
                     return true;
                 }
@@ -278,16 +282,24 @@ final class Equilibrium {
                 s.coordinate[k] = coordinate;
             }
         }
+        if (mode == LineState.AT_START && system.restSupport(s, j) >= 0) {
+            s.tension[3 * system.loadSpan[j] + 2] += system.groupForce(s, j);
+        }
     }
 
     private boolean changeAbsorber(LineState s, LineState past, int e, InlineAbsorber a) {
         double tension = system.endTension(s, e);
+        LoadingCurve curve = a.curve();
         if (s.yielding[e]) {
-            double stop = a.curve().maximumExtension();
-            if (Double.isInfinite(a.curve().stopStiffness()) && s.extension[e] > stop) {
-                s.yielding[e] = false;
-                s.extension[e] = stop;
-                s.yielded[e] = stop;
+            int piece = s.piece[e];
+            if (s.extension[e] > curve.pieceStart(piece + 1)) {
+                if (piece + 2 == curve.pieces() && Double.isInfinite(curve.stopStiffness())) {
+                    s.yielding[e] = false;
+                    s.extension[e] = curve.maximumExtension();
+                    s.yielded[e] = curve.maximumExtension();
+                } else {
+                    s.piece[e] = piece + 1;
+                }
                 return true;
             }
             if (s.extension[e] < past.extension[e] - 1e-13) {
@@ -296,16 +308,26 @@ final class Equilibrium {
                 s.extension[e] = past.extension[e];
                 return true;
             }
+            if (piece > 0 && s.extension[e] < curve.pieceStart(piece)) {
+                s.piece[e] = piece - 1;
+                return true;
+            }
             s.yielded[e] = Math.max(past.yielded[e], s.extension[e]);
             return false;
         }
         double limit = resistance(a, s, e);
         if (tension > limit * (1 + 1e-12)) {
             s.yielding[e] = true;
-            s.extension[e] = Math.max(s.extension[e], a.curve().nearExtension(limit));
+            s.extension[e] = Math.max(s.extension[e], curve.nearExtension(limit));
+            s.piece[e] = Math.min(curve.piece(s.extension[e]), lastPiece(curve));
             return true;
         }
         return false;
+    }
+
+    /** The last piece on which an absorber can yield: not a rigid stop. */
+    private static int lastPiece(LoadingCurve curve) {
+        return Double.isInfinite(curve.stopStiffness()) ? curve.pieces() - 2 : curve.pieces() - 1;
     }
 
     /** Tension at which an in-line absorber yields further. */

@@ -74,6 +74,7 @@ final class Installation {
             extension = a.curve().nearExtension(tension);
             s.yielded[e] = extension;
             s.yielding[e] = true;
+            s.piece[e] = a.curve().piece(extension);
         } else {
             extension = tension / a.initialStiffness();
         }

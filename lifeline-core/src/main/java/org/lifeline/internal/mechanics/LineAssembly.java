@@ -105,7 +105,7 @@ final class LineAssembly {
             }
             tz += sys.weight * (to - from);
             if (j < last) {
-                tz += s.force[j];
+                tz += sys.cableForce(s, j);
                 fromLoad = j;
                 from = to;
             }
@@ -331,8 +331,8 @@ final class LineAssembly {
         double byExtension;
         double value;
         if (s.yielding[end]) {
-            double force = absorber.curve().force(e);
-            double slope = absorber.curve().slope(e);
+            double slope = absorber.curve().slopeOfPiece(s.piece[end]);
+            double force = absorber.curve().forceOnPiece(s.piece[end], e);
             value = (t - force) / t;
             byTension = 1 / t;
             byExtension = -slope / t;
@@ -366,6 +366,17 @@ final class LineAssembly {
      */
     void byForce(LineState s, int load, double[] out) {
         Arrays.fill(out, 0);
+        int rest = sys.restSupport(s, load);
+        if (rest >= 0) {
+            double c = sys.compliance[3 * rest + 2];
+            if (rest > 0) {
+                out[sys.tensionIndex(rest - 1) + 2] += c;
+            }
+            if (rest < sys.spans) {
+                out[sys.tensionIndex(rest) + 2] -= c;
+            }
+            return;
+        }
         int i = sys.loadSpan[load];
         int row = sys.tensionIndex(i);
         double tz = s.tension[3 * i + 2];
@@ -387,7 +398,7 @@ final class LineAssembly {
                     out[sys.loadIndex(j)] += 1 / scale;
                 }
             }
-            tz += sys.weight * (to - from) + (j < last ? s.force[j] : 0);
+            tz += sys.weight * (to - from) + (j < last ? sys.cableForce(s, j) : 0);
             from = to;
         }
         if (!sys.gripped[load]) {

@@ -21,7 +21,7 @@ final class LineEnergies {
                 double piece = (s.coordinate[j] - from) * s.thermal;
                 c.evaluate(tx, ty, tz, piece, wHot);
                 z += c.dz;
-                tz += wHot * piece + s.force[j];
+                tz += wHot * piece + sys.cableForce(s, j);
                 from = s.coordinate[j];
             }
         }
@@ -65,7 +65,7 @@ final class LineEnergies {
                 tz = endZ;
                 if (j < last) {
                     hanging += s.force[j] * z;
-                    tz += s.force[j];
+                    tz += sys.cableForce(s, j);
                 }
                 from = to;
             }

@@ -119,12 +119,18 @@ public final class LineModel {
     /** Makes a new system in which the loads stand in their present order along the cable. */
     private void rebuild() {
         for (Load each : loads) {
-            if (each.index < system.loads && each != loads.get(loads.size() - 1)) {
+            if (each != loads.get(loads.size() - 1)) {
                 each.coordinate = state.coordinate[each.index];
             }
         }
-        List<Load> order = new ArrayList<>(loads);
-        order.sort(Comparator.<Load>comparingInt(l -> l.span).thenComparingDouble(l -> l.coordinate));
+        Load added = loads.get(loads.size() - 1);
+        List<Load> order = new ArrayList<>(loads.subList(0, loads.size() - 1));
+        order.sort(Comparator.comparingInt(Load::index));
+        int at = 0;
+        while (at < order.size() && isBefore(order.get(at), added)) {
+            at++;
+        }
+        order.add(at, added);
         List<LoadSlot> slots = new ArrayList<>();
         for (Load each : order) {
             slots.add(new LoadSlot(each.span, each.gripped, each.coordinate));
@@ -142,13 +148,13 @@ public final class LineModel {
             s.extension[e] = state.extension[e];
             s.yielded[e] = state.yielded[e];
             s.yielding[e] = state.yielding[e];
+            s.piece[e] = state.piece[e];
         }
         s.thermal = state.thermal;
         for (int j = 0; j < order.size(); j++) {
             Load each = order.get(j);
-            boolean known = each != loads.get(loads.size() - 1);
             s.coordinate[j] = each.coordinate;
-            if (known) {
+            if (each != added) {
                 s.force[j] = state.force[each.index];
                 s.active[j] = state.active[each.index];
                 s.mode[j] = state.mode[each.index];
@@ -157,6 +163,10 @@ public final class LineModel {
         }
         system = next;
         state = s;
+    }
+
+    private static boolean isBefore(Load a, Load b) {
+        return a.span < b.span || (a.span == b.span && a.coordinate <= b.coordinate);
     }
 
     /**
@@ -291,7 +301,7 @@ public final class LineModel {
                 return z >= 0 ? at : at - z / w;
             }
             at = state.coordinate[j];
-            z = next + state.force[j];
+            z = next + system.cableForce(state, j);
             if (z >= 0) {
                 return at;
             }
@@ -332,6 +342,16 @@ public final class LineModel {
             x = next;
         }
         return x + s.slip[span];
+    }
+
+    /**
+     * The support on which a load rests.
+     *
+     * @param load a load that takes part
+     * @return number of the support from 0, or −1 for a load on the cable
+     */
+    public int restsOn(Load load) {
+        return system.restSupport(state, load.index);
     }
 
     /**
@@ -479,7 +499,7 @@ public final class LineModel {
                 continue;
             }
             double to = last ? system.length[span] + state.slip[span + 1] : state.coordinate[j];
-            double load = last ? 0 : state.force[j];
+            double load = last ? 0 : system.cableForce(state, j);
             Piece piece = Piece.of(
                     system.law,
                     new Piece.Start(at, t),

@@ -55,6 +55,9 @@ final class LineState {
     /** Tells whether an in-line absorber is being pulled along its curve. */
     final boolean[] yielding = new boolean[2];
 
+    /** The straight piece of its curve on which an in-line absorber yields. */
+    final int[] piece = new int[2];
+
     /** Factor on unstretched lengths by temperature [-]. */
     double thermal = 1;
 
@@ -80,6 +83,7 @@ final class LineState {
             extension[i] = from.extension[i];
             yielded[i] = from.yielded[i];
             yielding[i] = from.yielding[i];
+            piece[i] = from.piece[i];
         }
         thermal = from.thermal;
     }

@@ -143,11 +143,33 @@ final class LineSystem {
     double endZ(LineState s, int span) {
         double sum = s.tension[3 * span + 2] + weight * (length[span] + s.slip[span + 1] - s.slip[span]);
         for (int j = firstLoad[span]; j < firstLoad[span + 1]; j++) {
-            if (s.active[j]) {
-                sum += s.force[j];
-            }
+            sum += cableForce(s, j);
         }
         return sum;
+    }
+
+    /**
+     * The support on which a free-running load rests itself, so that the cable runs past it without carrying it; −1 for
+     * a load on the cable. Where an in-line absorber stands between anchor and cable, the load rests on the cable's end.
+     */
+    int restSupport(LineState s, int load) {
+        if (!s.active[load] || gripped[load]) {
+            return -1;
+        }
+        int head = s.mode[load] == LineState.FOLLOWS ? leader(s, load) : load;
+        int mode = s.mode[head];
+        if (mode != LineState.AT_START && mode != LineState.AT_END) {
+            return -1;
+        }
+        boolean atEnd = mode == LineState.AT_END;
+        int support = atEnd ? loadSpan[load] + 1 : loadSpan[load];
+        boolean onAbsorber = (support == 0 && absorbers[0] != null) || (support == spans && absorbers[1] != null);
+        return !onAbsorber && boundIsSupport(s, head, atEnd) ? support : -1;
+    }
+
+    /** Downward force that a load puts on the cable [N]; 0 if it takes no part or rests on a support. */
+    double cableForce(LineState s, int load) {
+        return s.active[load] && restSupport(s, load) < 0 ? s.force[load] : 0;
     }
 
     /** Vertical tension component just before a load [N]. */
@@ -155,9 +177,7 @@ final class LineSystem {
         int span = loadSpan[load];
         double sum = s.tension[3 * span + 2] + weight * (s.coordinate[load] - s.slip[span]);
         for (int j = firstLoad[span]; j < load; j++) {
-            if (s.active[j]) {
-                sum += s.force[j];
-            }
+            sum += cableForce(s, j);
         }
         return sum;
     }
@@ -171,7 +191,23 @@ final class LineSystem {
         if (support > 0) {
             r -= component == 2 ? endZ(s, support - 1) : s.tension[3 * (support - 1) + component];
         }
+        if (component == 2 && loads > 0) {
+            r -= restingForce(s, support);
+        }
         return r;
+    }
+
+    /** Sum of the loads that rest on a support [N]. */
+    private double restingForce(LineState s, int support) {
+        double sum = 0;
+        int from = firstLoad[Math.max(0, support - 1)];
+        int to = firstLoad[Math.min(spans, support + 1)];
+        for (int j = from; j < to; j++) {
+            if (restSupport(s, j) == support) {
+                sum += s.force[j];
+            }
+        }
+        return sum;
     }
 
     /** Component of the displacement of a support since installation [m]. */
@@ -190,7 +226,7 @@ final class LineSystem {
     }
 
     /** Sum of the forces of the loads that stand together with a load and follow it, itself included [N]. */
-    private double groupForce(LineState s, int load) {
+    double groupForce(LineState s, int load) {
         double sum = s.force[load];
         for (int j = load + 1; j < firstLoad[loadSpan[load] + 1]; j++) {
             if (!s.active[j]) {
@@ -206,10 +242,12 @@ final class LineSystem {
 
     /**
      * How far a free-running load is from equal tension on both sides [N]: above zero the tension behind it is larger,
-     * and it runs toward the lower tension, to the start.
+     * and it runs toward the lower tension, to the start. For a load that rests on a support: how it would be on the
+     * cable just beside it.
      */
     double pull(LineState s, int load) {
-        return beforeLoad(s, load) + 0.5 * groupForce(s, load);
+        boolean restsAtStart = s.mode[load] == LineState.AT_START && restSupport(s, load) >= 0;
+        return beforeLoad(s, load) + (restsAtStart ? -0.5 : 0.5) * groupForce(s, load);
     }
 
     /** Material coordinate that bounds a free-running load on a side, and the slip index that moves it (or −1). */
