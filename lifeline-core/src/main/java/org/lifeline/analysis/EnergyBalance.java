@@ -164,7 +164,10 @@ public final class EnergyBalance {
     private static LoadPosition hanging(LineModel model, Fall fall, List<LineModel.Load> hooks, int i) {
         Fall.Hanging each = fall.hanging().get(i);
         return LineEquilibrium.position(
-                model, hooks.get(i), each.place().span(), each.worker().mass() * model.line().gravity());
+                model,
+                hooks.get(i),
+                each.place().span(),
+                each.worker().mass() * model.line().gravity());
     }
 
     private static void checkPlaces(Lifeline line, Fall fall) {

@@ -138,7 +138,8 @@ public final class LoadingCurve {
                 : curves.stream().mapToDouble(LoadingCurve::stopStiffness).sum();
         double first =
                 curves.stream().mapToDouble(LoadingCurve::activationForce).sum();
-        double soft = curves.stream().mapToDouble(LoadingCurve::initialStiffness).sum();
+        double soft =
+                curves.stream().mapToDouble(LoadingCurve::initialStiffness).sum();
         return new LoadingCurve(x, f, stop, new double[] {first, soft});
     }
 
