@@ -19,6 +19,7 @@ import org.lifeline.base.UnitSystem;
  */
 final class CalculationSheet {
     private static final int MOST_PASSES = 40;
+    private static final int MANY = 20;
 
     private final UnitSystem system;
     private final List<Row> rows = new ArrayList<>();
@@ -95,6 +96,14 @@ final class CalculationSheet {
 
     /** Adds a digit to the figure whose rounding changes the result most. */
     private static boolean refineTheWorst(Set<Figure> operands, Expression formula) {
+        if (operands.size() > MANY) {
+            // A long sum: to try each of them would cost more than the digits it saves.
+            boolean refined = false;
+            for (Figure each : operands) {
+                refined |= each.refine();
+            }
+            return refined;
+        }
         double all = formula.value(CalculationSheet::asPrinted);
         List<Figure> order = new ArrayList<>(operands);
         Map<Figure, Double> effect = new HashMap<>();
