@@ -156,7 +156,7 @@ public final class EnergyBalance {
                 p,
                 balance.bottomedOut(p, x),
                 account,
-                path.hasFriction() ? path.pathWork() : Double.NaN,
+                path.pathWork(),
                 account(line, fall, x, new Point[] {start, end}),
                 clearance.harnessStretch()));
     }
@@ -190,7 +190,8 @@ public final class EnergyBalance {
         Clearance worst = null;
         for (Worker each : fall.fallers()) {
             double above = attachment[0].z() - each.harnessElevation();
-            double taut = each.connection().tautLength(above);
+            // A subsystem that is shorter than the distance it spans is taken as reaching: no free fall, no slack.
+            double taut = Math.max(each.connection().tautLength(above), above);
             Clearance c = ClearanceAccount.draw(
                     clearance,
                     each,
@@ -242,10 +243,10 @@ public final class EnergyBalance {
             double x = 0;
             for (LoadingCurve.Corner corner : curve.corners()) {
                 if (corner.force() > path.force()) {
-                    if (path.advance(corner.force(), p -> gap(p, curve.nearExtension(p.force())), weight)) {
-                        return curve.nearExtension(path.force());
+                    if (path.advance(corner.force(), p -> gap(p, curve.nearExtension(p.peakForce())), weight)) {
+                        return curve.nearExtension(path.peakForce());
                     }
-                    x = curve.nearExtension(path.force());
+                    x = curve.nearExtension(path.peakForce());
                 }
                 if (corner.extension() > x) {
                     // A plateau: the line stands still while the subsystem extends.
@@ -259,8 +260,8 @@ public final class EnergyBalance {
             }
             double target = Math.max(4 * weight, 2 * path.force());
             while (true) {
-                if (path.advance(target, p -> gap(p, curve.farExtension(p.force())), weight)) {
-                    return curve.farExtension(path.force());
+                if (path.advance(target, p -> gap(p, curve.farExtension(p.peakForce())), weight)) {
+                    return curve.farExtension(path.peakForce());
                 }
                 target *= 2;
                 if (target > HOPELESS) {

@@ -161,7 +161,7 @@ public final class LoadingCurve {
                     end ? 0 : (corners.get(i + 1).force - a.force) / (corners.get(i + 1).extension - a.extension);
             double x = k > slope ? (a.force - slope * a.extension) / (k - slope) : Double.POSITIVE_INFINITY;
             if (end ? x <= a.extension : x < corners.get(i + 1).extension) {
-                list.add(new Corner(x, k * x));
+                list.add(new Corner(x, a.force + slope * (x - a.extension)));
             }
         }
         v.require(
@@ -359,6 +359,15 @@ public final class LoadingCurve {
      */
     public double activationForce() {
         return activation;
+    }
+
+    /**
+     * The straight piece on which deployment begins.
+     *
+     * @return number of the piece, from 0: the second one where an elastic rise comes first
+     */
+    public int firstYieldPiece() {
+        return activation > 0 && force[0] == 0 ? 1 : 0;
     }
 
     /**

@@ -264,9 +264,22 @@ public final class LineModel {
         note(e);
     }
 
-    static NoEquilibriumException failure(String what, double share, Equilibrium e) {
+    NoEquilibriumException failure(String what, double share, Equilibrium e) {
         return new NoEquilibriumException(
-                what, share, new Convergence(e.iterations, e.residual, Equilibrium.TOLERANCE));
+                what + reason(), share, new Convergence(e.iterations, e.residual, Equilibrium.TOLERANCE));
+    }
+
+    /** What is known of the last state that explains a failure. */
+    private String reason() {
+        for (int i = 0; i <= system.spans; i++) {
+            double moved = displacement(i).magnitude();
+            double near = Math.min(system.chord[Math.max(0, i - 1)], system.chord[Math.min(system.spans - 1, i)]);
+            if (moved > 0.4 * near) {
+                return "; anchor " + line.supports().get(i).id() + " has been pulled " + moved
+                        + " m out of place, toward the next anchor " + near + " m away: it is too soft for this load";
+            }
+        }
+        return "";
     }
 
     void note(Equilibrium e) {
