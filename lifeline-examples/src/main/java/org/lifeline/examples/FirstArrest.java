@@ -11,6 +11,7 @@ import org.lifeline.base.Point;
 import org.lifeline.model.Cable;
 import org.lifeline.model.Connection;
 import org.lifeline.model.Connection.PersonalAbsorber;
+import org.lifeline.model.DeploymentForce;
 import org.lifeline.model.Fall;
 import org.lifeline.model.Lifeline;
 import org.lifeline.model.Passage;
@@ -44,12 +45,14 @@ public final class FirstArrest {
         Connection lanyard = Connection.lanyard(1.8, absorber);
         Worker worker = Worker.builder("A").mass(100).walkingLevel(10.9).connection(lanyard).build();
         Fall fall = Fall.builder("middle of span 1").at(Place.of(1, 6)).faller(worker).build();
-        ArrestResult arrest = EnergyBalance.withDefaults().solve(line, fall);
-        print("free fall                 %7.3f m", arrest.freeFall());
-        print("deployment                %7.3f m", arrest.deployment());
-        print("descent of the line       %7.3f m", arrest.lineDescent());
-        print("load on the north anchor  %7.2f kN", arrest.anchorLoad("north") / 1000);
-        print("clearance below the line  %7.3f m", arrest.clearance().requiredBelowLine());
+        EnergyBalance balance = EnergyBalance.withDefaults();
+        ArrestResult loads = balance.withSide(DeploymentForce.MAXIMUM).solve(line, fall);
+        ArrestResult distances = balance.withSide(DeploymentForce.CLEARANCE).solve(line, fall);
+        print("load on the north anchor  %7.2f kN", loads.anchorLoad("north") / 1000);
+        print("load on the post          %7.2f kN", loads.anchorLoad("post") / 1000);
+        print("deployment                %7.3f m", distances.deployment());
+        print("descent of the line       %7.3f m", distances.lineDescent());
+        print("clearance below the line  %7.3f m", distances.clearance().requiredBelowLine());
         // README
     }
 
