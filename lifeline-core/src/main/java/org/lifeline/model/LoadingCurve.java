@@ -214,6 +214,9 @@ public final class LoadingCurve {
         while (x > extension[i]) {
             i++;
         }
+        if (x == extension[i]) {
+            return force[i];
+        }
         double share = (x - extension[i - 1]) / (extension[i] - extension[i - 1]);
         return force[i - 1] + share * (force[i] - force[i - 1]);
     }
@@ -307,9 +310,12 @@ public final class LoadingCurve {
      *
      * @param piece number of the piece, from 0
      * @param x extension [m]
-     * @return force [N]
+     * @return force [N]; infinite beyond a rigid stop
      */
     public double forceOnPiece(int piece, double x) {
+        if (x == extension[piece]) {
+            return force[piece]; // a rigid stop has no other force on its line
+        }
         return force[piece] + slopeOfPiece(piece) * (x - extension[piece]);
     }
 
