@@ -567,7 +567,7 @@ public final class LoadPath {
         for (int i = 0; i < node.tangent.length; i++) {
             node.tangent[i] = -node.tangent[i];
         }
-        if (!equilibrium.assembly.matrix.factor()) {
+        if (!equilibrium.assembly.factor(node.state)) {
             Arrays.fill(node.tangent, 0);
             return false;
         }
