@@ -286,6 +286,9 @@ public final class EnergyBalance {
          */
         private double closed(LoadPath path, double x) {
             double force = path.peakForce();
+            if (x == 0 && force < curve.rigidForce()) {
+                return x; // nothing deploys below a rigid start
+            }
             double change = gap(path, x) / (force - mass * g);
             int piece = curve.piece(x);
             boolean onPiece = Math.abs(curve.forceOnPiece(piece, x) - force) <= 1e-9 * force;
