@@ -5,7 +5,9 @@ import java.util.List;
 import org.lifeline.analysis.ArrestResult;
 import org.lifeline.analysis.LineEquilibrium;
 import org.lifeline.analysis.Statics;
+import org.lifeline.analysis.SupportReaction;
 import org.lifeline.model.LifelineDesign;
+import org.lifeline.model.Support;
 
 /**
  * Draws up the calculation report of a design: inputs, assumptions, installed state, every arrest with its accounts and its
@@ -40,8 +42,19 @@ public final class CalculationReport {
      * @param design the design
      * @param arrests its arrests
      * @return the report
+     * @throws IllegalArgumentException if an arrest is one of a line with other supports
      */
     public static CalculationReport of(LifelineDesign design, List<ArrestResult> arrests) {
+        List<String> ids = design.line().supports().stream().map(Support::id).toList();
+        for (int i = 0; i < arrests.size(); i++) {
+            List<String> other =
+                    arrests.get(i).supports().stream().map(SupportReaction::id).toList();
+            if (!other.equals(ids)) {
+                throw new IllegalArgumentException("arrests[" + i + "]: " + other.size()
+                        + " supports: must be an arrest of the design's line, which has " + ids.size()
+                        + " supports with their names in the same order");
+            }
+        }
         return new CalculationReport(
                 design, List.copyOf(arrests), UnitChoice.BOTH, Provenance.of(""), new Extras(List.of(), true));
     }

@@ -29,6 +29,7 @@ public final class HtmlReport {
             caption{text-align:left;font-weight:bold;padding:.2rem 0 .35rem}
             th,td{padding:.25rem .6rem;border-bottom:1px solid var(--rule);text-align:left;vertical-align:top}
             thead th{border-bottom:2px solid var(--ink);vertical-align:bottom}
+            thead .n{white-space:normal}
             tbody th{font-weight:normal}
             .n{text-align:right;font-variant-numeric:tabular-nums;white-space:nowrap}
             .total th,.total td{border-top:2px solid var(--ink);font-weight:bold;background:var(--band)}
@@ -45,6 +46,7 @@ public final class HtmlReport {
             sub{font-size:.75em;line-height:0}
             @media (max-width:44rem){
             body{padding:.8rem .7rem 2rem;font-size:.95rem}
+            .n{white-space:normal}th,td{padding:.25rem .4rem}
             .calc,.calc tbody,.calc tr,.calc td,.calc th{display:block;width:auto}
             .calc thead,.calc colgroup{display:none}
             .calc tr{border-bottom:1px solid var(--rule);padding:.35rem 0}
@@ -78,12 +80,12 @@ public final class HtmlReport {
 
     private void document(ReportDocument d) {
         String title = InertText.markup(d.title());
-        out.append("<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n")
-                .append("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n")
+        out.append("<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\"/>\n")
+                .append("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\"/>\n")
                 .append("<meta http-equiv=\"Content-Security-Policy\" content=\"default-src 'none'; ")
-                .append("style-src 'unsafe-inline'; img-src data:\">\n")
-                .append("<meta name=\"referrer\" content=\"no-referrer\">\n")
-                .append("<link rel=\"icon\" href=\"data:,\">\n<title>")
+                .append("style-src 'unsafe-inline'; img-src data:\"/>\n")
+                .append("<meta name=\"referrer\" content=\"no-referrer\"/>\n")
+                .append("<link rel=\"icon\" href=\"data:,\"/>\n<title>")
                 .append(title)
                 .append("</title>\n<style>\n")
                 .append(STYLE)
@@ -167,7 +169,7 @@ public final class HtmlReport {
     private void calculation(List<CalculationStep> steps) {
         out.append("<table class=\"calc\">\n<caption>Calculation, line by line</caption>\n")
                 .append(
-                        "<colgroup><col class=\"c1\"><col class=\"c2\"><col class=\"c3\"><col class=\"c4\"><col class=\"c5\">")
+                        "<colgroup><col class=\"c1\"/><col class=\"c2\"/><col class=\"c3\"/><col class=\"c4\"/><col class=\"c5\"/>")
                 .append("</colgroup>\n<thead>\n<tr>");
         for (String head : List.of("Symbol", "What", "Formula, and with numbers", "Result", "Source")) {
             out.append("<th scope=\"col\">").append(head).append("</th>");
@@ -188,7 +190,7 @@ public final class HtmlReport {
                     .append(formula(InertText.plain(s.what())))
                     .append("</td><td class=\"f\">");
             if (!s.formula().isEmpty()) {
-                out.append("= ").append(formula(s.formula())).append("<br>= ").append(InertText.escape(s.numbers()));
+                out.append("= ").append(formula(s.formula())).append("<br/>= ").append(InertText.escape(s.numbers()));
             }
             out.append("</td><td class=\"r\">")
                     .append(InertText.escape(s.printed()))
