@@ -58,7 +58,11 @@ public final class LoadPath {
         for (int i = 1; i < system.spans; i++) {
             rough |= system.friction[i] > 0 && !system.clamped[i];
         }
-        this.friction = rough;
+        // In-line absorbers do not give back what they had: where the tension at an end can fall again while the load
+        // grows, because of another absorber or another load, the way is followed as it is with friction.
+        boolean first = system.absorbers[0] != null;
+        boolean second = system.absorbers[1] != null;
+        this.friction = rough || (first && second) || ((first || second) && system.loads > 1);
         this.startHeight = startHeight;
         this.scale = energyScale;
         this.tolerance = 2e-8 * energyScale;
@@ -324,8 +328,17 @@ public final class LoadPath {
         boolean halve = false;
         for (int k = 0; k < ROOT_STEPS; k++) {
             double low = now.force;
-            if (lowGap <= ROOT_TOLERANCE * scale || high - low <= 1e-15 * high) {
+            if (lowGap <= ROOT_TOLERANCE * scale) {
                 return;
+            }
+            if (high - low <= 1e-13 * high) {
+                double left = gapAt(now, gap);
+                if (left > 1e-10 * scale && giveWay(gap, watchFrom)) {
+                    return;
+                }
+                if (left <= 1e-10 * scale || high - low <= 1e-15 * high) {
+                    return;
+                }
             }
             double share = halve ? 0.5 : lowGap / (lowGap - highGap);
             double to = low + share * (high - low);
@@ -554,7 +567,7 @@ public final class LoadPath {
         for (int i = 0; i < node.tangent.length; i++) {
             node.tangent[i] = -node.tangent[i];
         }
-        if (!equilibrium.assembly.matrix.factor()) {
+        if (!equilibrium.assembly.factor(node.state)) {
             Arrays.fill(node.tangent, 0);
             return false;
         }
