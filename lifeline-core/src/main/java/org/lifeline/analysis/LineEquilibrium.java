@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import org.lifeline.base.Convergence;
 import org.lifeline.base.Point;
+import org.lifeline.base.UnitSystem;
 import org.lifeline.internal.mechanics.LineModel;
 import org.lifeline.internal.mechanics.Piece;
 import org.lifeline.model.Lifeline;
@@ -202,5 +203,24 @@ public final class LineEquilibrium {
      */
     public Convergence convergence() {
         return convergence;
+    }
+
+    /**
+     * The equilibrium written down step by step, in SI.
+     *
+     * @return the lines; unmodifiable
+     */
+    public List<CalculationStep> explain() {
+        return explainIn(UnitSystem.SI);
+    }
+
+    /**
+     * The equilibrium written down step by step.
+     *
+     * @param system the units to calculate in
+     * @return the lines; unmodifiable
+     */
+    public List<CalculationStep> explainIn(UnitSystem system) {
+        return LineExplanation.of(this, system);
     }
 }

@@ -183,6 +183,20 @@ public final class LoadingCurve {
     }
 
     /**
+     * The same curve with all forces multiplied; extensions stay.
+     *
+     * @param factor factor on every force and stiffness [-], above zero
+     * @return the new curve
+     * @throws org.lifeline.base.InvalidInputException if the factor is not above zero
+     */
+    public LoadingCurve scaled(double factor) {
+        new Violations().positive("factor", factor, "").throwIfAny();
+        double[] f = Arrays.stream(force).map(each -> each * factor).toArray();
+        return new LoadingCurve(
+                extension, f, stopStiffness * factor, new double[] {activation * factor, initialStiffness * factor});
+    }
+
+    /**
      * Force at an extension.
      *
      * @param x extension [m], not negative
@@ -199,6 +213,9 @@ public final class LoadingCurve {
         int i = 1;
         while (x > extension[i]) {
             i++;
+        }
+        if (x == extension[i]) {
+            return force[i];
         }
         double share = (x - extension[i - 1]) / (extension[i] - extension[i - 1]);
         return force[i - 1] + share * (force[i] - force[i - 1]);
@@ -293,9 +310,12 @@ public final class LoadingCurve {
      *
      * @param piece number of the piece, from 0
      * @param x extension [m]
-     * @return force [N]
+     * @return force [N]; infinite beyond a rigid stop
      */
     public double forceOnPiece(int piece, double x) {
+        if (x == extension[piece]) {
+            return force[piece]; // a rigid stop has no other force on its line
+        }
         return force[piece] + slopeOfPiece(piece) * (x - extension[piece]);
     }
 

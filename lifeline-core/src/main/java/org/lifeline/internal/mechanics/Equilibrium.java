@@ -298,8 +298,13 @@ final class Equilibrium {
                 double pull = system.pull(s, j);
                 double slack = 1e-9 * (system.beforeLoad(s, j) + s.force[j]);
                 if (atStart ? pull < -Math.abs(slack) : pull > Math.abs(slack)) {
-                    if (atStart && system.restSupport(s, j) >= 0) {
+                    int rest = system.restSupport(s, j);
+                    if (atStart && rest >= 0) {
                         s.tension[3 * system.loadSpan[j] + 2] -= system.groupForce(s, j);
+                    }
+                    if (rest > 0 && rest < system.spans && system.friction[rest] > 0 && !system.clamped[rest]) {
+                        // The cable now turns by another angle at the anchor: it holds there until the new limit.
+                        s.passage[rest] = LineState.STUCK;
                     }
                     s.mode[j] = LineState.RUNNING;
                     return true;

@@ -235,9 +235,18 @@ public final class LineModel {
      * @param force its weight [N]
      */
     public void hang(Load load, double force) {
+        LineState before = state.copy();
         activate(load);
         int j = load.index;
-        advance("line under a hanging weight of " + force + " N", (s, share) -> s.force[j] = share * force);
+        try {
+            advance("line under a hanging weight of " + force + " N", (s, share) -> s.force[j] = share * force);
+        } catch (NoEquilibriumException e) {
+            // Slower, but it follows every slip and passes places at which the line gives way.
+            state.set(before);
+            LoadPath path =
+                    new LoadPath(this, load, line.supports().get(0).position().z(), force);
+            path.advance(force, p -> Double.POSITIVE_INFINITY, 0);
+        }
     }
 
     /** Something that changes with a share from 0 to 1. */
