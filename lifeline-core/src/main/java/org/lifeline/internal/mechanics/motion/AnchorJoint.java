@@ -169,6 +169,16 @@ final class AnchorJoint extends Joint {
         }
     }
 
+    @Override
+    void nudge(double fx, double fy, double fz, double kick) {
+        if (elastic) {
+            Chain c = chain;
+            c.wx[node] += kick * inverse[0] * fx;
+            c.wy[node] += kick * inverse[1] * fy;
+            c.wz[node] += kick * inverse[2] * fz;
+        }
+    }
+
     private double turned() {
         int a = node - 1;
         double cx = chain.uy[a] * chain.uz[node] - chain.uz[a] * chain.uy[node];

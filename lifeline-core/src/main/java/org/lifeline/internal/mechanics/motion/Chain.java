@@ -68,7 +68,7 @@ final class Chain {
     /** Slope of the tension by the strain [N]. */
     final double[] slope;
 
-    /** The tridiagonal system of the damping forces. */
+    /** The tridiagonal system of the damping forces; factor and partial serve as scratch before it is solved. */
     final double[] compliance;
 
     final double[] diagonal;

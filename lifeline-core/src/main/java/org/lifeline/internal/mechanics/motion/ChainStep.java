@@ -1,10 +1,8 @@
 package org.lifeline.internal.mechanics.motion;
 
-import java.util.Arrays;
-
 /**
- * The loops over a whole chain that make up a step. Each is a plain loop over arrays without a branch that depends on
- * the mesh, so that the compiler can do its work.
+ * The loops over a whole chain that make up a step. They are short, without branches, and each does one thing, because
+ * that is what the compiler turns into vector instructions; longer loops over more arrays measured slower.
  *
  * <p>Damping along the cable couples the segments' forces D in a scalar tridiagonal system. With the material rate of
  * stretching r before the step and r′ after it, D = (EA τ/L)(θ r′ + (1 − θ) r), and r′ depends on D itself and on the
@@ -21,29 +19,15 @@ final class ChainStep {
     /** Directions, stretched lengths, elastic tensions. */
     static void geometry(Chain c) {
         int n = c.nodes - 1;
-        double ea = c.law.stiffness;
-        double[] x = c.x;
-        double[] y = c.y;
-        double[] z = c.z;
-        double[] per = c.perLength;
-        double[] ux = c.ux;
-        double[] uy = c.uy;
-        double[] uz = c.uz;
-        double[] stretched = c.stretched;
-        double[] elastic = c.elastic;
-        for (int j = 0; j < n; j++) {
-            double dx = x[j + 1] - x[j];
-            double dy = y[j + 1] - y[j];
-            double dz = z[j + 1] - z[j];
-            // The tiny number keeps a segment that has folded up to nothing from dividing by it.
-            double l = Math.sqrt(dx * dx + dy * dy + dz * dz + 1e-200);
-            double inverse = 1 / l;
-            ux[j] = dx * inverse;
-            uy[j] = dy * inverse;
-            uz[j] = dz * inverse;
-            stretched[j] = l;
-            elastic[j] = Math.max(0.0, ea * (l * per[j] - 1));
-        }
+        differences(n, c.x, c.ux);
+        differences(n, c.y, c.uy);
+        differences(n, c.z, c.uz);
+        lengths(n, c.ux, c.uy, c.uz, c.stretched);
+        inverses(n, c.stretched, c.factor);
+        scale(n, c.factor, c.ux);
+        scale(n, c.factor, c.uy);
+        scale(n, c.factor, c.uz);
+        stretch(n, c.law.stiffness, c.stretched, c.perLength, c.elastic);
         if (!c.law.linear) {
             bent(c, n);
         }
@@ -72,13 +56,21 @@ final class ChainStep {
         double[] wx = c.wx;
         double[] wy = c.wy;
         double[] wz = c.wz;
+        double px = t[0] * ux[0];
+        double py = t[0] * uy[0];
+        double pz = t[0] * uz[0];
         for (int i = 1; i < last; i++) {
             double a = kick * m[i];
-            double t0 = t[i - 1];
-            double t1 = t[i];
-            wx[i] = vx[i] + a * (t1 * ux[i] - t0 * ux[i - 1]);
-            wy[i] = vy[i] + a * (t1 * uy[i] - t0 * uy[i - 1]);
-            wz[i] = vz[i] + a * (t1 * uz[i] - t0 * uz[i - 1]) - fall;
+            double f = t[i];
+            double qx = f * ux[i];
+            double qy = f * uy[i];
+            double qz = f * uz[i];
+            wx[i] = vx[i] + a * (qx - px);
+            wy[i] = vy[i] + a * (qy - py);
+            wz[i] = vz[i] + a * (qz - pz) - fall;
+            px = qx;
+            py = qy;
+            pz = qz;
         }
     }
 
@@ -86,48 +78,41 @@ final class ChainStep {
     static void rows(Chain c, double kick) {
         int n = c.nodes - 1;
         double implicit = THETA * kick;
-        double[] m = c.mobility;
-        double[] ux = c.ux;
-        double[] uy = c.uy;
-        double[] uz = c.uz;
-        double[] vx = c.vx;
-        double[] vy = c.vy;
-        double[] vz = c.vz;
-        double[] wx = c.wx;
-        double[] wy = c.wy;
-        double[] wz = c.wz;
-        double[] elastic = c.elastic;
-        double[] length = c.length;
-        double[] compliance = c.compliance;
-        double[] diagonal = c.diagonal;
-        double[] upper = c.upper;
-        double[] lower = c.lower;
-        double[] rate = c.rate;
-        double soft = 1 / (c.law.stiffness * c.dampingTime);
-        for (int j = 0; j < n; j++) {
-            int k = j + 1;
-            double dx = THETA * (wx[k] - wx[j]) + (1 - THETA) * (vx[k] - vx[j]);
-            double dy = THETA * (wy[k] - wy[j]) + (1 - THETA) * (vy[k] - vy[j]);
-            double dz = THETA * (wz[k] - wz[j]) + (1 - THETA) * (vz[k] - vz[j]);
-            rate[j] = ux[j] * dx + uy[j] * dy + uz[j] * dz;
-            compliance[j] = elastic[j] > 0 ? length[j] * soft : SLACK;
-        }
+        rates(n, c.wx, c.vx, c.factor, c.partial);
+        multiply(n, c.partial, c.ux, c.rate);
+        rates(n, c.wy, c.vy, c.factor, c.partial);
+        multiply(n, c.partial, c.uy, c.damping);
+        add(n, c.damping, c.rate);
+        rates(n, c.wz, c.vz, c.factor, c.partial);
+        multiply(n, c.partial, c.uz, c.damping);
+        add(n, c.damping, c.rate);
+        soften(n, 1 / (c.law.stiffness * c.dampingTime), c.elastic, c.length, c.compliance);
         if (!c.law.linear) {
             for (int j = 0; j < n; j++) {
-                if (elastic[j] > 0) {
-                    compliance[j] = length[j] / (c.slope[j] * c.dampingTime);
+                if (c.elastic[j] > 0) {
+                    c.compliance[j] = c.length[j] / (c.slope[j] * c.dampingTime);
                 }
             }
         }
-        for (int j = 0; j < n; j++) {
-            diagonal[j] = compliance[j] + implicit * (m[j] + m[j + 1]);
-        }
-        for (int j = 0; j < n - 1; j++) {
-            upper[j] = implicit * m[j + 1] * (ux[j] * ux[j + 1] + uy[j] * uy[j + 1] + uz[j] * uz[j + 1]);
-        }
-        upper[n - 1] = 0;
-        lower[0] = 0;
-        System.arraycopy(upper, 0, lower, 1, n - 1);
+        diagonal(n, implicit, c.compliance, c.mobility, c.diagonal);
+        System.arraycopy(c.mobility, 1, c.lower, 0, n - 1);
+        System.arraycopy(c.ux, 1, c.factor, 0, n - 1);
+        multiply(n - 1, c.ux, c.factor, c.upper);
+        System.arraycopy(c.uy, 1, c.factor, 0, n - 1);
+        multiply(n - 1, c.uy, c.factor, c.partial);
+        add(n - 1, c.partial, c.upper);
+        System.arraycopy(c.uz, 1, c.factor, 0, n - 1);
+        multiply(n - 1, c.uz, c.factor, c.partial);
+        add(n - 1, c.partial, c.upper);
+        couple(n - 1, implicit, c.lower, c.upper);
+        c.upper[n - 1] = 0;
+        c.lower[0] = 0;
+        System.arraycopy(c.upper, 0, c.lower, 1, n - 1);
+    }
+
+    private static void rates(int n, double[] after, double[] before, double[] mixed, double[] out) {
+        mix(n + 1, after, before, mixed);
+        differences(n, mixed, out);
     }
 
     /** Solves the tridiagonal system from both ends at once, so that two chains of divisions run side by side. */
@@ -190,37 +175,26 @@ final class ChainStep {
         }
     }
 
-    /** Tensions from elastic parts and damping; none below zero. Returns the segment of the largest. */
-    static int tensions(Chain c) {
-        int n = c.nodes - 1;
-        double[] elastic = c.elastic;
-        double[] damping = c.damping;
-        double[] tension = c.tension;
-        double[] excess = c.excess;
-        double most = -1;
-        int where = 0;
-        for (int j = 0; j < n; j++) {
-            double t = Math.max(0.0, elastic[j] + damping[j]);
-            tension[j] = t;
-            excess[j] = t - elastic[j];
-            if (t > most) {
-                most = t;
-                where = j;
-            }
-        }
-        return where;
+    /** Tensions from elastic parts and damping; none below zero. */
+    static void tensions(Chain c) {
+        pull(c.nodes - 1, c.elastic, c.damping, c.tension, c.excess);
     }
 
-    /** Without damping the tensions are the elastic ones. */
-    static int undamped(Chain c) {
-        Arrays.fill(c.damping, 0, c.nodes - 1, 0);
-        return tensions(c);
+    /** The largest tension. */
+    static double largest(Chain c) {
+        double[] t = c.tension;
+        int n = c.nodes - 1;
+        double most = 0;
+        for (int j = 0; j < n; j++) {
+            most = Math.max(most, t[j]);
+        }
+        return most;
     }
 
     /**
-     * Adds the damping forces to the velocities.
+     * Adds the damping forces to the velocities of the nodes that move freely.
      *
-     * @return heat that the damping forces make at the nodes that move freely [J]
+     * @return heat that the damping forces make there [J]
      */
     static double finish(Chain c, double kick) {
         int last = c.nodes - 1;
@@ -235,23 +209,28 @@ final class ChainStep {
         double[] wx = c.wx;
         double[] wy = c.wy;
         double[] wz = c.wz;
+        double px = d[0] * ux[0];
+        double py = d[0] * uy[0];
+        double pz = d[0] * uz[0];
         double power = 0;
         for (int i = 1; i < last; i++) {
             double a = kick * m[i];
-            double d0 = d[i - 1];
-            double d1 = d[i];
-            double fx = d1 * ux[i] - d0 * ux[i - 1];
-            double fy = d1 * uy[i] - d0 * uy[i - 1];
-            double fz = d1 * uz[i] - d0 * uz[i - 1];
-            double nx = wx[i] + a * fx;
-            double ny = wy[i] + a * fy;
-            double nz = wz[i] + a * fz;
+            double f = d[i];
+            double qx = f * ux[i];
+            double qy = f * uy[i];
+            double qz = f * uz[i];
+            double nx = wx[i] + a * (qx - px);
+            double ny = wy[i] + a * (qy - py);
+            double nz = wz[i] + a * (qz - pz);
             if (a != 0) {
-                power += fx * (nx + vx[i]) + fy * (ny + vy[i]) + fz * (nz + vz[i]);
+                power += (qx - px) * (nx + vx[i]) + (qy - py) * (ny + vy[i]) + (qz - pz) * (nz + vz[i]);
             }
             vx[i] = nx;
             vy[i] = ny;
             vz[i] = nz;
+            px = qx;
+            py = qy;
+            pz = qz;
         }
         return -0.5 * kick * power;
     }
@@ -259,14 +238,89 @@ final class ChainStep {
     /** Moves the nodes. */
     static void drift(Chain c, double step) {
         int n = c.nodes;
-        move(c.x, c.vx, n, step);
-        move(c.y, c.vy, n, step);
-        move(c.z, c.vz, n, step);
+        move(n, step, c.vx, c.x);
+        move(n, step, c.vy, c.y);
+        move(n, step, c.vz, c.z);
     }
 
-    private static void move(double[] x, double[] v, int n, double step) {
+    private static void differences(int n, double[] of, double[] out) {
+        for (int j = 0; j < n; j++) {
+            out[j] = of[j + 1] - of[j];
+        }
+    }
+
+    private static void lengths(int n, double[] dx, double[] dy, double[] dz, double[] out) {
+        for (int j = 0; j < n; j++) {
+            // The tiny number keeps a segment that has folded up to nothing from dividing by it.
+            out[j] = Math.sqrt(dx[j] * dx[j] + dy[j] * dy[j] + dz[j] * dz[j] + 1e-200);
+        }
+    }
+
+    private static void inverses(int n, double[] of, double[] out) {
+        for (int j = 0; j < n; j++) {
+            out[j] = 1 / of[j];
+        }
+    }
+
+    private static void scale(int n, double[] by, double[] out) {
+        for (int j = 0; j < n; j++) {
+            out[j] = out[j] * by[j];
+        }
+    }
+
+    private static void multiply(int n, double[] a, double[] b, double[] out) {
+        for (int j = 0; j < n; j++) {
+            out[j] = a[j] * b[j];
+        }
+    }
+
+    private static void add(int n, double[] a, double[] out) {
+        for (int j = 0; j < n; j++) {
+            out[j] = out[j] + a[j];
+        }
+    }
+
+    private static void stretch(int n, double ea, double[] stretched, double[] per, double[] out) {
+        for (int j = 0; j < n; j++) {
+            out[j] = Math.max(0.0, ea * (stretched[j] * per[j] - 1));
+        }
+    }
+
+    private static void mix(int n, double[] after, double[] before, double[] out) {
         for (int i = 0; i < n; i++) {
-            x[i] += step * v[i];
+            out[i] = THETA * after[i] + (1 - THETA) * before[i];
+        }
+    }
+
+    private static void soften(int n, double soft, double[] elastic, double[] length, double[] out) {
+        for (int j = 0; j < n; j++) {
+            out[j] = elastic[j] > 0 ? length[j] * soft : SLACK;
+        }
+    }
+
+    private static void diagonal(int n, double implicit, double[] compliance, double[] m, double[] out) {
+        for (int j = 0; j < n; j++) {
+            out[j] = compliance[j] + implicit * (m[j] + m[j + 1]);
+        }
+    }
+
+    private static void couple(int n, double implicit, double[] m, double[] out) {
+        for (int j = 0; j < n; j++) {
+            out[j] = implicit * m[j] * out[j];
+        }
+    }
+
+    private static void pull(int n, double[] elastic, double[] damping, double[] tension, double[] excess) {
+        for (int j = 0; j < n; j++) {
+            double t = Math.max(0.0, elastic[j] + damping[j]);
+            tension[j] = t;
+            excess[j] = t - elastic[j];
+        }
+    }
+
+    private static void move(int n, double step, double[] v, double[] x) {
+        for (int i = 0; i < n; i++) {
+            x[i] = x[i] + step * v[i];
         }
     }
 }

@@ -70,6 +70,11 @@ abstract class Joint {
         return false;
     }
 
+    /** Adds a force along x, y, z to the prediction. */
+    void nudge(double fx, double fy, double fz, double kick) {
+        // Only a joint with a motion of its own can be moved.
+    }
+
     /** Velocity after damping, heat of the step. */
     abstract void finish(double kick);
 

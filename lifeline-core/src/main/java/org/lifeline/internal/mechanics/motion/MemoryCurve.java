@@ -106,28 +106,42 @@ final class MemoryCurve {
         return Math.max(0, yieldForce - unloading * (yielded - y));
     }
 
-    /**
-     * Extension at which the force agrees with one that falls linearly with the extension: F(y) = a − b (y − from).
-     * Nothing is remembered.
-     *
-     * @param a force at the extension it starts from [N]
-     * @param b fall of that force with the extension [N/m], above zero
-     * @param from extension it starts from [m]
-     * @return the extension [m]; the permanent one if nothing pulls
-     */
-    double meet(double a, double b, double from) {
-        double y = (a + b * from - yieldForce + unloading * yielded) / (b + unloading);
+    /** The straight line that holds at an extension: −1 the one of unloading, otherwise the piece of the curve. */
+    int lineAt(double y) {
         if (y <= yielded) {
-            return Math.max(y, permanent());
+            return -1;
         }
-        int last = x.length - 1;
-        for (int i = piece; i < last; i++) {
-            double slope = (f[i + 1] - f[i]) / (x[i + 1] - x[i]);
-            y = (a + b * from - f[i] + slope * x[i]) / (b + slope);
-            if (y <= x[i + 1]) {
-                return Math.max(y, yielded);
+        int i = piece;
+        while (i < x.length - 1 && y > x[i + 1]) {
+            i++;
+        }
+        return i;
+    }
+
+    /** Slope of a line [N/m]. */
+    double slopeOf(int line) {
+        if (line < 0) {
+            return unloading;
+        }
+        return line == x.length - 1 ? stop : (f[line + 1] - f[line]) / (x[line + 1] - x[line]);
+    }
+
+    /** Force on a line, also beyond its ends [N]. */
+    double forceOn(int line, double y) {
+        return line < 0 ? yieldForce - unloading * (yielded - y) : f[line] + slopeOf(line) * (y - x[line]);
+    }
+
+    /** Least extension at which a force is held on the way up [m]. */
+    double extensionFor(double force) {
+        double y = yielded - (yieldForce - force) / unloading;
+        if (y <= yielded) {
+            return y;
+        }
+        for (int i = piece; i < x.length - 1; i++) {
+            if (force <= f[i + 1]) {
+                return x[i] + (force - f[i]) / slopeOf(i);
             }
         }
-        return (a + b * from - f[last] + stop * x[last]) / (b + stop);
+        return x[x.length - 1] + (force - f[x.length - 1]) / stop;
     }
 }

@@ -19,11 +19,16 @@ final class MotionSystem {
     /** Part of the largest stable step that is taken [-]. */
     static final double SAFETY = 0.9;
 
-    /** Steps between two looks at the stable step. */
-    private static final int LOOK = 16;
+    /** Steps between two looks at the stable step, and at the mesh. */
+    private static final int LOOK = 32;
+
+    private static final int ADAPT = 4;
 
     /** Part of the mass of the lightest worker that a free-running attachment is given [-]. */
     private static final double RING_SHARE = 1e-4;
+
+    /** Times that a step is solved again at most while joints change their minds. */
+    private static final int ROUNDS = 6;
 
     /** Stiffness of an in-line absorber that is rigid, in stiffnesses of its segment [-]. */
     private static final double RIGID_INLINE = 1e4;
@@ -43,9 +48,6 @@ final class MotionSystem {
 
     /** Steps times nodes [-]. */
     long work;
-
-    /** Segment with the largest tension at the last kick. */
-    int tightest;
 
     /** Heat up to the time of the last kick [J]. */
     double frictionHeat;
@@ -122,7 +124,7 @@ final class MotionSystem {
             MemoryCurve curve = new MemoryCurve(person.curve(), rigid);
             double z = chain.z[joint.node] - person.tautLength();
             boolean hangs = person.start() == Double.NEGATIVE_INFINITY;
-            double extension = hangs ? curve.meet(person.mass() * chain.gravity, 1e-9, 0) : 0;
+            double extension = hangs ? curve.extensionFor(person.mass() * chain.gravity) : 0;
             FallingBody body = new FallingBody(
                     person, joint, curve, hangs ? z - extension : z + person.timing().freeFall());
             body.x = chain.x[joint.node];
@@ -203,31 +205,33 @@ final class MotionSystem {
 
     private void solve(double h) {
         Chain c = chain;
-        boolean damped = c.dampingTime > 0;
-        if (damped) {
-            ChainStep.rows(c, h);
-            for (Joint each : joints) {
-                each.addRows(h);
+        ChainStep.rows(c, h);
+        for (Joint each : joints) {
+            each.addRows(h);
+        }
+        for (InlineElement each : inline) {
+            if (each != null) {
+                each.addRow(h);
             }
         }
-        for (int round = 0; round < 4; round++) {
-            if (damped) {
-                ChainStep.solve(c);
-                tightest = ChainStep.tensions(c);
-            } else {
-                tightest = ChainStep.undamped(c);
-            }
+        for (int round = 0; round < ROUNDS; round++) {
+            ChainStep.solve(c);
+            ChainStep.tensions(c);
             boolean again = false;
             for (Joint each : joints) {
                 again |= each.revise(h);
+            }
+            for (InlineElement each : inline) {
+                again |= each != null && each.revise(h);
             }
             if (!again) {
                 break;
             }
         }
-        for (InlineElement each : inline) {
+        for (int e = 0; e < 2; e++) {
+            InlineElement each = inline[e];
             if (each != null) {
-                each.yield(h);
+                each.finish(h, anchors[e == 0 ? 0 : anchors.length - 1]);
             }
         }
     }
@@ -276,7 +280,7 @@ final class MotionSystem {
         }
         time += drift;
         work += chain.nodes;
-        if (mesher.adapt()) {
+        if (steps % ADAPT == 0 && mesher.adapt()) {
             stable = stableStep();
         }
         steps++;

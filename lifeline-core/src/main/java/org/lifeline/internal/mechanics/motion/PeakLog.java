@@ -84,9 +84,13 @@ public final class PeakLog {
             look(s, k, s.bodies[k]);
         }
         Chain c = s.chain;
-        int j = s.tightest;
-        if (c.tension[j] > tension) {
-            tension = c.tension[j];
+        double largest = ChainStep.largest(c);
+        if (largest > tension) {
+            int j = 0;
+            while (c.tension[j] < largest) {
+                j++;
+            }
+            tension = largest;
             tensionTime = s.time;
             tensionPlace[0] = 0.5 * (c.x[j] + c.x[j + 1]);
             tensionPlace[1] = 0.5 * (c.y[j] + c.y[j + 1]);
