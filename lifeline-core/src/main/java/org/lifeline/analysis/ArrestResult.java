@@ -3,6 +3,7 @@ package org.lifeline.analysis;
 import java.util.List;
 import org.lifeline.base.Convergence;
 import org.lifeline.base.Point;
+import org.lifeline.base.UnitSystem;
 import org.lifeline.model.DeploymentForce;
 import org.lifeline.model.Fall;
 import org.lifeline.model.Lifeline;
@@ -338,5 +339,24 @@ public final class ArrestResult {
      */
     public Worker firstFaller() {
         return fall.fallers().get(0);
+    }
+
+    /**
+     * The calculation from the inputs to the clearance, step by step, in SI.
+     *
+     * @return the lines; unmodifiable
+     */
+    public List<CalculationStep> explain() {
+        return explainIn(UnitSystem.SI);
+    }
+
+    /**
+     * The calculation from the inputs to the clearance, step by step.
+     *
+     * @param system the units to calculate in
+     * @return the lines; unmodifiable
+     */
+    public List<CalculationStep> explainIn(UnitSystem system) {
+        return ArrestExplanation.of(this, system);
     }
 }

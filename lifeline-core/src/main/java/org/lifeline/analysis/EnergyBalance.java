@@ -27,6 +27,12 @@ import org.lifeline.model.Worker;
  * <p>Immutable and thread-safe.
  */
 public final class EnergyBalance {
+    /** Relative rise of force over a piece of a loading curve below which the piece is a plateau [-]. */
+    private static final double FLAT = 1e-12;
+
+    /** Share of the fall's energy that may be missing from the account [-]. */
+    private static final double CLOSURE = 1e-8;
+
     /** Force at which a search for the lowest point gives up [N]. */
     private static final double HOPELESS = 1e12;
 
@@ -142,6 +148,10 @@ public final class EnergyBalance {
                 path.heat(),
                 energyAtPeak.inlineAbsorbers() - energyBefore.inlineAbsorbers(),
                 energyAtPeak.springs() - energyBefore.springs());
+        if (!(Math.abs(account.residual()) <= CLOSURE * account.fall())) {
+            throw path.hopeless(
+                    "the energy account of the fall does not close: " + account.residual() + " J are left over");
+        }
         return new ArrestResult(new ArrestResult.Numbers(
                 fall,
                 side,
@@ -156,7 +166,7 @@ public final class EnergyBalance {
                 p,
                 balance.bottomedOut(p, x),
                 account,
-                path.hasFriction() ? path.pathWork() : Double.NaN,
+                path.pathWork(),
                 account(line, fall, x, new Point[] {start, end}),
                 clearance.harnessStretch()));
     }
@@ -164,7 +174,10 @@ public final class EnergyBalance {
     private static LoadPosition hanging(LineModel model, Fall fall, List<LineModel.Load> hooks, int i) {
         Fall.Hanging each = fall.hanging().get(i);
         return LineEquilibrium.position(
-                model, hooks.get(i), each.place().span(), each.worker().mass() * model.line().gravity());
+                model,
+                hooks.get(i),
+                each.place().span(),
+                each.worker().mass() * model.line().gravity());
     }
 
     private static void checkPlaces(Lifeline line, Fall fall) {
@@ -187,7 +200,8 @@ public final class EnergyBalance {
         Clearance worst = null;
         for (Worker each : fall.fallers()) {
             double above = attachment[0].z() - each.harnessElevation();
-            double taut = each.connection().tautLength(above);
+            // A subsystem that is shorter than the distance it spans is taken as reaching: no free fall, no slack.
+            double taut = Math.max(each.connection().tautLength(above), above);
             Clearance c = ClearanceAccount.draw(
                     clearance,
                     each,
@@ -238,11 +252,11 @@ public final class EnergyBalance {
             double weight = mass * g;
             double x = 0;
             for (LoadingCurve.Corner corner : curve.corners()) {
-                if (corner.force() > path.force()) {
-                    if (path.advance(corner.force(), p -> gap(p, curve.nearExtension(p.force())), weight)) {
-                        return curve.nearExtension(path.force());
+                if (corner.force() > path.force() * (1 + FLAT)) {
+                    if (path.advance(corner.force(), p -> gap(p, curve.nearExtension(p.peakForce())), weight)) {
+                        return closed(path, curve.nearExtension(path.peakForce()));
                     }
-                    x = curve.nearExtension(path.force());
+                    x = curve.nearExtension(path.peakForce());
                 }
                 if (corner.extension() > x) {
                     // A plateau: the line stands still while the subsystem extends.
@@ -256,14 +270,25 @@ public final class EnergyBalance {
             }
             double target = Math.max(4 * weight, 2 * path.force());
             while (true) {
-                if (path.advance(target, p -> gap(p, curve.farExtension(p.force())), weight)) {
-                    return curve.farExtension(path.force());
+                if (path.advance(target, p -> gap(p, curve.farExtension(p.peakForce())), weight)) {
+                    return closed(path, curve.farExtension(path.peakForce()));
                 }
                 target *= 2;
                 if (target > HOPELESS) {
                     throw path.hopeless("the fall is not arrested by any force up to " + HOPELESS + " N");
                 }
             }
+        }
+
+        /**
+         * The extension that closes the balance at the force found. On a piece that rises hardly at all the force says
+         * little about the extension; there this is the better of the two, and elsewhere it changes nothing.
+         */
+        private double closed(LoadPath path, double x) {
+            double force = path.peakForce();
+            double change = gap(path, x) / (force - mass * g);
+            double slope = curve.slope(x);
+            return Math.abs(change) * slope <= FLAT * force ? Math.max(0, x + change) : x;
         }
 
         double connection(double x) {

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import org.lifeline.base.Convergence;
 import org.lifeline.base.Point;
+import org.lifeline.base.UnitSystem;
 import org.lifeline.internal.mechanics.LineModel;
 import org.lifeline.internal.mechanics.Piece;
 import org.lifeline.model.Lifeline;
@@ -68,7 +69,9 @@ public final class LineEquilibrium {
                 span,
                 model.position(load),
                 force,
-                rest < 0 ? Optional.empty() : Optional.of(model.line().supports().get(rest).id()));
+                rest < 0
+                        ? Optional.empty()
+                        : Optional.of(model.line().supports().get(rest).id()));
     }
 
     static LineEquilibrium of(LineModel model, double temperature, List<LoadPosition> loads) {
@@ -200,5 +203,24 @@ public final class LineEquilibrium {
      */
     public Convergence convergence() {
         return convergence;
+    }
+
+    /**
+     * The equilibrium written down step by step, in SI.
+     *
+     * @return the lines; unmodifiable
+     */
+    public List<CalculationStep> explain() {
+        return explainIn(UnitSystem.SI);
+    }
+
+    /**
+     * The equilibrium written down step by step.
+     *
+     * @param system the units to calculate in
+     * @return the lines; unmodifiable
+     */
+    public List<CalculationStep> explainIn(UnitSystem system) {
+        return LineExplanation.of(this, system);
     }
 }

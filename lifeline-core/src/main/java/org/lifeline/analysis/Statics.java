@@ -70,7 +70,10 @@ public final class Statics {
         List<LoadPosition> positions = new ArrayList<>();
         for (int i = 0; i < hooks.size(); i++) {
             positions.add(LineEquilibrium.position(
-                    model, hooks.get(i), loads.get(i).place().span(), loads.get(i).force()));
+                    model,
+                    hooks.get(i),
+                    loads.get(i).place().span(),
+                    loads.get(i).force()));
         }
         return LineEquilibrium.of(model, t, positions);
     }

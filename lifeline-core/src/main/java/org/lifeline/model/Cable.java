@@ -36,6 +36,18 @@ public final class Cable {
         this.dampingTime = b.dampingTime;
     }
 
+    private Cable(Cable c, LoadElongation elongation, double breakingStrength) {
+        this.name = c.name;
+        this.diameter = c.diameter;
+        this.massPerLength = c.massPerLength;
+        this.weightPerLength = c.weightPerLength;
+        this.elongation = elongation;
+        this.breakingStrength = breakingStrength;
+        this.terminationEfficiency = c.terminationEfficiency;
+        this.thermalExpansion = c.thermalExpansion;
+        this.dampingTime = c.dampingTime;
+    }
+
     /**
      * Starts a cable.
      *
@@ -126,6 +138,28 @@ public final class Cable {
      */
     public OptionalDouble dampingTime() {
         return optional(dampingTime);
+    }
+
+    /**
+     * The same cable with another elongation under load.
+     *
+     * @param value tension against strain
+     * @return the new cable
+     */
+    public Cable withElongation(LoadElongation value) {
+        return new Cable(this, value, breakingStrength);
+    }
+
+    /**
+     * The same cable with another minimum breaking strength.
+     *
+     * @param value strength [N], above zero
+     * @return the new cable
+     * @throws org.lifeline.base.InvalidInputException if it is not above zero
+     */
+    public Cable withBreakingStrength(double value) {
+        new Violations().positive("minimumBreakingStrength", value, "N").throwIfAny();
+        return new Cable(this, elongation, value);
     }
 
     private static OptionalDouble optional(double value) {

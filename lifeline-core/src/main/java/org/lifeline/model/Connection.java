@@ -90,6 +90,30 @@ public final class Connection {
     }
 
     /**
+     * The same subsystem with all forces multiplied, on both sides of its force range; extensions stay.
+     *
+     * @param factor factor on every force and stiffness [-], above zero
+     * @return the new subsystem
+     * @throws org.lifeline.base.InvalidInputException if the factor is not above zero
+     */
+    public Connection withForcesScaled(double factor) {
+        return new Connection(kind, length, clearanceCurve.scaled(factor), maximumCurve.scaled(factor));
+    }
+
+    /**
+     * The same subsystem with another length.
+     *
+     * @param value taut length, or for a self-retracting device the lock-up distance [m], not negative
+     * @return the new subsystem
+     * @throws org.lifeline.base.InvalidInputException if the length is negative
+     */
+    public Connection withLength(double value) {
+        return new Connection(kind, value, clearanceCurve, maximumCurve);
+    }
+
+    /**
+     * Which kind of subsystem this is.
+     * /**
      * Which kind of subsystem this is.
      *
      * @return the kind

@@ -5,6 +5,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.function.UnaryOperator;
 import org.jspecify.annotations.Nullable;
 import org.lifeline.base.Violations;
 
@@ -110,6 +111,21 @@ public final class Fall {
         Builder b = builder(id).at(value);
         b.fallers.addAll(fallers);
         b.hanging.addAll(hanging);
+        b.freeFall = freeFall;
+        return b.build();
+    }
+
+    /**
+     * The same fall with its workers replaced.
+     *
+     * @param change what replaces each of those who fall and hang
+     * @return the new fall
+     * @throws org.lifeline.base.InvalidInputException if the new workers cannot fall like this
+     */
+    public Fall withWorkers(UnaryOperator<Worker> change) {
+        Builder b = builder(id).at(place);
+        fallers.forEach(w -> b.faller(change.apply(w)));
+        hanging.forEach(each -> b.hanging(change.apply(each.worker()), each.place()));
         b.freeFall = freeFall;
         return b.build();
     }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.UnaryOperator;
 import org.jspecify.annotations.Nullable;
 import org.lifeline.base.InvalidInputException;
 import org.lifeline.base.Point;
@@ -162,6 +163,29 @@ public final class Lifeline {
     public Lifeline withInstalled(Installed value) {
         Builder b = toBuilder();
         return b.installed(value).build();
+    }
+
+    /**
+     * The same line with its supports replaced.
+     *
+     * @param change what replaces each support
+     * @return the new line
+     * @throws InvalidInputException if the new supports do not make a line
+     */
+    public Lifeline withSupports(UnaryOperator<Support> change) {
+        Builder b = toBuilder();
+        b.supports.replaceAll(change);
+        return b.build();
+    }
+
+    /**
+     * The same line with another cable.
+     *
+     * @param value the cable
+     * @return the new line
+     */
+    public Lifeline withCable(Cable value) {
+        return toBuilder().cable(value).build();
     }
 
     /**

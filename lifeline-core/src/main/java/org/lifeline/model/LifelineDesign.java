@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.function.UnaryOperator;
 import org.jspecify.annotations.Nullable;
 import org.lifeline.base.Violation;
 import org.lifeline.base.Violations;
@@ -104,6 +105,72 @@ public final class LifelineDesign {
      */
     public ModelFactors modelFactors() {
         return modelFactors;
+    }
+
+    /**
+     * A builder that starts from this design.
+     *
+     * @return a builder with all parts of this design
+     */
+    public Builder toBuilder() {
+        Builder b = builder(title).line(line).clearance(clearance).modelFactors(modelFactors);
+        b.temperatures.addAll(temperatures);
+        b.workers.addAll(workers);
+        b.falls.addAll(falls);
+        return b;
+    }
+
+    /**
+     * The same design with another line.
+     *
+     * @param value the line
+     * @return the new design
+     * @throws org.lifeline.base.InvalidInputException if a fall does not lie on it
+     */
+    public LifelineDesign withLine(Lifeline value) {
+        return toBuilder().line(value).build();
+    }
+
+    /**
+     * The same design at other temperatures in service.
+     *
+     * @param values temperatures, each [°C]; that of installation if there is none
+     * @return the new design
+     * @throws org.lifeline.base.InvalidInputException if one is out of range
+     */
+    public LifelineDesign withTemperatures(List<Double> values) {
+        Builder b = toBuilder();
+        b.temperatures.clear();
+        b.temperatures.addAll(values);
+        return b.build();
+    }
+
+    /**
+     * The same design with its workers replaced, in the list of workers and in every fall.
+     *
+     * @param change what replaces each worker
+     * @return the new design
+     * @throws org.lifeline.base.InvalidInputException if the new workers do not fit the falls
+     */
+    public LifelineDesign withWorkers(UnaryOperator<Worker> change) {
+        Builder b = toBuilder();
+        b.workers.replaceAll(change);
+        b.falls.replaceAll(f -> f.withWorkers(change));
+        return b.build();
+    }
+
+    /**
+     * The same design with other falls.
+     *
+     * @param values the falls; none for a search for the worst place
+     * @return the new design
+     * @throws org.lifeline.base.InvalidInputException if one does not lie on the line
+     */
+    public LifelineDesign withFalls(List<Fall> values) {
+        Builder b = toBuilder();
+        b.falls.clear();
+        b.falls.addAll(values);
+        return b.build();
     }
 
     /** Collects the parts of a design. Not thread-safe. */

@@ -138,7 +138,8 @@ public final class LoadingCurve {
                 : curves.stream().mapToDouble(LoadingCurve::stopStiffness).sum();
         double first =
                 curves.stream().mapToDouble(LoadingCurve::activationForce).sum();
-        double soft = curves.stream().mapToDouble(LoadingCurve::initialStiffness).sum();
+        double soft =
+                curves.stream().mapToDouble(LoadingCurve::initialStiffness).sum();
         return new LoadingCurve(x, f, stop, new double[] {first, soft});
     }
 
@@ -160,7 +161,7 @@ public final class LoadingCurve {
                     end ? 0 : (corners.get(i + 1).force - a.force) / (corners.get(i + 1).extension - a.extension);
             double x = k > slope ? (a.force - slope * a.extension) / (k - slope) : Double.POSITIVE_INFINITY;
             if (end ? x <= a.extension : x < corners.get(i + 1).extension) {
-                list.add(new Corner(x, k * x));
+                list.add(new Corner(x, a.force + slope * (x - a.extension)));
             }
         }
         v.require(
@@ -182,6 +183,20 @@ public final class LoadingCurve {
     }
 
     /**
+     * The same curve with all forces multiplied; extensions stay.
+     *
+     * @param factor factor on every force and stiffness [-], above zero
+     * @return the new curve
+     * @throws org.lifeline.base.InvalidInputException if the factor is not above zero
+     */
+    public LoadingCurve scaled(double factor) {
+        new Violations().positive("factor", factor, "").throwIfAny();
+        double[] f = Arrays.stream(force).map(each -> each * factor).toArray();
+        return new LoadingCurve(
+                extension, f, stopStiffness * factor, new double[] {activation * factor, initialStiffness * factor});
+    }
+
+    /**
      * Force at an extension.
      *
      * @param x extension [m], not negative
@@ -198,6 +213,9 @@ public final class LoadingCurve {
         int i = 1;
         while (x > extension[i]) {
             i++;
+        }
+        if (x == extension[i]) {
+            return force[i];
         }
         double share = (x - extension[i - 1]) / (extension[i] - extension[i - 1]);
         return force[i - 1] + share * (force[i] - force[i - 1]);
@@ -292,9 +310,12 @@ public final class LoadingCurve {
      *
      * @param piece number of the piece, from 0
      * @param x extension [m]
-     * @return force [N]
+     * @return force [N]; infinite beyond a rigid stop
      */
     public double forceOnPiece(int piece, double x) {
+        if (x == extension[piece]) {
+            return force[piece]; // a rigid stop has no other force on its line
+        }
         return force[piece] + slopeOfPiece(piece) * (x - extension[piece]);
     }
 
@@ -358,6 +379,15 @@ public final class LoadingCurve {
      */
     public double activationForce() {
         return activation;
+    }
+
+    /**
+     * The straight piece on which deployment begins.
+     *
+     * @return number of the piece, from 0: the second one where an elastic rise comes first
+     */
+    public int firstYieldPiece() {
+        return activation > 0 && force[0] == 0 ? 1 : 0;
     }
 
     /**

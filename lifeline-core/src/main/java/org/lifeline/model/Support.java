@@ -21,10 +21,20 @@ public final class Support {
     private final double capacity;
 
     private Support(Support s, Stiffness stiffness, @Nullable InlineAbsorber absorber, double capacity) {
+        this(s, s.position, s.passage, stiffness, absorber, capacity);
+    }
+
+    private Support(
+            Support s,
+            Point position,
+            Passage passage,
+            Stiffness stiffness,
+            @Nullable InlineAbsorber absorber,
+            double capacity) {
         this.id = s.id;
         this.end = s.end;
-        this.position = s.position;
-        this.passage = s.passage;
+        this.position = position;
+        this.passage = passage;
         this.stiffness = stiffness;
         this.inlineAbsorber = absorber;
         this.capacity = capacity;
@@ -103,6 +113,38 @@ public final class Support {
     public Support withCapacity(double force) {
         new Violations().positive("capacity", force, "N").throwIfAny();
         return new Support(this, stiffness, inlineAbsorber, force);
+    }
+
+    /**
+     * The same support at another place.
+     *
+     * @param value as-installed position
+     * @return the new support
+     * @throws org.lifeline.base.InvalidInputException if a coordinate is not finite
+     */
+    public Support withPosition(Point value) {
+        new Violations()
+                .require(value.isFinite(), "position", value.toString(), "must be three finite numbers")
+                .throwIfAny();
+        return new Support(this, value, passage, stiffness, inlineAbsorber, capacity);
+    }
+
+    /**
+     * The same intermediate anchor with another passage.
+     *
+     * @param value how the cable passes
+     * @return the new support
+     * @throws org.lifeline.base.InvalidInputException if this is an end anchor, which holds the cable
+     */
+    public Support withPassage(Passage value) {
+        new Violations()
+                .require(
+                        !end,
+                        "passage",
+                        value.toString(),
+                        "an end anchor holds the cable; only an intermediate anchor is passed")
+                .throwIfAny();
+        return new Support(this, position, value, stiffness, inlineAbsorber, capacity);
     }
 
     /**

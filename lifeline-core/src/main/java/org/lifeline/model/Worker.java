@@ -109,6 +109,43 @@ public final class Worker {
         return offset;
     }
 
+    /**
+     * A builder that starts from this worker.
+     *
+     * @param name name of the new worker; the same id stands for a changed version of this one
+     * @return a builder with everything of this worker but the name
+     */
+    public Builder toBuilder(String name) {
+        return builder(name)
+                .mass(mass)
+                .walkingLevel(walkingLevel)
+                .attachmentHeight(attachmentHeight)
+                .attachment(attachment)
+                .connection(connection)
+                .offset(offset);
+    }
+
+    /**
+     * The same worker with another mass.
+     *
+     * @param value mass [kg], above zero
+     * @return the new worker
+     * @throws org.lifeline.base.InvalidInputException if the mass is not above zero
+     */
+    public Worker withMass(double value) {
+        return toBuilder(id).mass(value).build();
+    }
+
+    /**
+     * The same worker with another connecting subsystem.
+     *
+     * @param value the connection
+     * @return the new worker
+     */
+    public Worker withConnection(Connection value) {
+        return toBuilder(id).connection(value).build();
+    }
+
     /** Collects what is known of a worker. Not thread-safe. */
     public static final class Builder {
         private final String id;

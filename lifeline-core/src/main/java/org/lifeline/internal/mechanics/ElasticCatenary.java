@@ -125,19 +125,41 @@ final class ElasticCatenary {
         kxz = 0;
         kyz = 0;
         kzz = 0;
+        if (s < 0) {
+            // Newton's method may try a negative length: the same integrals the other way round.
+            walk(tx, ty, h2, v2, v1, -s, w);
+            negate();
+        } else {
+            walk(tx, ty, h2, v1, v2, s, w);
+        }
+    }
+
+    private void walk(double tx, double ty, double h2, double from, double to, double s, double w) {
         double left = s;
-        double va = v1;
+        double va = from;
         while (left > 0) {
-            double vb = nextCorner(h2, va, v2);
-            double part = vb == v2 || w == 0 ? left : Math.min(left, (vb - va) / w);
+            double vb = nextCorner(h2, va, to);
+            double part = vb == to || w == 0 ? left : Math.min(left, (vb - va) / w);
             if (part >= left) {
-                vb = v2;
+                vb = to;
                 part = left;
             }
             addPiece(tx, ty, h2, va, vb, part, w);
             left -= part;
             va = vb;
         }
+    }
+
+    private void negate() {
+        dx = -dx;
+        dy = -dy;
+        dz = -dz;
+        kxx = -kxx;
+        kxy = -kxy;
+        kyy = -kyy;
+        kxz = -kxz;
+        kyz = -kyz;
+        kzz = -kzz;
     }
 
     /** The vertical component, above va and at most v2, at which the tension next passes a corner of the curve. */

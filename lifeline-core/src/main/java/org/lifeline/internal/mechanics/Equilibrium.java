@@ -13,6 +13,7 @@ import org.lifeline.model.LoadingCurve;
 final class Equilibrium {
     private static final int NEWTON_STEPS = 60;
     private static final int MODE_ROUNDS = 200;
+    private static final int PATIENCE = 60;
     private static final double STEP_TOLERANCE = 1e-10;
     private static final double ROUNDING = 4e-15;
 
@@ -197,13 +198,13 @@ final class Equilibrium {
     boolean changeModes(LineState s, LineState past, int round) {
         boolean changed = false;
         for (int i = 1; i < system.spans; i++) {
-            if (!system.clamped[i] && system.friction[i] > 0) {
-                changed |= changePassage(s, past, i, round);
+            if (!system.clamped[i]) {
+                changed |= changeJam(s, i) || (system.friction[i] > 0 && changePassage(s, past, i, round));
             }
         }
         for (int j = 0; j < system.loads; j++) {
             if (s.active[j] && !system.gripped[j] && s.mode[j] != LineState.FOLLOWS) {
-                changed |= changeLoad(s, j);
+                changed |= changeLoad(s, j, round);
             }
         }
         for (int e = 0; e < 2; e++) {
@@ -220,8 +221,40 @@ final class Equilibrium {
         return Math.abs(system.logRatio(s, support)) - system.friction[support] * system.turned(s, support);
     }
 
+    /** A gripped load cannot be drawn over a support: the cable jams there until it is pulled the other way. */
+    private boolean changeJam(LineState s, int i) {
+        int mode = s.passage[i];
+        if (Math.abs(mode) == 2) {
+            double limit = system.friction[i] == 0 ? 0 : system.friction[i] * system.turned(s, i);
+            double ratio = system.logRatio(s, i);
+            boolean away = mode == LineState.JAMMED_BACK ? ratio > limit + 1e-10 : ratio < -limit - 1e-10;
+            if (away) {
+                s.passage[i] = mode == LineState.JAMMED_BACK || system.friction[i] == 0
+                        ? LineState.RUNS_ON
+                        : LineState.RUNS_BACK;
+            }
+            return away;
+        }
+        double most = system.mostSlip(s, i);
+        if (s.slip[i] > most) {
+            s.passage[i] = LineState.JAMMED_BACK;
+            s.slip[i] = most;
+            return true;
+        }
+        double least = system.leastSlip(s, i);
+        if (s.slip[i] < least) {
+            s.passage[i] = LineState.JAMMED_ON;
+            s.slip[i] = least;
+            return true;
+        }
+        return false;
+    }
+
     private boolean changePassage(LineState s, LineState past, int i, int round) {
         int mode = s.passage[i];
+        if (Math.abs(mode) == 2) {
+            return false;
+        }
         if (mode == LineState.STUCK) {
             double slack = 1e-10 * (1 + round / 20);
             if (excess(s, i) > slack) {
@@ -240,7 +273,7 @@ final class Equilibrium {
         return false;
     }
 
-    private boolean changeLoad(LineState s, int j) {
+    private boolean changeLoad(LineState s, int j, int round) {
         double low = system.bound(s, j, false);
         double high = system.bound(s, j, true);
         switch (s.mode[j]) {
@@ -256,12 +289,22 @@ final class Equilibrium {
                 return false;
             }
             case LineState.AT_START, LineState.AT_END -> {
+                if (round > PATIENCE) {
+                    // At an anchor with friction a load may fit neither on the support nor just beside it, since the
+                    // cable turns by another angle in the two places; then it stays on the support.
+                    return false;
+                }
                 boolean atStart = s.mode[j] == LineState.AT_START;
                 double pull = system.pull(s, j);
                 double slack = 1e-9 * (system.beforeLoad(s, j) + s.force[j]);
                 if (atStart ? pull < -Math.abs(slack) : pull > Math.abs(slack)) {
-                    if (atStart && system.restSupport(s, j) >= 0) {
+                    int rest = system.restSupport(s, j);
+                    if (atStart && rest >= 0) {
                         s.tension[3 * system.loadSpan[j] + 2] -= system.groupForce(s, j);
+                    }
+                    if (rest > 0 && rest < system.spans && system.friction[rest] > 0 && !system.clamped[rest]) {
+                        // The cable now turns by another angle at the anchor: it holds there until the new limit.
+                        s.passage[rest] = LineState.STUCK;
                     }
                     s.mode[j] = LineState.RUNNING;
                     return true;
@@ -308,7 +351,7 @@ final class Equilibrium {
                 s.extension[e] = past.extension[e];
                 return true;
             }
-            if (piece > 0 && s.extension[e] < curve.pieceStart(piece)) {
+            if (piece > curve.firstYieldPiece() && s.extension[e] < curve.pieceStart(piece)) {
                 s.piece[e] = piece - 1;
                 return true;
             }
@@ -318,8 +361,9 @@ final class Equilibrium {
         double limit = resistance(a, s, e);
         if (tension > limit * (1 + 1e-12)) {
             s.yielding[e] = true;
-            s.extension[e] = Math.max(s.extension[e], curve.nearExtension(limit));
-            s.piece[e] = Math.min(curve.piece(s.extension[e]), lastPiece(curve));
+            int first = curve.firstYieldPiece();
+            s.piece[e] = Math.max(first, Math.min(curve.piece(s.yielded[e]), lastPiece(curve)));
+            s.extension[e] = Math.max(s.extension[e], Math.max(s.yielded[e], curve.pieceStart(s.piece[e])));
             return true;
         }
         return false;

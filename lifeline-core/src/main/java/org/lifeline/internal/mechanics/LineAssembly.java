@@ -276,7 +276,7 @@ final class LineAssembly {
     private void assemblePassage(LineState s, int support, boolean tangent) {
         int row = sys.slipIndex(support);
         int mode = s.passage[support];
-        if (mode == LineState.STUCK) {
+        if (Math.abs(mode) != 1) {
             put(row, 0, 1);
             if (tangent) {
                 matrix.add(row, row, 1);
@@ -424,7 +424,7 @@ final class LineAssembly {
     }
 
     private void passageByEnd(LineState s, int support, double[] out) {
-        if (s.passage[support] == LineState.STUCK) {
+        if (Math.abs(s.passage[support]) != 1) {
             return;
         }
         int i = support - 1;

@@ -105,15 +105,34 @@ public final class LineModel {
      *
      * @param span span from 0
      * @param station horizontal distance from the span's first support, as installed [m]
-     * @param gripped true if it holds the material point that hangs at the station as installed
+     * @param gripped true if it holds the material point that hangs at the station as installed; where that has run out
+     *     of the span meanwhile, the one that hangs at the station now
      * @return the load
      */
     public Load hook(int span, double station, boolean gripped) {
-        double coordinate = gripped ? coordinateAt(bare, installed, span, station) : lowestCoordinate(span);
+        double coordinate = gripped ? grippedCoordinate(span, station) : lowestCoordinate(span);
         Load load = new Load(span, gripped, coordinate);
         loads.add(load);
         rebuild();
         return load;
+    }
+
+    private double grippedCoordinate(int span, double station) {
+        double coordinate = coordinateAt(bare, installed, span, station);
+        double low = state.slip[span];
+        double high = system.length[span] + state.slip[span + 1];
+        if (coordinate > low && coordinate < high) {
+            return coordinate;
+        }
+        double sum = low;
+        for (Piece piece : pieces(span)) {
+            double run = runTo(span, station, piece.start());
+            if (run <= runTo(piece)) {
+                return sum + piece.lengthAtRun(Math.max(run, 0)) / state.thermal;
+            }
+            sum += piece.length() / state.thermal;
+        }
+        return high;
     }
 
     /** Makes a new system in which the loads stand in their present order along the cable. */
@@ -220,9 +239,18 @@ public final class LineModel {
      * @param force its weight [N]
      */
     public void hang(Load load, double force) {
+        LineState before = state.copy();
         activate(load);
         int j = load.index;
-        advance("line under a hanging weight of " + force + " N", (s, share) -> s.force[j] = share * force);
+        try {
+            advance("line under a hanging weight of " + force + " N", (s, share) -> s.force[j] = share * force);
+        } catch (NoEquilibriumException e) {
+            // Slower, but it follows every slip and passes places at which the line gives way.
+            state.set(before);
+            LoadPath path =
+                    new LoadPath(this, load, line.supports().get(0).position().z(), force);
+            path.advance(force, p -> Double.POSITIVE_INFINITY, 0);
+        }
     }
 
     /** Something that changes with a share from 0 to 1. */
@@ -264,9 +292,22 @@ public final class LineModel {
         note(e);
     }
 
-    static NoEquilibriumException failure(String what, double share, Equilibrium e) {
+    NoEquilibriumException failure(String what, double share, Equilibrium e) {
         return new NoEquilibriumException(
-                what, share, new Convergence(e.iterations, e.residual, Equilibrium.TOLERANCE));
+                what + reason(), share, new Convergence(e.iterations, e.residual, Equilibrium.TOLERANCE));
+    }
+
+    /** What is known of the last state that explains a failure. */
+    private String reason() {
+        for (int i = 0; i <= system.spans; i++) {
+            double moved = displacement(i).magnitude();
+            double near = Math.min(system.chord[Math.max(0, i - 1)], system.chord[Math.min(system.spans - 1, i)]);
+            if (moved > 0.4 * near) {
+                return "; anchor " + line.supports().get(i).id() + " has been pulled " + moved
+                        + " m out of place, toward the next anchor " + near + " m away: it is too soft for this load";
+            }
+        }
+        return "";
     }
 
     void note(Equilibrium e) {
@@ -395,26 +436,29 @@ public final class LineModel {
      * @return the point
      */
     public Point pointAtStation(int span, double station) {
+        List<Piece> pieces = pieces(span);
+        for (Piece piece : pieces) {
+            double run = runTo(span, station, piece.start());
+            if (run <= runTo(piece)) {
+                return piece.at(piece.lengthAtRun(Math.max(run, 0)));
+            }
+        }
+        return pieces.get(pieces.size() - 1).end();
+    }
+
+    /** Horizontal distance, along a span's present direction, from a point of the span to a station as installed. */
+    private double runTo(int span, double station, Point from) {
         Point a = support(span);
         Point b = support(span + 1);
         double run = a.horizontalDistance(b);
         double ux = (b.x() - a.x()) / run;
         double uy = (b.y() - a.y()) / run;
-        double shift = (a.x() - system.px[span]) * ux + (a.y() - system.py[span]) * uy;
-        double want = station - shift;
-        List<Piece> pieces = pieces(span);
-        Point start = pieces.get(0).start();
-        double gone = (start.x() - a.x()) * ux + (start.y() - a.y()) * uy;
-        for (int k = 0; k < pieces.size(); k++) {
-            Piece piece = pieces.get(k);
-            double length = (piece.end().x() - piece.start().x()) * ux
-                    + (piece.end().y() - piece.start().y()) * uy;
-            if (want <= gone + length || k == pieces.size() - 1) {
-                return piece.atRun(Math.min(Math.max(want - gone, 0), length));
-            }
-            gone += length;
-        }
-        throw new IllegalStateException("unreachable: a span has at least one piece");
+        return station - (from.x() - system.px[span]) * ux - (from.y() - system.py[span]) * uy;
+    }
+
+    /** Horizontal distance from the start of a piece to its end. */
+    private static double runTo(Piece piece) {
+        return piece.start().horizontalDistance(piece.end());
     }
 
     /**

@@ -14,6 +14,11 @@ final class LineState {
     /** The cable runs through the support toward the span before it (T before is higher). */
     static final int RUNS_BACK = -1;
 
+    /** A gripped load behind the support has come up to it: no more cable runs toward the start. */
+    static final int JAMMED_BACK = -2;
+    /** A gripped load before the support has come up to it: no more cable runs toward the end. */
+    static final int JAMMED_ON = 2;
+
     /** A load that holds a material point. */
     static final int GRIPPED = 0;
     /** A load that is free to run and does. */

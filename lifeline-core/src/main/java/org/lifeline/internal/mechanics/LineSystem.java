@@ -18,6 +18,9 @@ import org.lifeline.model.Support;
  * <p>Works in arrays made once. Not thread-safe.
  */
 final class LineSystem {
+    /** Share of an end span that an in-line absorber can draw over the next anchor before the cable's end jams. */
+    private static final double USED_UP = 0.999;
+
     final int spans;
     final double weight;
     final LoadElongation law;
@@ -260,6 +263,34 @@ final class LineSystem {
             }
         }
         return atEnd ? length[span] + s.slip[span + 1] : s.slip[span];
+    }
+
+    /**
+     * Largest slip at an intermediate support: where the first gripped load behind it, or the cable's end at an in-line
+     * absorber, comes up to it.
+     */
+    double mostSlip(LineState s, int support) {
+        for (int j = firstLoad[support]; j < firstLoad[support + 1]; j++) {
+            if (s.active[j] && gripped[j]) {
+                return s.coordinate[j];
+            }
+        }
+        boolean endsAtAbsorber = support == spans - 1 && absorbers[1] != null;
+        return endsAtAbsorber ? USED_UP * length[support] : Double.POSITIVE_INFINITY;
+    }
+
+    /**
+     * Least slip at an intermediate support: where the last gripped load before it, or the cable's end at an in-line
+     * absorber, comes up to it.
+     */
+    double leastSlip(LineState s, int support) {
+        for (int j = firstLoad[support] - 1; j >= firstLoad[support - 1]; j--) {
+            if (s.active[j] && gripped[j]) {
+                return s.coordinate[j] - length[support - 1];
+            }
+        }
+        boolean endsAtAbsorber = support == 1 && absorbers[0] != null;
+        return endsAtAbsorber ? -USED_UP * length[0] : Double.NEGATIVE_INFINITY;
     }
 
     boolean boundIsSupport(LineState s, int load, boolean atEnd) {

@@ -4,7 +4,6 @@ import java.util.Arrays;
 import java.util.function.ToDoubleFunction;
 import org.jspecify.annotations.Nullable;
 import org.lifeline.base.NoEquilibriumException;
-import org.lifeline.internal.numeric.Roots;
 import org.lifeline.model.InlineAbsorber;
 import org.lifeline.model.LoadElongation;
 
@@ -20,9 +19,9 @@ import org.lifeline.model.LoadElongation;
  */
 public final class LoadPath {
     private static final int MOST_STEPS = 20_000;
+    private static final int ROOT_STEPS = 200;
+    private static final double ROOT_TOLERANCE = 1e-14;
     private static final double EVENT = 1e-7;
-    private static final double[] GAUSS = {0.5 - Math.sqrt(0.15), 0.5, 0.5 + Math.sqrt(0.15)};
-    private static final double[] GAUSS_WEIGHT = {5 / 18.0, 8 / 18.0, 5 / 18.0};
 
     private final LineModel model;
     private final LineSystem system;
@@ -31,50 +30,14 @@ public final class LoadPath {
     private final boolean friction;
     private final double startEnergy;
     private final double startHeight;
+    private final double scale;
     private final double tolerance;
     private double suggested;
+    private double peak;
+    private boolean gaveWay;
 
-    private Node now;
-    private Node next;
-
-    /** A point of the path. */
-    private static final class Node {
-        final LineState state;
-        final double[] tangent;
-        final double[] slipRate;
-        final double[] drop;
-        final double[] dropRate;
-        boolean hasTangent;
-        double force;
-        double descent;
-        double descentRate;
-        double energy;
-        double heat;
-        double pathWork;
-
-        Node(LineSystem s) {
-            state = new LineState(s.spans, s.loads);
-            tangent = new double[s.unknowns()];
-            slipRate = new double[s.spans + 1];
-            drop = new double[s.spans + 1];
-            dropRate = new double[s.spans + 1];
-        }
-
-        void set(Node n) {
-            state.set(n.state);
-            System.arraycopy(n.tangent, 0, tangent, 0, tangent.length);
-            System.arraycopy(n.slipRate, 0, slipRate, 0, slipRate.length);
-            System.arraycopy(n.drop, 0, drop, 0, drop.length);
-            System.arraycopy(n.dropRate, 0, dropRate, 0, dropRate.length);
-            hasTangent = n.hasTangent;
-            force = n.force;
-            descent = n.descent;
-            descentRate = n.descentRate;
-            energy = n.energy;
-            heat = n.heat;
-            pathWork = n.pathWork;
-        }
-    }
+    private PathNode now;
+    private PathNode next;
 
     /**
      * A path that starts at the model's current state.
@@ -95,16 +58,21 @@ public final class LoadPath {
         for (int i = 1; i < system.spans; i++) {
             rough |= system.friction[i] > 0 && !system.clamped[i];
         }
-        this.friction = rough;
+        // In-line absorbers do not give back what they had: where the tension at an end can fall again while the load
+        // grows, because of another absorber or another load, the way is followed as it is with friction.
+        boolean first = system.absorbers[0] != null;
+        boolean second = system.absorbers[1] != null;
+        this.friction = rough || (first && second) || ((first || second) && system.loads > 1);
         this.startHeight = startHeight;
+        this.scale = energyScale;
         this.tolerance = 2e-8 * energyScale;
         this.startEnergy = before.line() + before.hanging();
-        this.now = new Node(system);
-        this.next = new Node(system);
+        this.now = new PathNode(system);
+        this.next = new PathNode(system);
         now.state.set(model.state());
         now.force = 0;
         if (!equilibrium.solve(now.state, now.state.copy())) {
-            throw LineModel.failure("line at the start of the fall", 0, equilibrium);
+            throw model.failure("line at the start of the fall", 0, equilibrium);
         }
         finish(now, null);
         this.suggested = Double.NaN;
@@ -117,6 +85,24 @@ public final class LoadPath {
      */
     public double force() {
         return now.force;
+    }
+
+    /**
+     * Largest force so far on the path: above {@link #force} only while the line gives way.
+     *
+     * @return force [N]
+     */
+    public double peakForce() {
+        return Math.max(now.force, peak);
+    }
+
+    /**
+     * Tells whether the line gave way somewhere on the path, at a force that fell while the load went down.
+     *
+     * @return true if it did
+     */
+    public boolean gaveWay() {
+        return gaveWay;
     }
 
     /**
@@ -147,13 +133,13 @@ public final class LoadPath {
     }
 
     /**
-     * Work done by the load, by quadrature over the steps taken; meaningful where an anchor has friction, since only then
-     * steps are kept short.
+     * Work done by the load, by quadrature over the steps taken.
      *
-     * @return ∫P dδ [J]
+     * @return ∫P dδ [J]; NaN unless an anchor has friction, since only then steps are kept short, and NaN where the line
+     *     gave way
      */
     public double pathWork() {
-        return now.pathWork;
+        return friction && !gaveWay ? now.pathWork : Double.NaN;
     }
 
     /**
@@ -172,7 +158,7 @@ public final class LoadPath {
      * @return the exception
      */
     public NoEquilibriumException hopeless(String what) {
-        return LineModel.failure(what, 0, equilibrium);
+        return model.failure(what, 0, equilibrium);
     }
 
     /**
@@ -203,13 +189,19 @@ public final class LoadPath {
                 failures++;
                 reach = (Double.isNaN(reached) ? to - now.force : reached - now.force)
                         * (Double.isNaN(reached) ? 0.25 : Math.max(0.2, 0.9 * Math.pow(tolerance / error, 0.2)));
-                if (failures > 400 || reach < 1e-12 * target) {
-                    throw LineModel.failure("line under the arrest load", now.force / target, equilibrium);
+                if (Double.isNaN(reached) && (failures > 400 || reach < 1e-7 * target)) {
+                    if (giveWay(gap, watchFrom)) {
+                        return true;
+                    }
+                    failures = 0;
+                    reach = 1e-3 * target;
                 }
                 continue;
             }
+            // A step that cannot be made short enough is a jump, as when a load leaves an anchor with friction.
+            gaveWay |= friction && error > tolerance;
             if (reached > watchFrom && gapAt(next, gap) < 0) {
-                root(gap, Math.max(now.force, watchFrom), reached);
+                root(gap, watchFrom, reached);
                 return true;
             }
             double done = reached - now.force;
@@ -222,14 +214,79 @@ public final class LoadPath {
                 reach = Math.max(target - now.force, 0);
             }
             if (++steps > MOST_STEPS) {
-                throw LineModel.failure("line under the arrest load", now.force / target, equilibrium);
+                throw model.failure("line under the arrest load", now.force / target, equilibrium);
+            }
+        }
+        return false;
+    }
+
+    /**
+     * Passes a place at which the line cannot carry more where it is: the load goes down at a falling force until the
+     * line carries again. The descent is prescribed there and the force follows.
+     *
+     * @return true if the root of the gap was met on the way
+     */
+    private boolean giveWay(ToDoubleFunction<LoadPath> gap, double watchFrom) {
+        gaveWay = true;
+        peak = Math.max(peak, now.force);
+        double span = system.chord[system.loadSpan[load]];
+        double drop = 1e-4 * span;
+        int failures = 0;
+        while (now.force <= peak * (1 + 1e-9)) {
+            if (!descend(now.descent + drop)) {
+                drop *= 0.25;
+                if (++failures > 200 || drop < 1e-13 * span || now.descent > 1e3 * span) {
+                    throw model.failure("line that gives way under the arrest load", 0, equilibrium);
+                }
+                continue;
+            }
+            if (peak > watchFrom && gapAt(next, gap) < 0) {
+                double low = now.descent;
+                double high = next.descent;
+                for (int k = 0; k < 100 && high - low > 1e-13 * span; k++) {
+                    double middle = 0.5 * (low + high);
+                    if (descend(middle) && gapAt(next, gap) >= 0) {
+                        swap();
+                        low = now.descent;
+                    } else {
+                        high = middle;
+                    }
+                }
+                return true;
+            }
+            swap();
+            drop = Math.min(1.5 * drop, 0.02 * span);
+        }
+        return false;
+    }
+
+    /** Takes one step into {@link #next}, to a descent; the force is found with the state. */
+    private boolean descend(double descent) {
+        double want = startHeight - system.pz[0] - descent;
+        DescentControl control = new DescentControl(system, equilibrium, load);
+        next.state.set(now.state);
+        for (int round = 0; round < 50; round++) {
+            if (!control.solve(next.state, want)) {
+                return false;
+            }
+            if (!equilibrium.changeModes(next.state, now.state, round)) {
+                next.force = next.state.force[load];
+                finish(next, now);
+                double fall = next.descent - now.descent;
+                next.pathWork = now.pathWork + 0.5 * (now.force + next.force) * fall;
+                next.heat = now.heat;
+                for (int i = 1; i < system.spans; i++) {
+                    double moved = next.state.slip[i] - now.state.slip[i];
+                    next.heat -= 0.5 * next.state.thermal * moved * (drop(now.state, i) + drop(next.state, i));
+                }
+                return true;
             }
         }
         return false;
     }
 
     private void swap() {
-        Node t = now;
+        PathNode t = now;
         now = next;
         next = t;
         publish();
@@ -241,50 +298,82 @@ public final class LoadPath {
         equilibrium.iterations = 0;
     }
 
-    private double gapAt(Node node, ToDoubleFunction<LoadPath> gap) {
-        Node keep = now;
+    private double gapAt(PathNode node, ToDoubleFunction<LoadPath> gap) {
+        PathNode keep = now;
         now = node;
         double value = gap.applyAsDouble(this);
         now = keep;
         return value;
     }
 
-    private void root(ToDoubleFunction<LoadPath> gap, double low, double high) {
-        Node best = new Node(system);
-        double[] from = {low};
-        double force = Roots.bracketed(
-                "force at which the fall is arrested",
-                f -> {
-                    solveAt(f);
-                    double value = gapAt(next, gap);
-                    if (value >= 0 && f >= from[0]) {
-                        best.set(next);
-                        from[0] = f;
-                    }
-                    return value;
-                },
-                low,
-                high);
-        solveAt(force);
-        swap();
-    }
-
-    private void solveAt(double force) {
-        if (force == now.force) {
-            next.set(now);
-            return;
-        }
-        double reached = step(force);
-        if (Double.isNaN(reached) || reached < force) {
-            // The step to here was accepted in one go before; a shorter one fails only by rounding at an event.
-            next.state.set(now.state);
-            next.state.force[load] = force;
-            if (!equilibrium.solve(next.state, now.state)) {
-                throw LineModel.failure("line under the arrest load", now.force / force, equilibrium);
+    /**
+     * Goes to the root of the gap, which lies between the current point, or the force from which the gap is looked at,
+     * and a force beyond it. Each point at which the gap is not yet below zero becomes the current point, so that the
+     * path is followed and not jumped. Regula falsi with the Illinois weight, and halving where it stalls.
+     */
+    private void root(ToDoubleFunction<LoadPath> gap, double watchFrom, double beyond) {
+        while (now.force < watchFrom) {
+            if (Double.isNaN(step(watchFrom))) {
+                throw model.failure("line under the arrest load", now.force / watchFrom, equilibrium);
             }
-            next.force = force;
-            finish(next, now);
+            swap();
         }
+        double lowGap = gapAt(now, gap);
+        double high = beyond;
+        double highGap = gapAt(next, gap);
+        if (next.force != beyond) {
+            highGap = -lowGap;
+        }
+        double width = high - now.force;
+        boolean halve = false;
+        for (int k = 0; k < ROOT_STEPS; k++) {
+            double low = now.force;
+            if (lowGap <= ROOT_TOLERANCE * scale) {
+                return;
+            }
+            if (high - low <= 1e-13 * high) {
+                double left = gapAt(now, gap);
+                if (left > 1e-10 * scale && giveWay(gap, watchFrom)) {
+                    return;
+                }
+                if (left <= 1e-10 * scale || high - low <= 1e-15 * high) {
+                    return;
+                }
+            }
+            double share = halve ? 0.5 : lowGap / (lowGap - highGap);
+            double to = low + share * (high - low);
+            if (!(to > low && to < high)) {
+                to = 0.5 * (low + high);
+            }
+            double reached = step(to);
+            for (int tries = 0; Double.isNaN(reached) && tries < 40; tries++) {
+                to = low + 0.25 * (to - low);
+                reached = step(to);
+            }
+            if (Double.isNaN(reached)) {
+                throw model.failure("line under the arrest load", low / high, equilibrium);
+            }
+            double value = gapAt(next, gap);
+            if (value >= 0) {
+                swap();
+                lowGap = value;
+                highGap = k > 0 ? 0.5 * highGap : highGap;
+            } else {
+                high = reached;
+                highGap = value;
+                if (-value <= ROOT_TOLERANCE * scale) {
+                    swap();
+                    return;
+                }
+                lowGap = k > 0 ? 0.5 * lowGap : lowGap;
+                if (k % 3 == 2) {
+                    lowGap = gapAt(now, gap);
+                }
+            }
+            halve = high - now.force > 0.5 * width;
+            width = high - now.force;
+        }
+        throw model.failure("force at which the fall is arrested", now.force / high, equilibrium);
     }
 
     /**
@@ -428,7 +517,7 @@ public final class LoadPath {
     }
 
     /** Completes a point: descent, energies, tangent, and what the step from the point before adds. */
-    private void finish(Node node, @Nullable Node before) {
+    private void finish(PathNode node, @Nullable PathNode before) {
         LineEnergy e = LineEnergies.of(system, node.state);
         double height = system.pz[0] + height(node.state);
         node.descent = startHeight - height;
@@ -444,7 +533,7 @@ public final class LoadPath {
         finishRates(node);
         if (before != null) {
             double step = node.force - before.force;
-            node.pathWork += quadrature(step, new double[] {before.force, 1, node.force, 1}, new double[] {
+            node.pathWork += PathQuadrature.integral(step, new double[] {before.force, 1, node.force, 1}, new double[] {
                 before.descent, before.descentRate, node.descent, node.descentRate
             });
             for (int i = 1; i < system.spans; i++) {
@@ -452,29 +541,13 @@ public final class LoadPath {
                 double to = node.state.slip[i];
                 if (from != to && system.friction[i] > 0) {
                     node.heat -= node.state.thermal
-                            * quadrature(
+                            * PathQuadrature.integral(
                                     step,
                                     new double[] {before.drop[i], before.dropRate[i], node.drop[i], node.dropRate[i]},
                                     new double[] {from, before.slipRate[i], to, node.slipRate[i]});
                 }
             }
         }
-    }
-
-    /** ∫f dg over a step, f and g cubic in the force by values and slopes at both ends. */
-    private static double quadrature(double step, double[] f, double[] g) {
-        double sum = 0;
-        for (int k = 0; k < 3; k++) {
-            double u = GAUSS[k];
-            double a = 1 - u;
-            double value = f[0] * (1 + 2 * u) * a * a
-                    + f[1] * step * u * a * a
-                    + f[2] * u * u * (3 - 2 * u)
-                    - f[3] * step * u * u * a;
-            double slope = 6 * u * a * (g[2] - g[0]) + step * (g[1] * a * (1 - 3 * u) + g[3] * u * (3 * u - 2));
-            sum += GAUSS_WEIGHT[k] * value * slope;
-        }
-        return sum;
     }
 
     private double stepError() {
@@ -486,7 +559,7 @@ public final class LoadPath {
         return Math.abs(byEnergy - byPath);
     }
 
-    private boolean tangent(Node node) {
+    private boolean tangent(PathNode node) {
         if (!equilibrium.assembly.assemble(node.state, true)) {
             return false;
         }
@@ -509,7 +582,7 @@ public final class LoadPath {
     }
 
     /** Rates of descent, slip and tension drop by the force, by central differences along the tangent. */
-    private void finishRates(Node node) {
+    private void finishRates(PathNode node) {
         double h = 1e-4 * Math.max(node.force, 0.1);
         LineState a = node.state.copy();
         LineState b = node.state.copy();

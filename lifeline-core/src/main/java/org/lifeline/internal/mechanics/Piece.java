@@ -70,17 +70,17 @@ public record Piece(
         return at(s, start());
     }
 
-    /** The point at a horizontal distance from the start. */
-    Point atRun(double run) {
+    /** The unstretched length from the start at which the piece has gone a horizontal distance. */
+    double lengthAtRun(double run) {
         Vector3 t = begin.tension();
         double h = t.horizontal();
         double low = 0;
         double high = length;
         double total = (end.x() - start().x()) * t.x() / h + (end.y() - start().y()) * t.y() / h;
         if (!(total > 0)) {
-            return start();
+            return 0;
         }
-        double s = length * run / total;
+        double s = length * Math.min(1, run / total);
         ElasticCatenary c = new ElasticCatenary(law);
         for (int k = 0; k < 100; k++) {
             c.evaluate(t.x(), t.y(), t.z(), s, weight);
@@ -99,6 +99,6 @@ public record Piece(
             }
             s = next;
         }
-        return at(s);
+        return s;
     }
 }

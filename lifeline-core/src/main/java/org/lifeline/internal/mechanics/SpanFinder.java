@@ -17,6 +17,12 @@ final class SpanFinder {
     private static final double TOLERANCE = 1e-14;
     private static final int ITERATIONS = 60;
 
+    /**
+     * Least scale of a sag's error, in chords: a sag must weigh as much as its own size, or the line search puts the fit
+     * of the ends before it and creeps; below this it drowns in the rounding of the ends.
+     */
+    private static final double LEAST_SAG_SCALE = 1e-5;
+
     /** What is known. */
     enum Known {
         START_TENSION,
@@ -85,10 +91,55 @@ final class SpanFinder {
         if (!estimate(known, value)) {
             return false;
         }
+        try {
+            return refine(known, value);
+        } catch (NoEquilibriumException e) {
+            return fromLight(known, value);
+        }
+    }
+
+    /** The span found by letting the weight grow from almost nothing, where the first estimate is too far off. */
+    private boolean fromLight(Known known, double value) {
+        double step = 0.05;
+        double share = step;
+        SpanFinder light = new SpanFinder(law, w * share, run, rise);
+        if (!light.find(known, value)) {
+            return false;
+        }
+        while (share < 1) {
+            double next = Math.min(1, share + step);
+            SpanFinder trial = new SpanFinder(law, w * next, run, rise);
+            trial.h = light.h;
+            trial.v = light.v;
+            trial.s = light.s;
+            boolean found;
+            try {
+                found = trial.refine(known, value);
+            } catch (NoEquilibriumException e) {
+                step *= 0.5;
+                if (step < 1e-6) {
+                    throw e;
+                }
+                continue;
+            }
+            if (!found) {
+                return false;
+            }
+            light = trial;
+            share = next;
+        }
+        h = light.h;
+        v = light.v;
+        s = light.s;
+        return true;
+    }
+
+    private boolean refine(Known known, double value) {
         double scale =
                 switch (known) {
                     case START_TENSION, HORIZONTAL_TENSION -> value;
-                    case SAG, UNSTRETCHED_LENGTH -> chord;
+                    case SAG -> Math.max(value, LEAST_SAG_SCALE * chord);
+                    case UNSTRETCHED_LENGTH -> chord;
                 };
         double worst = residual(known, value, scale);
         for (int i = 0; i < ITERATIONS; i++) {

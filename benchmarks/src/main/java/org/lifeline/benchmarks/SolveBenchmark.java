@@ -1,0 +1,111 @@
+package org.lifeline.benchmarks;
+
+import java.util.List;
+import java.util.concurrent.TimeUnit;
+import org.lifeline.analysis.AppliedLoad;
+import org.lifeline.analysis.ArrestResult;
+import org.lifeline.analysis.EnergyBalance;
+import org.lifeline.analysis.LineEquilibrium;
+import org.lifeline.analysis.Statics;
+import org.lifeline.model.Attachment;
+import org.lifeline.model.Fall;
+import org.lifeline.model.Lifeline;
+import org.lifeline.model.Place;
+import org.openjdk.jmh.annotations.Benchmark;
+import org.openjdk.jmh.annotations.BenchmarkMode;
+import org.openjdk.jmh.annotations.Fork;
+import org.openjdk.jmh.annotations.Measurement;
+import org.openjdk.jmh.annotations.Mode;
+import org.openjdk.jmh.annotations.OutputTimeUnit;
+import org.openjdk.jmh.annotations.Scope;
+import org.openjdk.jmh.annotations.State;
+import org.openjdk.jmh.annotations.Warmup;
+
+/** One solve through the public API against the bare kernel. */
+@State(Scope.Thread)
+@BenchmarkMode(Mode.AverageTime)
+@OutputTimeUnit(TimeUnit.NANOSECONDS)
+@Warmup(iterations = 4, time = 1)
+@Measurement(iterations = 5, time = 1)
+@Fork(1)
+public class SolveBenchmark {
+    private final BareKernel kernel = new BareKernel();
+    private final Lifeline single = Lines.loadedSpan();
+    private final List<AppliedLoad> load = List.of(new AppliedLoad(Place.of(1, 0.37 * 30), Attachment.GRIPPED, 6000));
+    private final Fall absorbed = Lines.fall(1, 11, Lines.absorber());
+    private final Fall unabsorbed = Lines.fall(1, 11, Lines.plain());
+    private final Lifeline five = Lines.spans(5, false);
+    private final Lifeline fiveRough = Lines.spans(5, true);
+    private final Lifeline hundred = Lines.spans(100, false);
+    private final Fall inThird = Lines.fall(3, 5, Lines.absorber());
+
+    /**
+     * The bare kernel, K.
+     *
+     * @return horizontal tension [N]
+     */
+    @Benchmark
+    public double kernel() {
+        return kernel.solve(6000, 0.37);
+    }
+
+    /**
+     * A loaded single span at rest.
+     *
+     * @return the equilibrium
+     */
+    @Benchmark
+    public LineEquilibrium staticSpan() {
+        return Statics.withDefaults().solve(single, load);
+    }
+
+    /**
+     * Energy balance of a single span, the absorber deploying.
+     *
+     * @return the arrest
+     */
+    @Benchmark
+    public ArrestResult singleDeploying() {
+        return EnergyBalance.withDefaults().solve(single, absorbed);
+    }
+
+    /**
+     * Energy balance of a single span without an absorber.
+     *
+     * @return the arrest
+     */
+    @Benchmark
+    public ArrestResult singleNoAbsorber() {
+        return EnergyBalance.withDefaults().solve(single, unabsorbed);
+    }
+
+    /**
+     * Energy balance of five spans that run freely.
+     *
+     * @return the arrest
+     */
+    @Benchmark
+    public ArrestResult fiveFree() {
+        return EnergyBalance.withDefaults().solve(five, inThird);
+    }
+
+    /**
+     * Energy balance of five spans with friction, elastic ends and an in-line absorber.
+     *
+     * @return the arrest
+     */
+    @Benchmark
+    public ArrestResult fiveFriction() {
+        return EnergyBalance.withDefaults().solve(fiveRough, inThird);
+    }
+
+    /**
+     * Energy balance of a hundred spans that run freely.
+     *
+     * @return the arrest
+     */
+    @Benchmark
+    public ArrestResult hundredFree() {
+        return EnergyBalance.withDefaults().solve(hundred, inThird);
+    }
+}

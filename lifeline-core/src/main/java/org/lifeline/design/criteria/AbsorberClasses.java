@@ -1,0 +1,65 @@
+package org.lifeline.design.criteria;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.lifeline.design.envelope.Interval;
+import org.lifeline.model.DeploymentForce;
+import org.lifeline.model.LoadingCurve;
+import org.lifeline.model.Worker;
+
+/** Every worker's mass and absorber fit one of the classes E4 and E6. */
+final class AbsorberClasses implements Rule {
+    private static final List<Kind> KINDS =
+            List.of(new Kind("E4", Interval.of(45, 115), 6e3), new Kind("E6", Interval.of(90, 175), 8e3));
+
+    /** A class: masses [kg], highest deployment force when wet or frozen [N]. */
+    private record Kind(String name, Interval masses, double force) {}
+
+    @Override
+    public Check check(String title, Situation s) {
+        List<Check> workers = new ArrayList<>();
+        for (Worker w : s.design().workers()) {
+            boolean alone = s.design().workers().size() == 1;
+            List<Check> kinds = new ArrayList<>();
+            for (Kind k : KINDS) {
+                String at = title + ": " + k.name;
+                double heavy = alone ? s.extremes().masses().high() : w.mass();
+                double light = alone ? s.extremes().masses().low() : w.mass();
+                kinds.add(Check.all(
+                        at,
+                        List.of(
+                                Check.of(at, Item.of(w.id(), heavy), most("workerMass", k.masses.high(), "kg"), true),
+                                Check.of(at, Item.of(w.id(), light), least("workerMass", k.masses.low(), "kg"), true),
+                                Check.of(at, Item.of(w.id(), force(w)), most("deploymentForce", k.force, "N"), true))));
+            }
+            workers.add(Check.any("one of the classes", kinds));
+        }
+        return Check.all("every worker", workers);
+    }
+
+    /** Highest force of the absorber before its stop [N]. */
+    private static double force(Worker w) {
+        List<LoadingCurve.Corner> corners =
+                w.connection().curve(DeploymentForce.MAXIMUM).corners();
+        return corners.get(corners.size() - 1).force();
+    }
+
+    private static Limit most(String demand, double value, String unit) {
+        return new Limit(demand, Sense.AT_MOST, value, unit);
+    }
+
+    private static Limit least(String demand, double value, String unit) {
+        return new Limit(demand, Sense.AT_LEAST, value, unit);
+    }
+
+    @Override
+    public List<Limit> limits() {
+        List<Limit> list = new ArrayList<>();
+        for (Kind k : KINDS) {
+            list.add(least("workerMass", k.masses.low(), "kg"));
+            list.add(most("workerMass", k.masses.high(), "kg"));
+            list.add(most("deploymentForce", k.force, "N"));
+        }
+        return List.copyOf(list);
+    }
+}

@@ -1,0 +1,237 @@
+package org.lifeline.design.criteria;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+import org.lifeline.design.envelope.Extreme;
+
+/**
+ * What came of comparing a demand with a capacity; or of several such checks of which all, or any, have to be met.
+ *
+ * <p>Demand over capacity: for a limit that must not be exceeded the computed value over the limit, for a strength, a
+ * clearance or another thing that must be large enough what is needed over what is there. At most 1 means met.
+ *
+ * <p>Immutable and thread-safe.
+ */
+public final class Check {
+    /** Shares that are equal but for rounding count as met. */
+    private static final double ROUNDING = 1e-12;
+
+    private final String title;
+    private final Status status;
+    private final double demand;
+    private final double capacity;
+    private final String unit;
+    private final @Nullable Extreme governing;
+    private final String reason;
+    private final List<Check> parts;
+
+    private Check(Builder b) {
+        this.title = b.title;
+        this.status = b.status;
+        this.demand = b.demand;
+        this.capacity = b.capacity;
+        this.unit = b.unit;
+        this.governing = b.governing;
+        this.reason = b.reason;
+        this.parts = List.copyOf(b.parts);
+    }
+
+    private static final class Builder {
+        private final String title;
+        private Status status = Status.NOT_EVALUATED;
+        private double demand = Double.NaN;
+        private double capacity = Double.NaN;
+        private String unit = "-";
+        private @Nullable Extreme governing;
+        private String reason = "";
+        private List<Check> parts = List.of();
+
+        Builder(String title) {
+            this.title = title;
+        }
+
+        Builder from(Check worst) {
+            demand = worst.demand;
+            capacity = worst.capacity;
+            unit = worst.unit;
+            governing = worst.governing;
+            return this;
+        }
+    }
+
+    /** A comparison of one value with a limit. */
+    static Check of(String title, Item item, Limit limit, boolean everyCase) {
+        Builder b = new Builder(item.label().isEmpty() ? title : title + " (" + item.label() + ")");
+        if (item.isMissing()) {
+            b.reason = item.label().isEmpty() ? item.reason() : item.label() + ": " + item.reason();
+            return new Check(b);
+        }
+        boolean most = limit.sense() == Sense.AT_MOST;
+        b.demand = most ? item.shownValue() : item.shownLimit(limit.value());
+        b.capacity = most ? item.shownLimit(limit.value()) : item.shownValue();
+        b.unit = item.unit(limit.unit());
+        b.governing = item.extreme().orElse(null);
+        b.status = ratio(b.demand, b.capacity) <= 1 + ROUNDING ? Status.MET : Status.NOT_MET;
+        if (b.status == Status.MET && b.governing != null && !everyCase) {
+            b.status = Status.NOT_EVALUATED;
+            b.reason = "met in the cases that could be computed, but not every case could be";
+        }
+        return new Check(b);
+    }
+
+    /** A check that could not be made. */
+    static Check missing(String title, String reason) {
+        Builder b = new Builder(title);
+        b.reason = reason;
+        return new Check(b);
+    }
+
+    /** Several checks, all of which have to be met. */
+    static Check all(String title, List<Check> parts) {
+        return combine(title, parts, true);
+    }
+
+    /** Several checks, one of which has to be met. */
+    static Check any(String title, List<Check> parts) {
+        return combine(title, parts, false);
+    }
+
+    private static Check combine(String title, List<Check> parts, boolean all) {
+        if (parts.size() == 1) {
+            return parts.get(0);
+        }
+        Builder b = new Builder(title);
+        b.parts = parts;
+        Comparator<Check> byRatio = Comparator.comparingDouble(c -> c.ratio());
+        Optional<Check> worst = parts.stream()
+                .filter(c -> !Double.isNaN(c.ratio()))
+                .reduce((x, y) -> (byRatio.compare(x, y) < 0) == all ? y : x);
+        worst.ifPresent(b::from);
+        boolean met = all
+                ? !parts.isEmpty() && parts.stream().allMatch(c -> c.status == Status.MET)
+                : parts.stream().anyMatch(c -> c.status == Status.MET);
+        boolean failed = all
+                ? parts.stream().anyMatch(c -> c.status == Status.NOT_MET)
+                : parts.stream().allMatch(c -> c.status == Status.NOT_MET) && !parts.isEmpty();
+        b.status = met ? Status.MET : failed ? Status.NOT_MET : Status.NOT_EVALUATED;
+        if (b.status == Status.NOT_EVALUATED) {
+            b.reason = parts.isEmpty()
+                    ? "there is nothing to check"
+                    : parts.stream()
+                            .filter(c -> c.status == Status.NOT_EVALUATED)
+                            .map(Check::reason)
+                            .distinct()
+                            .collect(Collectors.joining("; "));
+        }
+        return new Check(b);
+    }
+
+    private static double ratio(double demand, double capacity) {
+        if (Double.isNaN(demand) || Double.isNaN(capacity)) {
+            return Double.NaN;
+        }
+        return capacity > 0
+                ? demand / capacity
+                : demand > 0 ? Double.POSITIVE_INFINITY : capacity < 0 ? demand / capacity : 0;
+    }
+
+    /**
+     * What was checked.
+     *
+     * @return the title
+     */
+    public String title() {
+        return title;
+    }
+
+    /**
+     * What came of it.
+     *
+     * @return the status
+     */
+    public Status status() {
+        return status;
+    }
+
+    /**
+     * The demand; of several checks, that of the one that governs.
+     *
+     * @return demand [unit of the check]; NaN where it could not be evaluated
+     */
+    public double demand() {
+        return demand;
+    }
+
+    /**
+     * The capacity; of several checks, that of the one that governs.
+     *
+     * @return capacity [unit of the check]; NaN where it could not be evaluated
+     */
+    public double capacity() {
+        return capacity;
+    }
+
+    /**
+     * Unit of demand and capacity.
+     *
+     * @return SI unit, {@code "-"} for bare numbers
+     */
+    public String unit() {
+        return unit;
+    }
+
+    /**
+     * Demand over capacity.
+     *
+     * @return ratio [-], at most 1 when met; infinite where there is no capacity at all; NaN where nothing could be
+     *     evaluated
+     */
+    public double ratio() {
+        return ratio(demand, capacity);
+    }
+
+    /**
+     * The arrest that governs.
+     *
+     * @return value and case; empty for a fact of the design
+     */
+    public Optional<Extreme> governing() {
+        return Optional.ofNullable(governing);
+    }
+
+    /**
+     * Why the check was not evaluated.
+     *
+     * @return the reason; empty when it was
+     */
+    public String reason() {
+        return reason;
+    }
+
+    /**
+     * The checks that this one is made of.
+     *
+     * @return the parts; empty for a single comparison; unmodifiable
+     */
+    public List<Check> parts() {
+        return parts;
+    }
+
+    /**
+     * The single comparisons that this check is made of.
+     *
+     * @return at least one; unmodifiable
+     */
+    public List<Check> leaves() {
+        if (parts.isEmpty()) {
+            return List.of(this);
+        }
+        List<Check> list = new ArrayList<>();
+        parts.forEach(p -> list.addAll(p.leaves()));
+        return List.copyOf(list);
+    }
+}

@@ -1,0 +1,103 @@
+package org.lifeline.design.criteria;
+
+import java.util.List;
+import org.lifeline.base.Violations;
+import org.lifeline.design.envelope.Extremes;
+
+/**
+ * A criterion: what is compared with what, and where that comes from.
+ *
+ * <p>Immutable and thread-safe. Built-in criteria are in {@link Criteria}; {@link #stated} makes one of a design's own.
+ */
+public final class Criterion {
+    private final String id;
+    private final String title;
+    private final Source source;
+    private final Rule rule;
+
+    Criterion(String id, String title, Source source, Rule rule) {
+        this.id = id;
+        this.title = title;
+        this.source = source;
+        this.rule = rule;
+    }
+
+    /**
+     * A limit that the design states itself.
+     *
+     * @param id name of the criterion, not blank
+     * @param demand what is limited
+     * @param limit the limit [unit of the demand]; at most or at least, as {@link Demand#sense()} says
+     * @param citation where the limit comes from
+     * @return the criterion
+     * @throws org.lifeline.base.InvalidInputException if the id is blank, or the limit is not finite or negative
+     */
+    public static Criterion stated(String id, Demand demand, double limit, String citation) {
+        boolean signed = demand.unit().equals("m") && demand.sense() == Sense.AT_LEAST;
+        Violations v = new Violations();
+        v.require(!id.isBlank(), "id", '"' + id + '"', "must not be blank");
+        if (signed) {
+            v.finite("capacity", limit, demand.unit());
+        } else {
+            v.positive("capacity", limit, demand.unit());
+        }
+        v.throwIfAny();
+        String title = demand.key()
+                + (demand.sense() == Sense.AT_MOST ? " at most " : " at least ")
+                + limit
+                + (demand.unit().equals("-") ? "" : " " + demand.unit());
+        return new Criterion(
+                id, title, new Source(citation, Jurisdiction.DESIGN, Mark.STATED), Rule.limit(demand, limit));
+    }
+
+    /**
+     * Name of the criterion, as it stands in a design file.
+     *
+     * @return the id
+     */
+    public String id() {
+        return id;
+    }
+
+    /**
+     * What it asks for, in words.
+     *
+     * @return the title
+     */
+    public String title() {
+        return title;
+    }
+
+    /**
+     * Where it comes from.
+     *
+     * @return document and clause, jurisdiction, mark
+     */
+    public Source source() {
+        return source;
+    }
+
+    /**
+     * The comparisons in it, as data. How they are joined (all, any, for each worker) stands in the title.
+     *
+     * @return at least one; unmodifiable
+     */
+    public List<Limit> limits() {
+        return rule.limits();
+    }
+
+    /**
+     * Checks the criterion against the worst values of a design.
+     *
+     * @param extremes worst values, of stated falls or of an envelope
+     * @return demand, capacity, ratio and the case that governs
+     */
+    public CriterionResult check(Extremes extremes) {
+        return new CriterionResult(this, rule.check(title, new Situation(extremes)));
+    }
+
+    @Override
+    public String toString() {
+        return id + ": " + title;
+    }
+}

@@ -1,0 +1,129 @@
+package org.lifeline.design.criteria;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.lifeline.design.envelope.Extreme;
+
+/**
+ * What a criterion says of a design: a ratio of demand to capacity for a qualified person to judge.
+ *
+ * <p>Immutable and thread-safe.
+ */
+public final class CriterionResult {
+    private final Criterion criterion;
+    private final Check check;
+
+    CriterionResult(Criterion criterion, Check check) {
+        this.criterion = criterion;
+        this.check = check;
+    }
+
+    /**
+     * The criterion.
+     *
+     * @return the criterion, with its source
+     */
+    public Criterion criterion() {
+        return criterion;
+    }
+
+    /**
+     * The whole check, with its parts.
+     *
+     * @return the check
+     */
+    public Check check() {
+        return check;
+    }
+
+    /**
+     * What came of it.
+     *
+     * @return met, not met or not evaluated
+     */
+    public Status status() {
+        return check.status();
+    }
+
+    /**
+     * Tells whether demand exceeds capacity nowhere.
+     *
+     * @return true only if everything the criterion asks for was evaluated and met
+     */
+    public boolean isMet() {
+        return status() == Status.MET;
+    }
+
+    /**
+     * The demand that governs.
+     *
+     * @return demand [unit of the result]; NaN where nothing could be evaluated
+     */
+    public double demand() {
+        return check.demand();
+    }
+
+    /**
+     * The capacity that governs.
+     *
+     * @return capacity [unit of the result]; NaN where nothing could be evaluated
+     */
+    public double capacity() {
+        return check.capacity();
+    }
+
+    /**
+     * Unit of demand and capacity.
+     *
+     * @return SI unit, {@code "-"} for bare numbers
+     */
+    public String unit() {
+        return check.unit();
+    }
+
+    /**
+     * Demand over capacity where it governs.
+     *
+     * @return ratio [-], at most 1 when met; NaN where nothing could be evaluated
+     */
+    public double ratio() {
+        return check.ratio();
+    }
+
+    /**
+     * The arrest that governs.
+     *
+     * @return value and case; empty where a fact of the design governs
+     */
+    public Optional<Extreme> governing() {
+        return check.governing();
+    }
+
+    /**
+     * Why it was not evaluated.
+     *
+     * @return the reason; empty when it was
+     */
+    public String reason() {
+        return check.reason();
+    }
+
+    /**
+     * The single comparisons.
+     *
+     * @return at least one; unmodifiable
+     */
+    public List<Check> comparisons() {
+        return check.leaves();
+    }
+
+    @Override
+    public String toString() {
+        String numbers = Double.isNaN(ratio())
+                ? ""
+                : String.format(Locale.ROOT, " %.4g / %.4g %s = %.3f", demand(), capacity(), unit(), ratio());
+        return criterion.id() + ": " + status() + numbers + (reason().isEmpty() ? "" : " (" + reason() + ")") + " ["
+                + criterion.source().mark().words() + "]";
+    }
+}

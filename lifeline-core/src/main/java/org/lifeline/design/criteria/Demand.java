@@ -1,0 +1,201 @@
+package org.lifeline.design.criteria;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import org.lifeline.design.envelope.Quantity;
+
+/**
+ * What a criterion compares with its limit: a quantity of the arrests at its worst, or a fact of the design.
+ *
+ * <p>Immutable and thread-safe.
+ */
+public final class Demand {
+    /** Strength over load, of the cable and of every anchor; the smallest is the worst. */
+    public static final Demand STRENGTH_FACTOR =
+            new Demand("strengthFactor", "-", Sense.AT_LEAST, DesignFacts.of(Strengths::all));
+    /** Minimum breaking strength with its termination over the largest tension. */
+    public static final Demand CABLE_STRENGTH_FACTOR =
+            new Demand("cableStrengthFactor", "-", Sense.AT_LEAST, DesignFacts.of(Strengths::cable));
+    /** Capacity over load of every anchor; the smallest is the worst. */
+    public static final Demand ANCHOR_STRENGTH_FACTOR =
+            new Demand("anchorStrengthFactor", "-", Sense.AT_LEAST, DesignFacts.of(Strengths::anchors));
+    /** Stated capacity of every anchor [N]; the smallest is the worst. */
+    public static final Demand ANCHOR_CAPACITY =
+            new Demand("anchorCapacity", "N", Sense.AT_LEAST, DesignFacts.of(s -> Strengths.capacities(s, x -> true)));
+    /** Stated capacity of the end anchors [N]; the smaller is the worst. */
+    public static final Demand END_ANCHOR_CAPACITY = new Demand(
+            "endAnchorCapacity", "N", Sense.AT_LEAST, DesignFacts.of(s -> Strengths.capacities(s, x -> x.isEnd())));
+    /** Stated capacity of the intermediate anchors [N]; the smallest is the worst. */
+    public static final Demand INTERMEDIATE_ANCHOR_CAPACITY = new Demand(
+            "intermediateAnchorCapacity",
+            "N",
+            Sense.AT_LEAST,
+            DesignFacts.of(s -> Strengths.capacities(s, x -> !x.isEnd())));
+    /** Diameter of the cable [m]. */
+    public static final Demand CABLE_DIAMETER =
+            new Demand("cableDiameter", "m", Sense.AT_LEAST, DesignFacts.of(DesignFacts::diameter));
+    /** Horizontal length of every span [m]; the longest is the worst. */
+    public static final Demand SPAN_LENGTH =
+            new Demand("spanLength", "m", Sense.AT_MOST, DesignFacts.of(DesignFacts::spans));
+    /** Horizontal distance along the line between the end anchors [m]. */
+    public static final Demand LINE_LENGTH =
+            new Demand("lineLength", "m", Sense.AT_MOST, DesignFacts.of(DesignFacts::length));
+    /** Number of spans. */
+    public static final Demand SPANS =
+            new Demand("spans", "-", Sense.AT_MOST, DesignFacts.of(DesignFacts::numberOfSpans));
+    /**
+     * Slope of the installed cable: sag over half the horizontal length of the span, that of the straight line from a
+     * support to the lowest point of a level span [-]; the smallest is the worst.
+     */
+    public static final Demand INITIAL_SLOPE =
+            new Demand("initialSlope", "-", Sense.AT_LEAST, DesignFacts.of(s -> DesignFacts.sags(s, 2)));
+    /** Sag of the installed cable over the horizontal length of the span [-]; the smallest is the worst. */
+    public static final Demand INITIAL_SAG_RATIO =
+            new Demand("initialSagRatio", "-", Sense.AT_LEAST, DesignFacts.of(s -> DesignFacts.sags(s, 1)));
+    /** Angle of the chord of every span from the horizontal [rad]; the steepest is the worst. */
+    public static final Demand CHORD_ANGLE =
+            new Demand("chordAngle", "rad", Sense.AT_MOST, DesignFacts.of(DesignFacts::chords));
+    /** Number of workers on the line. */
+    public static final Demand WORKERS =
+            new Demand("workers", "-", Sense.AT_MOST, DesignFacts.of(DesignFacts::workers));
+    /** Most workers in one span. */
+    public static final Demand WORKERS_IN_ONE_SPAN =
+            new Demand("workersInOneSpan", "-", Sense.AT_MOST, DesignFacts.of(DesignFacts::workersInOneSpan));
+    /** Mass of the heaviest worker with clothing and tools [kg]. */
+    public static final Demand WORKER_MASS =
+            new Demand("workerMass", "kg", Sense.AT_MOST, DesignFacts.of(DesignFacts::heaviest));
+    /** Share of the intermediate anchors that hold the cable fast [-]. */
+    public static final Demand FIXED_POSTS =
+            new Demand("fixedPosts", "-", Sense.AT_LEAST, DesignFacts.of(DesignFacts::fixedPosts));
+    /** Span length over (40/11)(H − 4 m), H the height of the lower support above what lies below [-]. */
+    public static final Demand SPAN_FOR_HEIGHT =
+            new Demand("spanForHeight", "-", Sense.AT_MOST, DesignFacts.of(DesignFacts::spanForHeight));
+    /** Lowest point of a falling worker against the top of what lies below, without any margin [m]. */
+    public static final Demand FREE_HEIGHT =
+            new Demand("freeHeight", "m", Sense.AT_LEAST, DesignFacts.of(DesignFacts::freeHeight));
+
+    private static final List<Demand> OF_THE_DESIGN = List.of(
+            STRENGTH_FACTOR,
+            CABLE_STRENGTH_FACTOR,
+            ANCHOR_STRENGTH_FACTOR,
+            ANCHOR_CAPACITY,
+            END_ANCHOR_CAPACITY,
+            INTERMEDIATE_ANCHOR_CAPACITY,
+            CABLE_DIAMETER,
+            SPAN_LENGTH,
+            LINE_LENGTH,
+            SPANS,
+            INITIAL_SLOPE,
+            INITIAL_SAG_RATIO,
+            CHORD_ANGLE,
+            WORKERS,
+            WORKERS_IN_ONE_SPAN,
+            WORKER_MASS,
+            FIXED_POSTS,
+            SPAN_FOR_HEIGHT,
+            FREE_HEIGHT);
+
+    private final String key;
+    private final String unit;
+    private final Sense sense;
+    private final Function<Situation, List<Item>> items;
+
+    private Demand(String key, String unit, Sense sense, Function<Situation, List<Item>> items) {
+        this.key = key;
+        this.unit = unit;
+        this.sense = sense;
+        this.items = items;
+    }
+
+    /**
+     * The worst value of a quantity of the arrests. A clearance margin is to be at least its limit, everything else at most.
+     *
+     * @param quantity the quantity
+     * @return the demand
+     * @throws IllegalArgumentException for the required elevation: elevations have no ratio; use the clearance margin
+     */
+    public static Demand of(Quantity quantity) {
+        if (quantity == Quantity.REQUIRED_ELEVATION) {
+            throw new IllegalArgumentException("an elevation is no demand; use " + Quantity.CLEARANCE_MARGIN.key());
+        }
+        return new Demand(
+                quantity.key(),
+                quantity.unit(),
+                quantity.largestIsWorst() ? Sense.AT_MOST : Sense.AT_LEAST,
+                s -> List.of(DesignFacts.quantity(s, quantity)));
+    }
+
+    /**
+     * The largest force on one support [N].
+     *
+     * @param supportId the support
+     * @return the demand
+     */
+    public static Demand loadOnSupport(String supportId) {
+        return new Demand("supportLoad", "N", Sense.AT_MOST, s -> List.of(DesignFacts.support(s, supportId)));
+    }
+
+    /**
+     * The demand of a name in a design file.
+     *
+     * @param key for example {@code "endAnchorLoad"} or {@code "strengthFactor"}
+     * @return the demand, if there is one
+     */
+    public static Optional<Demand> ofKey(String key) {
+        return all().stream().filter(d -> d.key.equals(key)).findFirst();
+    }
+
+    /**
+     * All demands: the quantities of the arrests, then the facts of the design.
+     *
+     * @return the demands; unmodifiable
+     */
+    public static List<Demand> all() {
+        List<Demand> list = new ArrayList<>();
+        for (Quantity q : Quantity.values()) {
+            if (q != Quantity.REQUIRED_ELEVATION) {
+                list.add(of(q));
+            }
+        }
+        list.addAll(OF_THE_DESIGN);
+        return List.copyOf(list);
+    }
+
+    /**
+     * The name in design and result files.
+     *
+     * @return the key
+     */
+    public String key() {
+        return key;
+    }
+
+    /**
+     * The SI unit of a limit on this demand.
+     *
+     * @return {@code "N"}, {@code "m"}, {@code "kg"}, {@code "rad"}, or {@code "-"} for a bare number
+     */
+    public String unit() {
+        return unit;
+    }
+
+    /**
+     * Which side of a limit is allowed.
+     *
+     * @return at most for what must stay small, at least for what must be large
+     */
+    public Sense sense() {
+        return sense;
+    }
+
+    List<Item> items(Situation situation) {
+        return items.apply(situation);
+    }
+
+    @Override
+    public String toString() {
+        return key;
+    }
+}

@@ -1,0 +1,65 @@
+package org.lifeline.design.criteria;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.Predicate;
+import org.lifeline.design.envelope.Extreme;
+import org.lifeline.design.envelope.Quantity;
+import org.lifeline.model.Cable;
+import org.lifeline.model.Support;
+
+/** Strengths against loads. */
+final class Strengths {
+    static final String NO_CASE = "no arrest could be computed";
+
+    private Strengths() {}
+
+    static List<Item> all(Situation s) {
+        List<Item> list = new ArrayList<>(cable(s));
+        list.addAll(anchors(s));
+        return list;
+    }
+
+    static List<Item> cable(Situation s) {
+        Cable cable = s.line().cable();
+        OptionalDouble strength = cable.breakingStrength();
+        Optional<Extreme> load = s.extremes().of(Quantity.MAXIMUM_TENSION);
+        if (strength.isEmpty()) {
+            return List.of(Item.missing("cable", "its minimum breaking strength is not given"));
+        }
+        if (load.isEmpty()) {
+            return List.of(Item.missing("cable", NO_CASE));
+        }
+        return List.of(Item.strength("cable", strength.getAsDouble() * cable.terminationEfficiency(), load.get()));
+    }
+
+    static List<Item> anchors(Situation s) {
+        List<Item> list = new ArrayList<>();
+        for (Support each : s.line().supports()) {
+            Optional<Extreme> load = s.extremes().onSupport(each.id());
+            if (each.capacity().isEmpty()) {
+                list.add(Item.missing(each.id(), "its capacity is not given"));
+            } else if (load.isEmpty()) {
+                list.add(Item.missing(each.id(), NO_CASE));
+            } else {
+                list.add(Item.strength(each.id(), each.capacity().getAsDouble(), load.get()));
+            }
+        }
+        return list;
+    }
+
+    static List<Item> capacities(Situation s, Predicate<Support> which) {
+        List<Item> list = new ArrayList<>();
+        for (Support each : s.line().supports()) {
+            if (which.test(each)) {
+                list.add(
+                        each.capacity().isPresent()
+                                ? Item.of(each.id(), each.capacity().getAsDouble())
+                                : Item.missing(each.id(), "its capacity is not given"));
+            }
+        }
+        return list;
+    }
+}

@@ -1,0 +1,55 @@
+package org.lifeline.design.envelope;
+
+import org.lifeline.analysis.ArrestResult;
+import org.lifeline.analysis.EnergyBalance;
+import org.lifeline.model.DeploymentForce;
+import org.lifeline.model.Fall;
+import org.lifeline.model.Lifeline;
+import org.lifeline.model.LifelineDesign;
+import org.lifeline.model.Place;
+
+/** One corner of the ranges: a temperature, a side of the force range, a deviation, and the line that goes with it. */
+final class Corner {
+    private final Lifeline line;
+    private final double temperature;
+    private final DeploymentForce side;
+    private final FallCase.Deviation deviation;
+    private final EnergyBalance analysis;
+
+    Corner(
+            LifelineDesign design,
+            Lifeline line,
+            double temperature,
+            DeploymentForce side,
+            FallCase.Deviation deviation) {
+        this.line = line;
+        this.temperature = temperature;
+        this.side = side;
+        this.deviation = deviation;
+        this.analysis = EnergyBalance.withDefaults()
+                .withTemperature(temperature)
+                .withSide(side)
+                .withClearance(design.clearance());
+    }
+
+    double temperature() {
+        return temperature;
+    }
+
+    FallCase.Deviation deviation() {
+        return deviation;
+    }
+
+    FallCase at(Scene scene, Place place) {
+        return of(scene.fall().at(place));
+    }
+
+    FallCase of(Fall fall) {
+        Fall f = Double.isNaN(deviation.mass()) ? fall : fall.withWorkers(w -> w.withMass(deviation.mass()));
+        return new FallCase(f, temperature, side, deviation);
+    }
+
+    ArrestResult solve(FallCase fallCase) {
+        return analysis.solve(line, fallCase.fall());
+    }
+}

@@ -1,0 +1,134 @@
+package org.lifeline.design.envelope;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.Executor;
+import org.jspecify.annotations.Nullable;
+import org.lifeline.analysis.ArrestResult;
+import org.lifeline.internal.numeric.OrderedWork;
+import org.lifeline.model.DeploymentForce;
+import org.lifeline.model.Fall;
+import org.lifeline.model.LifelineDesign;
+
+/**
+ * A design as it stands: each of its falls at each temperature in service with both deployment forces. A design without
+ * falls has its worst places looked for, per span and over the line, each worker falling alone.
+ *
+ * <p>Immutable and thread-safe.
+ */
+public final class DesignAnalysis {
+    private final @Nullable Executor executor;
+    private final ProgressListener listener;
+
+    private DesignAnalysis(@Nullable Executor executor, ProgressListener listener) {
+        this.executor = executor;
+        this.listener = listener;
+    }
+
+    /**
+     * In the calling thread.
+     *
+     * @return the analysis
+     */
+    public static DesignAnalysis withDefaults() {
+        return new DesignAnalysis(null, ProgressListener.none());
+    }
+
+    /**
+     * The same with its work done on an executor; the calling thread helps and waits.
+     *
+     * @param value the executor
+     * @return the new analysis
+     */
+    public DesignAnalysis withExecutor(Executor value) {
+        return new DesignAnalysis(value, listener);
+    }
+
+    /**
+     * The same with a listener that can end the analysis.
+     *
+     * @param value the listener
+     * @return the new analysis
+     */
+    public DesignAnalysis withProgress(ProgressListener value) {
+        return new DesignAnalysis(executor, value);
+    }
+
+    /**
+     * Analyses a design.
+     *
+     * @param design the design
+     * @return the arrests and what governs
+     * @throws org.lifeline.base.InvalidInputException if the line cannot hang as stated
+     * @throws org.lifeline.base.NoEquilibriumException if the line alone finds no equilibrium
+     */
+    public DesignResult solve(LifelineDesign design) {
+        return design.falls().isEmpty() ? search(design) : stated(design);
+    }
+
+    private DesignResult stated(LifelineDesign design) {
+        List<FallCase> cases = new ArrayList<>();
+        List<Corner> corners = new ArrayList<>();
+        for (Fall fall : design.falls()) {
+            for (double t : design.temperatures()) {
+                for (DeploymentForce side :
+                        new DeploymentForce[] {DeploymentForce.CLEARANCE, DeploymentForce.MAXIMUM}) {
+                    Corner corner = Corners.nominal(design, t, side);
+                    corners.add(corner);
+                    cases.add(corner.of(fall));
+                }
+            }
+        }
+        Measures measures = new Measures(design);
+        Extremes.Collector collector = new Extremes.Collector(design, measures);
+        List<ArrestResult> arrests = new ArrayList<>();
+        List<FailedCase> failures = new ArrayList<>();
+        long done = OrderedWork.run(
+                cases.size(), i -> Attempt.of(corners.get((int) i), cases.get((int) i)), executor, (i, attempt) -> {
+                    if (attempt.arrest() == null) {
+                        failures.add(new FailedCase(attempt.fallCase(), attempt.reason()));
+                    } else {
+                        arrests.add(attempt.arrest());
+                        add(collector, measures, attempt.fallCase(), attempt.arrest());
+                    }
+                    return listener.progress(i + 1, cases.size());
+                });
+        Extremes.Scope scope = Extremes.Scope.of(design, Tolerances.none(), failures, done == cases.size());
+        return new DesignResult(collector.finish(scope), arrests);
+    }
+
+    private static void add(Extremes.Collector collector, Measures measures, FallCase fallCase, ArrestResult arrest) {
+        double[] row = measures.of(arrest);
+        for (int index = 0; index < row.length; index++) {
+            if (!Double.isNaN(row[index])) {
+                collector.add(index, new Curve.Worst(row[index], measures.tolerance(index, row), fallCase, arrest));
+            }
+        }
+    }
+
+    private DesignResult search(LifelineDesign design) {
+        Envelope envelope = Envelope.withDefaults().withAllCorners().withProgress(listener);
+        EnvelopeResult result = (executor == null ? envelope : envelope.withExecutor(executor)).solve(design);
+        Map<ArrestResult, Boolean> distinct = new LinkedHashMap<>();
+        for (int span = 1; span <= design.line().spans(); span++) {
+            for (Quantity q : Quantity.values()) {
+                result.inSpan(span).of(q).ifPresent(e -> distinct.put(e.arrest(), true));
+            }
+        }
+        result.extremes().all().forEach(e -> distinct.put(e.arrest(), true));
+        return new DesignResult(result.extremes(), List.copyOf(distinct.keySet()));
+    }
+
+    /** One case: an arrest, or the reason why there is none. */
+    private record Attempt(FallCase fallCase, @Nullable ArrestResult arrest, String reason) {
+        static Attempt of(Corner corner, FallCase fallCase) {
+            try {
+                return new Attempt(fallCase, corner.solve(fallCase), "");
+            } catch (RuntimeException e) {
+                return new Attempt(fallCase, null, Reasons.of(e));
+            }
+        }
+    }
+}

@@ -1,0 +1,180 @@
+package org.lifeline.design.envelope;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.NavigableSet;
+import java.util.TreeSet;
+import java.util.concurrent.Executor;
+import org.jspecify.annotations.Nullable;
+import org.lifeline.base.Violations;
+import org.lifeline.model.Fall;
+import org.lifeline.model.LifelineDesign;
+import org.lifeline.model.Obstruction;
+
+/**
+ * The worst that can happen on a line: over every place of every span, every temperature in service, both sides of the
+ * absorber's force range, and the ranges of mass, pretension and friction.
+ *
+ * <p>The falls of the design say who falls and who hangs already; the fall itself is moved along the whole line. Without
+ * falls, each worker of the design falls alone. The worst places are found by sampling each span and then refining
+ * wherever a worse value may hide, to 1 mm or to 0.1 % of the value.
+ *
+ * <p>By default the corners of the ranges that govern by the physics of it are searched, and every other corner is
+ * tried at the worst places that they gave, and searched as well where it is worse; {@link #withAllCorners()} searches every
+ * corner. The result is the same for any number of threads. Immutable and thread-safe.
+ */
+public final class Envelope {
+    private final Tolerances tolerances;
+    private final boolean allCorners;
+    private final int intervals;
+    private final @Nullable Executor executor;
+    private final ProgressListener listener;
+
+    private Envelope(
+            Tolerances tolerances,
+            boolean allCorners,
+            int intervals,
+            @Nullable Executor executor,
+            ProgressListener listener) {
+        this.tolerances = tolerances;
+        this.allCorners = allCorners;
+        this.intervals = intervals;
+        this.executor = executor;
+        this.listener = listener;
+    }
+
+    /**
+     * Without tolerances, in the calling thread, with 16 intervals in each span to start from.
+     *
+     * @return the analysis
+     */
+    public static Envelope withDefaults() {
+        return new Envelope(Tolerances.none(), false, 16, null, ProgressListener.none());
+    }
+
+    /**
+     * The same over ranges of mass, pretension and friction.
+     *
+     * @param value the ranges
+     * @return the new analysis
+     */
+    public Envelope withTolerances(Tolerances value) {
+        return new Envelope(value, allCorners, intervals, executor, listener);
+    }
+
+    /**
+     * The same with every combination of temperature, side and range ends searched along the whole line.
+     *
+     * @return the new analysis
+     */
+    public Envelope withAllCorners() {
+        return new Envelope(tolerances, true, intervals, executor, listener);
+    }
+
+    /**
+     * The same with another number of intervals in each span to start from.
+     *
+     * @param value number of intervals, at least 4
+     * @return the new analysis
+     * @throws org.lifeline.base.InvalidInputException if there are fewer
+     */
+    public Envelope withIntervals(int value) {
+        new Violations()
+                .require(value >= 4, "intervals", Integer.toString(value), "must be at least 4")
+                .throwIfAny();
+        return new Envelope(tolerances, allCorners, value, executor, listener);
+    }
+
+    /**
+     * The same with its work done on an executor; the calling thread helps and waits.
+     *
+     * @param value the executor
+     * @return the new analysis
+     */
+    public Envelope withExecutor(Executor value) {
+        return new Envelope(tolerances, allCorners, intervals, value, listener);
+    }
+
+    /**
+     * The same with a listener that hears of each span that is done and can end the search.
+     *
+     * @param value the listener
+     * @return the new analysis
+     */
+    public Envelope withProgress(ProgressListener value) {
+        return new Envelope(tolerances, allCorners, intervals, executor, value);
+    }
+
+    /**
+     * The ranges that the envelope goes over, beside temperatures and sides.
+     *
+     * @return mass, pretension, friction
+     */
+    public Tolerances tolerances() {
+        return tolerances;
+    }
+
+    /**
+     * Searches the whole line.
+     *
+     * @param design the design
+     * @return the worst values, what governs them and how they vary along the line
+     * @throws org.lifeline.base.InvalidInputException if the line cannot hang as stated
+     * @throws org.lifeline.base.NoEquilibriumException if the line alone finds no equilibrium
+     */
+    public EnvelopeResult solve(LifelineDesign design) {
+        List<double[]> stations = new ArrayList<>();
+        for (int span = 1; span <= design.line().spans(); span++) {
+            stations.add(stations(design, span));
+        }
+        Search search = new Search(design, stations, executor, listener);
+        for (Scene scene : Scene.of(design)) {
+            List<Corner> all = Corners.all(design, tolerances);
+            for (Corner corner : all) {
+                search.add(scene, corner, allCorners || Corners.mayGovern(design, tolerances, corner));
+            }
+        }
+        boolean complete = search.run();
+        return new EnvelopeResult(design, tolerances, search, stations, complete);
+    }
+
+    /**
+     * First stations of a span: close together near its ends, at the edges of the obstructions below, and where someone
+     * hangs already, since the line has a corner there.
+     */
+    private double[] stations(LifelineDesign design, int span) {
+        double run = design.line().run(span);
+        double end = Math.min(1e-3, run * 1e-3);
+        double start = 0;
+        for (int i = 1; i < span; i++) {
+            start += design.line().run(i);
+        }
+        NavigableSet<Double> set = new TreeSet<>(List.of(end, run - end));
+        for (Obstruction o : design.clearance().obstructions()) {
+            for (double along : new double[] {0.5 * (o.from() + o.to()), o.from(), o.to()}) {
+                addApart(set, along - start, run);
+            }
+        }
+        for (Fall fall : design.falls()) {
+            for (Fall.Hanging each : fall.hanging()) {
+                if (each.place().span() == span) {
+                    addApart(set, each.place().station(), run);
+                }
+            }
+        }
+        for (int i = 1; i < intervals; i++) {
+            addApart(set, end + (run - 2 * end) * 0.5 * (1 - Math.cos(Math.PI * i / intervals)), run);
+        }
+        return set.stream().mapToDouble(Double::doubleValue).toArray();
+    }
+
+    /** Adds a station within the span unless there is one so near that slopes between the two would be noise. */
+    private static void addApart(NavigableSet<Double> set, double station, double run) {
+        Double below = set.floor(station);
+        Double above = set.ceiling(station);
+        double apart = 1e-3 * run;
+        if (below != null && above != null && station - below >= apart && above - station >= apart) {
+            set.add(station);
+        }
+    }
+}

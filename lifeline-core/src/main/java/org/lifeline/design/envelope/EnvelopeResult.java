@@ -1,0 +1,211 @@
+package org.lifeline.design.envelope;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.OptionalDouble;
+import org.lifeline.model.LifelineDesign;
+import org.lifeline.model.Obstruction;
+import org.lifeline.model.Place;
+
+/**
+ * The worst values over a line, what governs them, and how they vary along it.
+ *
+ * <p>Immutable and thread-safe.
+ */
+public final class EnvelopeResult {
+    private final LifelineDesign design;
+    private final Measures measures;
+    private final List<double[]> stations;
+    private final Extremes overall;
+    private final List<Extremes> inSpans;
+    private final double[][][] profiles;
+    private final FallCase[][][] profileCases;
+    private final long evaluations;
+    private final boolean complete;
+
+    EnvelopeResult(
+            LifelineDesign design, Tolerances tolerances, Search search, List<double[]> stations, boolean complete) {
+        this.design = design;
+        this.measures = search.measures();
+        this.stations = stations;
+        this.complete = complete;
+        int spans = stations.size();
+        this.profiles = new double[spans][][];
+        this.profileCases = new FallCase[spans][][];
+        for (int s = 0; s < spans; s++) {
+            profiles[s] = new double[stations.get(s).length][measures.size()];
+            profileCases[s] = new FallCase[stations.get(s).length][measures.size()];
+            for (double[] row : profiles[s]) {
+                Arrays.fill(row, Double.NEGATIVE_INFINITY);
+            }
+        }
+        List<FailedCase> failed = new ArrayList<>();
+        long sum = 0;
+        for (Curve c : search.curves()) {
+            profile(c);
+            failed.addAll(c.failures());
+            sum += c.evaluations();
+        }
+        this.evaluations = sum;
+        Extremes.Scope scope = Extremes.Scope.of(design, tolerances, failed, complete);
+        this.overall = search.overall(scope);
+        this.inSpans = search.inSpans(scope);
+    }
+
+    private void profile(Curve c) {
+        double[] x = stations.get(c.span() - 1);
+        for (int i = 0; i < x.length; i++) {
+            double[] row = profiles[c.span() - 1][i];
+            for (int index = 0; index < row.length; index++) {
+                double value = c.valueAt(x[i], index);
+                if (value > row[index]) {
+                    row[index] = value;
+                    profileCases[c.span() - 1][i][index] = c.caseAt(x[i]);
+                }
+            }
+        }
+    }
+
+    /**
+     * The design.
+     *
+     * @return the design
+     */
+    public LifelineDesign design() {
+        return design;
+    }
+
+    /**
+     * The worst values over the whole line.
+     *
+     * @return the extremes
+     */
+    public Extremes extremes() {
+        return overall;
+    }
+
+    /**
+     * The worst values of falls in one span. Quantities and margins are searched for in every span; loads on single supports
+     * over the whole line, so that those of a span that does not govern are the worst of its first samples.
+     *
+     * @param span number of the span, from 1
+     * @return the extremes of falls in that span
+     */
+    public Extremes inSpan(int span) {
+        return inSpans.get(span - 1);
+    }
+
+    /**
+     * A place on the line with the worst value there.
+     *
+     * @param place the place of the fall
+     * @param along horizontal distance along the line from the first support [m]
+     * @param value worst value over temperatures, sides and ranges [unit of the quantity]
+     * @param fallCase the case that governs there
+     */
+    public record ProfilePoint(Place place, double along, double value, FallCase fallCase) {}
+
+    /**
+     * How the worst value of a quantity varies with the place of the fall.
+     *
+     * @param quantity the quantity
+     * @return places in the order of the line; places at which no case has the quantity are left out; unmodifiable
+     */
+    public List<ProfilePoint> profile(Quantity quantity) {
+        return profileOf(Measures.index(quantity));
+    }
+
+    /**
+     * How the largest force on a support varies with the place of the fall.
+     *
+     * @param support number of the support, from 0
+     * @return places in the order of the line; unmodifiable
+     */
+    public List<ProfilePoint> supportProfile(int support) {
+        return profileOf(measures.indexOfSupport(support));
+    }
+
+    private List<ProfilePoint> profileOf(int index) {
+        List<ProfilePoint> list = new ArrayList<>();
+        for (int s = 0; s < stations.size(); s++) {
+            double[] x = stations.get(s);
+            for (int i = 0; i < x.length; i++) {
+                FallCase fallCase = profileCases[s][i][index];
+                if (fallCase != null) {
+                    Place place = Place.of(s + 1, x[i]);
+                    double value = measures.sign(index) * profiles[s][i][index];
+                    list.add(new ProfilePoint(place, design.line().along(place), value, fallCase));
+                }
+            }
+        }
+        return List.copyOf(list);
+    }
+
+    /**
+     * Clearance at a place of the line: what is required against what stands below.
+     *
+     * @param place the place of the fall
+     * @param along horizontal distance along the line from the first support [m]
+     * @param requiredElevation elevation below which nothing may stand, the lowest over all cases [m]
+     * @param obstructionElevation elevation of the highest obstruction below the place [m]; NaN where there is none
+     */
+    public record ClearancePoint(Place place, double along, double requiredElevation, double obstructionElevation) {
+        /**
+         * What remains.
+         *
+         * @return margin [m], negative where the clearance does not suffice; empty without an obstruction
+         */
+        public OptionalDouble margin() {
+            return Double.isNaN(obstructionElevation)
+                    ? OptionalDouble.empty()
+                    : OptionalDouble.of(requiredElevation - obstructionElevation);
+        }
+    }
+
+    /**
+     * Clearance along the line. An attachment that runs, or is drawn, to another place comes to rest there; its margin over
+     * all obstructions between is in {@link Extremes#overObstruction}.
+     *
+     * @return places in the order of the line, with the obstruction right below each; unmodifiable
+     */
+    public List<ClearancePoint> clearance() {
+        List<ClearancePoint> list = new ArrayList<>();
+        for (ProfilePoint p : profile(Quantity.REQUIRED_ELEVATION)) {
+            double below = design.clearance().obstructions().stream()
+                    .filter(o -> o.isBelow(p.along()))
+                    .mapToDouble(Obstruction::elevation)
+                    .max()
+                    .orElse(Double.NaN);
+            list.add(new ClearancePoint(p.place(), p.along(), p.value(), below));
+        }
+        return List.copyOf(list);
+    }
+
+    /**
+     * Cases that could not be computed.
+     *
+     * @return the cases with their reasons; unmodifiable
+     */
+    public List<FailedCase> failures() {
+        return overall.failures();
+    }
+
+    /**
+     * Number of arrests that were computed or tried.
+     *
+     * @return the number
+     */
+    public long evaluations() {
+        return evaluations;
+    }
+
+    /**
+     * Tells whether the search was carried through.
+     *
+     * @return false if the listener ended it
+     */
+    public boolean isComplete() {
+        return complete;
+    }
+}

@@ -1,0 +1,114 @@
+package org.lifeline.design.envelope;
+
+import java.util.Locale;
+import java.util.OptionalDouble;
+import org.lifeline.model.DeploymentForce;
+import org.lifeline.model.Fall;
+
+/**
+ * One case that was computed: which fall, where, at which temperature, on which side of the force range, and how line
+ * and workers deviate from the design.
+ *
+ * <p>Immutable and thread-safe.
+ */
+public final class FallCase {
+    private final Fall fall;
+    private final double temperature;
+    private final DeploymentForce side;
+    private final Deviation deviation;
+
+    FallCase(Fall fall, double temperature, DeploymentForce side, Deviation deviation) {
+        this.fall = fall;
+        this.temperature = temperature;
+        this.side = side;
+        this.deviation = deviation;
+    }
+
+    /** How a case deviates from the design; NaN where it does not. */
+    record Deviation(double pretension, double friction, double mass) {
+        static final Deviation NONE = new Deviation(Double.NaN, Double.NaN, Double.NaN);
+    }
+
+    /**
+     * The fall at its place.
+     *
+     * @return the fall
+     */
+    public Fall fall() {
+        return fall;
+    }
+
+    /**
+     * Temperature of the line.
+     *
+     * @return temperature [°C]
+     */
+    public double temperature() {
+        return temperature;
+    }
+
+    /**
+     * Side of the absorber's force range.
+     *
+     * @return clearance side or maximum side
+     */
+    public DeploymentForce side() {
+        return side;
+    }
+
+    /**
+     * Factor on the pretension of the design, where a tolerance is examined.
+     *
+     * @return factor [-], if it is not that of the design
+     */
+    public OptionalDouble pretensionFactor() {
+        return optional(deviation.pretension());
+    }
+
+    /**
+     * Coefficient of friction at the anchors that have friction, where a tolerance is examined.
+     *
+     * @return μ [-], if it is not that of the design
+     */
+    public OptionalDouble friction() {
+        return optional(deviation.friction());
+    }
+
+    /**
+     * Mass of every worker, where a range is examined.
+     *
+     * @return mass [kg], if it is not that of the design
+     */
+    public OptionalDouble mass() {
+        return optional(deviation.mass());
+    }
+
+    /**
+     * The case in words, for a report.
+     *
+     * @return for example {@code "fall A, span 2, station 6.000 m, -30.0 °C, maximum deployment force"}
+     */
+    public String describe() {
+        StringBuilder b = new StringBuilder(String.format(
+                Locale.ROOT,
+                "fall %s, span %d, station %.3f m, %.1f °C, %s deployment force",
+                fall.id(),
+                fall.place().span(),
+                fall.place().station(),
+                temperature,
+                side == DeploymentForce.MAXIMUM ? "maximum" : "clearance"));
+        pretensionFactor().ifPresent(f -> b.append(String.format(Locale.ROOT, ", pretension × %.3f", f)));
+        friction().ifPresent(f -> b.append(String.format(Locale.ROOT, ", friction %.3f", f)));
+        mass().ifPresent(m -> b.append(String.format(Locale.ROOT, ", mass %.1f kg", m)));
+        return b.toString();
+    }
+
+    private static OptionalDouble optional(double value) {
+        return Double.isNaN(value) ? OptionalDouble.empty() : OptionalDouble.of(value);
+    }
+
+    @Override
+    public String toString() {
+        return describe();
+    }
+}

@@ -1,0 +1,238 @@
+package org.lifeline.report;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import org.lifeline.base.UnitSystem;
+import org.lifeline.report.SvgCanvas.Pen;
+
+/**
+ * Draws lines over an axis: an envelope along the line, a force against descent, histories in time. Each line has its own
+ * dashes as well as its own colour and carries its name at its end.
+ *
+ * <p>Immutable and thread-safe.
+ */
+public final class ChartPicture {
+    private static final Pen[] PENS = {Pen.FIRST, Pen.SECOND, Pen.THIRD, Pen.FOURTH, Pen.FIFTH, Pen.SIXTH};
+    private static final double WIDTH = 860;
+    private static final double LEFT = 76;
+    private static final double RIGHT = 200;
+    private static final double TOP = 44;
+    private static final double FIELD = 220;
+    private static final double GAP = 34;
+    private static final double BOTTOM = 52;
+
+    private final UnitSystem system;
+
+    private ChartPicture(UnitSystem system) {
+        this.system = system;
+    }
+
+    /**
+     * Draws in the leading system of a choice of units.
+     *
+     * @param choice the units
+     * @return the drawing tool
+     */
+    public static ChartPicture in(UnitChoice choice) {
+        return new ChartPicture(choice.leading());
+    }
+
+    /**
+     * Draws a chart.
+     *
+     * @param title what it shows
+     * @param description what can be read from it
+     * @param horizontal the horizontal axis
+     * @param panels the fields, from top to bottom, at least one
+     * @return the picture
+     */
+    public Picture draw(String title, String description, ChartAxis horizontal, List<ChartPanel> panels) {
+        double height = TOP + panels.size() * FIELD + (panels.size() - 1) * GAP + BOTTOM;
+        SvgCanvas c = new SvgCanvas(WIDTH, height);
+        c.bold(12, 22, "start", SvgCanvas.cut(title, WIDTH - 40));
+        Scale x = Scale.rounded(rangeX(horizontal, panels), new double[] {LEFT, WIDTH - RIGHT}, 9);
+        for (int i = 0; i < panels.size(); i++) {
+            double top = TOP + i * (FIELD + GAP);
+            panel(c, panels.get(i), horizontal, x, top);
+            boolean last = i == panels.size() - 1;
+            for (BigDecimal tick : x.ticks()) {
+                double at = x.at(tick.doubleValue());
+                c.line(Pen.THIN, at, top + FIELD, at, top + FIELD + 4);
+                if (last) {
+                    c.text(at, top + FIELD + 18, "middle", x.label(tick));
+                }
+            }
+        }
+        c.text((LEFT + WIDTH - RIGHT) / 2, height - 12, "middle", label(horizontal));
+        return new Picture(title, description, c.finish(title, description));
+    }
+
+    private String label(ChartAxis axis) {
+        String unit = axis.measure().unit(system);
+        return unit.isEmpty() ? axis.label() : axis.label() + " [" + unit + "]";
+    }
+
+    private double[] rangeX(ChartAxis axis, List<ChartPanel> panels) {
+        double low = Double.POSITIVE_INFINITY;
+        double high = Double.NEGATIVE_INFINITY;
+        for (ChartPanel p : panels) {
+            for (ChartSeries s : p.series()) {
+                for (int i = 0; i < s.size(); i++) {
+                    low = Math.min(low, s.x(i));
+                    high = Math.max(high, s.x(i));
+                }
+            }
+        }
+        if (!(low <= high)) {
+            return new double[] {0, 1};
+        }
+        return new double[] {axis.measure().in(low, system), axis.measure().in(high, system)};
+    }
+
+    private double[] rangeY(ChartPanel p) {
+        double low = Double.POSITIVE_INFINITY;
+        double high = Double.NEGATIVE_INFINITY;
+        for (ChartSeries s : p.series()) {
+            for (int i = 0; i < s.size(); i++) {
+                if (Double.isFinite(s.y(i))) {
+                    low = Math.min(low, s.y(i));
+                    high = Math.max(high, s.y(i));
+                }
+            }
+        }
+        for (ChartMark m : p.marks()) {
+            if (!m.vertical()) {
+                low = Math.min(low, m.value());
+                high = Math.max(high, m.value());
+            }
+        }
+        if (!(low <= high)) {
+            return new double[] {0, 1};
+        }
+        Measure measure = p.axis().measure();
+        double a = measure.in(low, system);
+        double b = measure.in(high, system);
+        // An axis of amounts starts at nothing unless that would squeeze the lines together.
+        boolean fromZero = a > 0 && a < 0.6 * b && measure != Measure.TEMPERATURE;
+        return new double[] {fromZero ? 0 : a, b};
+    }
+
+    private void panel(SvgCanvas c, ChartPanel p, ChartAxis horizontal, Scale x, double top) {
+        Scale y = Scale.rounded(rangeY(p), new double[] {top + FIELD, top}, 5);
+        double right = WIDTH - RIGHT;
+        for (BigDecimal tick : y.ticks()) {
+            double at = y.at(tick.doubleValue());
+            c.line(tick.signum() == 0 ? Pen.THIN : Pen.GRID, LEFT, at, right, at);
+            c.text(LEFT - 7, at + 4, "end", y.label(tick));
+        }
+        c.line(Pen.INK, LEFT, top, LEFT, top + FIELD);
+        c.line(Pen.INK, LEFT, top + FIELD, right, top + FIELD);
+        c.upward(18, top + FIELD / 2, SvgCanvas.cut(label(p.axis()), FIELD + 20));
+        double row = top + 13;
+        for (ChartMark m : p.marks()) {
+            if (m.vertical()) {
+                double at = x.at(horizontal.measure().in(m.value(), system));
+                if (at >= LEFT - 0.5 && at <= right + 0.5) {
+                    c.line(Pen.GHOST, at, top, at, top + FIELD);
+                    boolean leftward = at + SvgCanvas.width(m.label()) > right;
+                    c.text(leftward ? at - 4 : at + 4, row, leftward ? "end" : "start", SvgCanvas.cut(m.label(), 260));
+                    row = row > top + 60 ? top + 13 : row + 15;
+                }
+            }
+        }
+        for (int i = 0; i < p.series().size(); i++) {
+            for (List<double[]> part : parts(p.series().get(i), x, y, horizontal, p.axis())) {
+                c.polyline(PENS[i], part);
+            }
+        }
+        labels(c, p, x, y, top, horizontal);
+    }
+
+    /** Points in the picture; where many fall on one column, the first, lowest, highest and last of them. */
+    private List<List<double[]>> parts(ChartSeries s, Scale x, Scale y, ChartAxis ax, ChartAxis ay) {
+        List<List<double[]>> parts = new ArrayList<>();
+        List<double[]> now = new ArrayList<>();
+        List<double[]> column = new ArrayList<>();
+        for (int i = 0; i < s.size(); i++) {
+            if (!Double.isFinite(s.y(i))) {
+                flush(column, now);
+                if (!now.isEmpty()) {
+                    parts.add(now);
+                    now = new ArrayList<>();
+                }
+                continue;
+            }
+            double[] at = {
+                x.at(ax.measure().in(s.x(i), system)), y.at(ay.measure().in(s.y(i), system))
+            };
+            if (!column.isEmpty() && Math.floor(2 * at[0]) != Math.floor(2 * column.get(0)[0])) {
+                flush(column, now);
+            }
+            column.add(at);
+        }
+        flush(column, now);
+        if (!now.isEmpty()) {
+            parts.add(now);
+        }
+        return parts;
+    }
+
+    private static void flush(List<double[]> column, List<double[]> out) {
+        if (column.size() <= 4) {
+            out.addAll(column);
+        } else {
+            int low = 0;
+            int high = 0;
+            for (int i = 1; i < column.size(); i++) {
+                low = column.get(i)[1] < column.get(low)[1] ? i : low;
+                high = column.get(i)[1] > column.get(high)[1] ? i : high;
+            }
+            out.add(column.get(0));
+            out.add(column.get(Math.min(low, high)));
+            out.add(column.get(Math.max(low, high)));
+            out.add(column.get(column.size() - 1));
+        }
+        column.clear();
+    }
+
+    /** Names at the right-hand edge: of lines at their ends, of levels at their height. */
+    private void labels(SvgCanvas c, ChartPanel p, Scale x, Scale y, double top, ChartAxis horizontal) {
+        List<String> names = new ArrayList<>();
+        List<double[]> ends = new ArrayList<>();
+        List<Pen> pens = new ArrayList<>();
+        for (int i = 0; i < p.series().size(); i++) {
+            ChartSeries s = p.series().get(i);
+            int last = s.size() - 1;
+            while (last >= 0 && !Double.isFinite(s.y(last))) {
+                last--;
+            }
+            if (last >= 0) {
+                names.add(s.name());
+                ends.add(new double[] {
+                    x.at(horizontal.measure().in(s.x(last), system)),
+                    y.at(p.axis().measure().in(s.y(last), system))
+                });
+                pens.add(PENS[i]);
+            }
+        }
+        double right = WIDTH - RIGHT;
+        for (ChartMark m : p.marks()) {
+            if (!m.vertical()) {
+                double at = y.at(p.axis().measure().in(m.value(), system));
+                c.line(Pen.LIMIT, LEFT, at, right, at);
+                names.add(m.label());
+                ends.add(new double[] {right, at});
+                pens.add(Pen.LIMIT);
+            }
+        }
+        double[] places = Labels.spread(ends.stream().mapToDouble(e -> e[1]).toArray(), 16, top + 6, top + FIELD - 2);
+        for (int i = 0; i < names.size(); i++) {
+            double[] end = ends.get(i);
+            c.dot(pens.get(i), end[0], end[1], 2.6);
+            c.line(Pen.THIN, end[0] + 4, end[1], right + 14, places[i]);
+            c.line(pens.get(i), right + 14, places[i], right + 36, places[i]);
+            c.text(right + 41, places[i] + 4, "start", SvgCanvas.cut(names.get(i), RIGHT - 48));
+        }
+    }
+}

@@ -1,0 +1,171 @@
+package org.lifeline.report;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
+import org.lifeline.base.UnitSystem;
+
+/**
+ * How a kind of quantity is shown: its unit in each system and the digits that an engineering result carries.
+ *
+ * <p>Conversions are exact (international yard and pound agreement, 1959; standard gravity, 3rd CGPM, 1901); the number is
+ * rounded once, half up, from the exact value of the double. Digits: four significant ones for forces and energies,
+ * millimetres for lengths: more would pretend an accuracy that ropes, absorbers and bodies do not have. The unrounded
+ * numbers are those of the results themselves.
+ */
+public enum Measure {
+    /** Force. */
+    FORCE("kN=1000", "lbf=4.4482216152605", 4, 0),
+    /** Length, height, distance. */
+    LENGTH("m=1", "ft=0.3048", 0, 3),
+    /** Small length. */
+    SMALL_LENGTH("mm=0.001", "in=0.0254", 4, 0),
+    /** Energy. */
+    ENERGY("J=1", "ft·lbf=1.3558179483314004", 4, 0),
+    /** Mass. */
+    MASS("kg=1", "lb=0.45359237", 4, 0),
+    /** Mass per length. */
+    MASS_PER_LENGTH("kg/m=1", "lb/ft=0.45359237/0.3048", 4, 0),
+    /** Weight per length. */
+    WEIGHT_PER_LENGTH("N/m=1", "lbf/ft=4.4482216152605/0.3048", 4, 0),
+    /** Stiffness of a spring. */
+    STIFFNESS("kN/m=1000", "lbf/in=4.4482216152605/0.0254", 4, 0),
+    /** Temperature. */
+    TEMPERATURE("°C=1", "°F=5/9", 0, 1),
+    /** Thermal expansion. */
+    EXPANSION("1/°C=1", "1/°F=9/5", 4, 0),
+    /** Angle. */
+    ANGLE("°=0.017453292519943295769236907684886127134", "°=0.017453292519943295769236907684886127134", 0, 2),
+    /** Time. */
+    TIME("s=1", "s=1", 0, 3),
+    /** Bare number. */
+    RATIO("=1", "=1", 4, 0);
+
+    private static final int INPUT_DIGITS = 7;
+    private static final MathContext PRECISE = new MathContext(50);
+
+    private final String si;
+    private final String customary;
+    private final int significant;
+    private final int decimals;
+
+    /**
+     * A measure.
+     *
+     * @param si unit and its size in SI, {@code name=numerator/denominator}
+     * @param customary the same for the customary unit
+     * @param significant significant digits of a computed number; 0 if the decimals are fixed
+     * @param decimals decimals, if they are fixed
+     */
+    Measure(String si, String customary, int significant, int decimals) {
+        this.si = si;
+        this.customary = customary;
+        this.significant = significant;
+        this.decimals = decimals;
+    }
+
+    /** A unit: name and its size in SI as a fraction. */
+    private record Unit(String name, BigDecimal numerator, BigDecimal denominator) {
+        static Unit parse(String text) {
+            int equals = text.indexOf('=');
+            int slash = text.indexOf('/', equals);
+            String top = slash < 0 ? text.substring(equals + 1) : text.substring(equals + 1, slash);
+            String bottom = slash < 0 ? "1" : text.substring(slash + 1);
+            return new Unit(text.substring(0, equals), new BigDecimal(top), new BigDecimal(bottom));
+        }
+    }
+
+    /** Decimals for a number; never a rounding left of the point. */
+    private int scale(BigDecimal value) {
+        if (significant == 0) {
+            return decimals;
+        }
+        BigDecimal rounded = value.round(new MathContext(significant, RoundingMode.HALF_UP));
+        return Math.min(9, Math.max(0, rounded.scale() - rounded.precision() + significant));
+    }
+
+    private Unit in(UnitSystem system) {
+        return Unit.parse(system == UnitSystem.SI ? si : customary);
+    }
+
+    /**
+     * The unit in which the quantity is shown.
+     *
+     * @param system the system
+     * @return its symbol; empty for a bare number
+     */
+    public String unit(UnitSystem system) {
+        return in(system).name();
+    }
+
+    /** The exact number in the unit of a system. */
+    BigDecimal exact(double value, UnitSystem system) {
+        Unit u = in(system);
+        BigDecimal converted = new BigDecimal(value).multiply(u.denominator()).divide(u.numerator(), PRECISE);
+        return this == TEMPERATURE && system == UnitSystem.US_CUSTOMARY
+                ? converted.add(BigDecimal.valueOf(32))
+                : converted;
+    }
+
+    /**
+     * The number in the unit of a system.
+     *
+     * @param value the quantity in SI [unit of the measure], finite
+     * @param system the system
+     * @return the number [unit of the system], not rounded beyond the last place of a double
+     */
+    public double in(double value, UnitSystem system) {
+        return exact(value, system).doubleValue();
+    }
+
+    /** A quantity in SI from a number in the unit of a system. */
+    double back(double number, UnitSystem system) {
+        Unit u = in(system);
+        BigDecimal shifted = this == TEMPERATURE && system == UnitSystem.US_CUSTOMARY
+                ? new BigDecimal(number).subtract(BigDecimal.valueOf(32))
+                : new BigDecimal(number);
+        return shifted.multiply(u.numerator()).divide(u.denominator(), PRECISE).doubleValue();
+    }
+
+    /**
+     * A computed number with the digits that it deserves, without its unit.
+     *
+     * @param value the quantity in SI [unit of the measure]
+     * @param system the system
+     * @return the number, with a true minus sign; "unlimited" for infinity and "none" for what is not a number
+     */
+    public String number(double value, UnitSystem system) {
+        if (!Double.isFinite(value)) {
+            return Double.isNaN(value) ? "none" : value > 0 ? "unlimited" : "−unlimited";
+        }
+        BigDecimal exact = exact(value, system);
+        return show(exact.setScale(scale(exact), RoundingMode.HALF_UP));
+    }
+
+    /** The number rounded to a number of decimals. */
+    BigDecimal rounded(double value, UnitSystem system, int decimals) {
+        return exact(value, system).setScale(decimals, RoundingMode.HALF_UP);
+    }
+
+    /** Decimals that a computed number of this size is shown with. */
+    int decimals(double value, UnitSystem system) {
+        return scale(exact(value, system));
+    }
+
+    /** A number that was put in: as short as it is, at most seven significant digits. */
+    String input(double value, UnitSystem system) {
+        if (!Double.isFinite(value)) {
+            return number(value, system);
+        }
+        BigDecimal short7 = exact(value, system).round(new MathContext(INPUT_DIGITS, RoundingMode.HALF_UP));
+        BigDecimal plain = short7.stripTrailingZeros();
+        return show(plain.scale() < 0 ? plain.setScale(0) : plain);
+    }
+
+    /** A number with a true minus sign; zero has none. */
+    static String show(BigDecimal number) {
+        return number.signum() < 0
+                ? "−" + number.negate().toPlainString()
+                : number.abs().toPlainString();
+    }
+}

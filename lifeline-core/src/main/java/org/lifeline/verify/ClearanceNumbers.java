@@ -1,0 +1,44 @@
+package org.lifeline.verify;
+
+import java.util.List;
+import java.util.OptionalDouble;
+import org.lifeline.analysis.Clearance;
+import org.lifeline.analysis.ClearanceRow;
+
+/**
+ * A clearance account as plain numbers. Immutable and thread-safe.
+ *
+ * @param rows the rows
+ * @param lineElevation elevation of the line before the fall [m]
+ * @param lowestPoint elevation of the lowest point [m]
+ * @param requiredElevation elevation below which nothing may stand [m]
+ * @param belowLine required clearance below the line [m]
+ * @param belowWalkingLevel required clearance below the walking level [m]
+ * @param obstruction elevation of the highest obstruction below [m], if there is one
+ * @param margin what remains above it [m]
+ */
+record ClearanceNumbers(
+        List<ClearanceRow> rows,
+        double lineElevation,
+        double lowestPoint,
+        double requiredElevation,
+        double belowLine,
+        double belowWalkingLevel,
+        OptionalDouble obstruction,
+        OptionalDouble margin) {
+    ClearanceNumbers {
+        rows = List.copyOf(rows);
+    }
+
+    static ClearanceNumbers of(Clearance c) {
+        return new ClearanceNumbers(
+                c.rows(),
+                c.lineElevation(),
+                c.lowestPoint(),
+                c.requiredElevation(),
+                c.requiredBelowLine(),
+                c.requiredBelowWalkingLevel(),
+                c.obstruction(),
+                c.margin());
+    }
+}

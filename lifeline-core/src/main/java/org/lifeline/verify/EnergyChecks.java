@@ -1,0 +1,163 @@
+package org.lifeline.verify;
+
+import java.util.List;
+import org.lifeline.analysis.EnergyAccount;
+import org.lifeline.analysis.InlineAbsorberState;
+import org.lifeline.analysis.LoadPosition;
+import org.lifeline.base.Vector3;
+import org.lifeline.model.InlineAbsorber;
+import org.lifeline.model.Passage;
+import org.lifeline.model.Stiffness;
+import org.lifeline.model.Worker;
+
+/** The energy account, each row computed again from the states before and at the lowest point. */
+final class EnergyChecks {
+    /** Slip that counts, relative to the chord [-]; below it is rounding. */
+    private static final double SLIP = 1e-9;
+    /**
+     * Share of the fall below which the work on the line is no scale [-]: it is a difference of stored energies, and a
+     * millionth of a small one drowns in their rounding.
+     */
+    private static final double SHARE = 1e-4;
+    /**
+     * Share of the energy stored in the cable below which a difference of it drowns in rounding, times the limit 1e-8:
+     * a taut heavy line stores a hundred million times what a light fall brings.
+     */
+    private static final double STORED = 1e-6;
+
+    private final ArrestNumbers arrest;
+    private final StateNumbers installed;
+    private final Tools tools;
+    private final Findings findings;
+    private final double scale;
+    private final double storedScale;
+
+    EnergyChecks(ArrestNumbers arrest, StateNumbers installed, Tools tools, Findings findings) {
+        this.arrest = arrest;
+        this.installed = installed;
+        this.tools = tools;
+        this.findings = findings;
+        this.scale = fall();
+        double level = arrest.attachmentBefore().z();
+        double stored = arrest.peak()
+                .pieces()
+                .map(tools::shape)
+                .mapToDouble(s -> s.strainEnergy() + Math.abs(s.weightEnergy(level)))
+                .sum();
+        this.storedScale = Math.max(scale, STORED * stored);
+    }
+
+    void check() {
+        EnergyAccount e = arrest.energy();
+        row(Check.ENERGY_FALL, e.fall(), scale);
+        double cable = cable(arrest.peak()) - cable(arrest.before());
+        findings.add(Check.ENERGY_CABLE, "fall", Math.abs(e.cable() - cable) / storedScale);
+        row(Check.ENERGY_HANGING, e.hanging(), hanging());
+        row(Check.ENERGY_ANCHORS, e.anchors(), anchors(arrest.peak()) - anchors(arrest.before()));
+        row(Check.ENERGY_ABSORBERS, e.inlineAbsorbers(), absorbers(arrest.peak()) - absorbers(arrest.before()));
+        row(Check.ENERGY_CONNECTION, e.connection(), connection());
+        friction(e.friction());
+        double taken = e.cable() + e.hanging() + e.friction() + e.inlineAbsorbers() + e.anchors();
+        findings.add(Check.ENERGY_RESIDUAL, "fall", Math.abs(e.fall() - taken - e.connection()) / storedScale);
+        if (!Double.isNaN(arrest.pathWork())) {
+            findings.add(Check.PATH_WORK, "fall", Math.abs(arrest.pathWork() - taken) / workScale(arrest));
+        }
+    }
+
+    /** What errors of the work on the line are relative to [J]: that work, but not less than a share of the fall. */
+    static double workScale(ArrestNumbers arrest) {
+        return Math.max(
+                Math.abs(arrest.energy().lineWork()), SHARE * arrest.energy().fall());
+    }
+
+    private void row(Check check, double value, double expected) {
+        findings.add(check, "fall", Math.abs(value - expected) / scale);
+    }
+
+    /** Σ m g (h + δ + x) over those who fall [J]. */
+    private double fall() {
+        double sum = 0;
+        for (Worker w : arrest.fall().fallers()) {
+            sum += w.mass() * (FallChecks.freeFall(arrest, w) + arrest.descent() + arrest.deployment());
+        }
+        return sum * arrest.peak().line().gravity();
+    }
+
+    private double cable(StateNumbers state) {
+        double level = arrest.attachmentBefore().z();
+        return state.pieces()
+                .map(tools::shape)
+                .mapToDouble(s -> s.strainEnergy() + s.weightEnergy(level))
+                .sum();
+    }
+
+    private double hanging() {
+        double sum = 0;
+        List<LoadPosition> before = arrest.before().loads();
+        for (int i = 0; i < before.size(); i++) {
+            LoadPosition now = arrest.peak().loads().get(i);
+            sum += before.get(i).force()
+                    * (now.point().z() - before.get(i).point().z());
+        }
+        return sum;
+    }
+
+    /** Work of the line on its anchors since installation: mean force times displacement, for linear springs [J]. */
+    private double anchors(StateNumbers state) {
+        double sum = 0;
+        for (int i = 0; i < state.supports().size(); i++) {
+            Stiffness k = state.line().supports().get(i).stiffness();
+            Vector3 then = installed.supports().get(i).vector();
+            Vector3 u = state.supports().get(i).displacement();
+            sum += spring(k.x(), then.x(), u.x()) + spring(k.y(), then.y(), u.y()) + spring(k.z(), then.z(), u.z());
+        }
+        return sum;
+    }
+
+    private static double spring(double k, double preload, double u) {
+        return Double.isInfinite(k) ? 0 : (preload + 0.5 * k * u) * u;
+    }
+
+    private double absorbers(StateNumbers state) {
+        double sum = 0;
+        for (InlineAbsorberState each : state.absorbers()) {
+            int support = AbsorberChecks.support(state, each.supportId());
+            InlineAbsorber absorber =
+                    state.line().supports().get(support).inlineAbsorber().orElseThrow();
+            CurveNumbers curve = new CurveNumbers(absorber.curve(), tools.quadrature());
+            double k = absorber.initialStiffness();
+            double t = state.endTension(support);
+            AbsorberChecks.Standing at = AbsorberChecks.Standing.of(curve, each.extension(), t, k);
+            double given = (at.force() - t) * (at.force() + t) / (2 * k);
+            sum += curve.work(at.from()) - given;
+        }
+        return sum;
+    }
+
+    private double connection() {
+        return arrest.fall().fallers().stream()
+                .map(w -> new CurveNumbers(w.connection().curve(arrest.side()), tools.quadrature()))
+                .mapToDouble(c -> c.work(arrest.deployment()))
+                .sum();
+    }
+
+    private void friction(double heat) {
+        boolean possible = false;
+        boolean certain = false;
+        for (int i = 1; i < arrest.peak().spans().size(); i++) {
+            if (arrest.peak().line().supports().get(i).passage().kind() == Passage.Kind.FRICTION) {
+                possible = true;
+                double moved = arrest.peak().supports().get(i).slip()
+                        - arrest.before().supports().get(i).slip();
+                certain |= Math.abs(moved) > SLIP * arrest.peak().chordAt(i);
+            }
+        }
+        findings.add(Check.ENERGY_FRICTION, "sign", PassageChecks.over(0, heat) / scale);
+        if (!possible) {
+            findings.add(Check.ENERGY_FRICTION, "no friction", Math.abs(heat) / scale);
+        }
+        if (certain) {
+            findings.add(Check.ENERGY_FRICTION, "slip against friction", heat > 0 ? 0 : 1);
+        }
+    }
+}

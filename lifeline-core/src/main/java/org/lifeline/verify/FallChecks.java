@@ -1,0 +1,157 @@
+package org.lifeline.verify;
+
+import java.util.List;
+import org.lifeline.base.Point;
+import org.lifeline.model.Attachment;
+import org.lifeline.model.Connection;
+import org.lifeline.model.LoadingCurve;
+import org.lifeline.model.Place;
+import org.lifeline.model.Worker;
+
+/** The faller's side of an arrest: free fall, connecting subsystem, places of the attachment, derived distances. */
+final class FallChecks {
+    private final ArrestNumbers arrest;
+    private final StateNumbers installed;
+    private final Tools tools;
+    private final Findings findings;
+
+    FallChecks(ArrestNumbers arrest, StateNumbers installed, Tools tools, Findings findings) {
+        this.arrest = arrest;
+        this.installed = installed;
+        this.tools = tools;
+        this.findings = findings;
+    }
+
+    void check() {
+        places();
+        double longest = arrest.fall().fallers().stream()
+                .mapToDouble(w -> freeFall(arrest, w))
+                .max()
+                .orElse(Double.NaN);
+        findings.add(Check.FREE_FALL, "free fall", Math.abs(arrest.freeFall() - longest) / arrest.levelScale());
+        findings.add(
+                Check.PEAK, "lowest point", PassageChecks.over(arrest.weight(), arrest.lineLoad()) / arrest.weight());
+        connection();
+        distances();
+    }
+
+    /**
+     * Vertical distance from line to harness attachment when the subsystem is taut [m]: its length from the design, or
+     * what it spans already where that is longer.
+     */
+    static double tautLength(Worker worker, double lineElevation) {
+        Connection c = worker.connection();
+        double above = lineElevation - worker.harnessElevation();
+        double stated = c.tautLength(0);
+        double length = c.kind() == Connection.Kind.SELF_RETRACTING ? Math.abs(above) + stated : stated;
+        return Math.max(length, above);
+    }
+
+    /** Free fall of one worker [m]: stated, or from taut length and heights. */
+    static double freeFall(ArrestNumbers arrest, Worker worker) {
+        double line = arrest.attachmentBefore().z();
+        double fromGeometry = worker.harnessElevation() - (line - tautLength(worker, line));
+        return arrest.fall().freeFall().orElse(fromGeometry);
+    }
+
+    private void places() {
+        double chord = arrest.peak().chord(arrest.fall().place().span());
+        findings.add(
+                Check.ATTACHMENT_BEFORE,
+                "before",
+                arrest.attachmentBefore().distance(attachment()) / chord);
+        int last = arrest.peak().loads().size() - 1;
+        findings.add(
+                Check.ATTACHMENT_AT_PEAK,
+                "peak",
+                arrest.attachmentAtPeak()
+                                .distance(arrest.peak().loads().get(last).point())
+                        / chord);
+    }
+
+    /**
+     * Where the attachment is on the line before the fall: a gripped one at the material point that hung at the station
+     * in the installed state, unless that has left the span; a free-running one at the station.
+     */
+    private Point attachment() {
+        Place place = arrest.fall().place();
+        Material now = new Material(arrest.before(), tools);
+        if (arrest.fall().fallers().get(0).attachment() == Attachment.GRIPPED) {
+            double held = new Material(installed, tools).lengthTo(place);
+            if (now.isInSpan(place.span(), held)) {
+                return now.at(place.span(), held);
+            }
+        }
+        return now.pointAt(place);
+    }
+
+    private void connection() {
+        double x = arrest.deployment();
+        double p = arrest.lineLoad();
+        List<Worker> fallers = arrest.fall().fallers();
+        double lower = 0;
+        double upper = 0;
+        double most = 0;
+        boolean over = false;
+        boolean atEnd = false;
+        for (Worker w : fallers) {
+            LoadingCurve stated = w.connection().curve(arrest.side());
+            CurveNumbers curve = new CurveNumbers(stated, tools.quadrature());
+            lower += curve.lower(x);
+            upper += curve.upper(x);
+            most = Math.max(most, curve.lower(x));
+            over |= x > w.connection().maximumExtension();
+            atEnd |= x == w.connection().maximumExtension();
+        }
+        double outside = PassageChecks.over(p, upper) + PassageChecks.over(lower, p);
+        findings.add(Check.CONNECTION_FORCE, "connecting subsystem", outside / p);
+        findings.add(Check.ARREST_FORCE, "worker", arrestForce(lower, upper, most));
+        double limit = findings.limit(Check.CONNECTION_FORCE);
+        boolean mayBe = over || (atEnd && p >= lower * (1 - limit));
+        boolean mustBe = over || (atEnd && p > lower * (1 + limit));
+        boolean wrong = arrest.bottomedOut() ? !mayBe : mustBe;
+        findings.add(Check.BOTTOMED_OUT, "connecting subsystem", wrong ? 1 : 0);
+    }
+
+    /** One worker takes all; several share one extension, so each takes the force of the own curve. */
+    private double arrestForce(double lower, double upper, double most) {
+        double p = arrest.lineLoad();
+        double force = arrest.arrestForce();
+        int n = arrest.fall().fallers().size();
+        if (n == 1) {
+            return Math.abs(force - p) / p;
+        }
+        if (lower == upper) {
+            return Math.abs(force - most * p / lower) / p;
+        }
+        return (PassageChecks.over(force, p) + PassageChecks.over(p / n, force)) / p;
+    }
+
+    private void distances() {
+        ArrestNumbers.Distances d = arrest.distances();
+        SpanNumbers span = arrest.peak().span(arrest.fall().place().span());
+        Point at = arrest.attachmentAtPeak();
+        double run = span.first().horizontalDistance(span.second());
+        double share = Material.along(span, at) / run;
+        double chord =
+                span.first().z() + share * (span.second().z() - span.first().z());
+        derived("sag", d.sag(), chord - at.z());
+        derived("descent", d.lineDescent(), arrest.descent());
+        derived("place of the load", d.loadX(), Math.abs(share * run));
+        double without = arrest.freeFall() + arrest.deployment() + arrest.descent();
+        findings.add(
+                Check.DERIVED,
+                "total fall distance",
+                PassageChecks.over(without, d.totalFallDistance()) / arrest.levelScale());
+        for (int i = 0; i < d.slip().size(); i++) {
+            double moved = arrest.peak().supports().get(i).slip()
+                    - arrest.before().supports().get(i).slip();
+            boolean ahead = i >= arrest.fall().place().span();
+            derived("slip " + arrest.peak().supports().get(i).id(), d.slip().get(i), ahead ? moved : -moved);
+        }
+    }
+
+    private void derived(String where, double value, double expected) {
+        findings.add(Check.DERIVED, where, Math.abs(value - expected) / arrest.levelScale());
+    }
+}

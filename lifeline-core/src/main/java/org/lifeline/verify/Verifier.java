@@ -1,0 +1,160 @@
+package org.lifeline.verify;
+
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import org.lifeline.analysis.AppliedLoad;
+import org.lifeline.analysis.ArrestResult;
+import org.lifeline.analysis.LineEquilibrium;
+import org.lifeline.analysis.Method;
+import org.lifeline.analysis.Statics;
+import org.lifeline.base.Violations;
+
+/**
+ * Checks results against the laws that they must obey, without the formulas that they came from.
+ *
+ * <p>{@code Verifier.withDefaults().arrest(result).passed()}. The installed state that springs, lengths and material
+ * points refer to is solved anew and is itself checked against what the design states.
+ *
+ * <p>Immutable and thread-safe.
+ */
+public final class Verifier {
+    private final Map<Check, Double> limits;
+    private final int pathSolutions;
+
+    private Verifier(Map<Check, Double> limits, int pathSolutions) {
+        this.limits = limits;
+        this.pathSolutions = pathSolutions;
+    }
+
+    /**
+     * All checks with their default limits, without the expensive path work.
+     *
+     * @return the verifier
+     */
+    public static Verifier withDefaults() {
+        return new Verifier(Map.of(), 0);
+    }
+
+    /**
+     * The same with another limit for one kind of check.
+     *
+     * @param check the kind
+     * @param value limit [unit of the check], not negative
+     * @return the new verifier
+     * @throws org.lifeline.base.InvalidInputException if the limit is negative or not finite
+     */
+    public Verifier withLimit(Check check, double value) {
+        new Violations().notNegative("limit", value, check.unit()).throwIfAny();
+        Map<Check, Double> map = new EnumMap<>(Check.class);
+        map.putAll(limits);
+        map.put(check, value);
+        return new Verifier(map, pathSolutions);
+    }
+
+    /**
+     * The same with {@link Check#STATIC_PATH_WORK}: the work on the line is integrated through static solutions, for
+     * lines without friction.
+     *
+     * @param solutions most solutions of statics that an arrest may take, above zero
+     * @return the new verifier
+     * @throws org.lifeline.base.InvalidInputException if the number is not above zero
+     */
+    public Verifier withPathWork(int solutions) {
+        new Violations().positive("solutions", solutions, "").throwIfAny();
+        return new Verifier(limits, solutions);
+    }
+
+    /**
+     * Checks a line at rest.
+     *
+     * @param state the result
+     * @param loads the loads that it was solved for, in their order
+     * @return what was found
+     */
+    public VerificationReport equilibrium(LineEquilibrium state, List<AppliedLoad> loads) {
+        StateNumbers numbers = StateNumbers.of(state);
+        return report(numbers, loads, installed(numbers));
+    }
+
+    /**
+     * Checks an arrest: the line before the fall, at the lowest point, and everything between them.
+     *
+     * @param result the result of an energy balance
+     * @return what was found
+     * @throws org.lifeline.base.InvalidInputException if the result comes from another method; at the lowest point of a
+     *     transient the line is not at rest
+     */
+    public VerificationReport arrest(ArrestResult result) {
+        new Violations()
+                .require(
+                        result.method() == Method.ENERGY_BALANCE,
+                        "result.method",
+                        result.method().label(),
+                        "must be the energy balance")
+                .throwIfAny();
+        ArrestNumbers numbers = ArrestNumbers.of(result);
+        return reportArrest(numbers, installed(numbers.peak()));
+    }
+
+    private static StateNumbers installed(StateNumbers state) {
+        return StateNumbers.of(Statics.withDefaults().solve(state.line(), List.of()));
+    }
+
+    VerificationReport report(StateNumbers state, List<AppliedLoad> loads, StateNumbers installed) {
+        Findings findings = new Findings(limits);
+        Tools tools = Tools.of(state.line().cable());
+        checkInstalled(installed, tools, findings);
+        checkState(new Named("state", state, loads), installed, tools, findings);
+        AbsorberChecks.check(state, AbsorberChecks.Chain.after(installed, loads.size() <= 1), tools, "state", findings);
+        return findings.report();
+    }
+
+    VerificationReport reportArrest(ArrestNumbers arrest, StateNumbers installed) {
+        Findings findings = new Findings(limits);
+        Tools tools = Tools.of(arrest.peak().line().cable());
+        FiniteChecks.check(arrest, findings);
+        checkInstalled(installed, tools, findings);
+        checkState(new Named("before", arrest.before(), arrest.hanging()), installed, tools, findings);
+        checkState(new Named("peak", arrest.peak(), arrest.loadsAtPeak()), installed, tools, findings);
+        AbsorberChecks.check(
+                arrest.before(),
+                AbsorberChecks.Chain.after(installed, arrest.hanging().size() <= 1),
+                tools,
+                "before",
+                findings);
+        AbsorberChecks.check(arrest.peak(), AbsorberChecks.Chain.after(arrest.before(), arrest.hanging().isEmpty()), tools, "peak", findings);
+        new FallChecks(arrest, installed, tools, findings).check();
+        new EnergyChecks(arrest, installed, tools, findings).check();
+        new ClearanceChecks(arrest, findings).check();
+        if (pathSolutions > 0 && StaticPath.isUnique(arrest)) {
+            double work = arrest.energy().lineWork();
+            double throughStates = new StaticPath(arrest, pathSolutions).work();
+            findings.add(
+                    Check.STATIC_PATH_WORK, "fall", Math.abs(throughStates - work) / EnergyChecks.workScale(arrest));
+        }
+        return findings.report();
+    }
+
+    /** A state with its name and the loads that it was solved for. */
+    private record Named(String name, StateNumbers state, List<AppliedLoad> loads) {}
+
+    private static void checkInstalled(StateNumbers installed, Tools tools, Findings findings) {
+        checkState(new Named("installed", installed, List.of()), installed, tools, findings);
+        InstalledChecks.check(installed, tools, findings);
+        AbsorberChecks.check(installed, AbsorberChecks.Chain.fromNew(), tools, "installed", findings);
+    }
+
+    private static void checkState(Named named, StateNumbers installed, Tools tools, Findings findings) {
+        StateNumbers state = named.state();
+        String name = named.name();
+        FiniteChecks.check(state, name, findings);
+        ForceChecks.check(state, name, findings);
+        ForceChecks.checkLoads(state, named.loads(), name, findings);
+        ShapeChecks.check(state, installed, tools, name, findings);
+        LengthChecks.check(state, installed, name, findings);
+        Hooks hooks = Hooks.of(state, installed, named.loads());
+        PassageChecks.check(state, hooks, name, findings);
+        new AttachmentChecks(state, installed, tools, name, findings).check(hooks);
+    }
+}

@@ -1,0 +1,71 @@
+package org.lifeline.design.envelope;
+
+import static org.lifeline.base.Units.kN;
+
+import java.util.List;
+import org.lifeline.base.Point;
+import org.lifeline.model.Attachment;
+import org.lifeline.model.Cable;
+import org.lifeline.model.ClearanceRules;
+import org.lifeline.model.Connection;
+import org.lifeline.model.Lifeline;
+import org.lifeline.model.LifelineDesign;
+import org.lifeline.model.Obstruction;
+import org.lifeline.model.Passage;
+import org.lifeline.model.Support;
+import org.lifeline.model.Worker;
+
+/** Plain designs for tests: an invented walkway line. */
+public final class Designs {
+    private Designs() {}
+
+    /** A worker of 100 kg on a 1.8 m lanyard with an absorber of 3.2 to 6 kN. */
+    public static Worker worker(String id, Attachment attachment) {
+        return Worker.builder(id)
+                .mass(100)
+                .walkingLevel(10.9)
+                .attachment(attachment)
+                .connection(Connection.lanyard(
+                        1.8,
+                        Connection.PersonalAbsorber.builder()
+                                .clearanceForce(3200)
+                                .maximumForce(6000)
+                                .maximumExtension(1.2)
+                                .initialStiffness(1e5)
+                                .stopStiffness(2e5)
+                                .build()))
+                .build();
+    }
+
+    /** Level spans of 12 m at elevation 12.4 m, all data given. */
+    public static Lifeline line(int spans, Passage passage) {
+        Lifeline.Builder b = Lifeline.builder()
+                .cable(Cable.builder()
+                        .diameter(0.012)
+                        .massPerLength(0.576)
+                        .axialStiffness(4.9e6)
+                        .breakingStrength(90.7e3)
+                        .terminationEfficiency(0.9)
+                        .build())
+                .support(Support.end("north", Point.of(0, 0, 12.4)).withCapacity(kN(45)));
+        for (int i = 1; i < spans; i++) {
+            b.support(Support.intermediate("post " + i, Point.of(12 * i, 0, 12.4), passage)
+                    .withCapacity(kN(16)));
+        }
+        return b.support(Support.end("south", Point.of(12 * spans, 0, 12.4)).withCapacity(kN(45)))
+                .pretension(1500)
+                .build();
+    }
+
+    /** One worker on such a line, ground at elevation 4 m, no falls. */
+    public static LifelineDesign design(int spans, Passage passage, Attachment attachment) {
+        return LifelineDesign.builder("walkway")
+                .line(line(spans, passage))
+                .temperature(-30)
+                .temperature(15)
+                .temperature(40)
+                .worker(worker("A", attachment))
+                .clearance(ClearanceRules.commonPractice().withObstructions(List.of(new Obstruction(0, 12 * spans, 4))))
+                .build();
+    }
+}

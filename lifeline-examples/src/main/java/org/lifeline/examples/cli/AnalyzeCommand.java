@@ -1,0 +1,237 @@
+package org.lifeline.examples.cli;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.PrintStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import org.lifeline.base.InvalidInputException;
+import org.lifeline.base.NoEquilibriumException;
+import org.lifeline.base.Violation;
+import org.lifeline.examples.arrests.DesignAnalysis;
+import org.lifeline.examples.arrests.DesignRun;
+import org.lifeline.examples.criteria.BuiltInCriteria;
+import org.lifeline.examples.criteria.CriteriaCheck;
+import org.lifeline.examples.criteria.CriterionResult;
+import org.lifeline.examples.json.AtomicFile;
+import org.lifeline.examples.json.DesignFile;
+import org.lifeline.examples.json.DesignReader;
+import org.lifeline.examples.json.ResultWriter;
+import org.lifeline.examples.print.AnalysisPrinter;
+import org.lifeline.examples.print.UnitChoice;
+import org.lifeline.model.LifelineDesign;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Computes a design and prints the calculation. Not thread-safe. */
+@Command(
+        name = "analyze",
+        description = {
+            "Computes every fall of a design and prints the calculation.",
+            "Without FILE it computes the built-in demonstration design."
+        },
+        footer = {
+            "",
+            "The result file stands beside the design file, with the ending .result.json, unless --result names another"
+                    + " place. The demonstration writes none unless --result is given.",
+            "",
+            "Exit codes: 0 done, 2 bad file or command line, 3 no equilibrium found, 1 fault of the program."
+        },
+        mixinStandardHelpOptions = false,
+        sortOptions = false)
+public final class AnalyzeCommand implements Callable<Integer> {
+    /** Where the demonstration design lies among the resources. */
+    public static final String DEMO = "/org/lifeline/examples/demo-design.json";
+
+    private final PrintStream out;
+    private final PrintStream err;
+    private final Solver solver;
+
+    @Parameters(paramLabel = "FILE", arity = "0..1", description = "Design file (JSON, org.lifeline.design/1).")
+    private @Nullable Path file;
+
+    @Option(names = "--result", paramLabel = "FILE", description = "Where the result file goes; - for none.")
+    private @Nullable String result;
+
+    @Option(names = "--no-result", description = "Writes no result file.")
+    private boolean noResult;
+
+    @Option(
+            names = "--method",
+            paramLabel = "METHOD",
+            defaultValue = "energy-balance",
+            description = "How arrests are computed: energy-balance.")
+    private String method = "energy-balance";
+
+    @Option(
+            names = "--units",
+            paramLabel = "UNITS",
+            defaultValue = "both",
+            description = "Units of the printed results: both, si or us.")
+    private String units = "both";
+
+    @Option(names = "--stack-trace", description = "Shows where the program failed, for a report of a fault.")
+    private boolean stackTrace;
+
+    /**
+     * The command with its streams.
+     *
+     * @param out where the calculation goes
+     * @param err where everything else goes
+     */
+    public AnalyzeCommand(PrintStream out, PrintStream err) {
+        this(
+                out,
+                err,
+                (design, listener) ->
+                        DesignAnalysis.withDefaults().withListener(listener).solve(design));
+    }
+
+    AnalyzeCommand(PrintStream out, PrintStream err, Solver solver) {
+        this.out = out;
+        this.err = err;
+        this.solver = solver;
+    }
+
+    /** Computes a design. */
+    @FunctionalInterface
+    interface Solver {
+        DesignRun solve(LifelineDesign design, DesignAnalysis.ArrestListener listener);
+    }
+
+    @Override
+    public Integer call() {
+        try {
+            return analyze();
+        } catch (NoEquilibriumException e) {
+            err.println("No equilibrium was found.");
+            err.println("  where:            " + Inert.of(e.where()));
+            err.println("  last load factor: " + e.loadFactor());
+            err.println("  residual:         " + e.convergence().residual() + " (tolerance "
+                    + e.convergence().tolerance() + ", after " + e.convergence().iterations() + " iterations)");
+            return ExitCode.NO_EQUILIBRIUM;
+        } catch (IOException e) {
+            err.println("The result file could not be written: " + reason(e));
+            return ExitCode.FAULT;
+        } catch (RuntimeException | StackOverflowError | OutOfMemoryError e) {
+            err.println("The program failed: " + Inert.of(String.valueOf(e)));
+            err.println(
+                    "This is a fault of the program, not of the design. Run again with --stack-trace to report it.");
+            if (stackTrace) {
+                e.printStackTrace(err);
+            }
+            return ExitCode.FAULT;
+        }
+    }
+
+    private int analyze() throws IOException {
+        UnitChoice choice = UnitChoice.named(units);
+        if (choice == null || !method.equals("energy-balance")) {
+            String option = choice == null ? "--units" : "--method";
+            String value = choice == null ? units : method;
+            err.println("Bad command line: " + option + " " + Inert.of(value) + ": must be "
+                    + (choice == null ? "both, si or us" : "energy-balance"));
+            return ExitCode.BAD_INPUT;
+        }
+        byte[] bytes;
+        try {
+            bytes = bytes();
+        } catch (IOException e) {
+            err.println("The design file cannot be read: " + Inert.of(String.valueOf(file)) + ": " + reason(e));
+            return ExitCode.BAD_INPUT;
+        }
+        Path target = target();
+        if (target != null && file != null && sameFile(target, file)) {
+            err.println("Bad command line: --result " + Inert.of(target.toString())
+                    + ": must not be the design file itself");
+            return ExitCode.BAD_INPUT;
+        }
+        DesignFile design;
+        DesignRun run;
+        List<CriterionResult> criteria;
+        try {
+            design = new DesignReader(BuiltInCriteria.ids()).read(bytes);
+        } catch (InvalidInputException e) {
+            return bad(e.violations());
+        }
+        try {
+            run = solver.solve(design.design(), new Progress(err, System::nanoTime));
+            criteria = CriteriaCheck.evaluate(run, design.criteria());
+        } catch (InvalidInputException e) {
+            return bad(e.violations().stream()
+                    .map(v -> new Violation(v.path(), written(design, v), v.rule()))
+                    .toList());
+        }
+        if (target != null) {
+            AtomicFile.write(target, new ResultWriter(LibraryVersion.text(), design.sha256()).write(run, criteria));
+        }
+        String text = new AnalysisPrinter(design, choice).print(run, criteria);
+        if (target != null) {
+            out.println("Result file: " + Inert.of(target.toString()));
+        }
+        out.print(text);
+        out.flush();
+        return ExitCode.DONE;
+    }
+
+    private int bad(List<Violation> violations) {
+        String name = file == null ? "The demonstration design" : Inert.of(file.toString());
+        err.println(name + " cannot be used: " + violations.size()
+                + (violations.size() == 1 ? " violation" : " violations"));
+        for (Violation each : violations) {
+            err.println("  " + Inert.of(each.path()) + ": " + Inert.of(each.value()) + ": " + Inert.of(each.rule()));
+        }
+        err.flush();
+        return ExitCode.BAD_INPUT;
+    }
+
+    /** The value of a violation that only the analysis finds, as it was written. */
+    private static String written(DesignFile design, Violation v) {
+        return design.written(v.path()).map(text -> '"' + text + '"').orElse(v.value());
+    }
+
+    private byte[] bytes() throws IOException {
+        if (file != null) {
+            try (InputStream in = Files.newInputStream(file)) {
+                return in.readNBytes(DesignReader.LARGEST_FILE + 1);
+            }
+        }
+        try (InputStream in = AnalyzeCommand.class.getResourceAsStream(DEMO)) {
+            if (in == null) {
+                throw new IllegalStateException("the demonstration design is missing from the program");
+            }
+            return in.readAllBytes();
+        }
+    }
+
+    private @Nullable Path target() {
+        if (noResult || "-".equals(result)) {
+            return null;
+        }
+        if (result != null) {
+            return Path.of(result);
+        }
+        if (file == null || file.getFileName() == null) {
+            return null;
+        }
+        String name = file.getFileName().toString();
+        String stem = name.endsWith(".json") ? name.substring(0, name.length() - ".json".length()) : name;
+        return file.resolveSibling(stem + ".result.json");
+    }
+
+    private static boolean sameFile(Path a, Path b) {
+        try {
+            return Files.exists(a) && Files.isSameFile(a, b);
+        } catch (IOException e) {
+            return a.toAbsolutePath().normalize().equals(b.toAbsolutePath().normalize());
+        }
+    }
+
+    private static String reason(IOException e) {
+        return Inert.of(e.getClass().getSimpleName().replace("Exception", "") + ": " + e.getMessage());
+    }
+}

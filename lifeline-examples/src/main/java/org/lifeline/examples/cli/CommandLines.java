@@ -1,0 +1,57 @@
+package org.lifeline.examples.cli;
+
+import java.io.PrintStream;
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.HelpCommand;
+import picocli.CommandLine.ParameterException;
+
+/** Takes a command line apart and runs it. */
+public final class CommandLines {
+    private CommandLines() {}
+
+    /** The program itself: without a command it analyzes the demonstration design. */
+    @Command(
+            name = "lifeline",
+            description = "Engineering analysis of horizontal lifelines.",
+            footer = {
+                "",
+                "Without a command: analyze, on the built-in demonstration design.",
+                "Results are an aid for a qualified person; they do not replace codes, instructions or tests."
+            },
+            synopsisSubcommandLabel = "COMMAND",
+            subcommands = HelpCommand.class)
+    private static final class Program {}
+
+    /**
+     * Runs a command line.
+     *
+     * @param out where the calculation goes
+     * @param err where everything else goes
+     * @param args the arguments
+     * @return the exit code
+     */
+    public static int run(PrintStream out, PrintStream err, String... args) {
+        return run(new AnalyzeCommand(out, err), out, err, args);
+    }
+
+    static int run(AnalyzeCommand analyze, PrintStream out, PrintStream err, String... args) {
+        CommandLine line = new CommandLine(new Program());
+        line.addSubcommand(analyze);
+        line.setOut(new PrintWriter(out, true, StandardCharsets.UTF_8));
+        line.setErr(new PrintWriter(err, true, StandardCharsets.UTF_8));
+        line.setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.OFF));
+        line.setParameterExceptionHandler((e, arguments) -> misused(e, err));
+        String[] effective = args.length == 0 ? new String[] {"analyze"} : args;
+        return line.execute(effective);
+    }
+
+    private static int misused(ParameterException e, PrintStream err) {
+        err.println("Bad command line: " + Inert.of(String.valueOf(e.getMessage())));
+        err.println("Try: help");
+        err.flush();
+        return ExitCode.BAD_INPUT;
+    }
+}

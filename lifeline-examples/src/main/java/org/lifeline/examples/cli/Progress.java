@@ -1,0 +1,31 @@
+package org.lifeline.examples.cli;
+
+import java.io.PrintStream;
+import java.util.Locale;
+import java.util.function.LongSupplier;
+import org.lifeline.examples.arrests.DesignAnalysis;
+
+/** Says how far a long computation is: nothing within the first second, then about once a second. Not thread-safe. */
+final class Progress implements DesignAnalysis.ArrestListener {
+    private static final long SECOND = 1_000_000_000L;
+
+    private final PrintStream err;
+    private final LongSupplier nanoTime;
+    private long next;
+
+    Progress(PrintStream err, LongSupplier nanoTime) {
+        this.err = err;
+        this.nanoTime = nanoTime;
+        this.next = nanoTime.getAsLong() + SECOND;
+    }
+
+    @Override
+    public void next(String what, int done, int all) {
+        long now = nanoTime.getAsLong();
+        if (now - next >= 0) {
+            err.println(String.format(Locale.ROOT, "computing: %d of %d done, now %s", done, all, Inert.of(what)));
+            err.flush();
+            next = now + SECOND;
+        }
+    }
+}

@@ -1,0 +1,216 @@
+package org.lifeline.examples.json;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.ArrayList;
+import java.util.HexFormat;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import org.lifeline.base.InvalidInputException;
+import org.lifeline.examples.criteria.Criterion;
+import org.lifeline.examples.json.Fields.Range;
+import org.lifeline.model.Cable;
+import org.lifeline.model.Fall;
+import org.lifeline.model.Installed;
+import org.lifeline.model.Lifeline;
+import org.lifeline.model.LifelineDesign;
+import org.lifeline.model.Support;
+import org.lifeline.model.Worker;
+
+/**
+ * Reads a design file.
+ *
+ * <p>Immutable and thread-safe.
+ */
+public final class DesignReader {
+    /** The format that is read. */
+    public static final String FORMAT = "org.lifeline.design/1";
+
+    /** Largest number of bytes that is read. */
+    public static final int LARGEST_FILE = JsonTree.LARGEST;
+
+    private final Set<String> builtInCriteria;
+
+    /**
+     * A reader.
+     *
+     * @param builtInCriteria ids of the criteria that a file may name without stating them
+     */
+    public DesignReader(Set<String> builtInCriteria) {
+        this.builtInCriteria = Set.copyOf(builtInCriteria);
+    }
+
+    /**
+     * Reads a design.
+     *
+     * @param bytes the file as it is, JSON in UTF-8
+     * @return the design with everything that was written
+     * @throws InvalidInputException with all violations of the file
+     */
+    public DesignFile read(byte[] bytes) {
+        JsonTree.Parsed parsed = JsonTree.parse(bytes);
+        Findings findings = new Findings();
+        parsed.duplicates().forEach(findings::add);
+        Fields top = Fields.of(parsed.root(), "", findings);
+        if (top == null) {
+            findings.throwIfAny();
+            throw new IllegalStateException("unreachable: a root that is no object has been reported");
+        }
+        Parts parts = new Parts(top);
+        LifelineDesign design = parts.read();
+        List<Criterion> criteria = new CriterionReader(builtInCriteria, parts.supportIds).readAll(top);
+        top.close();
+        findings.throwIfAny();
+        if (design == null) {
+            throw new IllegalStateException("unreachable: a design that was not built has been reported");
+        }
+        return new DesignFile(design, criteria, findings.written(), sha256(bytes));
+    }
+
+    private static String sha256(byte[] bytes) {
+        try {
+            return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
+        } catch (NoSuchAlgorithmException e) {
+            throw new IllegalStateException("every JDK has SHA-256", e);
+        }
+    }
+
+    /** The parts of one file while it is read. */
+    private static final class Parts {
+        private final Fields top;
+        private final Findings findings;
+        private final List<String> supportIds = new ArrayList<>();
+        private final Map<String, @Nullable Worker> workers = new LinkedHashMap<>();
+
+        Parts(Fields top) {
+            this.top = top;
+            this.findings = top.findings();
+        }
+
+        @Nullable
+        LifelineDesign read() {
+            format();
+            String title = top.text("title");
+            double gravity = top.quantity("gravity", Dimension.ACCELERATION, Range.POSITIVE);
+            top.required("cable");
+            Fields c = top.object("cable");
+            Cable cable = c == null ? null : CableReader.read(c);
+            List<@Nullable Support> supports = supports();
+            top.required("installed");
+            Fields i = top.object("installed");
+            Installed installed = i == null ? null : InstalledReader.read(i);
+            LifelineDesign.Builder b = LifelineDesign.builder(title == null ? "Untitled design" : title);
+            SiteReader.temperatures(top, b);
+            readWorkers();
+            SiteReader site = new SiteReader(top);
+            site.clearance(b);
+            site.modelFactors(b);
+            Lifeline checked = line(cable, supports, installed, gravity);
+            List<@Nullable Fall> falls = new FallReader(workers, checked, supports.size() - 1).readAll(top);
+            if (findings.count() > 0 || cable == null || installed == null || checked == null) {
+                return null;
+            }
+            b.line(checked);
+            for (Worker each : workers.values()) {
+                if (each != null) {
+                    b.worker(each);
+                }
+            }
+            for (Fall each : falls) {
+                if (each != null) {
+                    b.fall(each);
+                }
+            }
+            return top.build(b::build);
+        }
+
+        private void format() {
+            JsonNode value = top.required("format");
+            if (value != null && !(value.isTextual() && value.textValue().equals(FORMAT))) {
+                findings.bad("format", value, "must be \"" + FORMAT + '"');
+            }
+        }
+
+        private List<@Nullable Support> supports() {
+            top.required("supports");
+            List<JsonNode> items = top.array("supports");
+            List<@Nullable Support> list = new ArrayList<>();
+            for (int i = 0; i < items.size(); i++) {
+                Fields f = Fields.of(items.get(i), "supports[" + i + "]", findings);
+                list.add(f == null ? null : SupportReader.read(f, i == 0 || i == items.size() - 1));
+                unique(f, supportIds);
+            }
+            if (items.size() < 2 && top.node("supports").isArray()) {
+                findings.bad("supports", top.node("supports"), "must have at least two supports");
+            }
+            return list;
+        }
+
+        private void readWorkers() {
+            top.required("workers");
+            List<JsonNode> items = top.array("workers");
+            List<String> ids = new ArrayList<>();
+            for (int i = 0; i < items.size(); i++) {
+                Fields f = Fields.of(items.get(i), "workers[" + i + "]", findings);
+                Worker worker = f == null ? null : WorkerReader.read(f);
+                unique(f, ids);
+                if (f != null && f.node("id").isTextual()) {
+                    workers.putIfAbsent(f.node("id").textValue(), worker);
+                }
+            }
+            if (items.isEmpty() && top.node("workers").isArray()) {
+                findings.bad("workers", top.node("workers"), "must name at least one worker");
+            }
+        }
+
+        private void unique(@Nullable Fields f, List<String> ids) {
+            if (f == null || !f.node("id").isTextual()) {
+                ids.add("");
+                return;
+            }
+            String id = f.node("id").textValue();
+            int before = ids.indexOf(id);
+            if (before >= 0 && !id.isEmpty()) {
+                String list = f.path().substring(0, f.path().indexOf('['));
+                findings.bad(f.path("id"), f.node("id"), "is the id of " + list + "[" + before + "] as well");
+            }
+            ids.add(id);
+        }
+
+        /** The line; where cable or installed state are wrong, with others in their place, so that places can be checked. */
+        private @Nullable Lifeline line(
+                @Nullable Cable cable,
+                List<@Nullable Support> supports,
+                @Nullable Installed installed,
+                double gravity) {
+            Lifeline.Builder b = Lifeline.builder()
+                    .cable(
+                            cable != null
+                                    ? cable
+                                    : Cable.builder()
+                                            .massPerLength(1)
+                                            .axialStiffness(1e6)
+                                            .build())
+                    .installed(installed != null ? installed : Installed.pretension(1000));
+            if (!Double.isNaN(gravity)) {
+                b.gravity(gravity);
+            }
+            for (Support each : supports) {
+                if (each == null) {
+                    return null;
+                }
+                b.support(each);
+            }
+            try {
+                return b.build();
+            } catch (InvalidInputException e) {
+                e.violations().stream().filter(v -> !findings.touches(v.path())).forEach(v -> top.report(v, v.path()));
+                return null;
+            }
+        }
+    }
+}

@@ -1,0 +1,231 @@
+package org.lifeline.examples.json;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.core.util.DefaultIndenter;
+import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.OptionalDouble;
+import org.lifeline.analysis.ArrestResult;
+import org.lifeline.analysis.Clearance;
+import org.lifeline.analysis.ClearanceRow;
+import org.lifeline.analysis.EnergyAccount;
+import org.lifeline.analysis.InlineAbsorberState;
+import org.lifeline.analysis.LineEquilibrium;
+import org.lifeline.analysis.SpanState;
+import org.lifeline.analysis.SupportReaction;
+import org.lifeline.base.Vector3;
+import org.lifeline.examples.arrests.Demand;
+import org.lifeline.examples.arrests.DesignRun;
+import org.lifeline.examples.arrests.Governing;
+import org.lifeline.examples.criteria.CriterionResult;
+import org.lifeline.model.DeploymentForce;
+
+/**
+ * Draws up the result file: plain SI numbers, unrounded; what is not known is left out.
+ *
+ * <p>Immutable and thread-safe.
+ */
+public final class ResultWriter {
+    /** The format that is written. */
+    public static final String FORMAT = "org.lifeline.result/1";
+
+    private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
+
+    private final String libraryVersion;
+    private final String sha256;
+
+    /**
+     * A writer for the results of one design file.
+     *
+     * @param libraryVersion version of the library that computed them
+     * @param sha256 SHA-256 of the design file as read
+     */
+    public ResultWriter(String libraryVersion, String sha256) {
+        this.libraryVersion = libraryVersion;
+        this.sha256 = sha256;
+    }
+
+    /**
+     * The result file.
+     *
+     * @param run what was computed
+     * @param criteria what came out for the criteria
+     * @return the file, JSON in UTF-8
+     */
+    public byte[] write(DesignRun run, List<CriterionResult> criteria) {
+        ObjectNode root = NODES.objectNode();
+        root.put("format", FORMAT);
+        root.put("libraryVersion", libraryVersion);
+        root.put("designSha256", sha256);
+        root.put("title", run.design().title());
+        ObjectNode factors = root.putObject("modelFactors");
+        factors.put("force", run.design().modelFactors().force());
+        factors.put("distance", run.design().modelFactors().distance());
+        root.put("fallsSearched", run.searched());
+        root.set("installed", installed(run.installed()));
+        ArrayNode arrests = root.putArray("arrests");
+        run.arrests().forEach(r -> arrests.add(arrest(r)));
+        ArrayNode list = root.putArray("criteria");
+        criteria.forEach(c -> list.add(criterion(c)));
+        root.set("governing", governing(run));
+        DefaultPrettyPrinter layout = new DefaultPrettyPrinter();
+        layout.indentArraysWith(DefaultIndenter.SYSTEM_LINEFEED_INSTANCE.withLinefeed("\n"));
+        layout.indentObjectsWith(DefaultIndenter.SYSTEM_LINEFEED_INSTANCE.withLinefeed("\n"));
+        try {
+            String text = new ObjectMapper().writer(layout).writeValueAsString(root) + "\n";
+            return text.getBytes(StandardCharsets.UTF_8);
+        } catch (JsonProcessingException e) {
+            throw new IllegalStateException("a tree of numbers and texts is always written", e);
+        }
+    }
+
+    private static ObjectNode installed(LineEquilibrium line) {
+        ObjectNode node = NODES.objectNode();
+        number(node, "temperature", line.temperature());
+        ArrayNode spans = node.putArray("spans");
+        for (SpanState each : line.spans()) {
+            ObjectNode span = spans.addObject();
+            number(span, "sag", each.sag());
+            number(span, "horizontalTension", each.horizontalTension());
+            number(span, "unstretchedLength", each.unstretchedLength());
+        }
+        node.putArray("endTension").add(line.firstTension()).add(line.lastTension());
+        return node;
+    }
+
+    private static ObjectNode arrest(ArrestResult r) {
+        ObjectNode node = which(r);
+        node.put("method", r.method().label());
+        number(node, "freeFall", r.freeFall());
+        number(node, "deployment", r.deployment());
+        node.put("bottomedOut", r.bottomedOut());
+        number(node, "arrestForce", r.arrestForce());
+        number(node, "lineLoad", r.lineLoad());
+        number(node, "sag", r.sag());
+        number(node, "lineDescent", r.lineDescent());
+        number(node, "loadX", r.loadX());
+        number(node, "maximumTension", r.maximumTension());
+        ArrayNode supports = node.putArray("supports");
+        for (int i = 0; i < r.supports().size(); i++) {
+            SupportReaction s = r.supports().get(i);
+            ObjectNode support = supports.addObject();
+            support.put("id", s.id());
+            number(support, "force", s.force());
+            support.set("vector", vector(s.vector()));
+            number(support, "displacement", s.displacement().magnitude());
+            support.set("displacementVector", vector(s.displacement()));
+            number(support, "slip", r.slip(i));
+        }
+        ArrayNode absorbers = node.putArray("inlineAbsorbers");
+        for (InlineAbsorberState each : r.inlineAbsorbers()) {
+            ObjectNode absorber = absorbers.addObject();
+            absorber.put("support", each.supportId());
+            number(absorber, "extension", each.extension());
+            number(absorber, "remaining", each.remaining());
+            absorber.put("bottomedOut", each.bottomedOut());
+        }
+        number(node, "totalFallDistance", r.totalFallDistance());
+        node.set("energy", energy(r.energy()));
+        node.set("clearance", clearance(r.clearance()));
+        ObjectNode convergence = node.putObject("convergence");
+        convergence.put("iterations", r.convergence().iterations());
+        number(convergence, "residual", r.convergence().residual());
+        number(convergence, "tolerance", r.convergence().tolerance());
+        return node;
+    }
+
+    private static ObjectNode energy(EnergyAccount account) {
+        ObjectNode node = NODES.objectNode();
+        number(node, "fall", account.fall());
+        number(node, "line", account.cable() + account.hanging());
+        number(node, "connection", account.connection());
+        number(node, "friction", account.friction());
+        number(node, "inlineAbsorbers", account.inlineAbsorbers());
+        number(node, "anchors", account.anchors());
+        number(node, "residual", account.residual());
+        number(node, "cable", account.cable());
+        number(node, "hanging", account.hanging());
+        return node;
+    }
+
+    private static ObjectNode clearance(Clearance account) {
+        ObjectNode node = NODES.objectNode();
+        ArrayNode rows = node.putArray("rows");
+        for (ClearanceRow each : account.rows()) {
+            ObjectNode row = rows.addObject();
+            row.put("item", each.item());
+            number(row, "value", each.value());
+            number(row, "elevation", each.elevation());
+            row.put("source", each.source());
+        }
+        number(node, "lowestPoint", account.lowestPoint());
+        number(node, "requiredBelowLine", account.requiredBelowLine());
+        number(node, "requiredBelowWalkingLevel", account.requiredBelowWalkingLevel());
+        optional(node, "obstruction", account.obstruction());
+        optional(node, "margin", account.margin());
+        return node;
+    }
+
+    private static ObjectNode criterion(CriterionResult result) {
+        ObjectNode node = NODES.objectNode();
+        node.put("id", result.limit().id());
+        node.put("comparison", result.limit().comparison());
+        number(node, "demand", result.demand());
+        number(node, "capacity", result.capacity());
+        node.put("unit", result.limit().unit());
+        number(node, "ratio", result.ratio());
+        result.met().ifPresentOrElse(met -> node.put("met", met), () -> node.putNull("met"));
+        node.put("source", result.limit().origin().source());
+        node.put("mark", result.limit().origin().mark().label());
+        if (result.governs() != null) {
+            node.set("arrest", which(result.governs()));
+        }
+        return node;
+    }
+
+    private static ObjectNode governing(DesignRun run) {
+        ObjectNode node = NODES.objectNode();
+        for (Governing each : Governing.all(run)) {
+            ObjectNode entry = NODES.objectNode();
+            number(entry, "value", each.value());
+            number(entry, "factored", each.factored(run.design()));
+            entry.put("unit", each.demand().unit());
+            entry.setAll(which(each.arrest()));
+            if (each.demand() == Demand.SUPPORT_LOAD) {
+                node.withObject("/" + each.demand().key()).set(each.support(), entry);
+            } else {
+                node.set(each.demand().key(), entry);
+            }
+        }
+        return node;
+    }
+
+    /** Names an arrest: fall, temperature, force. */
+    private static ObjectNode which(ArrestResult r) {
+        ObjectNode node = NODES.objectNode();
+        node.put("fall", r.fall().id());
+        number(node, "temperature", r.temperature());
+        node.put("force", r.side() == DeploymentForce.CLEARANCE ? "clearance" : "maximum");
+        return node;
+    }
+
+    private static ArrayNode vector(Vector3 v) {
+        return NODES.arrayNode().add(v.x() + 0.0).add(v.y() + 0.0).add(v.z() + 0.0);
+    }
+
+    /** Puts a number; what is not finite has no place in JSON and is left out. */
+    private static void number(ObjectNode node, String key, double value) {
+        if (Double.isFinite(value)) {
+            node.put(key, value + 0.0);
+        }
+    }
+
+    private static void optional(ObjectNode node, String key, OptionalDouble value) {
+        value.ifPresent(v -> number(node, key, v));
+    }
+}

@@ -1,0 +1,5 @@
+/** The command line. */
+@NullMarked
+package org.lifeline.examples;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,83 @@
+package org.lifeline.examples.arrests;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.SplittableRandom;
+import java.util.function.ToDoubleFunction;
+import org.junit.jupiter.api.Test;
+import org.lifeline.analysis.ArrestResult;
+import org.lifeline.examples.TestFiles;
+import org.lifeline.model.DeploymentForce;
+import org.lifeline.model.Fall;
+import org.lifeline.model.LifelineDesign;
+import org.lifeline.model.Place;
+import org.lifeline.model.Worker;
+
+class WorstPlacesTest {
+    private static LifelineDesign withoutFalls() {
+        LifelineDesign d = TestFiles.design("demo-design.json").design();
+        LifelineDesign.Builder b =
+                LifelineDesign.builder(d.title()).line(d.line()).clearance(d.clearance());
+        d.temperatures().forEach(b::temperature);
+        d.workers().forEach(b::worker);
+        return b.build();
+    }
+
+    @Test
+    void everyWorkerHasAPlaceInEverySpan() {
+        LifelineDesign design = withoutFalls();
+        DesignRun run = DesignAnalysis.withDefaults().solve(design);
+        assertThat(run.searched()).isTrue();
+        for (Worker worker : design.workers()) {
+            for (int span = 1; span <= design.line().spans(); span++) {
+                int number = span;
+                assertThat(run.design().falls())
+                        .anyMatch(f -> f.place().span() == number && f.fallers().contains(worker));
+            }
+        }
+        assertThat(run.arrests())
+                .hasSize(run.design().falls().size() * design.temperatures().size() * 2);
+    }
+
+    /** No random place on the line is worse by more than the width of the grid can hide: 1 %. */
+    @Test
+    void noOtherPlaceIsMuchWorse() {
+        LifelineDesign design = withoutFalls();
+        DesignRun run = DesignAnalysis.withDefaults().solve(design);
+        long seed = 77;
+        SplittableRandom random = new SplittableRandom(seed);
+        for (int i = 0; i < 40; i++) {
+            Worker worker = design.workers().get(random.nextInt(design.workers().size()));
+            int span = 1 + random.nextInt(design.line().spans());
+            Fall fall = Fall.builder("random")
+                    .at(Place.of(span, design.line().run(span) * random.nextDouble(0.02, 0.98)))
+                    .faller(worker)
+                    .build();
+            for (double t : design.temperatures()) {
+                ArrestResult load = DesignAnalysis.arrest(design, t, DeploymentForce.MAXIMUM)
+                        .solve(design.line(), fall);
+                ArrestResult distance = DesignAnalysis.arrest(design, t, DeploymentForce.CLEARANCE)
+                        .solve(design.line(), fall);
+                String what = "seed " + seed + ", " + fall.place();
+                covered(run, load, ArrestResult::endAnchorLoad, what);
+                covered(run, load, ArrestResult::maximumTension, what);
+                covered(run, load, ArrestResult::arrestForce, what);
+                covered(run, distance, r -> r.clearance().requiredBelowLine(), what);
+            }
+        }
+    }
+
+    private static void covered(
+            DesignRun run, ArrestResult other, ToDoubleFunction<ArrestResult> quantity, String what) {
+        double most = run.arrests().stream().mapToDouble(quantity).max().orElseThrow();
+        assertThat(quantity.applyAsDouble(other)).as(what).isLessThanOrEqualTo(1.01 * most);
+    }
+
+    @Test
+    void namedFallsAreNotSearched() {
+        DesignRun run = DesignAnalysis.withDefaults()
+                .solve(TestFiles.design("demo-design.json").design());
+        assertThat(run.searched()).isFalse();
+        assertThat(run.design().falls()).hasSize(2);
+    }
+}
