@@ -2,6 +2,7 @@ package org.lifeline.report;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import org.lifeline.base.UnitSystem;
 import org.lifeline.report.SvgCanvas.Pen;
@@ -23,9 +24,14 @@ public final class ChartPicture {
     private static final double BOTTOM = 52;
 
     private final UnitSystem system;
+    /** One of each measure in SI, in the unit of the axes. */
+    private final double[] one;
 
     private ChartPicture(UnitSystem system) {
         this.system = system;
+        this.one = Arrays.stream(Measure.values())
+                .mapToDouble(m -> m.in(1, system))
+                .toArray();
     }
 
     /**
@@ -73,6 +79,12 @@ public final class ChartPicture {
         return unit.isEmpty() ? axis.label() : axis.label() + " [" + unit + "]";
     }
 
+    /** Conversion for drawing: fast, since histories have many points; a temperature has an origin of its own. */
+    private double in(ChartAxis axis, double value) {
+        Measure m = axis.measure();
+        return m == Measure.TEMPERATURE ? m.in(value, system) : one[m.ordinal()] * value;
+    }
+
     private double[] rangeX(ChartAxis axis, List<ChartPanel> panels) {
         double low = Double.POSITIVE_INFINITY;
         double high = Double.NEGATIVE_INFINITY;
@@ -87,7 +99,7 @@ public final class ChartPicture {
         if (!(low <= high)) {
             return new double[] {0, 1};
         }
-        return new double[] {axis.measure().in(low, system), axis.measure().in(high, system)};
+        return new double[] {in(axis, low), in(axis, high)};
     }
 
     private double[] rangeY(ChartPanel p) {
@@ -111,8 +123,8 @@ public final class ChartPicture {
             return new double[] {0, 1};
         }
         Measure measure = p.axis().measure();
-        double a = measure.in(low, system);
-        double b = measure.in(high, system);
+        double a = in(p.axis(), low);
+        double b = in(p.axis(), high);
         // An axis of amounts starts at nothing unless that would squeeze the lines together.
         boolean fromZero = a > 0 && a < 0.6 * b && measure != Measure.TEMPERATURE;
         return new double[] {fromZero ? 0 : a, b};
@@ -132,7 +144,7 @@ public final class ChartPicture {
         double row = top + 13;
         for (ChartMark m : p.marks()) {
             if (m.vertical()) {
-                double at = x.at(horizontal.measure().in(m.value(), system));
+                double at = x.at(in(horizontal, m.value()));
                 if (at >= LEFT - 0.5 && at <= right + 0.5) {
                     c.line(Pen.GHOST, at, top, at, top + FIELD);
                     boolean leftward = at + SvgCanvas.width(m.label()) > right;
@@ -163,9 +175,7 @@ public final class ChartPicture {
                 }
                 continue;
             }
-            double[] at = {
-                x.at(ax.measure().in(s.x(i), system)), y.at(ay.measure().in(s.y(i), system))
-            };
+            double[] at = {x.at(in(ax, s.x(i))), y.at(in(ay, s.y(i)))};
             if (!column.isEmpty() && Math.floor(2 * at[0]) != Math.floor(2 * column.get(0)[0])) {
                 flush(column, now);
             }
@@ -209,17 +219,14 @@ public final class ChartPicture {
             }
             if (last >= 0) {
                 names.add(s.name());
-                ends.add(new double[] {
-                    x.at(horizontal.measure().in(s.x(last), system)),
-                    y.at(p.axis().measure().in(s.y(last), system))
-                });
+                ends.add(new double[] {x.at(in(horizontal, s.x(last))), y.at(in(p.axis(), s.y(last)))});
                 pens.add(PENS[i]);
             }
         }
         double right = WIDTH - RIGHT;
         for (ChartMark m : p.marks()) {
             if (!m.vertical()) {
-                double at = y.at(p.axis().measure().in(m.value(), system));
+                double at = y.at(in(p.axis(), m.value()));
                 c.line(Pen.LIMIT, LEFT, at, right, at);
                 names.add(m.label());
                 ends.add(new double[] {right, at});

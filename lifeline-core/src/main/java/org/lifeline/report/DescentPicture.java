@@ -39,24 +39,26 @@ public final class DescentPicture {
         LoadingCurve curve = LoadingCurve.parallel(fall.fallers().stream()
                 .map(w -> w.connection().curve(arrest.side()))
                 .toList());
-        double[] descent = new double[POINTS + 1];
-        double[] load = new double[POINTS + 1];
-        double[] first = new double[POINTS + 1];
-        double[] last = new double[POINTS + 1];
-        double[] free = new double[POINTS + 1];
-        for (int i = 0; i <= POINTS; i++) {
-            double share = i == 0 ? 1e-6 : (double) i / POINTS;
+        // The last point but one: the final load is reached. The last: the connection has deployed as far as it will.
+        int n = POINTS + 1;
+        double[] descent = new double[n + 1];
+        double[] load = new double[n + 1];
+        double[] first = new double[n + 1];
+        double[] last = new double[n + 1];
+        double[] free = new double[n + 1];
+        for (int i = 0; i <= n; i++) {
+            double share = i == 0 ? 1e-6 : Math.min(1, (double) i / POINTS);
             // More points where the line is soft.
             double force = arrest.lineLoad() * share * share;
             List<AppliedLoad> all = new ArrayList<>(hanging);
             all.add(new AppliedLoad(fall.place(), fall.fallers().get(0).attachment(), force));
-            LineEquilibrium state = i == POINTS ? arrest.peak() : statics.solve(line, all);
+            LineEquilibrium state = i >= POINTS ? arrest.peak() : statics.solve(line, all);
             double z = state.loads().get(all.size() - 1).point().z();
             descent[i] = arrest.attachmentBefore().z() - z;
             load[i] = force;
             first[i] = state.firstTension();
             last[i] = state.lastTension();
-            double x = i == POINTS ? arrest.deployment() : curve.nearExtension(force);
+            double x = i == n ? arrest.deployment() : curve.nearExtension(force);
             free[i] = arrest.energy().fall()
                     - fall.fallingMass() * g * (arrest.lineDescent() - descent[i] + arrest.deployment() - x)
                     - curve.work(x);

@@ -9,7 +9,10 @@ package org.lifeline.report;
  */
 public final class InertText {
     /** Longest text that is shown in full, in characters. */
-    public static final int LONGEST = 300;
+    public static final int LONGEST = 2000;
+
+    /** Longest name that is shown in full, in characters. */
+    public static final int LONGEST_NAME = 160;
 
     private InertText() {}
 
@@ -20,14 +23,30 @@ public final class InertText {
      * @return the text on one line, at most {@value #LONGEST} characters and a note
      */
     public static String plain(String text) {
+        return plain(text, LONGEST);
+    }
+
+    /**
+     * A name or title for use within other text.
+     *
+     * @param text any text
+     * @return the text on one line, at most {@value #LONGEST_NAME} characters and a note
+     */
+    public static String name(String text) {
+        return plain(text, LONGEST_NAME);
+    }
+
+    private static String plain(String text, int longest) {
         StringBuilder b = new StringBuilder();
         int shown = 0;
-        for (int i = 0; i < text.length() && shown < LONGEST; shown++) {
+        int i = 0;
+        while (i < text.length() && shown < longest) {
             int c = text.codePointAt(i);
-            i += Character.charCount(c);
             append(b, c);
+            i += Character.charCount(c);
+            shown++;
         }
-        if (text.codePointCount(0, Math.min(text.length(), 2 * LONGEST + 2)) > LONGEST) {
+        if (i < text.length()) {
             b.append("… (").append(text.length()).append(" characters)");
         }
         return b.toString();

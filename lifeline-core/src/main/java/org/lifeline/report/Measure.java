@@ -15,13 +15,13 @@ import org.lifeline.base.UnitSystem;
  */
 public enum Measure {
     /** Force. */
-    FORCE("kN=1000", "lbf=4.4482216152605", 4, 0),
+    FORCE("kN=1000;3", "lbf=4.4482216152605;1", 4, 0),
     /** Length, height, distance. */
     LENGTH("m=1", "ft=0.3048", 0, 3),
     /** Small length. */
-    SMALL_LENGTH("mm=0.001", "in=0.0254", 4, 0),
+    SMALL_LENGTH("mm=0.001;1", "in=0.0254;2", 4, 0),
     /** Energy. */
-    ENERGY("J=1", "ft·lbf=1.3558179483314004", 4, 0),
+    ENERGY("J=1;1", "ft·lbf=1.3558179483314004;1", 4, 0),
     /** Mass. */
     MASS("kg=1", "lb=0.45359237", 4, 0),
     /** Mass per length. */
@@ -42,6 +42,7 @@ public enum Measure {
     RATIO("=1", "=1", 4, 0);
 
     private static final int INPUT_DIGITS = 7;
+    private static final int MOST_DECIMALS = 9;
     private static final MathContext PRECISE = new MathContext(50);
 
     private final String si;
@@ -52,7 +53,7 @@ public enum Measure {
     /**
      * A measure.
      *
-     * @param si unit and its size in SI, {@code name=numerator/denominator}
+     * @param si unit, its size in SI, most decimals of a computed number: {@code name=numerator/denominator;decimals}
      * @param customary the same for the customary unit
      * @param significant significant digits of a computed number; 0 if the decimals are fixed
      * @param decimals decimals, if they are fixed
@@ -65,23 +66,29 @@ public enum Measure {
     }
 
     /** A unit: name and its size in SI as a fraction. */
-    private record Unit(String name, BigDecimal numerator, BigDecimal denominator) {
-        static Unit parse(String text) {
+    private record Unit(String name, BigDecimal numerator, BigDecimal denominator, int mostDecimals) {
+        static Unit parse(String spec) {
+            int semicolon = spec.indexOf(';');
+            String text = semicolon < 0 ? spec : spec.substring(0, semicolon);
+            int most = semicolon < 0 ? MOST_DECIMALS : Integer.parseInt(spec.substring(semicolon + 1));
             int equals = text.indexOf('=');
             int slash = text.indexOf('/', equals);
             String top = slash < 0 ? text.substring(equals + 1) : text.substring(equals + 1, slash);
             String bottom = slash < 0 ? "1" : text.substring(slash + 1);
-            return new Unit(text.substring(0, equals), new BigDecimal(top), new BigDecimal(bottom));
+            return new Unit(text.substring(0, equals), new BigDecimal(top), new BigDecimal(bottom), most);
         }
     }
 
     /** Decimals for a number; never a rounding left of the point. */
-    private int scale(BigDecimal value) {
+    private int scale(BigDecimal value, UnitSystem system) {
+        if (significant > 0 && value.signum() == 0) {
+            return 0;
+        }
         if (significant == 0) {
             return decimals;
         }
         BigDecimal rounded = value.round(new MathContext(significant, RoundingMode.HALF_UP));
-        return Math.min(9, Math.max(0, rounded.scale() - rounded.precision() + significant));
+        return Math.min(in(system).mostDecimals(), Math.max(0, rounded.scale() - rounded.precision() + significant));
     }
 
     private Unit in(UnitSystem system) {
@@ -139,7 +146,7 @@ public enum Measure {
             return Double.isNaN(value) ? "none" : value > 0 ? "unlimited" : "−unlimited";
         }
         BigDecimal exact = exact(value, system);
-        return show(exact.setScale(scale(exact), RoundingMode.HALF_UP));
+        return show(exact.setScale(scale(exact, system), RoundingMode.HALF_UP));
     }
 
     /** The number rounded to a number of decimals. */
@@ -149,7 +156,7 @@ public enum Measure {
 
     /** Decimals that a computed number of this size is shown with. */
     int decimals(double value, UnitSystem system) {
-        return scale(exact(value, system));
+        return scale(exact(value, system), system);
     }
 
     /** A number that was put in: as short as it is, at most seven significant digits. */

@@ -109,9 +109,8 @@ final class AttachmentChecks {
 
     /** The point that hung at the station when the load was hooked on, if the installed one had left the span by then. */
     private double regripped(AppliedLoad load, Hooks hooks) {
-        StateNumbers then = StateNumbers.of(Statics.withDefaults()
-                .withTemperature(state.temperature())
-                .solve(state.line(), hooks.before(load)));
+        StateNumbers then = StateNumbers.of(
+                Statics.withDefaults().withTemperature(state.temperature()).solve(state.line(), hooks.before(load)));
         double asInstalled = new Material(installed, tools).lengthTo(load.place());
         Material material = new Material(then, tools);
         return material.isInSpan(load.place().span(), asInstalled) ? asInstalled : material.lengthTo(load.place());

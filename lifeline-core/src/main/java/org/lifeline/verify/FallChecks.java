@@ -57,9 +57,7 @@ final class FallChecks {
     private void places() {
         double chord = arrest.peak().chord(arrest.fall().place().span());
         findings.add(
-                Check.ATTACHMENT_BEFORE,
-                "before",
-                arrest.attachmentBefore().distance(attachment()) / chord);
+                Check.ATTACHMENT_BEFORE, "before", arrest.attachmentBefore().distance(attachment()) / chord);
         int last = arrest.peak().loads().size() - 1;
         findings.add(
                 Check.ATTACHMENT_AT_PEAK,

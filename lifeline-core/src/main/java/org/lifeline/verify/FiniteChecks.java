@@ -50,7 +50,7 @@ final class FiniteChecks {
     }
 
     private static void count(String name, Findings findings, Stream<DoubleStream> numbers) {
-        long wrong =
+        double wrong = (double)
                 numbers.flatMapToDouble(s -> s).filter(x -> !Double.isFinite(x)).count();
         findings.add(Check.FINITE, name, wrong);
     }

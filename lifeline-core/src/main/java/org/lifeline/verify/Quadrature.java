@@ -7,8 +7,8 @@ import java.util.function.DoubleUnaryOperator;
  * halves.
  *
  * <p>The nodes are the roots of the Legendre polynomial, found by Newton's method from Tricomi's first guess
- * cos(π (i + 3/4)/(n + 1/2)); weights 2/((1 − x²) P′ₙ(x)²) (Abramowitz and Stegun, <i>Handbook of Mathematical
- * Functions</i>, 1964, 25.4.29). Immutable and thread-safe.
+ * cos(π (i + 3/4)/(n + 1/2)); weights 2/((1 − x²) P′ₙ(x)²) with (1 − x²) P′ₙ = n Pₙ₋₁ at a root (Abramowitz and Stegun,
+ * <i>Handbook of Mathematical Functions</i>, 1964, 25.4.29 and 8.5.4). Immutable and thread-safe.
  */
 final class Quadrature {
     private static final int DEEPEST = 60;
@@ -29,25 +29,28 @@ final class Quadrature {
         this.tolerance = tolerance;
         for (int i = 0; i < points; i++) {
             double x = Math.cos(Math.PI * (i + 0.75) / (points + 0.5));
-            double slope = 0;
-            for (int k = 0; k < 100; k++) {
-                double p0 = 1;
-                double p1 = x;
-                for (int j = 2; j <= points; j++) {
-                    double p2 = ((2 * j - 1) * x * p1 - (j - 1) * p0) / j;
-                    p0 = p1;
-                    p1 = p2;
-                }
-                slope = points * (x * p1 - p0) / (x * x - 1);
-                double step = p1 / slope;
+            double step = 1;
+            while (Math.abs(step) > 1e-15) {
+                double[] p = legendre(points, x);
+                step = p[1] * (x * x - 1) / (points * (x * p[1] - p[0]));
                 x -= step;
-                if (Math.abs(step) < 1e-15) {
-                    break;
-                }
             }
+            double lower = points * legendre(points, x)[0];
             node[i] = x;
-            weight[i] = 2 / ((1 - x * x) * slope * slope);
+            weight[i] = 2 * (1 - x) * (1 + x) / (lower * lower);
         }
+    }
+
+    /** Legendre polynomials of degree n − 1 and n. */
+    private static double[] legendre(int n, double x) {
+        double before = 1;
+        double last = x;
+        for (int j = 2; j <= n; j++) {
+            double next = ((2 * j - 1) * x * last - (j - 1) * before) / j;
+            before = last;
+            last = next;
+        }
+        return new double[] {before, last};
     }
 
     /** ∫f from a to b; NaN or infinite where f is. */
@@ -57,7 +60,7 @@ final class Quadrature {
         }
         double whole = rule(f, a, b);
         double scale = rule(s -> Math.abs(f.applyAsDouble(s)), a, b);
-        return refine(f, new double[] {a, b}, whole, tolerance * scale, 0);
+        return refine(f, new double[] {a, b}, whole, tolerance * Math.abs(scale), 0);
     }
 
     private double refine(DoubleUnaryOperator f, double[] ends, double whole, double allowed, int depth) {

@@ -123,7 +123,12 @@ public final class Verifier {
                 tools,
                 "before",
                 findings);
-        AbsorberChecks.check(arrest.peak(), AbsorberChecks.Chain.after(arrest.before(), arrest.hanging().isEmpty()), tools, "peak", findings);
+        AbsorberChecks.check(
+                arrest.peak(),
+                AbsorberChecks.Chain.after(arrest.before(), arrest.hanging().isEmpty()),
+                tools,
+                "peak",
+                findings);
         new FallChecks(arrest, installed, tools, findings).check();
         new EnergyChecks(arrest, installed, tools, findings).check();
         new ClearanceChecks(arrest, findings).check();

@@ -30,7 +30,10 @@ public final class FirstArrest {
     public static void main(String[] args) {
         // README
         Lifeline line = Lifeline.builder()
-                .cable(Cable.builder().massPerLength(0.41).axialStiffness(meganewtons(3.3)).build())
+                .cable(Cable.builder()
+                        .massPerLength(0.41)
+                        .axialStiffness(meganewtons(3.3))
+                        .build())
                 .endAnchor("north", Point.of(0, 0, 12.4))
                 .intermediateAnchor("post", Point.of(12, 0, 12.4), Passage.friction(0.12))
                 .endAnchor("south", Point.of(21, 0, 12.4))
@@ -43,8 +46,15 @@ public final class FirstArrest {
                 .initialStiffness(kNPerMetre(100))
                 .build();
         Connection lanyard = Connection.lanyard(1.8, absorber);
-        Worker worker = Worker.builder("A").mass(100).walkingLevel(10.9).connection(lanyard).build();
-        Fall fall = Fall.builder("middle of span 1").at(Place.of(1, 6)).faller(worker).build();
+        Worker worker = Worker.builder("A")
+                .mass(100)
+                .walkingLevel(10.9)
+                .connection(lanyard)
+                .build();
+        Fall fall = Fall.builder("middle of span 1")
+                .at(Place.of(1, 6))
+                .faller(worker)
+                .build();
         EnergyBalance balance = EnergyBalance.withDefaults();
         ArrestResult loads = balance.withSide(DeploymentForce.MAXIMUM).solve(line, fall);
         ArrestResult distances = balance.withSide(DeploymentForce.CLEARANCE).solve(line, fall);

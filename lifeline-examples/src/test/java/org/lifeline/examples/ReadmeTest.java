@@ -21,7 +21,9 @@ class ReadmeTest {
         String source = Files.readString(SOURCE);
         String[] parts = source.split(" *// README\n");
         assertThat(parts).hasSize(3);
-        String code = parts[1].lines().map(line -> line.isEmpty() ? line : line.substring(8)).collect(Collectors.joining("\n"));
+        String code = parts[1].lines()
+                .map(line -> line.isEmpty() ? line : line.substring(8))
+                .collect(Collectors.joining("\n"));
         assertThat(Files.readString(README)).contains("```java\n" + code + "\n```");
     }
 

@@ -18,7 +18,7 @@ import org.lifeline.model.LifelineDesign;
  *
  * <p>Immutable and thread-safe.
  */
-public final class DesignAnalysis {
+public final class DesignAnalysis implements WorstCases {
     private final @Nullable Executor executor;
     private final ProgressListener listener;
 
@@ -66,6 +66,11 @@ public final class DesignAnalysis {
      */
     public DesignResult solve(LifelineDesign design) {
         return design.falls().isEmpty() ? search(design) : stated(design);
+    }
+
+    @Override
+    public Extremes extremes(LifelineDesign design) {
+        return solve(design).extremes();
     }
 
     private DesignResult stated(LifelineDesign design) {

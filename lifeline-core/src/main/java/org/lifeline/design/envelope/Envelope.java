@@ -23,7 +23,7 @@ import org.lifeline.model.Obstruction;
  * tried at the worst places that they gave, and searched as well where it is worse; {@link #withAllCorners()} searches every
  * corner. The result is the same for any number of threads. Immutable and thread-safe.
  */
-public final class Envelope {
+public final class Envelope implements WorstCases {
     private final Tolerances tolerances;
     private final boolean allCorners;
     private final int intervals;
@@ -136,6 +136,11 @@ public final class Envelope {
         }
         boolean complete = search.run();
         return new EnvelopeResult(design, tolerances, search, stations, complete);
+    }
+
+    @Override
+    public Extremes extremes(LifelineDesign design) {
+        return solve(design).extremes();
     }
 
     /**

@@ -18,8 +18,11 @@ final class Measures {
     private static final List<Direction> DIRECTIONS = List.of(Direction.values());
     private static final int PER_SUPPORT = 1 + DIRECTIONS.size();
 
-    /** Share of a value below which a gain is not looked for any further: half of the 0.1 % that is promised. */
-    private static final double SHARE = 5e-4;
+    /**
+     * Share of a value below which a gain is not looked for any further: a tenth of the 0.1 % that is promised, so that a search
+     * for a root over several envelopes sees a smooth curve.
+     */
+    private static final double SHARE = 1e-4;
 
     private final List<Obstruction> obstructions;
     private final ModelFactors factors;
@@ -110,15 +113,15 @@ final class Measures {
             Quantity q = QUANTITIES.get(index);
             double share = SHARE * Math.abs(row[index]);
             return switch (q.unit()) {
-                case "N" -> Math.max(share, 0.5);
-                case "rad" -> Math.max(share, 1e-4);
-                default -> q.largestIsWorst() ? Math.max(share, 2e-4) : 5e-4;
+                case "N" -> Math.max(share, 0.1);
+                case "rad" -> Math.max(share, 1e-5);
+                default -> q.largestIsWorst() ? Math.max(share, 1e-5) : 1e-4;
             };
         }
         if (index < QUANTITIES.size() + obstructions.size()) {
-            return 5e-4;
+            return 1e-4;
         }
         int support = (index - QUANTITIES.size() - obstructions.size()) / PER_SUPPORT;
-        return Math.max(SHARE * row[indexOfSupport(support)], 0.5);
+        return Math.max(SHARE * row[indexOfSupport(support)], 0.1);
     }
 }

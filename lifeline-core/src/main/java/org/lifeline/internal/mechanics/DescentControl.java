@@ -42,7 +42,7 @@ final class DescentControl {
                 a[i] = -assembly.residual[i];
                 b[i] = -b[i];
             }
-            if (!assembly.matrix.factor()) {
+            if (!assembly.factor(s)) {
                 return false;
             }
             assembly.matrix.solve(a);

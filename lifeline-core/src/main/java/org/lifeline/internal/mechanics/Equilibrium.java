@@ -67,7 +67,7 @@ final class Equilibrium {
         for (int k = 0; k < NEWTON_STEPS; k++) {
             double merit = assembly.merit;
             residual = assembly.worst;
-            if (!assembly.matrix.factor()) {
+            if (!assembly.factor(s)) {
                 return fine;
             }
             for (int i = 0; i < step.length; i++) {

@@ -27,7 +27,7 @@ final class LineAssembly {
         this.sys = system;
         this.catenary = new ElasticCatenary(system.law);
         this.endZ = new double[system.spans];
-        this.matrix = new BandMatrix(system.unknowns(), system.band, system.band);
+        this.matrix = new BandMatrix(system.unknowns(), system.lower, system.upper);
         this.residual = new double[system.unknowns()];
     }
 
@@ -68,6 +68,17 @@ final class LineAssembly {
             }
         }
         return merit < Double.POSITIVE_INFINITY;
+    }
+
+    /**
+     * Factors the tangent that was assembled last. A span's three equations are positive definite in its tensions, so
+     * that no exchange of rows is needed as a rule; where a pivot fades all the same, rows are exchanged.
+     *
+     * @param s the state at which it was assembled
+     * @return false if it is singular
+     */
+    boolean factor(LineState s) {
+        return matrix.eliminate() || (assemble(s, true) && matrix.factor());
     }
 
     private void put(int row, double value, double scale) {

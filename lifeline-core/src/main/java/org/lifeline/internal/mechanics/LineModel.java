@@ -52,7 +52,7 @@ public final class LineModel {
     public LineModel(Lifeline line) {
         this.line = line;
         this.bare = new LineSystem(
-                line.supports(), line.weightPerLength(), line.cable().elongation(), List.of());
+                line.supports(), line.weightPerLength(), line.cable().elongation());
         this.installed = new Installation(line).install(bare);
         this.system = bare;
         this.state = installed.copy();
@@ -154,11 +154,7 @@ public final class LineModel {
         for (Load each : order) {
             slots.add(new LoadSlot(each.span, each.gripped, each.coordinate));
         }
-        LineSystem next = new LineSystem(
-                line.supports(), line.weightPerLength(), line.cable().elongation(), slots);
-        System.arraycopy(bare.length, 0, next.length, 0, bare.length.length);
-        System.arraycopy(bare.reference, 0, next.reference, 0, bare.reference.length);
-        System.arraycopy(bare.installedExtension, 0, next.installedExtension, 0, 2);
+        LineSystem next = new LineSystem(bare, slots);
         LineState s = new LineState(next.spans, next.loads);
         System.arraycopy(state.tension, 0, s.tension, 0, s.tension.length);
         System.arraycopy(state.slip, 0, s.slip, 0, s.slip.length);

@@ -10,8 +10,8 @@ import org.lifeline.model.Support;
  * The equations of a whole line: assembly of residual and tangent for a {@link LineState}.
  *
  * <p>Unknowns, span by span: the tension vector at the span's first support (3), the coordinates of its free-running
- * loads, and the slip at its second support; at both ends of the list the extension of an in-line absorber. Equations in
- * the same order: the span fits between its supports (3), each free-running load has equal tension on both sides or
+ * loads, and the slip at its second support; the extension of an in-line absorber stands behind the first tension vector
+ * and at the end of the list. Equations in the same order: the span fits between its supports (3), each free-running load has equal tension on both sides or
  * rests against its bound, the cable sticks at the support or the tension ratio is on its limit; an in-line absorber is
  * rigid, elastic or on its curve. The matrix is a band; its width does not grow with the number of spans.
  *
@@ -48,10 +48,12 @@ final class LineSystem {
     private final int[] loadIndex;
     final boolean elastic;
 
-    /** Number of diagonals of the tangent on each side of the main one. */
-    final int band;
+    /** Number of diagonals of the tangent below and above the main one. */
+    final int lower;
 
-    LineSystem(List<Support> supports, double weight, LoadElongation law, List<LoadSlot> slots) {
+    final int upper;
+
+    LineSystem(List<Support> supports, double weight, LoadElongation law) {
         this.spans = supports.size() - 1;
         this.weight = weight;
         this.law = law;
@@ -84,6 +86,36 @@ final class LineSystem {
         elastic = yields;
         absorbers[0] = supports.get(0).inlineAbsorber().orElse(null);
         absorbers[1] = supports.get(n - 1).inlineAbsorber().orElse(null);
+        loads = 0;
+        loadSpan = new int[0];
+        gripped = new boolean[0];
+        firstLoad = new int[spans + 1];
+        loadIndex = new int[0];
+        block = new int[spans + 1];
+        unknowns = number();
+        lower = reach(true);
+        upper = reach(false);
+    }
+
+    /** The same line with loads; shares everything else with the line that it is made from. */
+    LineSystem(LineSystem line, List<LoadSlot> slots) {
+        spans = line.spans;
+        weight = line.weight;
+        law = line.law;
+        px = line.px;
+        py = line.py;
+        pz = line.pz;
+        compliance = line.compliance;
+        reference = line.reference;
+        friction = line.friction;
+        clamped = line.clamped;
+        length = line.length;
+        chord = line.chord;
+        elastic = line.elastic;
+        for (int e = 0; e < 2; e++) {
+            absorbers[e] = line.absorbers[e];
+            installedExtension[e] = line.installedExtension[e];
+        }
         loads = slots.size();
         loadSpan = new int[loads];
         gripped = new boolean[loads];
@@ -98,24 +130,58 @@ final class LineSystem {
             }
             firstLoad[i] = j;
         }
-        block = new int[spans + 1];
         loadIndex = new int[loads];
-        int at = absorbers[0] == null ? 0 : 1;
-        int widest = 0;
+        block = new int[spans + 1];
+        unknowns = number();
+        lower = reach(true);
+        upper = reach(false);
+    }
+
+    /** Numbers the unknowns; returns how many there are. */
+    private int number() {
+        int at = 0;
         for (int i = 0; i < spans; i++) {
             block[i] = at;
-            at += 3;
+            at += i == 0 && absorbers[0] != null ? 4 : 3;
             for (int j = firstLoad[i]; j < firstLoad[i + 1]; j++) {
                 loadIndex[j] = gripped[j] ? -1 : at++;
             }
             if (i < spans - 1) {
                 at++;
             }
-            widest = Math.max(widest, at - block[i]);
         }
         block[spans] = at;
-        unknowns = at + (absorbers[1] == null ? 0 : 1);
-        band = Math.min(unknowns - 1, elastic ? 2 * widest : widest + 1);
+        return at + (absorbers[1] == null ? 0 : 1);
+    }
+
+    /** Largest distance from the diagonal of a derivative that is not zero, to the left or to the right. */
+    private int reach(boolean toLeft) {
+        int most = 2;
+        for (int i = 0; i < spans; i++) {
+            int slipBefore = i > 0 ? block[i] - 1 : 0;
+            boolean yields = i > 0 && isElastic(i);
+            if (toLeft) {
+                // The slip behind a span by the slip before it; an elastic support joins two spans' tensions.
+                most = Math.max(most, block[i + 1] - 1 - slipBefore);
+                if (yields) {
+                    most = Math.max(most, block[i] + 2 - (i > 1 ? block[i - 1] - 1 : 0));
+                }
+            } else {
+                most = Math.max(most, block[i + 1] - 1 - block[i]);
+                if (yields) {
+                    most = Math.max(most, Math.max(block[i] - block[i - 1], block[i + 1] - block[i] + 2));
+                }
+                most = Math.max(most, i + 1 < spans ? 3 : 0);
+            }
+        }
+        if (absorbers[1] != null) {
+            most = Math.max(most, toLeft && spans > 1 ? unknowns - block[spans - 1] : unknowns - 1 - block[spans - 1]);
+        }
+        return Math.min(most, unknowns - 1);
+    }
+
+    private boolean isElastic(int support) {
+        return compliance[3 * support] != 0 || compliance[3 * support + 1] != 0 || compliance[3 * support + 2] != 0;
     }
 
     int unknowns() {
@@ -139,7 +205,7 @@ final class LineSystem {
 
     /** Index of the extension of the absorber at an end (0 or 1). */
     int extensionIndex(int end) {
-        return end == 0 ? 0 : unknowns - 1;
+        return end == 0 ? 3 : unknowns - 1;
     }
 
     /** Vertical tension component at the end of a span [N]. */

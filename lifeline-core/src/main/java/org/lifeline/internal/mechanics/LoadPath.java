@@ -4,7 +4,6 @@ import java.util.Arrays;
 import java.util.function.ToDoubleFunction;
 import org.jspecify.annotations.Nullable;
 import org.lifeline.base.NoEquilibriumException;
-import org.lifeline.model.InlineAbsorber;
 import org.lifeline.model.LoadElongation;
 
 /**
@@ -21,12 +20,14 @@ public final class LoadPath {
     private static final int MOST_STEPS = 20_000;
     private static final int ROOT_STEPS = 200;
     private static final double ROOT_TOLERANCE = 1e-14;
-    private static final double EVENT = 1e-7;
+    /** Part of a step, or relative excess of a limit, within which an event counts as met [-]. */
+    static final double EVENT = 1e-7;
 
     private final LineModel model;
     private final LineSystem system;
     private final int load;
     private final Equilibrium equilibrium;
+    private final PathEvents events;
     private final boolean friction;
     private final double startEnergy;
     private final double startHeight;
@@ -54,6 +55,7 @@ public final class LoadPath {
         this.system = model.system();
         this.load = load.index();
         this.equilibrium = new Equilibrium(system);
+        this.events = new PathEvents(system, equilibrium);
         boolean rough = false;
         for (int i = 1; i < system.spans; i++) {
             rough |= system.friction[i] > 0 && !system.clamped[i];
@@ -391,7 +393,7 @@ public final class LoadPath {
             if (!newton(goal)) {
                 return Double.NaN;
             }
-            double event = friction ? eventForce(goal) : goal;
+            double event = friction ? events.before(now.state, next.state, new double[] {now.force, goal}) : goal;
             if (!(event < goal)) {
                 break;
             }
@@ -459,7 +461,7 @@ public final class LoadPath {
     private void release() {
         boolean any = false;
         for (int i = 1; i < system.spans; i++) {
-            if (sticks(now.state, i) && equilibrium.excess(now.state, i) > -1e-9) {
+            if (events.sticks(now.state, i) && equilibrium.excess(now.state, i) > -1e-9) {
                 now.state.passage[i] = system.logRatio(now.state, i) > 0 ? LineState.RUNS_ON : LineState.RUNS_BACK;
                 any = true;
             }
@@ -482,38 +484,6 @@ public final class LoadPath {
             }
         }
         finishRates(now);
-    }
-
-    private boolean sticks(LineState s, int i) {
-        return !system.clamped[i] && system.friction[i] > 0 && s.passage[i] == LineState.STUCK;
-    }
-
-    /** The force at which the first anchor that sticks comes to its limit, by the chord between now and next. */
-    private double eventForce(double goal) {
-        double event = goal;
-        for (int i = 1; i < system.spans; i++) {
-            if (sticks(next.state, i)) {
-                double beyond = equilibrium.excess(next.state, i);
-                if (beyond > EVENT) {
-                    double before = Math.min(equilibrium.excess(now.state, i), 0);
-                    double share = -before / (beyond - before);
-                    event = Math.min(event, now.force + (share + 0.5 * EVENT) * (goal - now.force));
-                }
-            }
-        }
-        for (int e = 0; e < 2; e++) {
-            InlineAbsorber a = system.absorbers[e];
-            if (a != null && !next.state.yielding[e]) {
-                double limit = equilibrium.resistance(a, next.state, e);
-                double beyond = system.endTension(next.state, e) / limit - 1;
-                if (beyond > EVENT) {
-                    double before = Math.min(system.endTension(now.state, e) / limit - 1, 0);
-                    double share = -before / (beyond - before);
-                    event = Math.min(event, now.force + (share + 0.5 * EVENT) * (goal - now.force));
-                }
-            }
-        }
-        return event;
     }
 
     /** Completes a point: descent, energies, tangent, and what the step from the point before adds. */
@@ -567,7 +537,7 @@ public final class LoadPath {
         for (int i = 0; i < node.tangent.length; i++) {
             node.tangent[i] = -node.tangent[i];
         }
-        if (!equilibrium.assembly.matrix.factor()) {
+        if (!equilibrium.assembly.factor(node.state)) {
             Arrays.fill(node.tangent, 0);
             return false;
         }

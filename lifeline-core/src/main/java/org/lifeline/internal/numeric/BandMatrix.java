@@ -10,11 +10,17 @@ import java.util.Arrays;
  * {@code lower} of them for the fill of the row exchanges. Not thread-safe.
  */
 public final class BandMatrix {
+    /** Share of its diagonal entry that a pivot must keep in an elimination without row exchanges. */
+    private static final double LEAST_PIVOT = 1e-9;
+
     private final int lower;
+    private final int upper;
     private final int width;
-    private int size;
-    private double[] a;
-    private int[] pivot;
+    private final int size;
+    private final double[] a;
+    private final int[] pivot;
+    private final double[] diagonal;
+    private boolean exchanged;
 
     /**
      * A matrix of zeros.
@@ -26,9 +32,11 @@ public final class BandMatrix {
     public BandMatrix(int size, int lower, int upper) {
         this.size = size;
         this.lower = lower;
+        this.upper = upper;
         this.width = 2 * lower + upper + 1;
         this.a = new double[size * width];
         this.pivot = new int[size];
+        this.diagonal = new double[size];
     }
 
     /** Sets all entries to zero. */
@@ -60,11 +68,47 @@ public final class BandMatrix {
     }
 
     /**
-     * Replaces the matrix by its factors.
+     * Replaces the matrix by its factors without exchanging rows, at less than half the cost of {@link #factor}: for a
+     * matrix that is known to need no exchange as a rule.
+     *
+     * @return false if a pivot is not a number or has lost most of its diagonal entry to cancellation; the matrix is
+     *     then useless and must be filled again, for {@link #factor}
+     */
+    public boolean eliminate() {
+        exchanged = false;
+        for (int k = 0; k < size; k++) {
+            diagonal[k] = Math.abs(a[k * width + lower]);
+        }
+        for (int k = 0; k < size; k++) {
+            int rowK = k * width + lower;
+            double value = a[rowK];
+            if (!(Math.abs(value) > LEAST_PIVOT * diagonal[k]) || Double.isInfinite(value)) {
+                return false;
+            }
+            int lastRow = Math.min(size - 1, k + lower);
+            int columns = Math.min(size - k, upper + 1);
+            double inverse = 1 / value;
+            for (int i = k + 1; i <= lastRow; i++) {
+                int rowI = i * width + k - i + lower;
+                if (a[rowI] != 0) {
+                    double factor = a[rowI] * inverse;
+                    a[rowI] = factor;
+                    for (int j = 1; j < columns; j++) {
+                        a[rowI + j] -= factor * a[rowK + j];
+                    }
+                }
+            }
+        }
+        return true;
+    }
+
+    /**
+     * Replaces the matrix by its factors, with exchange of rows.
      *
      * @return false if a pivot is zero or not a number; the matrix is then useless
      */
     public boolean factor() {
+        exchanged = true;
         for (int k = 0; k < size; k++) {
             int lastRow = Math.min(size - 1, k + lower);
             int best = k;
@@ -112,10 +156,10 @@ public final class BandMatrix {
      */
     public void solve(double[] b) {
         for (int k = 0; k < size; k++) {
-            int p = pivot[k];
-            double t = b[p];
-            if (p != k) {
-                b[p] = b[k];
+            double t = b[k];
+            if (exchanged && pivot[k] != k) {
+                t = b[pivot[k]];
+                b[pivot[k]] = b[k];
                 b[k] = t;
             }
             int lastRow = Math.min(size - 1, k + lower);
@@ -123,8 +167,9 @@ public final class BandMatrix {
                 b[i] -= a[i * width + k - i + lower] * t;
             }
         }
+        int reach = exchanged ? width - lower : upper + 1;
         for (int k = size - 1; k >= 0; k--) {
-            int columns = Math.min(size - k, width - lower);
+            int columns = Math.min(size - k, reach);
             int rowK = k * width + lower;
             double sum = b[k];
             for (int j = 1; j < columns; j++) {

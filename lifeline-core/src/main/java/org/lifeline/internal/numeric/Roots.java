@@ -60,4 +60,48 @@ public final class Roots {
                         new MaxEval(EVALUATIONS))
                 .getPoint();
     }
+
+    /**
+     * Where a function that costs much crosses zero, on the side where it is not above zero.
+     *
+     * @param where what is being solved, for the exception
+     * @param f the function; different signs at the ends
+     * @param low lower end of the bracket
+     * @param high upper end of the bracket
+     * @param accuracy the search ends when the function lies within this of zero on both sides, or when the bracket is shorter
+     *     than 1e-9 of the first one: a jump
+     * @return the end of the last bracket at which the function is zero or less
+     */
+    public static double crossing(String where, DoubleUnaryOperator f, double low, double high, double accuracy) {
+        double absolute = 1e-9 * Math.abs(high - low);
+        BracketingNthOrderBrentSolver solver = new BracketingNthOrderBrentSolver(1e-15, absolute, accuracy, 5);
+        try {
+            return solver.solve(EVALUATIONS, f::applyAsDouble, low, high, AllowedSolution.BELOW_SIDE);
+        } catch (TooManyEvaluationsException | MathIllegalArgumentException e) {
+            double residual = Math.min(Math.abs(f.applyAsDouble(low)), Math.abs(f.applyAsDouble(high)));
+            NoEquilibriumException failure =
+                    new NoEquilibriumException(where, 0, new Convergence(EVALUATIONS, residual, accuracy));
+            failure.initCause(e);
+            throw failure;
+        }
+    }
+
+    /**
+     * The place of a minimum of a function that costs much.
+     *
+     * @param f the function
+     * @param low lower end of the search
+     * @param high upper end of the search
+     * @param share accuracy as a share of the width of the search
+     * @return where the function is least
+     */
+    public static double roughMinimum(DoubleUnaryOperator f, double low, double high, double share) {
+        return new BrentOptimizer(1e-10, share * Math.abs(high - low))
+                .optimize(
+                        new UnivariateObjectiveFunction(f::applyAsDouble),
+                        GoalType.MINIMIZE,
+                        new SearchInterval(low, high),
+                        new MaxEval(EVALUATIONS))
+                .getPoint();
+    }
 }

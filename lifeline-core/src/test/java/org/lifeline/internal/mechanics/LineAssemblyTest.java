@@ -202,8 +202,7 @@ class LineAssemblyTest {
         for (int j = 0; j < sys.loads; j++) {
             if (!sys.gripped[j] && s.active[j] && s.mode[j] == LineState.RUNNING) {
                 int i = sys.loadSpan[j];
-                scale[sys.loadIndex(j)] =
-                        Math.abs(s.tension[3 * i]) + Math.abs(s.tension[3 * i + 1]) + s.force[j];
+                scale[sys.loadIndex(j)] = Math.abs(s.tension[3 * i]) + Math.abs(s.tension[3 * i + 1]) + s.force[j];
             }
         }
         for (int e = 0; e < 2; e++) {
@@ -218,21 +217,25 @@ class LineAssemblyTest {
         LineSystem sys = random.system;
         LineState s = random.state;
         for (int i = 1; i < sys.spans; i++) {
-            Seen what = switch (s.passage[i]) {
-                case LineState.STUCK -> Seen.STUCK;
-                case LineState.RUNS_ON -> sys.friction[i] == 0 ? Seen.RUNS_FREE : Seen.RUNS_ON;
-                case LineState.RUNS_BACK -> Seen.RUNS_BACK;
-                default -> Seen.JAMMED;};
+            Seen what =
+                    switch (s.passage[i]) {
+                        case LineState.STUCK -> Seen.STUCK;
+                        case LineState.RUNS_ON -> sys.friction[i] == 0 ? Seen.RUNS_FREE : Seen.RUNS_ON;
+                        case LineState.RUNS_BACK -> Seen.RUNS_BACK;
+                        default -> Seen.JAMMED;
+                    };
             seen.merge(what, 1, Integer::sum);
         }
         for (int j = 0; j < sys.loads; j++) {
             if (s.active[j]) {
-                Seen what = switch (s.mode[j]) {
-                    case LineState.GRIPPED -> Seen.GRIPPED;
-                    case LineState.RUNNING -> Seen.RUNNING;
-                    case LineState.AT_START -> Seen.AT_START;
-                    case LineState.AT_END -> Seen.AT_END;
-                    default -> Seen.FOLLOWS;};
+                Seen what =
+                        switch (s.mode[j]) {
+                            case LineState.GRIPPED -> Seen.GRIPPED;
+                            case LineState.RUNNING -> Seen.RUNNING;
+                            case LineState.AT_START -> Seen.AT_START;
+                            case LineState.AT_END -> Seen.AT_END;
+                            default -> Seen.FOLLOWS;
+                        };
                 seen.merge(what, 1, Integer::sum);
                 if (sys.restSupport(s, j) >= 0) {
                     seen.merge(Seen.RESTING, 1, Integer::sum);

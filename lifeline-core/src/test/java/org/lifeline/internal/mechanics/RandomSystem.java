@@ -53,8 +53,10 @@ final class RandomSystem {
         state.thermal = 1 + r.nextDouble(-1e-3, 1e-3);
         for (int i = 0; i < spans; i++) {
             double run = points.get(i).horizontalDistance(points.get(i + 1));
-            state.tension[3 * i] = tension * ((points.get(i + 1).x() - points.get(i).x()) / run + some(0.05));
-            state.tension[3 * i + 1] = tension * ((points.get(i + 1).y() - points.get(i).y()) / run + some(0.05));
+            state.tension[3 * i] =
+                    tension * ((points.get(i + 1).x() - points.get(i).x()) / run + some(0.05));
+            state.tension[3 * i + 1] =
+                    tension * ((points.get(i + 1).y() - points.get(i).y()) / run + some(0.05));
             state.tension[3 * i + 2] = tension * some(0.4);
         }
         for (int i = 1; i < spans; i++) {
@@ -95,10 +97,12 @@ final class RandomSystem {
 
     private Support support(int i, int spans, Point at, boolean elastic, double tension) {
         boolean end = i == 0 || i == spans;
-        Passage passage = switch (r.nextInt(4)) {
-            case 0 -> Passage.free();
-            case 1 -> Passage.clamped();
-            default -> Passage.friction(r.nextDouble(0.02, 0.6));};
+        Passage passage =
+                switch (r.nextInt(4)) {
+                    case 0 -> Passage.free();
+                    case 1 -> Passage.clamped();
+                    default -> Passage.friction(r.nextDouble(0.02, 0.6));
+                };
         Support s = end ? Support.end("s" + i, at) : Support.intermediate("s" + i, at, passage);
         if (elastic && r.nextInt(3) > 0) {
             s = s.withStiffness(new Stiffness(

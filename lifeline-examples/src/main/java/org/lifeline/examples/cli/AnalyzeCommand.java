@@ -21,6 +21,7 @@ import org.lifeline.examples.json.DesignFile;
 import org.lifeline.examples.json.DesignReader;
 import org.lifeline.examples.json.ResultWriter;
 import org.lifeline.examples.print.AnalysisPrinter;
+import org.lifeline.examples.print.Inert;
 import org.lifeline.examples.print.UnitChoice;
 import org.lifeline.model.LifelineDesign;
 import picocli.CommandLine.Command;

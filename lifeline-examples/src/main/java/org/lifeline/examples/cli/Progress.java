@@ -4,6 +4,7 @@ import java.io.PrintStream;
 import java.util.Locale;
 import java.util.function.LongSupplier;
 import org.lifeline.examples.arrests.DesignAnalysis;
+import org.lifeline.examples.print.Inert;
 
 /** Says how far a long computation is: nothing within the first second, then about once a second. Not thread-safe. */
 final class Progress implements DesignAnalysis.ArrestListener {

@@ -2,7 +2,6 @@ package org.lifeline.examples.print;
 
 import java.util.List;
 import org.lifeline.examples.arrests.DesignRun;
-import org.lifeline.examples.cli.Inert;
 import org.lifeline.examples.criteria.CriterionResult;
 import org.lifeline.examples.json.DesignFile;
 

@@ -11,7 +11,6 @@ import org.lifeline.analysis.EnergyAccount;
 import org.lifeline.analysis.InlineAbsorberState;
 import org.lifeline.analysis.SupportReaction;
 import org.lifeline.examples.arrests.DesignRun;
-import org.lifeline.examples.cli.Inert;
 import org.lifeline.model.DeploymentForce;
 import org.lifeline.model.Fall;
 import org.lifeline.model.Worker;

@@ -7,7 +7,6 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import org.lifeline.examples.cli.Inert;
 import org.lifeline.examples.json.DesignFile;
 
 /** What the design file states, in the units in which it states it: every value of the file, none converted. */

@@ -5,7 +5,6 @@ import java.util.List;
 import org.lifeline.analysis.LineEquilibrium;
 import org.lifeline.analysis.SpanState;
 import org.lifeline.examples.arrests.DesignRun;
-import org.lifeline.examples.cli.Inert;
 import org.lifeline.model.Cable;
 import org.lifeline.model.Lifeline;
 import org.lifeline.model.LoadElongation;

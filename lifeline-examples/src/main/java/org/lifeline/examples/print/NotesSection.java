@@ -8,7 +8,6 @@ import org.lifeline.analysis.ArrestResult;
 import org.lifeline.analysis.InlineAbsorberState;
 import org.lifeline.examples.arrests.DesignRun;
 import org.lifeline.examples.arrests.Governing;
-import org.lifeline.examples.cli.Inert;
 import org.lifeline.examples.json.DesignFile;
 import org.lifeline.model.Lifeline;
 import org.lifeline.model.Passage;

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import org.lifeline.examples.arrests.DesignRun;
 import org.lifeline.examples.arrests.Governing;
-import org.lifeline.examples.cli.Inert;
 import org.lifeline.examples.criteria.CriterionResult;
 import org.lifeline.model.ModelFactors;
 

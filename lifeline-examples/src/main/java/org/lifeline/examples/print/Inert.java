@@ -1,4 +1,4 @@
-package org.lifeline.examples.cli;
+package org.lifeline.examples.print;
 
 import java.util.Locale;
 

@@ -1,0 +1,49 @@
+package org.lifeline.design.variable;
+
+import java.util.List;
+import java.util.TreeSet;
+import org.lifeline.base.Violations;
+
+/**
+ * A variable with the values that it takes in a table.
+ *
+ * <p>Immutable and thread-safe.
+ *
+ * @param variable the variable
+ * @param values its values, each [unit of the variable]
+ */
+public record Axis(DesignVariable variable, List<Double> values) {
+    /**
+     * Copies the values.
+     *
+     * @throws org.lifeline.base.InvalidInputException if there is no value, or one is not finite
+     */
+    public Axis {
+        values = List.copyOf(values);
+        Violations v = new Violations();
+        v.require(!values.isEmpty(), "values", "[]", "must have at least one value");
+        for (int i = 0; i < values.size(); i++) {
+            v.finite("values[" + i + "]", values.get(i), variable.unit());
+        }
+        v.throwIfAny();
+    }
+
+    /**
+     * Values spread evenly over the bounds of a variable, on its scale, ends included; whole numbers once each.
+     *
+     * @param variable the variable
+     * @param count number of values, at least 2
+     * @return the axis
+     * @throws org.lifeline.base.InvalidInputException if there are fewer
+     */
+    public static Axis even(DesignVariable variable, int count) {
+        new Violations()
+                .require(count >= 2, "count", Integer.toString(count), "must be at least 2")
+                .throwIfAny();
+        TreeSet<Double> set = new TreeSet<>();
+        for (int i = 0; i < count; i++) {
+            set.add(variable.at((double) i / (count - 1)));
+        }
+        return new Axis(variable, List.copyOf(set));
+    }
+}

@@ -1,0 +1,113 @@
+package org.lifeline.design.variable;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.Executor;
+import org.jspecify.annotations.Nullable;
+import org.lifeline.design.criteria.Criterion;
+import org.lifeline.design.envelope.ProgressListener;
+import org.lifeline.design.envelope.WorstCases;
+import org.lifeline.internal.numeric.OrderedWork;
+import org.lifeline.model.LifelineDesign;
+
+/**
+ * The worst ratio of demand to capacity over two variables, and for each value of the first the feasible range of the second,
+ * found by root finding.
+ *
+ * <p>Immutable and thread-safe.
+ */
+public final class DesignMap {
+    private final FeasibleSearch search;
+    private final @Nullable Executor executor;
+    private final ProgressListener listener;
+
+    private DesignMap(FeasibleSearch search, @Nullable Executor executor, ProgressListener listener) {
+        this.search = search;
+        this.executor = executor;
+        this.listener = listener;
+    }
+
+    /**
+     * A map over the envelope of a design.
+     *
+     * @param criteria the criteria that have to be met
+     * @return the map
+     * @throws org.lifeline.base.InvalidInputException if there is no criterion
+     */
+    public static DesignMap withCriteria(List<Criterion> criteria) {
+        return new DesignMap(FeasibleSearch.withCriteria(criteria), null, ProgressListener.none());
+    }
+
+    /**
+     * The same over other cases.
+     *
+     * @param value the analysis that gives the worst cases
+     * @return the new map
+     */
+    public DesignMap withAnalysis(WorstCases value) {
+        return new DesignMap(search.withAnalysis(value), executor, listener);
+    }
+
+    /**
+     * The same with its columns worked out on an executor; the calling thread helps and waits.
+     *
+     * @param value the executor
+     * @return the new map
+     */
+    public DesignMap withExecutor(Executor value) {
+        return new DesignMap(search, value, listener);
+    }
+
+    /**
+     * The same with a listener that hears of each value of the first variable and can end the work.
+     *
+     * @param value the listener
+     * @return the new map
+     */
+    public DesignMap withProgress(ProgressListener value) {
+        return new DesignMap(search, executor, value);
+    }
+
+    /**
+     * A value of the first variable with the second one searched through.
+     *
+     * @param value value of the first variable [unit of the variable]
+     * @param cells the values of the second variable that were asked for, tried
+     * @param range feasible ranges of the second variable, with all values that were tried
+     */
+    public record Column(double value, List<Trial> cells, FeasibleResult range) {
+        /** Copies the cells. */
+        public Column {
+            cells = List.copyOf(cells);
+        }
+    }
+
+    /**
+     * Works out the map.
+     *
+     * @param base the design in which both variables are set
+     * @param first the first variable with its values
+     * @param second the second variable with its values
+     * @return one column for each value of the first variable; fewer when the listener ended the work
+     */
+    public List<Column> solve(LifelineDesign base, Axis first, Axis second) {
+        List<Column> columns = new ArrayList<>();
+        int n = first.values().size();
+        OrderedWork.run(
+                n, i -> column(base, first.values().get((int) i), first.variable(), second), executor, (i, column) -> {
+                    columns.add(column);
+                    return listener.progress(i + 1, n);
+                });
+        return List.copyOf(columns);
+    }
+
+    private Column column(LifelineDesign base, double value, DesignVariable first, Axis second) {
+        DesignVariable both = second.variable().after(first, value);
+        Hunt hunt = new Hunt(search, base, both);
+        List<Trial> cells = new ArrayList<>();
+        for (double v : second.values()) {
+            cells.add(hunt.at(v));
+        }
+        return new Column(value, cells, hunt.run());
+    }
+}

@@ -1,0 +1,162 @@
+package org.lifeline.design.variable;
+
+import org.lifeline.base.Violations;
+import org.lifeline.design.envelope.Interval;
+import org.lifeline.model.LifelineDesign;
+
+/**
+ * Something in a design that can be chosen: its name, unit and bounds, and how a value changes the design. Changes by
+ * different variables can be applied one after the other.
+ *
+ * <p>Immutable and thread-safe, if the change is a pure function. {@link DesignVariables} has the common ones.
+ */
+public final class DesignVariable {
+    private final String name;
+    private final String unit;
+    private final Interval bounds;
+    private final Scale scale;
+    private final Change change;
+
+    /** How values are spread over the bounds. */
+    private enum Scale {
+        LINEAR,
+        LOGARITHMIC,
+        WHOLE
+    }
+
+    private DesignVariable(String name, String unit, Interval bounds, Scale scale, Change change) {
+        this.name = name;
+        this.unit = unit;
+        this.bounds = bounds;
+        this.scale = scale;
+        this.change = change;
+        new Violations()
+                .require(!name.isBlank(), "name", '"' + name + '"', "must not be blank")
+                .require(
+                        scale != Scale.LOGARITHMIC || bounds.low() > 0,
+                        "bounds",
+                        bounds.toString(),
+                        "must lie above zero for a logarithmic scale")
+                .throwIfAny();
+    }
+
+    /**
+     * A variable.
+     *
+     * @param name what is varied, with its unit behind it in tables
+     * @param unit SI unit, {@code "-"} for a bare number
+     * @param bounds lowest and highest value to consider [unit of the variable]
+     * @param change how a value changes the design
+     * @return the variable
+     */
+    public static DesignVariable of(String name, String unit, Interval bounds, Change change) {
+        return new DesignVariable(name, unit, bounds, Scale.LINEAR, change);
+    }
+
+    /**
+     * The same variable, its values spread evenly in the logarithm: for stiffnesses and the like.
+     *
+     * @return the new variable
+     */
+    public DesignVariable logarithmic() {
+        return new DesignVariable(name, unit, bounds, Scale.LOGARITHMIC, change);
+    }
+
+    /**
+     * The same variable, taking whole numbers only.
+     *
+     * @return the new variable
+     */
+    public DesignVariable whole() {
+        return new DesignVariable(name, unit, bounds, Scale.WHOLE, change);
+    }
+
+    /**
+     * The same variable within other bounds.
+     *
+     * @param value lowest and highest value to consider [unit of the variable]
+     * @return the new variable
+     */
+    public DesignVariable within(Interval value) {
+        return new DesignVariable(name, unit, value, scale, change);
+    }
+
+    /**
+     * What is varied.
+     *
+     * @return the name
+     */
+    public String name() {
+        return name;
+    }
+
+    /**
+     * Unit of the values.
+     *
+     * @return SI unit, {@code "-"} for a bare number
+     */
+    public String unit() {
+        return unit;
+    }
+
+    /**
+     * Lowest and highest value to consider.
+     *
+     * @return the bounds [unit of the variable]
+     */
+    public Interval bounds() {
+        return bounds;
+    }
+
+    /**
+     * Tells whether the variable takes whole numbers only.
+     *
+     * @return true for a count
+     */
+    public boolean isWhole() {
+        return scale == Scale.WHOLE;
+    }
+
+    /**
+     * A value from its share of the way between the bounds, on the scale of the variable.
+     *
+     * @param share 0 for the lower bound, 1 for the upper [-]
+     * @return the value [unit of the variable]
+     */
+    public double at(double share) {
+        if (share <= 0) {
+            return bounds.low();
+        }
+        if (share >= 1) {
+            return bounds.high();
+        }
+        return switch (scale) {
+            case LINEAR -> bounds.low() + share * bounds.width();
+            case LOGARITHMIC -> bounds.low() * Math.pow(bounds.high() / bounds.low(), share);
+            case WHOLE -> Math.rint(bounds.low() + share * bounds.width());
+        };
+    }
+
+    /**
+     * The design with this variable set.
+     *
+     * @param base the design to start from
+     * @param value the value [unit of the variable]; need not lie within the bounds
+     * @return the changed design
+     * @throws org.lifeline.base.InvalidInputException if the value makes no design
+     */
+    public LifelineDesign apply(LifelineDesign base, double value) {
+        return change.apply(base, value);
+    }
+
+    /** The same variable in a design in which another one has been set before. */
+    DesignVariable after(DesignVariable other, double value) {
+        return new DesignVariable(
+                name, unit, bounds, scale, (base, v) -> change.apply(other.change.apply(base, value), v));
+    }
+
+    @Override
+    public String toString() {
+        return unit.equals("-") ? name : name + " [" + unit + "]";
+    }
+}

@@ -1,0 +1,103 @@
+package org.lifeline.design.variable;
+
+import java.util.List;
+import org.lifeline.base.Violations;
+import org.lifeline.design.criteria.Criterion;
+import org.lifeline.design.envelope.Envelope;
+import org.lifeline.design.envelope.ProgressListener;
+import org.lifeline.design.envelope.WorstCases;
+import org.lifeline.model.LifelineDesign;
+
+/**
+ * Looks for the values of a design variable for which all chosen criteria are met.
+ *
+ * <p>Immutable and thread-safe.
+ */
+public final class FeasibleSearch {
+    private final List<Criterion> criteria;
+    private final WorstCases analysis;
+    private final int samples;
+    private final ProgressListener listener;
+
+    private FeasibleSearch(List<Criterion> criteria, WorstCases analysis, int samples, ProgressListener listener) {
+        this.criteria = List.copyOf(criteria);
+        this.analysis = analysis;
+        this.samples = samples;
+        this.listener = listener;
+    }
+
+    /**
+     * A search over the envelope of a design, from 9 samples of the variable.
+     *
+     * @param criteria the criteria that have to be met
+     * @return the search
+     * @throws org.lifeline.base.InvalidInputException if there is no criterion
+     */
+    public static FeasibleSearch withCriteria(List<Criterion> criteria) {
+        new Violations()
+                .require(!criteria.isEmpty(), "criteria", "[]", "must name at least one criterion")
+                .throwIfAny();
+        return new FeasibleSearch(criteria, Envelope.withDefaults(), 9, ProgressListener.none());
+    }
+
+    /**
+     * The same over other cases: an envelope with tolerances, or the stated falls of the design only.
+     *
+     * @param value the analysis that gives the worst cases
+     * @return the new search
+     */
+    public FeasibleSearch withAnalysis(WorstCases value) {
+        return new FeasibleSearch(criteria, value, samples, listener);
+    }
+
+    /**
+     * The same from another number of samples. A variable that takes whole numbers is tried at every one.
+     *
+     * @param value number of samples, at least 3
+     * @return the new search
+     * @throws org.lifeline.base.InvalidInputException if there are fewer
+     */
+    public FeasibleSearch withSamples(int value) {
+        new Violations()
+                .require(value >= 3, "samples", Integer.toString(value), "must be at least 3")
+                .throwIfAny();
+        return new FeasibleSearch(criteria, analysis, value, listener);
+    }
+
+    /**
+     * The same with a listener that hears of each analysis and can end the search.
+     *
+     * @param value the listener
+     * @return the new search
+     */
+    public FeasibleSearch withProgress(ProgressListener value) {
+        return new FeasibleSearch(criteria, analysis, samples, value);
+    }
+
+    /**
+     * Searches.
+     *
+     * @param base the design in which the variable is set
+     * @param variable the variable with its bounds
+     * @return the ranges over which all criteria are met
+     */
+    public FeasibleResult solve(LifelineDesign base, DesignVariable variable) {
+        return new Hunt(this, base, variable).run();
+    }
+
+    List<Criterion> criteria() {
+        return criteria;
+    }
+
+    WorstCases analysis() {
+        return analysis;
+    }
+
+    int samples() {
+        return samples;
+    }
+
+    ProgressListener listener() {
+        return listener;
+    }
+}

@@ -1,0 +1,138 @@
+package org.lifeline.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import org.lifeline.analysis.ArrestResult;
+import org.lifeline.analysis.LineEquilibrium;
+import org.lifeline.analysis.Method;
+import org.lifeline.base.Convergence;
+import org.lifeline.model.Attachment;
+import org.lifeline.model.LifelineDesign;
+import org.lifeline.model.Passage;
+
+/** Assumptions, model factors, iterations, what was not considered, cautions. */
+final class RemarkSections {
+    private RemarkSections() {}
+
+    static ReportSection assumptions(LifelineDesign design, List<ArrestResult> arrests, Quantities q) {
+        List<String> items = new ArrayList<>();
+        items.add(
+                "The cable is perfectly flexible, elastic (unloading follows the loading curve), and hangs in the vertical"
+                        + " plane of each span; its weight acts along its unstretched length.");
+        items.add(
+                "Support coordinates are as installed: elastic anchors have already yielded to the installed reaction.");
+        items.add("While the line was tensioned the cable ran freely over every intermediate anchor; clamps were closed"
+                + " afterwards.");
+        if (design.line().supports().stream().anyMatch(s -> s.passage().kind() == Passage.Kind.FRICTION)) {
+            items.add(
+                    "At anchors with friction the cable sticks while the ratio of its tensions lies within e^(±μθ), θ the angle"
+                            + " turned there in space; beyond that it slips (capstan rule). The load is followed step by step.");
+        }
+        items.add(
+                "The force of a worker on the line is vertical; workers are masses that fall straight down and take no energy"
+                        + " themselves.");
+        if (design.workers().stream().anyMatch(w -> w.attachment() == Attachment.FREE_RUNNING)) {
+            items.add(
+                    "A free-running attachment runs along its span without friction to where the tension is the same on both"
+                            + " sides; free fall and descent count from the cable at the worker's station before the fall.");
+        }
+        if (arrests.stream().anyMatch(r -> r.method() == Method.ENERGY_BALANCE)) {
+            items.add(
+                    "Energy balance: at the lowest point the energy set free by the fall equals the work of the line along its"
+                            + " static load path and the work of the connecting subsystem. Inertia of the cable is left out.");
+        }
+        items.add(
+                "Deceleration distance is the deployment of the connecting subsystem alone; elongation and sag of the line are"
+                        + " not part of it (OSHA letter, 9 February 1995).");
+        items.add("Unstretched lengths change with temperature by the factor 1 + α ΔT since installation at "
+                + q.input(Measure.TEMPERATURE, design.line().installed().temperature())
+                + "; cable properties are the same at all temperatures.");
+        items.add("Standing workers who are hooked on load the line with nothing.");
+        return new ReportSection("Assumptions", 1, List.of(new ReportBlock.Items(items)));
+    }
+
+    static ReportSection modelFactors(LifelineDesign design) {
+        double f = design.modelFactors().force();
+        double d = design.modelFactors().distance();
+        TableBuilder t = new TableBuilder("Model factors").text("On").number("Factor");
+        t.row("computed forces", Quantities.in(UnitChoice.SI).input(Measure.RATIO, f));
+        t.row("computed distances", Quantities.in(UnitChoice.SI).input(Measure.RATIO, d));
+        return new ReportSection(
+                "Model factors",
+                1,
+                List.of(
+                        t.build(),
+                        new ReportBlock.Paragraph(
+                                f == 1 && d == 1
+                                        ? "Both are 1: computed values are not scaled. In published drop tests static methods"
+                                                + " were off by up to a fifth (Galy & Lan, Int. J. Occup. Saf. Ergon. 24(1),"
+                                                + " 2018; Goh et al., 2020); whether a factor is needed is the engineer's"
+                                                + " decision."
+                                        : "Set by the engineer to cover the difference between method and test. Tables show"
+                                                + " computed values and, beside them, these times the factor.")));
+    }
+
+    static ReportSection iterations(LineEquilibrium installed, List<ArrestResult> arrests) {
+        TableBuilder t = new TableBuilder("How the iterations ended")
+                .text("Calculation")
+                .number("Newton steps")
+                .number("Last scaled residual")
+                .number("Bound");
+        convergence(t, "installed state", installed.convergence());
+        for (int i = 0; i < arrests.size(); i++) {
+            convergence(t, "arrest " + (i + 1), arrests.get(i).convergence());
+        }
+        return new ReportSection(
+                "Residuals",
+                1,
+                List.of(
+                        t.build(),
+                        new ReportBlock.Paragraph(
+                                "The residual is what the pieces of cable fail to fit between their supports,"
+                                        + " over the chord, and what tensions fail the passage rules, over themselves.")));
+    }
+
+    private static void convergence(TableBuilder t, String name, Convergence c) {
+        t.row(name, Integer.toString(c.iterations()), power(c.residual()), power(c.tolerance()));
+    }
+
+    private static String power(double value) {
+        return value == 0 ? "0" : String.format(Locale.ROOT, "%.1e", value);
+    }
+
+    static ReportSection notConsidered(LifelineDesign design, List<ArrestResult> arrests) {
+        List<String> items = new ArrayList<>();
+        if (arrests.stream().anyMatch(r -> r.method() == Method.ENERGY_BALANCE)) {
+            items.add("Motion: overshoot beyond the static path, waves in the cable, rebound (energy balance only).");
+        }
+        items.add(
+                "Swing of the worker, except where this report states it; contact with edges, structure or other workers on the"
+                        + " way down.");
+        items.add("Wind, ice, snow, and traffic of the structure.");
+        items.add(
+                "Wear, corrosion, fatigue, kinks, bad terminations, and what an earlier arrest or a test did to the line.");
+        if (design.line().cable().elongation().isLinear()) {
+            items.add("Constructional stretch and creep of the rope: the stiffness is constant.");
+        }
+        items.add(
+                "Strength of the structure behind the anchors, of brackets, fasteners, connectors, harness and body.");
+        items.add("Ageing, wetness and frost of energy absorbers, beyond the range of forces that was put in.");
+        items.add("Friction of a free-running attachment, and its passage over intermediate anchors.");
+        items.add("Rescue, and what suspension does to a worker before it.");
+        return new ReportSection("Not considered", 1, List.of(new ReportBlock.Items(items)));
+    }
+
+    static ReportSection cautions() {
+        return new ReportSection(
+                "Cautions",
+                1,
+                List.of(new ReportBlock.Items(List.of(
+                        "These results are an aid for a qualified person or licensed engineer, who answers for the design.",
+                        "They do not replace the applicable code, the manufacturer's instructions, or tests. Local codes and"
+                                + " licensed practice take precedence.",
+                        "A line that has arrested a fall, or a component that fails inspection, is taken out of service.",
+                        "Rescue of the suspended worker must be planned before work begins.",
+                        "Nothing in this report states that a design complies with a regulation or standard."))));
+    }
+}

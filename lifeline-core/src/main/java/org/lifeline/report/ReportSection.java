@@ -1,0 +1,19 @@
+package org.lifeline.report;
+
+import java.util.List;
+
+/**
+ * A section of a report.
+ *
+ * <p>Immutable and thread-safe.
+ *
+ * @param title the heading
+ * @param level 1 for a main section, 2 for one within it
+ * @param blocks what it holds
+ */
+public record ReportSection(String title, int level, List<ReportBlock> blocks) {
+    /** Copies the list. */
+    public ReportSection {
+        blocks = List.copyOf(blocks);
+    }
+}

@@ -1,0 +1,215 @@
+package org.lifeline.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.regex.Pattern;
+import org.lifeline.analysis.CalculationStep;
+
+/** Writes a report as plain text, {@value #WIDTH} characters wide where its tables allow. */
+public final class TextReport {
+    private static final int WIDTH = 100;
+    private static final int LONGEST_WORD = 16;
+
+    private final StringBuilder out = new StringBuilder();
+
+    private TextReport() {}
+
+    /**
+     * Writes a report.
+     *
+     * @param document the report
+     * @return the text; lines end with a line feed
+     */
+    public static String write(ReportDocument document) {
+        TextReport report = new TextReport();
+        report.document(document);
+        return report.out.toString();
+    }
+
+    /**
+     * Writes one table.
+     *
+     * @param table the table
+     * @return the text; lines end with a line feed
+     */
+    public static String writeTable(ReportBlock.Table table) {
+        TextReport report = new TextReport();
+        report.table(table);
+        return report.out.toString();
+    }
+
+    private void document(ReportDocument d) {
+        String title = InertText.plain(d.title());
+        line(title);
+        line("=".repeat(Math.min(WIDTH, title.length())));
+        d.identity().forEach(i -> wrap(InertText.plain(i), ""));
+        for (ReportSection s : d.sections()) {
+            String heading = InertText.plain(s.title());
+            line("");
+            line(heading);
+            line((s.level() == 1 ? "-" : ".").repeat(Math.min(WIDTH, heading.length())));
+            for (ReportBlock b : s.blocks()) {
+                block(b);
+            }
+        }
+    }
+
+    private void line(String text) {
+        out.append(text.stripTrailing()).append('\n');
+    }
+
+    private void block(ReportBlock b) {
+        if (b instanceof ReportBlock.Paragraph p) {
+            wrap(InertText.plain(p.text()), "");
+        } else if (b instanceof ReportBlock.Items items) {
+            items.items().forEach(i -> wrap("- " + InertText.plain(i), "  "));
+        } else if (b instanceof ReportBlock.Table t) {
+            table(t);
+        } else if (b instanceof ReportBlock.Calculation c) {
+            calculation(c.steps());
+        } else if (b instanceof ReportBlock.Figure f) {
+            wrap(
+                    "[Picture: " + InertText.plain(f.picture().title()) + ". "
+                            + InertText.plain(f.picture().description()) + "]",
+                    "  ");
+        }
+    }
+
+    private void wrap(String text, String indent) {
+        List<String> lines = wrapped(text, WIDTH - indent.length());
+        for (int i = 0; i < lines.size(); i++) {
+            line((i == 0 ? "" : indent) + lines.get(i));
+        }
+    }
+
+    /** Lines of at most a width, broken at spaces; a longer word is broken where it must be. */
+    static List<String> wrapped(String text, int width) {
+        List<String> lines = new ArrayList<>();
+        String rest = text;
+        while (length(rest) > width) {
+            int cut = rest.offsetByCodePoints(0, width);
+            int space = rest.lastIndexOf(' ', cut);
+            int at = space > 0 ? space : cut;
+            lines.add(rest.substring(0, at));
+            rest = rest.substring(at).stripLeading();
+        }
+        lines.add(rest);
+        return lines;
+    }
+
+    private static int length(String text) {
+        return text.codePointCount(0, text.length());
+    }
+
+    private static String pad(String text, int width, boolean right) {
+        String space = " ".repeat(Math.max(0, width - length(text)));
+        return right ? space + text : text + space;
+    }
+
+    private void table(ReportBlock.Table t) {
+        line("");
+        wrap(InertText.plain(t.caption()), "");
+        List<List<String>> cells = new ArrayList<>();
+        List<String> heads = new ArrayList<>();
+        t.columns().forEach(c -> heads.add(InertText.plain(c.heading())));
+        cells.add(heads);
+        for (ReportBlock.Row r : t.rows()) {
+            cells.add(r.cells().stream().map(InertText::plain).toList());
+        }
+        int[] widths = widths(t, cells);
+        rows(t, cells.get(0), widths);
+        StringBuilder rule = new StringBuilder("  ");
+        for (int w : widths) {
+            rule.append("-".repeat(w)).append("  ");
+        }
+        line(rule.toString());
+        for (int i = 1; i < cells.size(); i++) {
+            if (t.rows().get(i - 1).total()) {
+                line(rule.toString());
+            }
+            rows(t, cells.get(i), widths);
+        }
+    }
+
+    /** As wide as the widest cell; text columns give way until the table fits. */
+    private static int[] widths(ReportBlock.Table t, List<List<String>> cells) {
+        int n = t.columns().size();
+        int[] widths = new int[n];
+        int[] least = new int[n];
+        int sum = 2;
+        for (int j = 0; j < n; j++) {
+            for (int i = 0; i < cells.size(); i++) {
+                String cell = cells.get(i).get(j);
+                boolean breaks = i == 0 || !t.columns().get(j).numeric();
+                least[j] = Math.max(least[j], breaks ? Math.min(longestWord(cell), LONGEST_WORD) : length(cell));
+                widths[j] = Math.max(widths[j], i == 0 ? 0 : length(cell));
+            }
+            widths[j] = Math.max(widths[j], least[j]);
+            sum += widths[j] + 2;
+        }
+        while (sum > WIDTH) {
+            int widest = -1;
+            for (int j = 0; j < n; j++) {
+                if (widths[j] > least[j] && (widest < 0 || widths[j] - least[j] > widths[widest] - least[widest])) {
+                    widest = j;
+                }
+            }
+            if (widest < 0) {
+                break;
+            }
+            widths[widest]--;
+            sum--;
+        }
+        return widths;
+    }
+
+    private static int longestWord(String text) {
+        int longest = 0;
+        for (String word : Pattern.compile(" ").splitAsStream(text).toList()) {
+            longest = Math.max(longest, length(word));
+        }
+        return longest;
+    }
+
+    private void rows(ReportBlock.Table t, List<String> cells, int[] widths) {
+        List<List<String>> wrapped = new ArrayList<>();
+        int lines = 0;
+        for (int j = 0; j < widths.length; j++) {
+            List<String> w = wrapped(cells.get(j), widths[j]);
+            wrapped.add(w);
+            lines = Math.max(lines, w.size());
+        }
+        for (int k = 0; k < lines; k++) {
+            StringBuilder b = new StringBuilder("  ");
+            for (int j = 0; j < widths.length; j++) {
+                String cell = k < wrapped.get(j).size() ? wrapped.get(j).get(k) : "";
+                b.append(pad(cell, widths[j], t.columns().get(j).numeric())).append("  ");
+            }
+            line(b.toString());
+        }
+    }
+
+    private void calculation(List<CalculationStep> steps) {
+        String section = "";
+        for (CalculationStep s : steps) {
+            if (!s.section().equals(section)) {
+                section = s.section();
+                line("");
+                line("  " + InertText.plain(section));
+            }
+            wrap("    " + s.symbol() + ": " + InertText.plain(s.what()) + " [" + s.source() + "]", "      ");
+            if (!s.formula().isEmpty()) {
+                chain("      = ", s.formula());
+                chain("      = ", s.numbers());
+            }
+            line("      = " + s.printed() + (s.unit().equals("-") ? "" : " " + s.unit()));
+        }
+    }
+
+    private void chain(String head, String formula) {
+        List<String> lines = wrapped(formula, WIDTH - head.length());
+        for (int i = 0; i < lines.size(); i++) {
+            line((i == 0 ? head : " ".repeat(head.length())) + lines.get(i));
+        }
+    }
+}

@@ -1,0 +1,354 @@
+package org.lifeline.verify;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.Test;
+import org.lifeline.analysis.AppliedLoad;
+import org.lifeline.analysis.Statics;
+import org.lifeline.base.Vector3;
+import org.lifeline.model.Attachment;
+import org.lifeline.model.InlineAbsorber;
+import org.lifeline.model.Installed;
+import org.lifeline.model.Lifeline;
+import org.lifeline.model.LoadingCurve;
+import org.lifeline.model.LoadingCurve.Corner;
+import org.lifeline.model.Passage;
+import org.lifeline.model.Place;
+import org.lifeline.model.Stiffness;
+import org.lifeline.model.Support;
+import org.lifeline.testing.Cases;
+
+/** Each check of a state is able to fail: one number of a right state is changed, and just its check finds it. */
+class TamperedStateTest {
+    private static final Verifier VERIFIER = Verifier.withDefaults();
+
+    /** A state at rest with what it was solved for. */
+    private record Solved(StateNumbers state, List<AppliedLoad> loads, StateNumbers installed) {
+        static Solved of(Lifeline line, AppliedLoad... loads) {
+            List<AppliedLoad> list = List.of(loads);
+            return new Solved(
+                    StateNumbers.of(Statics.withDefaults().withTemperature(30).solve(line, list)),
+                    list,
+                    StateNumbers.of(Statics.withDefaults().solve(line, List.of())));
+        }
+
+        Set<Check> failed(StateNumbers changed) {
+            return failures(changed, loads, installed);
+        }
+    }
+
+    private static Set<Check> failures(StateNumbers state, List<AppliedLoad> loads, StateNumbers installed) {
+        return VERIFIER.report(state, loads, installed).failures().stream()
+                .map(CheckResult::check)
+                .collect(Collectors.toCollection(() -> EnumSet.noneOf(Check.class)));
+    }
+
+    private static AppliedLoad gripped(int span, double station, double force) {
+        return new AppliedLoad(Place.of(span, station), Attachment.GRIPPED, force);
+    }
+
+    private static AppliedLoad free(int span, double station, double force) {
+        return new AppliedLoad(Place.of(span, station), Attachment.FREE_RUNNING, force);
+    }
+
+    private final Solved two = Solved.of(Cases.level().line(), gripped(1, 8, 900), gripped(1, 15, 1000));
+    private final Solved spans = Solved.of(Cases.friction().line(), gripped(2, 4, 900), free(3, 3, 1000));
+    private final Solved springs = Solved.of(Cases.yielding().line(), free(2, 4, 3000));
+    private final Solved absorber = Solved.of(Cases.inlineAbsorber().line(), gripped(1, 5, 6000));
+
+    @Test
+    void untouchedStatesPass() {
+        for (Solved each : List.of(two, spans, springs, absorber)) {
+            assertThat(each.failed(each.state)).isEmpty();
+        }
+    }
+
+    @Test
+    void finite() {
+        StateNumbers s = Changed.absorber(absorber.state, 0, a -> Changed.with(a, "remaining", Double.NaN));
+
+        assertThat(absorber.failed(s)).containsExactly(Check.FINITE, Check.ABSORBER_REMAINING);
+    }
+
+    @Test
+    void aLoadBesideItsKink() {
+        StateNumbers s =
+                Changed.load(two.state, 1, l -> Changed.with(l, "point", Changed.moved(l.point(), 1e-6, 0, 0)));
+
+        assertThat(two.failed(s)).containsExactly(Check.LOADS);
+    }
+
+    @Test
+    void aLoadOfAnotherForce() {
+        StateNumbers s = Changed.load(two.state, 1, l -> Changed.with(l, "force", 901.0));
+
+        assertThat(two.failed(s)).containsExactly(Check.LOADS, Check.GLOBAL_EQUILIBRIUM);
+    }
+
+    @Test
+    void aLoadThatIsMissing() {
+        StateNumbers s = Changed.with(two.state, "loads", two.state.loads().subList(0, 1));
+
+        assertThat(two.failed(s)).containsExactly(Check.LOADS, Check.GLOBAL_EQUILIBRIUM);
+    }
+
+    /** The middle piece of three pulls a little harder: both joints are out of balance, by forces that cancel. */
+    @Test
+    void loadsOutOfBalance() {
+        StateNumbers s = Changed.piece(
+                two.state,
+                1,
+                2,
+                p -> Changed.with(
+                        Changed.with(p, "startTension", Changed.pulled(p.startTension(), 1e-5)),
+                        "endTension",
+                        p.endTension()
+                                .plus(Changed.pulled(p.startTension(), 1e-5).minus(p.startTension()))));
+
+        assertThat(two.failed(s)).containsExactly(Check.LOAD_EQUILIBRIUM);
+    }
+
+    /** The two pieces at a joint pull a little harder at the joint only. */
+    @Test
+    void piecesOutOfBalance() {
+        Vector3 more = Changed.pulled(two.state.span(1).firstPiece().endTension(), 1e-5)
+                .minus(two.state.span(1).firstPiece().endTension());
+        StateNumbers s = Changed.piece(
+                two.state,
+                1,
+                1,
+                p -> Changed.with(p, "endTension", p.endTension().plus(more)));
+        s = Changed.piece(
+                s, 1, 2, p -> Changed.with(p, "startTension", p.startTension().plus(more)));
+
+        assertThat(two.failed(s)).containsExactly(Check.PIECE_EQUILIBRIUM);
+    }
+
+    @Test
+    void reactionsThatAreNotThePull() {
+        Vector3 more = new Vector3(1e-3, 0, 0);
+        StateNumbers s = Changed.support(
+                two.state, 0, r -> Changed.with(r, "vector", r.vector().plus(more)));
+        s = Changed.support(s, 1, r -> Changed.with(r, "vector", r.vector().minus(more)));
+
+        assertThat(two.failed(s)).containsExactly(Check.SUPPORT_REACTION);
+    }
+
+    /** Three loads, each too large by less than its own limit: only their sum shows. */
+    @Test
+    void theWholeLineOutOfBalance() {
+        Solved three = Solved.of(Cases.level().line(), gripped(1, 5, 900), gripped(1, 12, 900), gripped(1, 18, 900));
+        double more = 900 * (1 + 0.8e-9);
+        StateNumbers s = three.state;
+        for (int i = 1; i <= 3; i++) {
+            s = Changed.load(s, i, l -> Changed.with(l, "force", more));
+        }
+        List<AppliedLoad> applied = List.of(gripped(1, 5, more), gripped(1, 12, more), gripped(1, 18, more));
+
+        assertThat(failures(s, applied, three.installed)).containsExactly(Check.GLOBAL_EQUILIBRIUM);
+    }
+
+    @Test
+    void cableOfAnotherWeight() {
+        StateNumbers s = Changed.piece(two.state, 1, 1, p -> Changed.with(p, "weight", p.weight() * (1 + 1e-10)));
+
+        assertThat(two.failed(s)).containsExactly(Check.WEIGHT);
+    }
+
+    /** A joint beside where the tensions lead. */
+    @Test
+    void piecesThatDoNotFit() {
+        StateNumbers s =
+                Changed.piece(two.state, 1, 1, p -> Changed.with(p, "end", Changed.moved(p.end(), 0, 1e-6, 0)));
+        s = Changed.piece(s, 1, 2, p -> Changed.with(p, "start", Changed.moved(p.start(), 0, 1e-6, 0)));
+        s = Changed.load(s, 1, l -> Changed.with(l, "point", Changed.moved(l.point(), 0, 1e-6, 0)));
+
+        assertThat(two.failed(s)).containsExactly(Check.STRETCH);
+    }
+
+    @Test
+    void aPieceBesideItsSupports() {
+        StateNumbers s = Changed.piece(
+                spans.state,
+                1,
+                1,
+                p -> Changed.with(
+                        Changed.with(p, "start", Changed.moved(p.start(), 0, 1e-6, 0)),
+                        "end",
+                        Changed.moved(p.end(), 0, 1e-6, 0)));
+
+        assertThat(spans.failed(s)).containsExactly(Check.CONTINUITY);
+    }
+
+    @Test
+    void anAbsorberWhoseLinkIsLongerThanTheGap() {
+        StateNumbers s = Changed.absorber(absorber.state, 0, a -> Changed.with(a, "extension", a.extension() + 1e-6));
+
+        assertThat(absorber.failed(s)).containsExactly(Check.CONTINUITY);
+    }
+
+    @Test
+    void aSpringOfAnotherStiffness() {
+        Stiffness k = springs.state.line().supports().get(1).stiffness();
+        StateNumbers s = Changed.line(springs.state, 1, p -> p.withStiffness(k.withX(k.x() * 1.001)));
+
+        assertThat(springs.failed(s)).containsExactly(Check.ANCHOR_SPRING);
+    }
+
+    @Test
+    void aRigidAnchorThatMoves() {
+        StateNumbers s = Changed.support(
+                springs.state,
+                1,
+                r -> Changed.with(r, "displacement", r.displacement().plus(new Vector3(0, 0, 1e-6))));
+
+        assertThat(springs.failed(s)).containsExactly(Check.CONTINUITY, Check.ANCHOR_SPRING);
+    }
+
+    @Test
+    void cableThatGotLost() {
+        StateNumbers s = Changed.piece(spans.state, 1, 1, p -> Changed.with(p, "length", p.length() * (1 - 1e-10)));
+
+        assertThat(spans.failed(s)).containsExactly(Check.LENGTH);
+    }
+
+    @Test
+    void slipThatDoesNotFitTheSpans() {
+        StateNumbers s = Changed.support(spans.state, 2, r -> Changed.with(r, "slip", r.slip() + 1e-6));
+
+        assertThat(spans.failed(s)).containsExactly(Check.SLIP);
+    }
+
+    @Test
+    void anInstalledStateOfAnotherValue() {
+        for (Installed other : List.of(
+                Installed.pretension(1500.01),
+                Installed.horizontalTension(1500),
+                Installed.initialSag(1, 0.2),
+                Installed.unstretchedLength(24))) {
+            StateNumbers installed =
+                    Changed.with(two.installed, "line", two.installed.line().withInstalled(other));
+
+            assertThat(failures(two.state, two.loads, installed)).containsExactly(Check.INSTALLED);
+        }
+    }
+
+    @Test
+    void theInstalledStateHoldsForEveryForm() {
+        Lifeline line = Cases.friction().line();
+        StateNumbers s = spans.installed;
+        double sag = Statics.withDefaults().solve(line, List.of()).span(3).sag();
+        for (Installed same : List.of(
+                Installed.horizontalTension(
+                                s.span(2).firstPiece().startTension().horizontal())
+                        .inSpan(2),
+                Installed.initialSag(3, sag),
+                Installed.unstretchedLength(s.length()))) {
+            StateNumbers installed = Changed.with(s, "line", line.withInstalled(same));
+
+            assertThat(failures(spans.state, spans.loads, installed)).isEmpty();
+        }
+    }
+
+    @Test
+    void tensionThatIsNotTheSameAcrossAFreePassage() {
+        StateNumbers s = passage(spans.state, 2, Passage.free());
+
+        assertThat(spans.failed(s)).containsExactly(Check.PASSAGE_FREE);
+    }
+
+    @Test
+    void tensionBeyondTheCapstanLimit() {
+        StateNumbers s = passage(spans.state, 2, Passage.friction(0.01));
+
+        assertThat(spans.failed(s)).containsExactly(Check.PASSAGE_FRICTION);
+    }
+
+    @Test
+    void slipThroughAClamp() {
+        StateNumbers s = passage(spans.state, 2, Passage.clamped());
+
+        assertThat(spans.failed(s)).containsExactly(Check.PASSAGE_CLAMPED);
+    }
+
+    private static StateNumbers passage(StateNumbers s, int support, Passage other) {
+        return Changed.line(s, support, p -> Support.intermediate(p.id(), p.position(), other));
+    }
+
+    @Test
+    void aGrippedLoadIsNoFreeRunningOne() {
+        assertThat(failures(two.state, List.of(free(1, 8, 900), gripped(1, 15, 1000)), two.installed))
+                .containsExactly(Check.FREE_RUNNING);
+    }
+
+    /** Two free-running loads side by side whose pieces are moved to touch: they would run apart. */
+    @Test
+    void loadsThatTouchAreHeldOnlyWhereTheyPush() {
+        Solved touching = Solved.of(Cases.level().line(), free(1, 6, 900), gripped(1, 12, 1000), free(1, 18, 800));
+
+        assertThat(touching.failed(touching.state)).isEmpty();
+        // The outer ones push inward; were the middle one free and the outer ones gripped, nothing would push.
+        assertThat(failures(
+                        touching.state,
+                        List.of(gripped(1, 6, 900), free(1, 12, 1000), free(1, 18, 800)),
+                        touching.installed))
+                .contains(Check.GRIPPED);
+    }
+
+    @Test
+    void aGrippedLoadAtAnotherPoint() {
+        assertThat(failures(two.state, List.of(gripped(1, 8.001, 900), gripped(1, 15, 1000)), two.installed))
+                .containsExactly(Check.GRIPPED);
+    }
+
+    @Test
+    void tensionAboveTheCurveOfAnAbsorber() {
+        assertThat(absorber.failed(absorberForce(7000))).containsExactly(Check.ABSORBER_LAW);
+    }
+
+    private StateNumbers absorberForce(double force) {
+        LoadingCurve curve = LoadingCurve.through(List.of(new Corner(0, force), new Corner(0.8, force)), 8e6, 2.2e5);
+        return Changed.line(
+                absorber.state, 0, p -> Support.end(p.id(), p.position()).withInlineAbsorber(InlineAbsorber.of(curve)));
+    }
+
+    @Test
+    void anAbsorberThatGrewBelowItsCurve() {
+        Lifeline line = Lifeline.builder()
+                .cable(Cases.level().line().cable())
+                .support(Support.end("a", Cases.level().line().supports().get(0).position())
+                        .withInlineAbsorber(InlineAbsorber.of(
+                                LoadingCurve.through(List.of(new Corner(0, 8000), new Corner(0.8, 8000)), 8e6, 2.2e5))))
+                .support(Cases.level().line().supports().get(1))
+                .pretension(1500)
+                .build();
+        Solved single = Solved.of(line, gripped(1, 8, 3500));
+        LoadingCurve higher = LoadingCurve.through(List.of(new Corner(0, 9000), new Corner(0.8, 9000)), 8e6, 2.2e5);
+        StateNumbers s = Changed.line(
+                single.state, 0, p -> Support.end(p.id(), p.position()).withInlineAbsorber(InlineAbsorber.of(higher)));
+
+        assertThat(single.failed(single.state)).isEmpty();
+        assertThat(single.failed(s)).containsExactly(Check.ABSORBER_GROWTH);
+    }
+
+    @Test
+    void extensionThatIsGivenBack() {
+        StateNumbers more = Solved.of(Cases.inlineAbsorber().line(), gripped(1, 5, 7000)).state;
+        Findings findings = new Findings(java.util.Map.of());
+        Tools tools = Tools.of(absorber.state.line().cable());
+        AbsorberChecks.check(absorber.state, AbsorberChecks.Chain.after(more, true), tools, "state", findings);
+
+        assertThat(findings.report().failures()).extracting(CheckResult::check).containsExactly(Check.ABSORBER_GROWTH);
+    }
+
+    @Test
+    void whatRemainsOfAnAbsorber() {
+        StateNumbers s = Changed.absorber(absorber.state, 0, a -> Changed.with(a, "remaining", a.remaining() + 1e-6));
+
+        assertThat(absorber.failed(s)).containsExactly(Check.ABSORBER_REMAINING);
+    }
+}
