@@ -23,6 +23,9 @@ final class ChainBuilder {
      */
     private static final double LEAST_DAMPING = 0.5;
 
+    /** How much longer segments are in spans where nobody falls [-]. */
+    private static final double COARSER = 2;
+
     private final MotionSetup setup;
     private final LineModel model;
     private final double target;
@@ -125,6 +128,7 @@ final class ChainBuilder {
             }
         }
         inside.sort(Comparator.comparingDouble(s -> s.distance));
+        boolean falls = inside.stream().anyMatch(MotionSetup.Spot::hasFall);
         double least = Math.min(0.05, whole / 20);
         double from = 0;
         supportJoints.add(jointNodes.size());
@@ -135,7 +139,7 @@ final class ChainBuilder {
             boolean last = k == inside.size();
             double to = last ? whole : Math.min(Math.max(inside.get(k).distance, least), whole - least);
             to = last ? to : Math.max(to, from + 0.5 * least);
-            cutBay(pieces, from, to);
+            cutBay(pieces, from, to, falls ? target : COARSER * target);
             if (!last) {
                 jointNodes.add(points.size() - 1);
                 jointSpots.add(inside.get(k));
@@ -146,8 +150,8 @@ final class ChainBuilder {
         }
     }
 
-    private void cutBay(List<Piece> pieces, double from, double to) {
-        int n = Math.max(1, (int) Math.round((to - from) / target));
+    private void cutBay(List<Piece> pieces, double from, double to, double about) {
+        int n = Math.max(1, (int) Math.round((to - from) / about));
         references.add((to - from) / n);
         for (int k = 0; k < n; k++) {
             double s0 = from + (to - from) * k / n;

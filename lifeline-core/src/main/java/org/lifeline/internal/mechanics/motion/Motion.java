@@ -27,7 +27,7 @@ public final class Motion {
     private boolean fresh = true;
     private double startEnergy;
     private double drift;
-    private double highest;
+    private final double[] startParts = new double[MotionEnergy.PARTS];
 
     /**
      * A run.
@@ -127,7 +127,7 @@ public final class Motion {
         }
         if (fresh) {
             startEnergy = sum;
-            highest = parts[MotionEnergy.WORKER_WEIGHT];
+            System.arraycopy(parts, 0, startParts, 0, parts.length);
         }
         drift = Math.max(drift, Math.abs(sum - startEnergy));
         track.sample(s);
@@ -158,6 +158,35 @@ public final class Motion {
             lowest.take(system);
         }
         caught = all;
+    }
+
+    /** Largest arrest force [N], largest tension [N] and lowest elevation [m] of those who fall first, first catch. */
+    double[] measures() {
+        double force = 0;
+        double low = Double.POSITIVE_INFINITY;
+        for (int k = 0; k < stage.length; k++) {
+            if (system.bodies[k].start == 0) {
+                force = Math.max(force, first.force[k]);
+                low = Math.min(low, first.lowest[k]);
+            }
+        }
+        return new double[] {force, first.tension, low};
+    }
+
+    /** Longest distance that one who falls first has gone down in the first catch [m]. */
+    double fallDistance() {
+        double most = 0;
+        for (int k = 0; k < stage.length; k++) {
+            if (system.bodies[k].start == 0) {
+                most = Math.max(most, system.bodies[k].startZ - first.lowest[k]);
+            }
+        }
+        return most;
+    }
+
+    /** Steps times nodes of a run of a duration [s]. */
+    double estimatedWork(double duration) {
+        return (duration - start) / system.step() * system.chain.nodes;
     }
 
     /**
@@ -224,21 +253,41 @@ public final class Motion {
     }
 
     /**
-     * Sum of all energies at the start.
+     * A part of the energy account at the first catch.
      *
+     * @param part see {@link MotionEnergy}
      * @return energy [J]
      */
-    public double startEnergy() {
-        return startEnergy;
+    public double startEnergy(int part) {
+        return startParts[part];
     }
 
     /**
-     * Potential energy of the workers at the start.
+     * Elevation of a worker's harness attachment before any fall.
      *
-     * @return energy [J]
+     * @param number the worker
+     * @return elevation [m]
      */
-    public double startWeight() {
-        return highest;
+    public double startElevation(int number) {
+        return system.bodies[number].startZ;
+    }
+
+    /**
+     * Tells whether the first catch is over.
+     *
+     * @return true if it is
+     */
+    public boolean firstCatchOver() {
+        return caught;
+    }
+
+    /**
+     * Internal damping time of the cable as it is on this mesh.
+     *
+     * @return τ [s]
+     */
+    public double dampingTime() {
+        return system.chain.dampingTime;
     }
 
     /**

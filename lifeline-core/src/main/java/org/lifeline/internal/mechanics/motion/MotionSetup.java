@@ -65,6 +65,11 @@ public final class MotionSetup {
             this.distance = distance;
             this.gripped = gripped;
         }
+
+        /** Tells whether somebody falls here, now or later. */
+        boolean hasFall() {
+            return people.stream().anyMatch(p -> p.start() > Double.NEGATIVE_INFINITY);
+        }
     }
 
     private int people;
@@ -108,6 +113,15 @@ public final class MotionSetup {
             spot.numbers.add(people++);
         }
         return first;
+    }
+
+    /** Chord of the shortest span in which somebody falls [m]. */
+    double shortestSpan() {
+        return spots.stream()
+                .filter(Spot::hasFall)
+                .mapToDouble(s -> model.support(s.span).distance(model.support(s.span + 1)))
+                .min()
+                .orElse(1);
     }
 
     /** Number of workers. */

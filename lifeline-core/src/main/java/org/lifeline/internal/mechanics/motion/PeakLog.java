@@ -1,5 +1,7 @@
 package org.lifeline.internal.mechanics.motion;
 
+import java.util.Arrays;
+
 /**
  * The largest values of a motion within a window of time, with the times at which they were met.
  *
@@ -57,6 +59,9 @@ public final class PeakLog {
     /** Where it was met: x, y, z of the segment's middle [m]. */
     public final double[] tensionPlace = new double[3];
 
+    /** Largest sum of the forces of all who fall at the start [N]. */
+    public double together;
+
     private final double[] square;
 
     PeakLog(int bodies, int supports) {
@@ -74,15 +79,19 @@ public final class PeakLog {
         supportDisplacement = new double[3 * supports];
         supportTension = new double[2 * supports];
         square = new double[supports];
-        java.util.Arrays.fill(lowest, Double.POSITIVE_INFINITY);
-        java.util.Arrays.fill(lineLowest, Double.POSITIVE_INFINITY);
+        Arrays.fill(lowest, Double.POSITIVE_INFINITY);
+        Arrays.fill(lineLowest, Double.POSITIVE_INFINITY);
     }
 
     /** Looks at the state after a kick. */
     void look(MotionSystem s) {
+        double sum = 0;
         for (int k = 0; k < force.length; k++) {
-            look(s, k, s.bodies[k]);
+            FallingBody b = s.bodies[k];
+            look(s, k, b);
+            sum += b.start == 0 ? b.force : 0;
         }
+        together = Math.max(together, sum);
         Chain c = s.chain;
         double largest = ChainStep.largest(c);
         if (largest > tension) {

@@ -12,6 +12,8 @@ public final class Snapshot {
     private final double[] energy = new double[MotionEnergy.PARTS];
     private final int[] support;
     private final int[] attachment;
+    private final double[] passed;
+    private final double[] body;
     private final double[] inline = new double[2];
     private int nodes;
     private double time = Double.NaN;
@@ -24,6 +26,8 @@ public final class Snapshot {
         tension = new double[capacity];
         support = new int[supports];
         attachment = new int[bodies];
+        passed = new double[supports];
+        body = new double[3 * bodies];
     }
 
     void take(MotionSystem s) {
@@ -37,9 +41,13 @@ public final class Snapshot {
         System.arraycopy(c.tension, 0, tension, 0, nodes - 1);
         for (int i = 0; i < support.length; i++) {
             support[i] = s.anchors[i].node;
+            passed[i] = s.anchors[i].passed;
         }
         for (int i = 0; i < attachment.length; i++) {
             attachment[i] = s.bodies[i].joint.node;
+            body[3 * i] = s.bodies[i].x;
+            body[3 * i + 1] = s.bodies[i].y;
+            body[3 * i + 2] = s.bodies[i].z;
         }
         for (int e = 0; e < 2; e++) {
             InlineElement at = s.inline[e];
@@ -85,6 +93,27 @@ public final class Snapshot {
      */
     public int attachmentNode(int number) {
         return attachment[number];
+    }
+
+    /**
+     * Unstretched length that has passed a support since the start, toward the end of the line.
+     *
+     * @param number the support
+     * @return length [m]
+     */
+    public double passed(int number) {
+        return passed[number];
+    }
+
+    /**
+     * A coordinate of a worker's harness attachment.
+     *
+     * @param number the worker
+     * @param axis 0, 1, 2 for x, y, z
+     * @return coordinate [m]
+     */
+    public double body(int number, int axis) {
+        return body[3 * number + axis];
     }
 
     /**
