@@ -47,7 +47,7 @@ final class RandomSystem {
             }
         }
         double weight = r.nextInt(8) == 0 ? 0 : tension * log(1e-4, 0.3) / 20;
-        system = new LineSystem(supports, weight, law, slots);
+        system = new LineSystem(new LineSystem(supports, weight, law), slots);
         System.arraycopy(length, 0, system.length, 0, spans);
         state = new LineState(spans, system.loads);
         state.thermal = 1 + r.nextDouble(-1e-3, 1e-3);
