@@ -180,7 +180,7 @@ public final class EnergyBalance {
                 each.worker().mass() * model.line().gravity());
     }
 
-    private static void checkPlaces(Lifeline line, Fall fall) {
+    static void checkPlaces(Lifeline line, Fall fall) {
         Violations v = new Violations();
         for (Violation each : line.check(fall.place())) {
             v.add(each.below("fall"));
