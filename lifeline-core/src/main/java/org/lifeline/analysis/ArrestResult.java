@@ -12,6 +12,9 @@ import org.lifeline.model.Worker;
 /**
  * The arrest of one fall, at one temperature, on one side of the absorber's force range.
  *
+ * <p>By energy balance all quantities belong to the lowest point, taken as an equilibrium. By the transient method
+ * positions and energies belong to it, in motion; forces and tensions are peaks of the first catch, each at its own time.
+ *
  * <p>Immutable and thread-safe.
  */
 public final class ArrestResult {

@@ -44,6 +44,41 @@ final class ClearanceAccount {
         return new Clearance(rows, levels[0], worker.walkingLevel(), new double[] {lowest, z}, below);
     }
 
+    /**
+     * The account of one worker in motion. A subsystem that is out of plumb reaches less far down than it is long.
+     *
+     * @param rules harness stretch, margin, obstructions
+     * @param worker the worker
+     * @param levels elevation of the line before the fall and at the lowest point, and of the harness attachment there [m]
+     * @param lengths taut length and extension of the connecting subsystem at the lowest point [m]
+     * @param below elevation of the highest obstruction below [m], if there is one
+     */
+    static Clearance drawMoving(
+            ClearanceRules rules, Worker worker, double[] levels, double[] lengths, OptionalDouble below) {
+        List<ClearanceRow> rows = new ArrayList<>();
+        String source = "transient";
+        double z = levels[0];
+        rows.add(new ClearanceRow("line at the station before the fall", 0, z, "equilibrium of the line"));
+        z = step(rows, "descent of the line", levels[0] - levels[1], source, z);
+        boolean device = worker.connection().kind() == Connection.Kind.SELF_RETRACTING;
+        z = step(
+                rows,
+                device ? "length paid out at lock-up" : "taut length of the connecting subsystem",
+                lengths[0],
+                "design",
+                z);
+        z = step(rows, "deployment", lengths[1], source, z);
+        double plumb = z - levels[2];
+        if (Math.abs(plumb) > 1e-9) {
+            z = step(rows, "connecting subsystem out of plumb", plumb, source, z);
+        }
+        z = step(rows, "harness stretch", rules.harnessStretch(), "design", z);
+        z = step(rows, "harness attachment to feet", worker.attachmentHeight(), "design", z);
+        double lowest = z;
+        z = step(rows, "margin", rules.margin(), "design", z);
+        return new Clearance(rows, levels[0], worker.walkingLevel(), new double[] {lowest, z}, below);
+    }
+
     private static double step(List<ClearanceRow> rows, String item, double value, String source, double z) {
         double next = z - value;
         rows.add(new ClearanceRow(item, value, next, source));

@@ -3,7 +3,9 @@ package org.lifeline.analysis;
 /**
  * Where the energy of a fall went.
  *
- * <p>fall = line + hanging + connection + friction + inlineAbsorbers + anchors + residual. Immutable and thread-safe.
+ * <p>fall = line + hanging + connection + friction + inlineAbsorbers + anchors + residual. In an analysis in time the
+ * cable's part holds its kinetic energy and the heat of its internal damping as well, and the hanging workers' part what
+ * kinetic energy workers have at the lowest point. Immutable and thread-safe.
  *
  * @param fall energy set free by those who fall, down to the lowest point [J]
  * @param cable strain energy of the cable and potential energy of its weight, by which it grew [J]

@@ -13,7 +13,8 @@ import org.lifeline.model.LoadingCurve;
 import org.lifeline.model.Support;
 
 /**
- * A whole line in equilibrium.
+ * A whole line in equilibrium; in the result of a transient analysis, the line at the lowest point of the fall, in
+ * motion and cut into straight segments, with the peaks of tension, supports and absorbers.
  *
  * <p>Immutable and thread-safe.
  */
@@ -25,6 +26,7 @@ public final class LineEquilibrium {
     private final List<InlineAbsorberState> absorbers;
     private final List<LoadPosition> loads;
     private final Convergence convergence;
+    private final double tension;
 
     private LineEquilibrium(LineModel model, double temperature, List<LoadPosition> loads) {
         this.line = model.line();
@@ -46,17 +48,39 @@ public final class LineEquilibrium {
         }
         this.spans = List.copyOf(spanList);
         this.supports = List.copyOf(supportList);
-        this.absorbers = absorbers(model);
+        this.absorbers = absorbers(line, new double[] {model.extension(0), model.extension(1)});
+        this.tension = spans.stream().mapToDouble(SpanState::maximumTension).max().orElse(0);
     }
 
-    private static List<InlineAbsorberState> absorbers(LineModel model) {
+    private LineEquilibrium(LineEquilibrium before, Moving moving, Peaks peaks) {
+        this.line = before.line;
+        this.temperature = before.temperature;
+        this.loads = List.copyOf(moving.loads);
+        this.convergence = peaks.convergence;
+        this.spans = List.copyOf(moving.spans);
+        this.supports = List.copyOf(moving.supports);
+        this.absorbers = absorbers(line, peaks.extensions);
+        this.tension = peaks.tension;
+    }
+
+    /** A line at one moment of a motion, with the peaks of its supports. */
+    record Moving(List<SpanState> spans, List<SupportReaction> supports, List<LoadPosition> loads) {}
+
+    /** Peaks that a motion met at other moments: largest tension [N], extensions of in-line absorbers [m]. */
+    record Peaks(double tension, double[] extensions, Convergence convergence) {}
+
+    static LineEquilibrium moving(LineEquilibrium before, Moving moving, Peaks peaks) {
+        return new LineEquilibrium(before, moving, peaks);
+    }
+
+    private static List<InlineAbsorberState> absorbers(Lifeline line, double[] extensions) {
         List<InlineAbsorberState> list = new ArrayList<>();
-        List<Support> supports = model.line().supports();
+        List<Support> supports = line.supports();
         for (int end = 0; end < 2; end++) {
             Support s = supports.get(end == 0 ? 0 : supports.size() - 1);
             if (s.inlineAbsorber().isPresent()) {
                 LoadingCurve curve = s.inlineAbsorber().get().curve();
-                double extension = model.extension(end);
+                double extension = extensions[end];
                 list.add(new InlineAbsorberState(s.id(), extension, Math.max(0, curve.maximumExtension() - extension)));
             }
         }
@@ -181,7 +205,7 @@ public final class LineEquilibrium {
      * @return tension [N]
      */
     public double maximumTension() {
-        return spans.stream().mapToDouble(SpanState::maximumTension).max().orElse(0);
+        return tension;
     }
 
     /**

@@ -519,6 +519,26 @@ public final class LineModel {
     }
 
     /**
+     * Extension of the in-line absorber at an end as installed; positions are as installed, so geometry counts from it.
+     *
+     * @param end 0 or 1
+     * @return extension [m]
+     */
+    public double installedExtension(int end) {
+        return system.installedExtension[end];
+    }
+
+    /**
+     * Largest extension so far at which the in-line absorber at an end yielded.
+     *
+     * @param end 0 or 1
+     * @return extension [m]; 0 if it never did
+     */
+    public double yieldedExtension(int end) {
+        return state.yielded[end];
+    }
+
+    /**
      * The pieces of cable of a span in the current state.
      *
      * @param span span from 0

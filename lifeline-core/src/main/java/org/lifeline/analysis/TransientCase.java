@@ -1,0 +1,363 @@
+package org.lifeline.analysis;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.jspecify.annotations.Nullable;
+import org.lifeline.analysis.motion.EnergyHistory;
+import org.lifeline.analysis.motion.MeshRun;
+import org.lifeline.analysis.motion.MotionHistory;
+import org.lifeline.analysis.motion.MotionPeaks;
+import org.lifeline.analysis.motion.Peak;
+import org.lifeline.analysis.motion.SupportHistory;
+import org.lifeline.analysis.motion.SupportPeaks;
+import org.lifeline.analysis.motion.WorkerHistory;
+import org.lifeline.analysis.motion.WorkerPeaks;
+import org.lifeline.base.Convergence;
+import org.lifeline.base.Point;
+import org.lifeline.base.Vector3;
+import org.lifeline.internal.mechanics.LineModel;
+import org.lifeline.internal.mechanics.Piece;
+import org.lifeline.internal.mechanics.motion.Motion;
+import org.lifeline.internal.mechanics.motion.MotionEnergy;
+import org.lifeline.internal.mechanics.motion.PeakLog;
+import org.lifeline.internal.mechanics.motion.RefinedMotion;
+import org.lifeline.internal.mechanics.motion.Snapshot;
+import org.lifeline.internal.mechanics.motion.Track;
+import org.lifeline.model.ClearanceRules;
+import org.lifeline.model.DeploymentForce;
+import org.lifeline.model.Fall;
+import org.lifeline.model.Lifeline;
+import org.lifeline.model.Support;
+import org.lifeline.model.Worker;
+
+/** Gathers one fall in time, and puts its result together. Not thread-safe; made and used within one call. */
+final class TransientCase {
+    private static final double LEAST_TENSION = 1e-3;
+
+    private final Fall fall;
+    private final DeploymentForce side;
+    private final ClearanceRules clearance;
+    private final double temperature;
+    private final List<Person> people = new ArrayList<>();
+    private @Nullable LineModel model;
+    private @Nullable LineEquilibrium before;
+    private double longest;
+    private double soonest = Double.POSITIVE_INFINITY;
+
+    /** One who takes part, in the order of the motion's numbers. */
+    private record Person(Worker worker, Point attachment, double taut, double start) {
+        boolean falls() {
+            return start == 0;
+        }
+    }
+
+    TransientCase(Fall fall, DeploymentForce side, ClearanceRules clearance, double temperature) {
+        this.fall = fall;
+        this.side = side;
+        this.clearance = clearance;
+        this.temperature = temperature;
+    }
+
+    /** Takes the line as it is now for the state before the fall. */
+    void before(LineModel line, List<LineModel.Load> hooks) {
+        model = line;
+        List<LoadPosition> loads = new ArrayList<>();
+        for (int i = 0; i < hooks.size(); i++) {
+            Fall.Hanging each = fall.hanging().get(i);
+            loads.add(LineEquilibrium.position(
+                    line,
+                    hooks.get(i),
+                    each.place().span(),
+                    each.worker().mass() * line.line().gravity()));
+        }
+        before = LineEquilibrium.of(line, temperature, loads);
+    }
+
+    Fall fall() {
+        return fall;
+    }
+
+    LineModel model() {
+        LineModel m = model;
+        if (m == null) {
+            throw new IllegalStateException("unreachable: the line comes first");
+        }
+        return m;
+    }
+
+    private LineEquilibrium before() {
+        LineEquilibrium b = before;
+        if (b == null) {
+            throw new IllegalStateException("unreachable: the line comes first");
+        }
+        return b;
+    }
+
+    void add(Worker worker, Point attachment, double taut, double start) {
+        people.add(new Person(worker, attachment, taut, start));
+    }
+
+    void freeFall(double start, double height) {
+        if (start == 0) {
+            longest = Math.max(longest, height);
+            soonest = Math.min(soonest, height);
+        }
+    }
+
+    /** When the first subsystem is taut [s]. */
+    double soonestCatch(double gravity) {
+        return Math.sqrt(2 * soonest / gravity);
+    }
+
+    TransientResult result(RefinedMotion refined, RefinedMotion.Request request, @Nullable ArrestResult balance) {
+        Motion motion = refined.motion();
+        return new TransientResult(new TransientResult.Numbers(
+                arrest(refined, request),
+                history(motion.track()),
+                peaks(motion.firstCatch()),
+                peaks(motion.whole()),
+                meshes(refined),
+                request.accuracy(),
+                motion.energyDrift(),
+                motion.firstCatchOver(),
+                motion.dampingTime(),
+                motion.stepLength(),
+                Optional.ofNullable(balance)));
+    }
+
+    private static List<MeshRun> meshes(RefinedMotion refined) {
+        List<MeshRun> list = new ArrayList<>();
+        for (RefinedMotion.Level each : refined.levels()) {
+            list.add(new MeshRun(
+                    new MeshRun.Mesh(each.segment(), each.counts()[1]),
+                    each.counts()[0],
+                    new MeshRun.Peaks(each.peaks()[0], each.peaks()[1], each.peaks()[2]),
+                    each.spread()));
+        }
+        return list;
+    }
+
+    private MotionHistory history(Track track) {
+        List<WorkerHistory> workers = new ArrayList<>();
+        for (int k = 0; k < people.size(); k++) {
+            double[][] columns = new double[Track.PER_BODY][];
+            for (int q = 0; q < columns.length; q++) {
+                columns[q] = track.body(k, q);
+            }
+            workers.add(new WorkerHistory(people.get(k).worker().id(), columns));
+        }
+        List<SupportHistory> supports = new ArrayList<>();
+        List<Support> given = model().line().supports();
+        for (int i = 0; i < given.size(); i++) {
+            double[][] columns = new double[Track.PER_SUPPORT + 1][];
+            for (int q = 0; q < Track.PER_SUPPORT; q++) {
+                columns[q] = track.support(i, q);
+            }
+            if (i >= fall.place().span()) {
+                for (int k = 0; k < columns[2].length; k++) {
+                    columns[2][k] = 0.0 - columns[2][k];
+                }
+            }
+            columns[Track.PER_SUPPORT] = i == 0
+                    ? track.inline(0)
+                    : i == given.size() - 1 ? track.inline(1) : new double[columns[0].length];
+            supports.add(new SupportHistory(given.get(i).id(), columns));
+        }
+        double[][] energies = new double[EnergyHistory.Part.values().length][];
+        for (int k = 0; k < energies.length; k++) {
+            energies[k] = track.energy(k);
+        }
+        return new MotionHistory(track.times(), workers, supports, new EnergyHistory(energies));
+    }
+
+    private MotionPeaks peaks(PeakLog log) {
+        List<WorkerPeaks> workers = new ArrayList<>();
+        for (int k = 0; k < people.size(); k++) {
+            workers.add(new WorkerPeaks(
+                    people.get(k).worker().id(),
+                    new Peak(log.force[k], log.forceTime[k]),
+                    new Peak(log.lowest[k], log.lowestTime[k]),
+                    Math.max(0, log.extension[k])));
+        }
+        List<SupportPeaks> supports = new ArrayList<>();
+        List<Support> given = model().line().supports();
+        for (int i = 0; i < given.size(); i++) {
+            supports.add(new SupportPeaks(
+                    given.get(i).id(),
+                    new Peak(log.support[i], log.supportTime[i]),
+                    log.supportTension[2 * i],
+                    log.supportTension[2 * i + 1]));
+        }
+        Point place = Point.of(log.tensionPlace[0], log.tensionPlace[1], log.tensionPlace[2]);
+        return new MotionPeaks(new Peak(log.tension, log.tensionTime), place, workers, supports);
+    }
+
+    private ArrestResult arrest(RefinedMotion refined, RefinedMotion.Request request) {
+        Motion motion = refined.motion();
+        PeakLog log = motion.firstCatch();
+        Snapshot lowest = motion.lowest();
+        int first = -1;
+        int hardest = -1;
+        double deployment = 0;
+        boolean bottomed = false;
+        for (int k = 0; k < people.size(); k++) {
+            Person p = people.get(k);
+            if (p.falls()) {
+                first = first < 0 ? k : first;
+                hardest = hardest < 0 || log.force[k] > log.force[hardest] ? k : hardest;
+                deployment = Math.max(deployment, log.extension[k]);
+                bottomed |= log.extension[k] > p.worker().connection().maximumExtension();
+            }
+        }
+        Point end = point(lowest, lowest.attachmentNode(first));
+        List<MeshRun> meshes = meshes(refined);
+        Convergence convergence = new Convergence(
+                (int) Math.min(Integer.MAX_VALUE, meshes.stream().mapToLong(MeshRun::steps).sum()),
+                refined.spread(),
+                request.accuracy());
+        LineEquilibrium peak = LineEquilibrium.moving(
+                before(), new LineEquilibrium.Moving(spans(lowest), supports(log, lowest), loads(lowest, log)),
+                new LineEquilibrium.Peaks(log.tension, log.inline, convergence));
+        return new ArrestResult(new ArrestResult.Numbers(
+                fall,
+                side,
+                Method.TRANSIENT,
+                before(),
+                peak,
+                people.get(first).attachment(),
+                end,
+                longest,
+                deployment,
+                log.force[hardest],
+                log.together,
+                bottomed,
+                account(motion, lowest),
+                Double.NaN,
+                clearance(log, end),
+                clearance.harnessStretch()));
+    }
+
+    private static Point point(Snapshot s, int node) {
+        return Point.of(s.position(node, 0), s.position(node, 1), s.position(node, 2));
+    }
+
+    /** The spans at the lowest point, each segment a straight piece. */
+    private List<SpanState> spans(Snapshot s) {
+        Lifeline line = model().line();
+        List<SpanState> spans = new ArrayList<>();
+        for (int i = 0; i < line.spans(); i++) {
+            List<CablePiece> pieces = new ArrayList<>();
+            int from = s.supportNode(i);
+            int to = s.supportNode(i + 1);
+            for (int j = from; j < to; j++) {
+                Point a = point(s, j);
+                Point b = point(s, j + 1);
+                Vector3 chord = b.minus(a);
+                double length = Math.max(chord.magnitude(), Double.MIN_NORMAL);
+                Vector3 t = chord.times(Math.max(s.tension(j), LEAST_TENSION) / length);
+                pieces.add(new CablePiece(new Piece(
+                        line.cable().elongation(), new Piece.Start(a, t), s.length(j), 0, b, t, 0)));
+            }
+            spans.add(new SpanState(i + 1, point(s, from), point(s, to), pieces));
+        }
+        return spans;
+    }
+
+    private List<SupportReaction> supports(PeakLog log, Snapshot s) {
+        double thermal = 1
+                + model().line().cable().thermalExpansion()
+                        * (temperature - model().line().installed().temperature());
+        List<SupportReaction> list = new ArrayList<>();
+        List<SupportReaction> old = before().supports();
+        for (int i = 0; i < old.size(); i++) {
+            list.add(new SupportReaction(
+                    old.get(i).id(),
+                    new Vector3(
+                            log.supportVector[3 * i], log.supportVector[3 * i + 1], log.supportVector[3 * i + 2]),
+                    new Vector3(
+                            log.supportDisplacement[3 * i],
+                            log.supportDisplacement[3 * i + 1],
+                            log.supportDisplacement[3 * i + 2]),
+                    old.get(i).slip() - s.passed(i) / thermal));
+        }
+        return list;
+    }
+
+    private List<LoadPosition> loads(Snapshot s, PeakLog log) {
+        List<LoadPosition> list = new ArrayList<>();
+        int hanging = 0;
+        for (LoadPosition each : before().loads()) {
+            if (each.restsOn().isPresent()) {
+                list.add(each);
+            } else {
+                Point at = point(s, s.attachmentNode(hanging++));
+                list.add(new LoadPosition(each.span(), at, each.force(), Optional.empty()));
+            }
+        }
+        int first = hanging;
+        list.add(new LoadPosition(
+                fall.place().span(), point(s, s.attachmentNode(first)), log.together, Optional.empty()));
+        return list;
+    }
+
+    /** The energy account at the lowest point, counted from the start of the fall. */
+    private EnergyAccount account(Motion motion, Snapshot s) {
+        double g = model().line().gravity();
+        double free = 0;
+        double lifted = 0;
+        for (int k = 0; k < people.size(); k++) {
+            double weight = people.get(k).worker().mass() * g;
+            double moved = s.body(k, 2) - motion.startElevation(k);
+            if (people.get(k).falls()) {
+                free -= weight * moved;
+            } else {
+                lifted += weight * moved;
+            }
+        }
+        double cable = change(motion, s, MotionEnergy.STRAIN)
+                + change(motion, s, MotionEnergy.WEIGHT)
+                + change(motion, s, MotionEnergy.CABLE_MOTION)
+                + change(motion, s, MotionEnergy.DAMPING)
+                + change(motion, s, MotionEnergy.MESH);
+        return new EnergyAccount(
+                free,
+                cable,
+                lifted + s.energy(MotionEnergy.WORKER_MOTION),
+                change(motion, s, MotionEnergy.CONNECTIONS),
+                change(motion, s, MotionEnergy.FRICTION),
+                change(motion, s, MotionEnergy.INLINE),
+                change(motion, s, MotionEnergy.ANCHORS));
+    }
+
+    private static double change(Motion motion, Snapshot s, int part) {
+        return s.energy(part) - motion.startEnergy(part);
+    }
+
+    private Clearance clearance(PeakLog log, Point end) {
+        Lifeline line = model().line();
+        Point support = line.supports().get(fall.place().span() - 1).position();
+        double along = line.along(fall.place()) - fall.place().station() + support.horizontalDistance(end);
+        OptionalDouble below = ClearanceAccount.highest(clearance, line, fall, along);
+        Clearance worst = null;
+        for (int k = 0; k < people.size(); k++) {
+            Person p = people.get(k);
+            if (p.falls()) {
+                Clearance c = ClearanceAccount.drawMoving(
+                        clearance,
+                        p.worker(),
+                        new double[] {p.attachment().z(), log.lineAtLowest[k], log.lowest[k]},
+                        new double[] {p.taut(), log.extensionAtLowest[k]},
+                        below);
+                if (worst == null || c.requiredElevation() < worst.requiredElevation()) {
+                    worst = c;
+                }
+            }
+        }
+        if (worst == null) {
+            throw new IllegalStateException("unreachable: a fall has at least one faller");
+        }
+        return worst;
+    }
+}

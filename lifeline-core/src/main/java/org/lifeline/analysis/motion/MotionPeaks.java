@@ -1,0 +1,95 @@
+package org.lifeline.analysis.motion;
+
+import java.util.List;
+import org.lifeline.base.Point;
+
+/**
+ * Extremes of a motion within a window of time: the first catch, or the whole run.
+ *
+ * <p>Immutable and thread-safe.
+ */
+public final class MotionPeaks {
+    private final Peak tension;
+    private final Point place;
+    private final List<WorkerPeaks> workers;
+    private final List<SupportPeaks> supports;
+
+    /**
+     * The extremes, as an analysis hands them over.
+     *
+     * @param tension largest tension, its value in [N]
+     * @param place where in the cable it was met
+     * @param workers extremes of the workers
+     * @param supports extremes of the supports, in the order of the line
+     */
+    public MotionPeaks(Peak tension, Point place, List<WorkerPeaks> workers, List<SupportPeaks> supports) {
+        this.tension = tension;
+        this.place = place;
+        this.workers = List.copyOf(workers);
+        this.supports = List.copyOf(supports);
+    }
+
+    /**
+     * Largest tension anywhere in the cable.
+     *
+     * @return the peak, its value in [N]
+     */
+    public Peak tension() {
+        return tension;
+    }
+
+    /**
+     * Where in the cable the largest tension was met.
+     *
+     * @return the point
+     */
+    public Point tensionPlace() {
+        return place;
+    }
+
+    /**
+     * The workers: those who hang, those who fall, those who fall later.
+     *
+     * @return their extremes; unmodifiable
+     */
+    public List<WorkerPeaks> workers() {
+        return workers;
+    }
+
+    /**
+     * One worker.
+     *
+     * @param id the worker
+     * @return the extremes
+     * @throws IllegalArgumentException if there is no such worker
+     */
+    public WorkerPeaks worker(String id) {
+        return workers.stream()
+                .filter(w -> w.id().equals(id))
+                .findFirst()
+                .orElseThrow(() -> new IllegalArgumentException("no worker has the id " + id));
+    }
+
+    /**
+     * The supports in the order of the line.
+     *
+     * @return their extremes; unmodifiable
+     */
+    public List<SupportPeaks> supports() {
+        return supports;
+    }
+
+    /**
+     * One support.
+     *
+     * @param id the support
+     * @return the extremes
+     * @throws IllegalArgumentException if there is no such support
+     */
+    public SupportPeaks support(String id) {
+        return supports.stream()
+                .filter(s -> s.id().equals(id))
+                .findFirst()
+                .orElseThrow(() -> new IllegalArgumentException("no support has the id " + id));
+    }
+}

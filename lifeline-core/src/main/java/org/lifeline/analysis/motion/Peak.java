@@ -1,0 +1,11 @@
+package org.lifeline.analysis.motion;
+
+/**
+ * An extreme value and when it was met.
+ *
+ * <p>Immutable and thread-safe.
+ *
+ * @param value the value [unit of the quantity]
+ * @param time time since the start of the fall [s]
+ */
+public record Peak(double value, double time) {}

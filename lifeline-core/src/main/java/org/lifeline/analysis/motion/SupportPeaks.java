@@ -1,0 +1,13 @@
+package org.lifeline.analysis.motion;
+
+/**
+ * Extremes of one support within a window of time.
+ *
+ * <p>Immutable and thread-safe.
+ *
+ * @param id the support
+ * @param force largest force of the line on it, its value in [N]
+ * @param tensionBefore largest tension of the cable that comes to it from the start of the line [N]; 0 at the first
+ * @param tensionBehind largest tension of the cable that leaves it toward the end [N]; 0 at the last
+ */
+public record SupportPeaks(String id, Peak force, double tensionBefore, double tensionBehind) {}

@@ -1,0 +1,37 @@
+package org.lifeline.internal.mechanics.motion;
+
+/** An attachment that holds a material point: a node of the cable like any other, pulled by its worker. */
+final class GripJoint extends Joint {
+
+    GripJoint(Chain chain, int node) {
+        super(chain, node);
+    }
+
+    @Override
+    boolean passes() {
+        return false;
+    }
+
+    @Override
+    void predict(double kick) {
+        double a = kick * chain.mobility[node];
+        chain.wx[node] += a * pullX;
+        chain.wy[node] += a * pullY;
+        chain.wz[node] += a * pullZ;
+    }
+
+    @Override
+    void addRows(double kick) {
+        // The chain's own rows hold.
+    }
+
+    @Override
+    void finish(double kick) {
+        // The chain's own step holds.
+    }
+
+    @Override
+    double mobility() {
+        return chain.mobility[node];
+    }
+}

@@ -1,0 +1,148 @@
+package org.lifeline.internal.mechanics.motion;
+
+/**
+ * An in-line energy absorber: a massless link in the outermost segment, in line with it.
+ *
+ * <p>With its extension e the cable of the segment has the strain (ℓ − e)/L − 1. Within a step e grows by Δ until the
+ * tension is the absorber's force: T = F + s Δ on one straight line of its curve, and
+ * T = T₀ + κ (ℓ̇ − Δ/h) − k Δ in the cable, with k = EA/L and κ = EA τ/L. Eliminating Δ leaves a row of the damping
+ * forces' system, so that the neighbours feel the absorber yield within the step. If Δ leads off the line, the step is
+ * solved again on the next one.
+ *
+ * <p>Mutable, not thread-safe.
+ */
+final class InlineElement {
+    /** Slope that stands for a plateau, in stiffnesses of the segment [-]. */
+    private static final double FLAT = 1e-7;
+
+    private final Chain chain;
+    private final boolean first;
+    private final MemoryCurve curve;
+
+    /** Extension as installed: positions are as installed, so the geometry counts from it [m]. */
+    private final double installed;
+
+    /** Extension [m] and force [N]. */
+    double extension;
+
+    double force;
+
+    /** Work taken [J]; heat of damping that its motion takes out of the last step [J]. */
+    double work;
+
+    double dampingHeat;
+
+    private int line;
+    private int changes;
+    private double slope;
+    private double lineForce;
+    private double stiffness;
+    private double addedDiagonal;
+    private double addedRate;
+
+    InlineElement(Chain chain, boolean first, MemoryCurve curve, double installed) {
+        this.chain = chain;
+        this.first = first;
+        this.curve = curve;
+        this.installed = installed;
+    }
+
+    private int segment() {
+        return first ? 0 : chain.nodes - 2;
+    }
+
+    /** Length of the link between anchor and cable [m]. */
+    double link() {
+        return extension - installed;
+    }
+
+    /** Takes a largest extension at which it yielded, and its present one. */
+    void start(double yielded, double present) {
+        curve.tear(yielded);
+        extension = present;
+        force = curve.force(present);
+        line = -1;
+    }
+
+    /** Takes the link out of the stretched length of the segment. */
+    void shorten() {
+        int j = segment();
+        double cable = chain.stretched[j] - link();
+        chain.stretched[j] = cable;
+        double e = cable * chain.perLength[j] - 1;
+        chain.elastic[j] = chain.law.tension(e);
+        chain.slope[j] = chain.law.slope(e);
+    }
+
+    /** Puts its yielding into the row of its segment. */
+    void addRow(double kick) {
+        int j = segment();
+        stiffness = chain.slope[j] * chain.perLength[j];
+        addedDiagonal = 0;
+        addedRate = 0;
+        changes = 0;
+        if (chain.elastic[j] > 0) {
+            writeRow(kick);
+        }
+    }
+
+    private void writeRow(double kick) {
+        int j = segment();
+        slope = Math.max(curve.slopeOf(line), FLAT * stiffness);
+        lineForce = curve.forceOn(line, extension);
+        double soft = (1 / chain.dampingTime + 1 / kick) / slope;
+        double off = -soft * (chain.elastic[j] - lineForce);
+        chain.diagonal[j] += soft - addedDiagonal;
+        chain.rate[j] += off - addedRate;
+        addedDiagonal = soft;
+        addedRate = off;
+    }
+
+    private double moved() {
+        return (chain.tension[segment()] - lineForce) / slope;
+    }
+
+    /** Looks whether the extension that came out lies on the line that was assumed. */
+    boolean revise(double kick) {
+        int j = segment();
+        if (chain.elastic[j] <= 0 || changes > 3) {
+            return false;
+        }
+        int wish = curve.lineAt(extension + moved());
+        if (wish == line) {
+            return false;
+        }
+        line = wish;
+        changes++;
+        writeRow(kick);
+        return true;
+    }
+
+    /** Takes the extension of the step. */
+    void finish(double kick, AnchorJoint anchor) {
+        int j = segment();
+        double before = extension;
+        double was = force;
+        boolean taut = chain.elastic[j] > 0;
+        double next = taut ? Math.max(before + moved(), curve.permanent()) : Math.min(before, curve.permanent());
+        double delta = next - before;
+        extension = next;
+        force = curve.force(next);
+        work += 0.5 * (was + force) * delta;
+        line = curve.lineAt(next * (1 + 1e-15) + 1e-15);
+        // The cable slackens elastically within the step: that part of the tension is not damping.
+        double old = chain.elastic[j];
+        double fresh = Math.max(0, old - stiffness * delta);
+        double change = fresh - old;
+        int free = first ? 1 : j;
+        double sign = first ? -1 : 1;
+        double a = sign * kick * chain.mobility[free] * change;
+        chain.wx[free] += a * chain.ux[j];
+        chain.wy[free] += a * chain.uy[j];
+        chain.wz[free] += a * chain.uz[j];
+        anchor.nudge(-sign * change * chain.ux[j], -sign * change * chain.uy[j], -sign * change * chain.uz[j], kick);
+        chain.elastic[j] = fresh;
+        chain.excess[j] = chain.tension[j] - fresh;
+        dampingHeat = -chain.excess[j] * delta;
+    }
+}

@@ -1,0 +1,147 @@
+package org.lifeline.internal.mechanics.motion;
+
+import java.util.List;
+import org.lifeline.model.LoadingCurve;
+
+/**
+ * Force against extension of an absorber or a lanyard that remembers how far it was torn open.
+ *
+ * <p>On first loading it follows its curve. Below the largest extension reached so far it unloads and reloads along a
+ * straight line with the unloading stiffness, down to no force; what is left is permanent and is never given back.
+ * Beyond the last corner the stop is an elastic spring. The unloading stiffness is the initial one, or the steepest
+ * piece of the curve if that is steeper, so that no cycle gives back more than it took.
+ *
+ * <p>Rigid starts and stops get a large finite stiffness. Mutable, not thread-safe.
+ */
+final class MemoryCurve {
+    private final double[] x;
+    private final double[] f;
+    private final double stop;
+    private final double unloading;
+    private double yielded;
+    private double yieldForce;
+    private int piece;
+
+    /**
+     * A curve that nothing has happened to.
+     *
+     * @param curve force on first loading
+     * @param stiffest stiffness that stands for a rigid start or stop [N/m]
+     */
+    MemoryCurve(LoadingCurve curve, double stiffest) {
+        List<LoadingCurve.Corner> corners = curve.corners();
+        int n = corners.size();
+        boolean rigidStart = curve.rigidForce() > 0;
+        int shift = rigidStart ? 1 : 0;
+        x = new double[n + shift];
+        f = new double[n + shift];
+        for (int i = 0; i < n; i++) {
+            x[i + shift] = corners.get(i).extension();
+            f[i + shift] = corners.get(i).force();
+        }
+        if (rigidStart) {
+            double room = n > 1 ? 0.5 * x[2] : Double.POSITIVE_INFINITY;
+            x[1] = Math.min(f[1] / stiffest, room);
+            for (int i = 2; i < x.length; i++) {
+                x[i] = Math.max(x[i], x[i - 1]);
+            }
+        }
+        stop = Math.min(curve.stopStiffness(), stiffest);
+        double steepest = Math.min(curve.initialStiffness(), stiffest);
+        if (curve.initialStiffness() == Double.POSITIVE_INFINITY && !rigidStart) {
+            steepest = 0;
+        }
+        for (int i = 1; i < x.length; i++) {
+            steepest = Math.max(steepest, (f[i] - f[i - 1]) / (x[i] - x[i - 1]));
+        }
+        unloading = steepest > 0 ? Math.min(steepest, stiffest) : stop;
+    }
+
+    /** Extension at which the stop takes over [m]. */
+    double end() {
+        return x[x.length - 1];
+    }
+
+    /** Largest slope anywhere [N/m]. */
+    double steepest() {
+        return Math.max(unloading, stop);
+    }
+
+    /** Extension that would remain without force [m]. */
+    double permanent() {
+        return Math.max(0, yielded - yieldForce / unloading);
+    }
+
+    /** Takes an extension as one that was reached before. */
+    void tear(double extension) {
+        force(extension);
+    }
+
+    /** Force on the curve of first loading [N]. */
+    private double loading(int i, double y) {
+        return f[i] + (f[i + 1] - f[i]) / (x[i + 1] - x[i]) * (y - x[i]);
+    }
+
+    /**
+     * Force at an extension, which is remembered.
+     *
+     * @param y extension beyond the taut length [m], any sign
+     * @return force [N], not negative
+     */
+    double force(double y) {
+        int last = x.length - 1;
+        if (y >= yielded) {
+            while (piece < last && y > x[piece + 1]) {
+                piece++;
+            }
+            if (piece == last) {
+                yielded = x[last];
+                yieldForce = f[last];
+                return f[last] + stop * (y - x[last]);
+            }
+            yielded = y;
+            yieldForce = loading(piece, y);
+            return yieldForce;
+        }
+        return Math.max(0, yieldForce - unloading * (yielded - y));
+    }
+
+    /** The straight line that holds at an extension: −1 the one of unloading, otherwise the piece of the curve. */
+    int lineAt(double y) {
+        if (y <= yielded) {
+            return -1;
+        }
+        int i = piece;
+        while (i < x.length - 1 && y > x[i + 1]) {
+            i++;
+        }
+        return i;
+    }
+
+    /** Slope of a line [N/m]. */
+    double slopeOf(int line) {
+        if (line < 0) {
+            return unloading;
+        }
+        return line == x.length - 1 ? stop : (f[line + 1] - f[line]) / (x[line + 1] - x[line]);
+    }
+
+    /** Force on a line, also beyond its ends [N]. */
+    double forceOn(int line, double y) {
+        return line < 0 ? yieldForce - unloading * (yielded - y) : f[line] + slopeOf(line) * (y - x[line]);
+    }
+
+    /** Least extension at which a force is held on the way up [m]. */
+    double extensionFor(double force) {
+        double y = yielded - (yieldForce - force) / unloading;
+        if (y <= yielded) {
+            return y;
+        }
+        for (int i = piece; i < x.length - 1; i++) {
+            if (force <= f[i + 1]) {
+                return x[i] + (force - f[i]) / slopeOf(i);
+            }
+        }
+        return x[x.length - 1] + (force - f[x.length - 1]) / stop;
+    }
+}

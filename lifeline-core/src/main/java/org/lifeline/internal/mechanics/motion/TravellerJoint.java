@@ -1,0 +1,407 @@
+package org.lifeline.internal.mechanics.motion;
+
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A free-running attachment: a ring without friction on the cable, of next to no mass of its own.
+ *
+ * <p>The ring and the cable lumped at it share their motion across the cable; along the cable each goes its own way, and
+ * the difference of the two is material that passes. With the ring's velocity v, the flow q and the pulls G on either
+ * side, kinetic energy ½ m |v + q u|² + ½ m′ |v|² and the forces Q on the ring, B = G₂ − G₁ on the flow, the motion is
+ *
+ * <pre>
+ *   across:  (m + m′) v̇ = Q
+ *   along:   m′ v̇ = Q·u − B,   m (q̇ + v̇) = B
+ * </pre>
+ *
+ * <p>A ring that comes to a support rests against it: a stiff spring holds it where it met the support until the worker
+ * draws it away.
+ */
+final class TravellerJoint extends Joint {
+    /** Share of the ring's mass over the square of the step that makes the contact spring's stiffness [-]. */
+    private static final double CONTACT = 0.1;
+
+    /** Time in which a ring that nothing pulls comes to rest on the cable [s]. */
+    private static final double STILL = 5e-3;
+
+    private final double ringMass;
+    private @Nullable Joint neighbourBefore;
+    private @Nullable Joint neighbourBehind;
+
+    /** Closest distance to a support [m]. */
+    double contactDistance;
+
+    /** Tells whether no worker has been caught here yet; until then it stays where it is on the cable. */
+    private boolean waiting = true;
+
+    private boolean resting;
+    private double restX;
+    private double restY;
+    private double restZ;
+    private @Nullable Joint restSupport;
+
+    private double ax;
+    private double ay;
+    private double az;
+    private double along1 = 1;
+    private double along2 = 1;
+    private double across;
+    private double m11;
+    private double m12;
+    private double m22;
+    private double beforeX;
+    private double beforeY;
+    private double beforeZ;
+    private double flowPredicted;
+    private double passing;
+    private double contactX;
+    private double contactY;
+    private double contactZ;
+    private boolean stopped;
+    private double drag;
+
+    TravellerJoint(Chain chain, int node, double ringMass) {
+        super(chain, node);
+        this.ringMass = ringMass;
+    }
+
+    /** Names the joints before and behind. */
+    void between(Joint before, Joint behind) {
+        neighbourBefore = before;
+        neighbourBehind = behind;
+    }
+
+    @Override
+    boolean passes() {
+        return true;
+    }
+
+    @Override
+    void load() {
+        waiting = false;
+    }
+
+    /** Mass of the ring [kg]. */
+    double ringMass() {
+        return ringMass;
+    }
+
+    /** Tells whether the ring rests against a support. */
+    boolean resting() {
+        return resting;
+    }
+
+    /** Component of the material's velocity along an axis [m/s]. */
+    double unitX() {
+        return ax;
+    }
+
+    double unitY() {
+        return ay;
+    }
+
+    double unitZ() {
+        return az;
+    }
+
+    /**
+     * Takes the direction of the cable at the ring from its two neighbours. The velocities of ring and cable along it
+     * stay as they are; across it the two share their momentum.
+     */
+    void turn() {
+        Chain c = chain;
+        double sx = c.ux[node - 1] + c.ux[node];
+        double sy = c.uy[node - 1] + c.uy[node];
+        double sz = c.uz[node - 1] + c.uz[node];
+        double s = Math.sqrt(sx * sx + sy * sy + sz * sz);
+        if (s < 1e-6) {
+            sx = c.ux[node];
+            sy = c.uy[node];
+            sz = c.uz[node];
+            s = 1;
+        }
+        double cableX = c.vx[node] + flow * ax;
+        double cableY = c.vy[node] + flow * ay;
+        double cableZ = c.vz[node] + flow * az;
+        ax = sx / s;
+        ay = sy / s;
+        az = sz / s;
+        if (flow == 0) {
+            return;
+        }
+        double mass = passingMass();
+        double share = mass / (mass + ringMass);
+        double ringAlong = c.vx[node] * ax + c.vy[node] * ay + c.vz[node] * az;
+        double cableAlong = cableX * ax + cableY * ay + cableZ * az;
+        flow = cableAlong - ringAlong;
+        double keep = share * (cableAlong - ringAlong);
+        c.vx[node] += share * (cableX - c.vx[node]) - keep * ax;
+        c.vy[node] += share * (cableY - c.vy[node]) - keep * ay;
+        c.vz[node] += share * (cableZ - c.vz[node]) - keep * az;
+    }
+
+    @Override
+    void predict(double kick) {
+        Chain c = chain;
+        int l = node - 1;
+        passing = passingMass();
+        flowBefore = flow;
+        beforeX = c.vx[node];
+        beforeY = c.vy[node];
+        beforeZ = c.vz[node];
+        along1 = ax * c.ux[l] + ay * c.uy[l] + az * c.uz[l];
+        along2 = ax * c.ux[node] + ay * c.uy[node] + az * c.uz[node];
+        across = 1 / (passing + ringMass);
+        double q1 = c.ratio(l);
+        double q2 = c.ratio(node);
+        double cross = c.cosine(l);
+        if (waiting) {
+            m11 = across;
+            m22 = across;
+            m12 = cross * across;
+            hold(kick);
+            return;
+        }
+        m11 = (1 - along1 * along1) * across + (along1 - q1) * (along1 - q1) / ringMass + q1 * q1 / passing;
+        m22 = (1 - along2 * along2) * across + (along2 - q2) * (along2 - q2) / ringMass + q2 * q2 / passing;
+        m12 = (cross - along1 * along2) * across
+                + (along1 - q1) * (along2 - q2) / ringMass
+                + q1 * q2 / passing;
+        double t1 = c.elastic[l];
+        double t2 = c.elastic[node];
+        double fx = t2 * c.ux[node] - t1 * c.ux[l] + pullX;
+        double fy = t2 * c.uy[node] - t1 * c.uy[l] + pullY;
+        double fz = t2 * c.uz[node] - t1 * c.uz[l] + pullZ - passing * c.gravity;
+        double drive = c.pull(node, t2) - c.pull(l, t1) + flowLoad();
+        drag = Math.max(ringMass / STILL, 2 * Math.sqrt(ringMass * swing));
+        push(kick, fx, fy, fz, drive);
+    }
+
+    /** A kick without any flow: ring and cable are one. */
+    private void hold(double kick) {
+        Chain c = chain;
+        double t1 = c.elastic[node - 1];
+        double t2 = c.elastic[node];
+        double a = kick * across;
+        c.wx[node] = beforeX + a * (t2 * c.ux[node] - t1 * c.ux[node - 1]);
+        c.wy[node] = beforeY + a * (t2 * c.uy[node] - t1 * c.uy[node - 1]);
+        c.wz[node] = beforeZ + a * (t2 * c.uz[node] - t1 * c.uz[node - 1] - passing * c.gravity);
+        flowPredicted = 0;
+    }
+
+    /** Adds a kick to the velocity before the step: forces on the ring, drive on the flow. */
+    private void push(double kick, double fx, double fy, double fz, double drive) {
+        Chain c = chain;
+        double ft = fx * ax + fy * ay + fz * az;
+        double ring = (ft - drive) / ringMass;
+        double slow = ft * across;
+        c.wx[node] = beforeX + kick * (fx * across + (ring - slow) * ax);
+        c.wy[node] = beforeY + kick * (fy * across + (ring - slow) * ay);
+        c.wz[node] = beforeZ + kick * (fz * across + (ring - slow) * az);
+        flowPredicted = flowBefore + kick * (drive / passing - ring);
+        stopped = blocked(flowPredicted);
+        if (stopped) {
+            flowPredicted = 0;
+        }
+    }
+
+    @Override
+    void contact(double kick) {
+        turn();
+        if (waiting) {
+            return;
+        }
+        contactX = 0;
+        contactY = 0;
+        contactZ = 0;
+        double stiffness = CONTACT * ringMass / (kick * kick);
+        if (resting) {
+            rest(stiffness);
+            return;
+        }
+        meet(neighbourBefore, stiffness);
+        meet(neighbourBehind, stiffness);
+    }
+
+    /** Holds the ring where it met a support, unless it is drawn away. */
+    private void rest(double stiffness) {
+        Joint held = restSupport;
+        if (held == null) {
+            resting = false;
+            return;
+        }
+        Chain c = chain;
+        double dx = restX - c.x[node];
+        double dy = restY - c.y[node];
+        double dz = restZ - c.z[node];
+        double away = (held == neighbourBefore ? 1 : -1) * (dx * ax + dy * ay + dz * az);
+        if (away < 0) {
+            resting = false;
+            return;
+        }
+        double damping = 0.5 * Math.sqrt(stiffness * ringMass);
+        press(
+                held,
+                stiffness * dx - damping * c.vx[node],
+                stiffness * dy - damping * c.vy[node],
+                stiffness * dz - damping * c.vz[node]);
+    }
+
+    private void press(Joint other, double px, double py, double pz) {
+        contactX += px;
+        contactY += py;
+        contactZ += pz;
+        pullX += px;
+        pullY += py;
+        pullZ += pz;
+        other.pullX -= px;
+        other.pullY -= py;
+        other.pullZ -= pz;
+    }
+
+    /** Comes to rest against a support that is near enough, or is pushed off by another attachment. */
+    private void meet(@Nullable Joint other, double stiffness) {
+        if (other == null || Math.abs(other.node - node) != 1) {
+            return;
+        }
+        Chain c = chain;
+        double dx = c.x[node] - c.x[other.node];
+        double dy = c.y[node] - c.y[other.node];
+        double dz = c.z[node] - c.z[other.node];
+        double square = dx * dx + dy * dy + dz * dz;
+        if (square > contactDistance * contactDistance) {
+            return;
+        }
+        if (other instanceof AnchorJoint) {
+            resting = true;
+            restX = c.x[node];
+            restY = c.y[node];
+            restZ = c.z[node];
+            restSupport = other;
+            return;
+        }
+        double distance = Math.sqrt(square + 1e-200);
+        double closing = (dx * (c.vx[node] - c.vx[other.node])
+                        + dy * (c.vy[node] - c.vy[other.node])
+                        + dz * (c.vz[node] - c.vz[other.node]))
+                / distance;
+        double force = stiffness * (contactDistance - distance) - 0.5 * Math.sqrt(stiffness * ringMass) * closing;
+        if (force > 0) {
+            double f = force / distance;
+            press(other, f * dx, f * dy, f * dz);
+        }
+    }
+
+    @Override
+    void addRows(double kick) {
+        Chain c = chain;
+        double implicit = ChainStep.THETA * kick;
+        int l = node - 1;
+        c.diagonal[l] += implicit * m11;
+        c.diagonal[node] += implicit * m22;
+        c.upper[l] = implicit * m12;
+        c.lower[node] = implicit * m12;
+        double speed = ChainStep.THETA * flowPredicted + (1 - ChainStep.THETA) * flowBefore;
+        c.rate[l] += c.ratio(l) * speed;
+        c.rate[node] -= c.ratio(node) * speed;
+    }
+
+    @Override
+    void finish(double kick) {
+        Chain c = chain;
+        int l = node - 1;
+        double d1 = c.excess[l];
+        double d2 = c.excess[node];
+        double fx = d2 * c.ux[node] - d1 * c.ux[l];
+        double fy = d2 * c.uy[node] - d1 * c.uy[l];
+        double fz = d2 * c.uz[node] - d1 * c.uz[l];
+        double drive = c.ratio(node) * d2 - c.ratio(l) * d1;
+        double ft = fx * ax + fy * ay + fz * az;
+        double ring = (ft - drive) / ringMass;
+        double slow = ft * across;
+        if (waiting) {
+            ring = slow;
+        }
+        c.vx[node] = c.wx[node] + kick * (fx * across + (ring - slow) * ax);
+        c.vy[node] = c.wy[node] + kick * (fy * across + (ring - slow) * ay);
+        c.vz[node] = c.wz[node] + kick * (fz * across + (ring - slow) * az);
+        double next = stopped || waiting ? 0 : flowPredicted + kick * (drive / passing - ring);
+        double impulse = 0;
+        if (next != 0) {
+            next /= 1 + kick * drag * (1 / passing + 1 / ringMass);
+            impulse = kick * drag * next;
+            double a = impulse / ringMass;
+            c.vx[node] += a * ax;
+            c.vy[node] += a * ay;
+            c.vz[node] += a * az;
+        }
+        flow = next;
+        dampingHeat = -0.5
+                * kick
+                * (fx * (c.vx[node] + beforeX)
+                        + fy * (c.vy[node] + beforeY)
+                        + fz * (c.vz[node] + beforeZ)
+                        + drive * (flow + flowBefore));
+        frictionHeat = 0.5 * impulse * (flow + flowBefore)
+                - 0.5
+                        * kick
+                        * (contactX * (c.vx[node] + beforeX)
+                                + contactY * (c.vy[node] + beforeY)
+                                + contactZ * (c.vz[node] + beforeZ));
+    }
+
+    @Override
+    double cableEnergy() {
+        double vx = chain.vx[node];
+        double vy = chain.vy[node];
+        double vz = chain.vz[node];
+        double mx = vx + flow * ax;
+        double my = vy + flow * ay;
+        double mz = vz + flow * az;
+        return 0.5 * (passingMass() * (mx * mx + my * my + mz * mz) + ringMass * chain.speedSquared(node));
+    }
+
+    @Override
+    void cableVelocity(double[] out) {
+        out[0] = chain.vx[node] + flow * ax;
+        out[1] = chain.vy[node] + flow * ay;
+        out[2] = chain.vz[node] + flow * az;
+    }
+
+    @Override
+    void absorb(double mass, double[] velocity, int segment) {
+        Chain c = chain;
+        double own = passingMass();
+        double vx = c.vx[node];
+        double vy = c.vy[node];
+        double vz = c.vz[node];
+        double ringAlong = vx * ax + vy * ay + vz * az;
+        double newAlong = velocity[0] * ax + velocity[1] * ay + velocity[2] * az;
+        double cableAlong = (own * (ringAlong + flow) + mass * newAlong) / (own + mass);
+        double share = mass / (own + ringMass + mass);
+        double dx = share * (velocity[0] - newAlong * ax - vx + ringAlong * ax);
+        double dy = share * (velocity[1] - newAlong * ay - vy + ringAlong * ay);
+        double dz = share * (velocity[2] - newAlong * az - vz + ringAlong * az);
+        c.vx[node] += dx;
+        c.vy[node] += dy;
+        c.vz[node] += dz;
+        flow = cableAlong - ringAlong;
+    }
+
+    /** Kinetic energy at the time of the positions, from the velocities half a step before and ahead [J]. */
+    double kineticEnergy() {
+        Chain c = chain;
+        double mx = (beforeX + flowBefore * ax) * (c.vx[node] + flow * ax);
+        double my = (beforeY + flowBefore * ay) * (c.vy[node] + flow * ay);
+        double mz = (beforeZ + flowBefore * az) * (c.vz[node] + flow * az);
+        double ring = beforeX * c.vx[node] + beforeY * c.vy[node] + beforeZ * c.vz[node];
+        return 0.5 * (passing * (mx + my + mz) + ringMass * ring);
+    }
+
+    @Override
+    double mobility() {
+        double mass = passingMass();
+        double sharp = Math.max(Math.abs(1 - along1), Math.abs(1 - along2));
+        return 1 / mass + 1 / (mass + ringMass) + sharp * sharp / ringMass;
+    }
+}
