@@ -286,9 +286,14 @@ public final class EnergyBalance {
          */
         private double closed(LoadPath path, double x) {
             double force = path.peakForce();
+            if (x == 0 && force < curve.rigidForce()) {
+                return x; // nothing deploys below a rigid start
+            }
             double change = gap(path, x) / (force - mass * g);
-            double slope = curve.slope(x);
-            return Math.abs(change) * slope <= FLAT * force ? Math.max(0, x + change) : x;
+            int piece = curve.piece(x);
+            boolean onPiece = Math.abs(curve.forceOnPiece(piece, x) - force) <= 1e-9 * force;
+            boolean flat = Math.abs(change) * curve.slopeOfPiece(piece) <= FLAT * force;
+            return onPiece && flat ? Math.max(0, x + change) : x;
         }
 
         double connection(double x) {

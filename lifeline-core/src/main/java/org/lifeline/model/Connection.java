@@ -113,8 +113,6 @@ public final class Connection {
 
     /**
      * Which kind of subsystem this is.
-     * /**
-     * Which kind of subsystem this is.
      *
      * @return the kind
      */

@@ -4,6 +4,8 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
 import org.lifeline.base.UnitSystem;
 import org.lifeline.report.SvgCanvas.Pen;
 
@@ -25,13 +27,11 @@ public final class ChartPicture {
 
     private final UnitSystem system;
     /** One of each measure in SI, in the unit of the axes. */
-    private final double[] one;
+    private final Map<Measure, Double> one;
 
     private ChartPicture(UnitSystem system) {
         this.system = system;
-        this.one = Arrays.stream(Measure.values())
-                .mapToDouble(m -> m.in(1, system))
-                .toArray();
+        this.one = Arrays.stream(Measure.values()).collect(Collectors.toUnmodifiableMap(m -> m, m -> m.in(1, system)));
     }
 
     /**
@@ -82,7 +82,7 @@ public final class ChartPicture {
     /** Conversion for drawing: fast, since histories have many points; a temperature has an origin of its own. */
     private double in(ChartAxis axis, double value) {
         Measure m = axis.measure();
-        return m == Measure.TEMPERATURE ? m.in(value, system) : one[m.ordinal()] * value;
+        return m == Measure.TEMPERATURE ? m.in(value, system) : one.getOrDefault(m, 1.0) * value;
     }
 
     private double[] rangeX(ChartAxis axis, List<ChartPanel> panels) {

@@ -12,6 +12,8 @@ import java.util.function.DoubleUnaryOperator;
  */
 final class Quadrature {
     private static final int DEEPEST = 60;
+    /** From a guess that is good to two digits or more the number of digits doubles at every step. */
+    private static final int NEWTON_STEPS = 8;
 
     private final double[] node;
     private final double[] weight;
@@ -29,11 +31,9 @@ final class Quadrature {
         this.tolerance = tolerance;
         for (int i = 0; i < points; i++) {
             double x = Math.cos(Math.PI * (i + 0.75) / (points + 0.5));
-            double step = 1;
-            while (Math.abs(step) > 1e-15) {
+            for (int k = 0; k < NEWTON_STEPS; k++) {
                 double[] p = legendre(points, x);
-                step = p[1] * (x * x - 1) / (points * (x * p[1] - p[0]));
-                x -= step;
+                x -= p[1] * (x * x - 1) / (points * (x * p[1] - p[0]));
             }
             double lower = points * legendre(points, x)[0];
             node[i] = x;

@@ -11,7 +11,7 @@ final class Arrests {
     private Arrests() {}
 
     static ArrestResult solve(PlausibleLine p) {
-        return EnergyBalance.withDefaults().solve(p.line(), p.fall());
+        return EnergyBalance.withDefaults().withTemperature(p.temperature).solve(p.line(), p.fall());
     }
 
     /** The line's supports carry its weight and its loads, and nothing else. */

@@ -143,6 +143,7 @@ class EnergyBalanceBranchTest {
         assertThat(p).isLessThan(40_000);
         ArrestResult a = solve(fall(0.3, worker("A", 80, curve)));
         compare(a, p, 0);
+        assertThat(a.deployment()).isZero();
         assertThat(a.energy().connection()).isZero();
     }
 

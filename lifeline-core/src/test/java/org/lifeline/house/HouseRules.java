@@ -73,7 +73,7 @@ final class HouseRules {
                 .whereLayer("model")
                 .mayOnlyBeAccessedByLayers("report", "design", "verify", "analysis", "mechanics")
                 .whereLayer("numeric")
-                .mayOnlyBeAccessedByLayers("analysis", "mechanics")
+                .mayOnlyBeAccessedByLayers("design", "analysis", "mechanics")
                 .because("a floor builds on the floors below it, and a check that reuses the solver proves nothing");
     }
 

@@ -47,12 +47,19 @@ public final class PlausibleLine {
 
     public double mass;
     public double freeFall;
+
+    /** Whether the free fall is stated, or follows from the geometry and is as drawn from the chord. */
+    public boolean freeFallStated = true;
+
     public double deploymentForce;
     public double initialStiffness;
     public double maximumExtension = 1.5;
     public double stopStiffness = 2e5;
     public Attachment attachment;
     public int fallers = 1;
+
+    /** Temperature in service [°C]. */
+    public double temperature = Installed.DEFAULT_TEMPERATURE;
 
     /** Draws a line with straight rows of posts or, if wished, corners and climbs. */
     public PlausibleLine(long seed, boolean corners) {
@@ -136,6 +143,11 @@ public final class PlausibleLine {
         return Place.of(span, station * points.get(span - 1).horizontalDistance(points.get(span)));
     }
 
+    private double chordElevation() {
+        Point a = points.get(span - 1);
+        return a.z() + station * (points.get(span).z() - a.z());
+    }
+
     public LoadingCurve curve() {
         return LoadingCurve.through(
                 List.of(
@@ -148,14 +160,17 @@ public final class PlausibleLine {
     public Worker worker(String id) {
         return Worker.builder(id)
                 .mass(mass)
-                .walkingLevel(points.get(0).z() - 1.5)
+                .walkingLevel(chordElevation() - 1.8 + freeFall - 1.5)
                 .attachment(attachment)
                 .connection(Connection.givenCurve(1.8, curve()))
                 .build();
     }
 
     public Fall fall() {
-        Fall.Builder b = Fall.builder("fall").at(place()).freeFall(freeFall);
+        Fall.Builder b = Fall.builder("fall").at(place());
+        if (freeFallStated) {
+            b.freeFall(freeFall);
+        }
         for (int i = 1; i <= fallers; i++) {
             b.faller(worker("worker " + i));
         }
@@ -165,6 +180,13 @@ public final class PlausibleLine {
     /** Lets the cable run without friction over every post. */
     public PlausibleLine allFree() {
         friction.replaceAll(mu -> 0.0);
+        return this;
+    }
+
+    /** Leaves the in-line absorbers out. */
+    public PlausibleLine withoutInlineAbsorbers() {
+        inline[0] = Double.NaN;
+        inline[1] = Double.NaN;
         return this;
     }
 

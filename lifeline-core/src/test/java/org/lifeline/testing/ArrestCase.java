@@ -25,8 +25,8 @@ public record ArrestCase(String name, Lifeline line, Fall fall, double temperatu
                 .solve(line, fall);
     }
 
-    /** Java code that rebuilds the case. */
-    public String code() {
-        return CaseCode.of(this);
+    /** The case as text, which {@link CaseText#read} turns into the case again. */
+    public String text() {
+        return CaseText.write(this);
     }
 }

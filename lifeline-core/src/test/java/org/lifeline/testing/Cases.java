@@ -6,6 +6,7 @@ import java.util.List;
 import org.lifeline.model.Attachment;
 import org.lifeline.model.DeploymentForce;
 import org.lifeline.model.Installed.Form;
+import org.lifeline.model.Place;
 
 /** Lines and falls that between them use every part of the model. */
 public final class Cases {
@@ -39,14 +40,14 @@ public final class Cases {
     }
 
     private static Shorthand oneFaller(Shorthand s, double level) {
-        return s.faller(100, level, false, 1.8, 2e5, 0, 0, 0.06, 6000, 1.2, 6000);
+        return s.faller(new double[] {100, level, 1.5}, false, 1.8, 2e5, 0, 0, 0.06, 6000, 1.2, 6000);
     }
 
     /** One level span, free-running, absorber on its plateau. */
     public static ArrestCase level() {
         Shorthand s = steel("level").end(0, 0, 12).end(24, 0, 12).installed(Form.PRETENSION, 1500, 1, 15);
         return oneFaller(s, 10.5)
-                .fall(Attachment.FREE_RUNNING, 1, 8, Double.NaN)
+                .fall(Attachment.FREE_RUNNING, Place.of(1, 8), Double.NaN)
                 .at(15, DeploymentForce.MAXIMUM);
     }
 
@@ -58,7 +59,9 @@ public final class Cases {
                 .post(22, 0, 12.5, 0)
                 .end(30, 0, 12)
                 .installed(Form.INITIAL_SAG, 0.08, 2, 15);
-        return oneFaller(s, 10.8).fall(Attachment.GRIPPED, 2, 4, Double.NaN).at(15, DeploymentForce.MAXIMUM);
+        return oneFaller(s, 10.8)
+                .fall(Attachment.GRIPPED, Place.of(2, 4), Double.NaN)
+                .at(15, DeploymentForce.MAXIMUM);
     }
 
     /** Four spans over anchors with friction. */
@@ -71,7 +74,7 @@ public final class Cases {
                 .end(42, 0, 12)
                 .installed(Form.PRETENSION, 1200, 1, 15);
         return oneFaller(s, 10.5)
-                .fall(Attachment.FREE_RUNNING, 2, 5, Double.NaN)
+                .fall(Attachment.FREE_RUNNING, Place.of(2, 5), Double.NaN)
                 .at(15, DeploymentForce.MAXIMUM);
     }
 
@@ -84,7 +87,9 @@ public final class Cases {
                 .post(14, 20, 15, 0.2)
                 .end(4, 24, 15)
                 .installed(Form.HORIZONTAL_TENSION, 900, 2, 15);
-        return oneFaller(s, 13).fall(Attachment.GRIPPED, 3, 6, Double.NaN).at(15, DeploymentForce.MAXIMUM);
+        return oneFaller(s, 13)
+                .fall(Attachment.GRIPPED, Place.of(3, 6), Double.NaN)
+                .at(15, DeploymentForce.MAXIMUM);
     }
 
     /** Ends and posts on elastic structures. */
@@ -100,7 +105,7 @@ public final class Cases {
                 .springs(1.5e5, INF, INF)
                 .installed(Form.PRETENSION, 1500, 1, 15);
         return oneFaller(s, 10.5)
-                .fall(Attachment.FREE_RUNNING, 2, 6, Double.NaN)
+                .fall(Attachment.FREE_RUNNING, Place.of(2, 6), Double.NaN)
                 .at(15, DeploymentForce.MAXIMUM);
     }
 
@@ -112,7 +117,9 @@ public final class Cases {
                 .post(12, 0, 12, 0)
                 .end(24, 0, 12)
                 .installed(Form.PRETENSION, 1500, 1, 15);
-        return oneFaller(s, 10.5).fall(Attachment.GRIPPED, 1, 7, Double.NaN).at(40, DeploymentForce.MAXIMUM);
+        return oneFaller(s, 10.5)
+                .fall(Attachment.GRIPPED, Place.of(1, 7), Double.NaN)
+                .at(40, DeploymentForce.MAXIMUM);
     }
 
     /** In-line absorbers at both ends, one rigid up to its activation, the other used up. */
@@ -123,7 +130,9 @@ public final class Cases {
                 .end(18, 0, 13)
                 .absorber(INF, 3e5, 0, 5000, 0.05, 5500)
                 .installed(Form.PRETENSION, 1000, 1, 15);
-        return oneFaller(s, 11).fall(Attachment.FREE_RUNNING, 1, 9, Double.NaN).at(15, DeploymentForce.MAXIMUM);
+        return oneFaller(s, 11)
+                .fall(Attachment.FREE_RUNNING, Place.of(1, 9), Double.NaN)
+                .at(15, DeploymentForce.MAXIMUM);
     }
 
     /** A line in the cold. */
@@ -136,7 +145,7 @@ public final class Cases {
                 .springs(3e5, INF, INF)
                 .installed(Form.PRETENSION, 1500, 1, 15);
         return oneFaller(s, 10.5)
-                .fall(Attachment.FREE_RUNNING, 2, 6, Double.NaN)
+                .fall(Attachment.FREE_RUNNING, Place.of(2, 6), Double.NaN)
                 .at(-30, DeploymentForce.CLEARANCE);
     }
 
@@ -148,7 +157,9 @@ public final class Cases {
                 .post(8, 0, 9, 0.25)
                 .end(17, 0, 9)
                 .installed(Form.PRETENSION, 800, 1, 15);
-        return oneFaller(s, 7.5).fall(Attachment.FREE_RUNNING, 2, 4, Double.NaN).at(15, DeploymentForce.MAXIMUM);
+        return oneFaller(s, 7.5)
+                .fall(Attachment.FREE_RUNNING, Place.of(2, 4), Double.NaN)
+                .at(15, DeploymentForce.MAXIMUM);
     }
 
     /** The second falls when the first hangs, in another span. */
@@ -159,9 +170,11 @@ public final class Cases {
                 .post(24, 0, 12, 0)
                 .end(36, 0, 12)
                 .installed(Form.PRETENSION, 1500, 1, 15)
-                .hanging(Attachment.GRIPPED, 1, 5, 90)
-                .hanging(Attachment.FREE_RUNNING, 3, 4, 110);
-        return oneFaller(s, 10.5).fall(Attachment.GRIPPED, 2, 7, Double.NaN).at(15, DeploymentForce.MAXIMUM);
+                .hanging(Attachment.GRIPPED, Place.of(1, 5), 90)
+                .hanging(Attachment.FREE_RUNNING, Place.of(3, 4), 110);
+        return oneFaller(s, 10.5)
+                .fall(Attachment.GRIPPED, Place.of(2, 7), Double.NaN)
+                .at(15, DeploymentForce.MAXIMUM);
     }
 
     /** Loads in one span that run against each other. */
@@ -171,11 +184,11 @@ public final class Cases {
                 .post(20, 0, 12, 0)
                 .end(36, 0, 12)
                 .installed(Form.PRETENSION, 1500, 1, 15)
-                .hanging(Attachment.FREE_RUNNING, 1, 4, 90)
-                .hanging(Attachment.GRIPPED, 1, 12, 80)
-                .hanging(Attachment.FREE_RUNNING, 1, 17, 100);
+                .hanging(Attachment.FREE_RUNNING, Place.of(1, 4), 90)
+                .hanging(Attachment.GRIPPED, Place.of(1, 12), 80)
+                .hanging(Attachment.FREE_RUNNING, Place.of(1, 17), 100);
         return oneFaller(s, 10.5)
-                .fall(Attachment.FREE_RUNNING, 1, 8, Double.NaN)
+                .fall(Attachment.FREE_RUNNING, Place.of(1, 8), Double.NaN)
                 .at(15, DeploymentForce.MAXIMUM);
     }
 
@@ -186,9 +199,9 @@ public final class Cases {
                 .post(12, 0, 12, 0)
                 .end(24, 0, 12)
                 .installed(Form.PRETENSION, 1500, 1, 15)
-                .faller(140, 10.8, false, 2, 2e5, 0, 0, 0.06, 3000, 0.6, 3000)
-                .faller(120, 11, false, 2, 2.5e5, 0, 0, 0.05, 3200, 0.5, 3200)
-                .fall(Attachment.FREE_RUNNING, 1, 5, Double.NaN)
+                .faller(new double[] {140, 10.8, 1.5}, false, 2, 2e5, 0, 0, 0.06, 3000, 0.6, 3000)
+                .faller(new double[] {120, 11, 1.5}, false, 2, 2.5e5, 0, 0, 0.05, 3200, 0.5, 3200)
+                .fall(Attachment.FREE_RUNNING, Place.of(1, 5), Double.NaN)
                 .at(15, DeploymentForce.MAXIMUM);
     }
 
@@ -199,15 +212,17 @@ public final class Cases {
                 .post(12, 0, 13, 0)
                 .end(24, 0, 13)
                 .installed(Form.PRETENSION, 1500, 1, 15)
-                .faller(100, 10, true, 0.6, 1e5, 0, 4000, 1, 4000)
-                .fall(Attachment.FREE_RUNNING, 2, 3, Double.NaN)
+                .faller(new double[] {100, 10, 1.5}, true, 0.6, 1e5, 0, 4000, 1, 4000)
+                .fall(Attachment.FREE_RUNNING, Place.of(2, 3), Double.NaN)
                 .at(15, DeploymentForce.CLEARANCE);
     }
 
     /** A slack line that first has to straighten. */
     public static ArrestCase slack() {
         Shorthand s = steel("slack").end(0, 0, 12).end(10, 0, 12.5).installed(Form.UNSTRETCHED_LENGTH, 11.5, 1, 15);
-        return oneFaller(s, 8.5).fall(Attachment.GRIPPED, 1, 4, Double.NaN).at(15, DeploymentForce.MAXIMUM);
+        return oneFaller(s, 8.5)
+                .fall(Attachment.GRIPPED, Place.of(1, 4), Double.NaN)
+                .at(15, DeploymentForce.MAXIMUM);
     }
 
     /** A plain lanyard and no free fall: the load is put on suddenly. */
@@ -217,8 +232,8 @@ public final class Cases {
                 .post(12, 0, 12, 0)
                 .end(24, 0, 12)
                 .installed(Form.PRETENSION, 1500, 1, 15)
-                .faller(100, 8, false, 1.5, 1e5, 0, 0)
-                .fall(Attachment.GRIPPED, 1, 6, 0)
+                .faller(new double[] {100, 8, 1.5}, false, 1.5, 1e5, 0, 0)
+                .fall(Attachment.GRIPPED, Place.of(1, 6), 0)
                 .at(15, DeploymentForce.MAXIMUM);
     }
 
@@ -230,7 +245,9 @@ public final class Cases {
                 .post(20, 0, 18, 0.1)
                 .end(30, 0, 26)
                 .installed(Form.PRETENSION, 6000, 1, 15)
-                .hanging(Attachment.FREE_RUNNING, 3, 4, 70);
-        return oneFaller(s, 9).fall(Attachment.FREE_RUNNING, 2, 4, Double.NaN).at(15, DeploymentForce.MAXIMUM);
+                .hanging(Attachment.FREE_RUNNING, Place.of(3, 4), 70);
+        return oneFaller(s, 9)
+                .fall(Attachment.FREE_RUNNING, Place.of(2, 4), Double.NaN)
+                .at(15, DeploymentForce.MAXIMUM);
     }
 }

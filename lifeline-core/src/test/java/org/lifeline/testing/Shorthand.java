@@ -1,6 +1,7 @@
 package org.lifeline.testing;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import org.lifeline.base.Point;
 import org.lifeline.model.Attachment;
@@ -19,7 +20,7 @@ import org.lifeline.model.Stiffness;
 import org.lifeline.model.Support;
 import org.lifeline.model.Worker;
 
-/** Builds a case in few words; {@link CaseCode} writes them. Not thread-safe. */
+/** Builds a case in few words; {@link CaseText} writes them down and reads them. Not thread-safe. */
 public final class Shorthand {
     /** Rigid, or clamped. */
     public static final double INF = Double.POSITIVE_INFINITY;
@@ -96,22 +97,29 @@ public final class Shorthand {
         return this;
     }
 
-    /** One who hangs: attachment, span, station [m], mass [kg]. */
-    public Shorthand hanging(Attachment attachment, int span, double station, double mass) {
+    /** One who hangs: attachment, place, mass [kg]. */
+    public Shorthand hanging(Attachment attachment, Place place, double mass) {
         Worker worker = Worker.builder("hanging " + hanging.size())
                 .mass(mass)
                 .walkingLevel(0)
                 .attachment(attachment)
                 .connection(Connection.plainLanyard(1, LoadingCurve.spring(1e5)))
                 .build();
-        hanging.add(new Fall.Hanging(worker, Place.of(span, station)));
+        hanging.add(new Fall.Hanging(worker, place));
         return this;
     }
 
-    /** One who falls: mass [kg], walking level [m], device or lanyard, its length [m], stop stiffness, curve. */
-    public Shorthand faller(double mass, double level, boolean device, double length, double... stopAndCorners) {
+    /**
+     * One who falls.
+     *
+     * @param body mass [kg], walking level [m], height of the harness attachment [m]
+     * @param device whether a self-retracting device, not a lanyard
+     * @param length lock-up distance of the device or taut length of the lanyard [m]
+     * @param stopAndCorners stop stiffness [N/m], then extension [m] and force [N] of each corner
+     */
+    public Shorthand faller(double[] body, boolean device, double length, double... stopAndCorners) {
         double stop = stopAndCorners[0];
-        double[] corners = java.util.Arrays.copyOfRange(stopAndCorners, 1, stopAndCorners.length);
+        double[] corners = Arrays.copyOfRange(stopAndCorners, 1, stopAndCorners.length);
         LoadingCurve curve = curve(INF, stop, corners);
         connections.add(
                 device
@@ -119,7 +127,7 @@ public final class Shorthand {
                         : corners.length == 2 && corners[1] == 0
                                 ? Connection.plainLanyard(length, curve)
                                 : Connection.givenCurve(length, curve));
-        bodies.add(new double[] {mass, level});
+        bodies.add(body.clone());
         return this;
     }
 
@@ -143,17 +151,18 @@ public final class Shorthand {
         return LoadingCurve.through(list, initial, stop);
     }
 
-    /** Where those fall who were named before: attachment, span, station [m], free fall [m], NaN for the geometry's. */
-    public Shorthand fall(Attachment attachment, int span, double station, double freeFall) {
+    /** Where those fall who were named before: attachment, place, free fall [m], NaN for the geometry's. */
+    public Shorthand fall(Attachment attachment, Place place, double freeFall) {
         for (int i = 0; i < bodies.size(); i++) {
             fallers.add(Worker.builder("faller " + i)
                     .mass(bodies.get(i)[0])
                     .walkingLevel(bodies.get(i)[1])
+                    .attachmentHeight(bodies.get(i)[2])
                     .attachment(attachment)
                     .connection(connections.get(i))
                     .build());
         }
-        fall = Fall.builder("fall").at(Place.of(span, station));
+        fall = Fall.builder("fall").at(place);
         if (!Double.isNaN(freeFall)) {
             fall.freeFall(freeFall);
         }

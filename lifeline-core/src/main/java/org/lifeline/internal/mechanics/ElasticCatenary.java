@@ -89,7 +89,7 @@ final class ElasticCatenary {
         } else {
             split(tx, ty, h2, v1, v2, s, w);
         }
-        double stretch = (1 + (pieces == 1 ? compliance * t2 : law.strain(t2))) / t2;
+        double stretch = pieces == 1 ? compliance + 1 / t2 : (1 + law.strain(t2)) / t2;
         ex = stretch * tx;
         ey = stretch * ty;
         ez = stretch * v2;
@@ -98,15 +98,16 @@ final class ElasticCatenary {
     private void linear(double tx, double ty, double h2, double v1, double v2, double s, double w) {
         double t1 = startTension;
         double t2 = endTension;
-        double sum = t1 + t2;
+        double perSum = 1 / (t1 + t2);
+        double perAll = perSum / (t1 * t2);
         double a = inverseTension(h2, v1, v2, s, w, t1, t2);
-        double b = inverseCube(h2, v1, v2, s, t1, t2);
-        double m = s * (v1 + v2) / (sum * t1 * t2);
+        double b = s * inverseCubeShare(h2, v1, v2, t1, t2) * perAll;
+        double m = s * (v1 + v2) * perAll;
         double bs = compliance * s;
         double run = a + bs;
         dx = tx * run;
         dy = ty * run;
-        dz = s * (v1 + v2) * (1 / sum + 0.5 * compliance);
+        dz = s * (v1 + v2) * (perSum + 0.5 * compliance);
         kxx = a - tx * tx * b + bs;
         kxy = -tx * ty * b;
         kyy = a - ty * ty * b + bs;
@@ -194,7 +195,7 @@ final class ElasticCatenary {
         double t2 = Math.sqrt(h2 + vb * vb);
         double sum = t1 + t2;
         double a = one * inverseTension(h2, va, vb, s, w, t1, t2);
-        double b = one * inverseCube(h2, va, vb, s, t1, t2);
+        double b = one * s * inverseCubeShare(h2, va, vb, t1, t2) / (sum * t1 * t2);
         double m = one * s * (va + vb) / (sum * t1 * t2);
         double cs = c * s;
         double run = a + cs;
@@ -255,7 +256,7 @@ final class ElasticCatenary {
     }
 
     /** A = ∫ds/T. */
-    private static double inverseTension(double h2, double v1, double v2, double s, double w, double t1, double t2) {
+    static double inverseTension(double h2, double v1, double v2, double s, double w, double t1, double t2) {
         double sum = t1 + t2;
         double q = w * s / sum;
         double ratio;
@@ -270,11 +271,10 @@ final class ElasticCatenary {
         return 2 * s / sum * ratio;
     }
 
-    /** B = ∫ds/T³. */
-    private static double inverseCube(double h2, double v1, double v2, double s, double t1, double t2) {
+    /** B T₁T₂(T₁+T₂)/s with B = ∫ds/T³. */
+    static double inverseCubeShare(double h2, double v1, double v2, double t1, double t2) {
         double product = t1 * t2;
         double vv = v1 * v2;
-        double bracket = vv > 0 ? 1 + (h2 + v1 * v1 + v2 * v2) / (product + vv) : (h2 + product - vv) / h2;
-        return s * bracket / (product * (t1 + t2));
+        return vv > 0 ? 1 + (h2 + v1 * v1 + v2 * v2) / (product + vv) : (h2 + product - vv) / h2;
     }
 }

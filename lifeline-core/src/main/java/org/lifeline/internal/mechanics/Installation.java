@@ -26,7 +26,10 @@ final class Installation {
         this.law = line.cable().elongation();
         this.w = line.weightPerLength();
         this.spans = line.spans();
-        this.z = line.supports().stream().mapToDouble(s -> s.position().z()).toArray();
+        this.z = new double[spans + 1];
+        for (int i = 0; i <= spans; i++) {
+            z[i] = line.supports().get(i).position().z();
+        }
     }
 
     private SpanFinder finder(int i) {
@@ -211,7 +214,7 @@ final class Installation {
         for (int k = 0; k < 100; k++) {
             double step = (t + law.complementaryEnergy(t) - value) / (1 + law.strain(t));
             double next = Math.max(t - step, 0.1 * t);
-            if (Math.abs(next - t) <= 4e-16 * t) {
+            if (Math.abs(next - t) <= 1e-15 * t) {
                 return next;
             }
             t = next;

@@ -20,6 +20,12 @@ public final class LoadPath {
     private static final int MOST_STEPS = 20_000;
     private static final int ROOT_STEPS = 200;
     private static final double ROOT_TOLERANCE = 1e-14;
+    /** Number of steps after which the tolerance of a step grows fourfold, and again. */
+    private static final int PATIENCE = 300;
+
+    private static final double WORK_TOLERANCE = 3e-7;
+    private static final double SMALLEST = 1e-11;
+    private static final double ROUNDING = 2e-14;
     /** Part of a step, or relative excess of a limit, within which an event counts as met [-]. */
     static final double EVENT = 1e-7;
 
@@ -32,7 +38,6 @@ public final class LoadPath {
     private final double startEnergy;
     private final double startHeight;
     private final double scale;
-    private final double tolerance;
     private double suggested;
     private double peak;
     private boolean gaveWay;
@@ -67,7 +72,6 @@ public final class LoadPath {
         this.friction = rough || (first && second) || ((first || second) && system.loads > 1);
         this.startHeight = startHeight;
         this.scale = energyScale;
-        this.tolerance = 2e-8 * energyScale;
         this.startEnergy = before.line() + before.hanging();
         this.now = new PathNode(system);
         this.next = new PathNode(system);
@@ -187,6 +191,7 @@ public final class LoadPath {
             boolean wanted = to == now.force + reach;
             double reached = step(to);
             double error = Double.isNaN(reached) ? Double.NaN : stepError();
+            double tolerance = Double.isNaN(reached) ? Double.NaN : stepTolerance() * Math.pow(4, steps / PATIENCE);
             if (Double.isNaN(reached) || (friction && error > tolerance && reached - now.force > 1e-6 * target)) {
                 failures++;
                 reach = (Double.isNaN(reached) ? to - now.force : reached - now.force)
@@ -493,6 +498,7 @@ public final class LoadPath {
         node.descent = startHeight - height;
         double hanging = e.hanging() - node.state.force[load] * (height - system.pz[0]);
         node.energy = e.line() + hanging - startEnergy;
+        node.size = Math.abs(e.strain()) + Math.abs(e.weight()) + Math.abs(e.springs()) + Math.abs(hanging);
         node.heat = before == null ? 0 : before.heat;
         node.pathWork = before == null ? 0 : before.pathWork;
         if (!friction) {
@@ -518,6 +524,12 @@ public final class LoadPath {
                 }
             }
         }
+    }
+
+    /** What the error of a step may be: a part of the work done in it, so that the parts add up to that of the whole. */
+    private double stepTolerance() {
+        double work = Math.abs(next.energy + next.heat - now.energy - now.heat);
+        return WORK_TOLERANCE * work + SMALLEST * scale + ROUNDING * next.size;
     }
 
     private double stepError() {

@@ -12,6 +12,10 @@ final class PathNode {
     double descent;
     double descentRate;
     double energy;
+
+    /** Magnitude of the parts whose differences make the energy: how far rounding can matter [J]. */
+    double size;
+
     double heat;
     double pathWork;
 

@@ -9,13 +9,22 @@ import org.lifeline.model.LoadElongation;
  * The unloaded span between two fixed points, when one number about it is known: tension at its first support,
  * horizontal tension, sag, or unstretched length.
  *
- * <p>A first estimate comes from the inextensible catenary with its weight spread over the stretched length, one
- * scalar root; Newton's method on the exact elastic catenary ends it. Not thread-safe.
+ * <p>A taut span, the normal case, starts from its parabola in closed form ({@link TautSpan}). Elsewhere a first
+ * estimate comes from the inextensible catenary with its weight spread over the stretched length, one scalar root.
+ * Newton's method on the exact elastic catenary ends both. Not thread-safe.
  */
 final class SpanFinder {
     private static final double STEEPEST_LAMBDA = 25;
     private static final double TOLERANCE = 1e-14;
     private static final int ITERATIONS = 60;
+
+    /** Half the weight of a taut span over its horizontal tension, at most; least tension lies above 1. */
+    private static final double TAUT = 0.4;
+
+    private static final int TAUT_ITERATIONS = 8;
+
+    /** Relative step after which the next Newton step would be rounding. */
+    private static final double SMALL_STEP = 1e-9;
 
     /**
      * Least scale of a sag's error, in chords: a sag must weigh as much as its own size, or the line search puts the fit
@@ -37,7 +46,6 @@ final class SpanFinder {
     private final double rise;
     private final double chord;
     private final ElasticCatenary catenary;
-    private final ElasticCatenary part;
 
     /** Horizontal tension [N]. */
     double h;
@@ -58,9 +66,8 @@ final class SpanFinder {
         this.w = w;
         this.run = run;
         this.rise = rise;
-        this.chord = Math.hypot(run, rise);
+        this.chord = Math.sqrt(run * run + rise * rise);
         this.catenary = new ElasticCatenary(law);
-        this.part = new ElasticCatenary(law);
     }
 
     /**
@@ -88,6 +95,46 @@ final class SpanFinder {
      * @return false if there is no such span
      */
     boolean find(Known known, double value) {
+        return findTaut(known, value) || findAny(known, value);
+    }
+
+    /** The span from its parabola, if it is so taut that only one shape can be meant and Newton's steps die out. */
+    private boolean findTaut(Known known, double value) {
+        if (w == 0 || !estimateTaut(known, value) || w * run > 2 * TAUT * h) {
+            return false;
+        }
+        double worst = 1;
+        for (int i = 0; i < TAUT_ITERATIONS && worst > SMALL_STEP; i++) {
+            catenary.evaluate(h, 0, v, s, w);
+            closing(known, value);
+            double h0 = h;
+            double v0 = v;
+            double s0 = s;
+            if (!newton(1)) {
+                return false;
+            }
+            worst = Math.max((Math.abs(h - h0) + Math.abs(v - v0)) / h, Math.abs(s - s0) / s);
+        }
+        return worst <= SMALL_STEP && w * run < 2.2 * TAUT * h;
+    }
+
+    private boolean estimateTaut(Known known, double value) {
+        if (law.pieces() > 1) {
+            return false;
+        }
+        TautSpan taut = new TautSpan(law.compliance(0), w, run, rise);
+        h = switch (known) {
+            case START_TENSION -> taut.fromTension(value);
+            case HORIZONTAL_TENSION -> value;
+            case SAG -> w * run * chord / (8 * value);
+            case UNSTRETCHED_LENGTH -> taut.fromLength(value);
+        };
+        s = known == Known.UNSTRETCHED_LENGTH ? value : taut.length(h);
+        v = h * rise / run - 0.5 * w * s;
+        return h > 0 && s > 0;
+    }
+
+    private boolean findAny(Known known, double value) {
         if (!estimate(known, value)) {
             return false;
         }
@@ -210,6 +257,7 @@ final class SpanFinder {
             case SAG -> {
                 double slope = rise / run;
                 double at = (h * slope - v) / w;
+                ElasticCatenary part = new ElasticCatenary(law);
                 part.evaluate(h, 0, v, at, w);
                 closing = slope * part.dx - part.dz - value;
                 closingH = slope * part.kxx - part.kxz;

@@ -267,6 +267,30 @@ class ElasticCatenaryTest {
         }
     }
 
+    /** Newton's method may try a negative length: the integrals the other way round. */
+    @Test
+    void aNegativeLengthGoesBack() {
+        for (Case each : cases()) {
+            double s = -0.3 * each.s;
+            ElasticCatenary back = new ElasticCatenary(each.law);
+            back.evaluate(each.tx, each.ty, each.tz, s, each.w);
+            ElasticCatenary on = new ElasticCatenary(each.law);
+            on.evaluate(each.tx, each.ty, each.tz + each.w * s, -s, each.w);
+            double allowed = 1e-12 * (norm(on) + Math.abs(s));
+            assertThat(back.dx).as(each.name).isCloseTo(-on.dx, within(allowed));
+            assertThat(back.dy).as(each.name).isCloseTo(-on.dy, within(allowed));
+            assertThat(back.dz).as(each.name).isCloseTo(-on.dz, within(allowed));
+            assertThat(back.endTension).as(each.name).isCloseTo(on.startTension, within(1e-14 * on.startTension));
+            double scale = on.kxx + on.kyy + on.kzz;
+            assertThat(back.kxx).as(each.name).isCloseTo(-on.kxx, within(1e-12 * scale));
+            assertThat(back.kxy).as(each.name).isCloseTo(-on.kxy, within(1e-12 * scale));
+            assertThat(back.kxz).as(each.name).isCloseTo(-on.kxz, within(1e-12 * scale));
+            assertThat(back.kyz).as(each.name).isCloseTo(-on.kyz, within(1e-12 * scale));
+            assertThat(back.kyy).as(each.name).isCloseTo(-on.kyy, within(1e-12 * scale));
+            assertThat(back.kzz).as(each.name).isCloseTo(-on.kzz, within(1e-12 * scale));
+        }
+    }
+
     @Test
     void aCornerThatDoesNotBendChangesNothing() {
         LoadElongation straight = LoadElongation.linear(1e5);

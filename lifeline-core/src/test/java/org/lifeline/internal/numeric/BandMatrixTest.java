@@ -92,6 +92,63 @@ class BandMatrixTest {
     }
 
     @Test
+    void eliminatesWithoutExchangeWhereTheDiagonalIsStrong() {
+        for (int seed = 1; seed <= CASES / 3; seed++) {
+            SplittableRandom r = new SplittableRandom(seed);
+            int n = r.nextInt(1, 60);
+            int lower = r.nextInt(0, Math.min(n, 12));
+            int upper = r.nextInt(0, Math.min(n, 12));
+            BandMatrix one = new BandMatrix(n, lower, upper);
+            BandMatrix other = new BandMatrix(n, lower, upper);
+            for (int i = 0; i < n; i++) {
+                for (int j = Math.max(0, i - lower); j <= Math.min(n - 1, i + upper); j++) {
+                    double value = i == j ? 30 : r.nextDouble(-1, 1);
+                    one.add(i, j, value);
+                    other.add(i, j, value);
+                }
+            }
+            assertThat(one.eliminate()).as("seed " + seed).isTrue();
+            assertThat(other.factor()).as("seed " + seed).isTrue();
+            for (int k = 0; k < 3; k++) {
+                double[] a = r.doubles(n, -1, 1).toArray();
+                double[] b = a.clone();
+                one.solve(a);
+                other.solve(b);
+                assertThat(a).as("seed " + seed).containsExactly(b, within(1e-16));
+            }
+        }
+    }
+
+    @Test
+    void doesNotEliminateWithoutExchangeWhereAPivotFades() {
+        BandMatrix zero = new BandMatrix(2, 1, 1);
+        zero.add(0, 1, 1);
+        zero.add(1, 0, 1);
+        assertThat(zero.eliminate()).isFalse();
+        // 1 − 1 + 1e-12: the second pivot is what rounding leaves of its diagonal entry.
+        BandMatrix faded = new BandMatrix(2, 1, 1);
+        faded.add(0, 0, 1);
+        faded.add(0, 1, 1);
+        faded.add(1, 0, 1);
+        faded.add(1, 1, 1 + 1e-12);
+        assertThat(faded.eliminate()).isFalse();
+        BandMatrix sick = new BandMatrix(1, 0, 0);
+        sick.add(0, 0, Double.NaN);
+        assertThat(sick.eliminate()).isFalse();
+        BandMatrix huge = new BandMatrix(1, 0, 0);
+        huge.add(0, 0, Double.NEGATIVE_INFINITY);
+        assertThat(huge.eliminate()).isFalse();
+        // Filled again, with exchange it goes.
+        zero.clear();
+        zero.add(0, 1, 1);
+        zero.add(1, 0, 1);
+        assertThat(zero.factor()).isTrue();
+        double[] b = {3, 4};
+        zero.solve(b);
+        assertThat(b).containsExactly(4, 3);
+    }
+
+    @Test
     void manyRightHandSidesWithOneFactorisation() {
         BandMatrix m = new BandMatrix(3, 1, 1);
         double[][] a = {{0, 2, 0}, {3, 0, 1}, {0, 4, 5}};

@@ -1,0 +1,110 @@
+package org.lifeline.design.study;
+
+import java.util.Comparator;
+import java.util.List;
+
+/**
+ * What a Monte Carlo study found.
+ *
+ * <p>Immutable and thread-safe.
+ */
+public final class MonteCarloResult {
+    private final Counts counts;
+    private final List<Summary> summaries;
+    private final List<List<Sensitivity>> sensitivities;
+    private final List<StudyRow> failures;
+
+    MonteCarloResult(
+            Counts counts, List<Summary> summaries, List<List<Sensitivity>> sensitivities, List<StudyRow> failures) {
+        this.counts = counts;
+        this.summaries = List.copyOf(summaries);
+        this.sensitivities = List.copyOf(sensitivities);
+        this.failures = List.copyOf(failures);
+    }
+
+    /** Seed and numbers of cases. */
+    record Counts(long seed, long asked, long done, long failed) {}
+
+    /**
+     * Seed of the draws.
+     *
+     * @return the seed
+     */
+    public long seed() {
+        return counts.seed();
+    }
+
+    /**
+     * Number of cases that were done.
+     *
+     * @return the number, those that failed included
+     */
+    public long cases() {
+        return counts.done();
+    }
+
+    /**
+     * Number of cases without a result.
+     *
+     * @return the number
+     */
+    public long failed() {
+        return counts.failed();
+    }
+
+    /**
+     * Cases without a result: the first thousand of them.
+     *
+     * @return rows with their reasons; unmodifiable
+     */
+    public List<StudyRow> failures() {
+        return failures;
+    }
+
+    /**
+     * Tells whether all cases were done.
+     *
+     * @return false if the listener ended the study
+     */
+    public boolean isComplete() {
+        return counts.done() == counts.asked();
+    }
+
+    /**
+     * Statistics of the responses.
+     *
+     * @return one summary for each response, in their order; unmodifiable
+     */
+    public List<Summary> summaries() {
+        return summaries;
+    }
+
+    /**
+     * How much a response depends on each variable, the strongest first by the size of the standardised regression
+     * coefficient.
+     *
+     * @param response number of the response, from 0
+     * @return one for each variable; unmodifiable
+     */
+    public List<Sensitivity> ranking(int response) {
+        return sensitivities.get(response).stream()
+                .sorted(Comparator.comparingDouble(s -> Double.isNaN(s.regression()) ? 0 : -Math.abs(s.regression())))
+                .toList();
+    }
+
+    /**
+     * Share of the variance of a response that the variables explain, as far as it is linear in them: the coefficient of
+     * determination of the regression. Near 1, the regression coefficients tell the whole story.
+     *
+     * @param response number of the response, from 0
+     * @return R² [-], from 0 to 1; NaN where it cannot be told
+     */
+    public double determination(int response) {
+        double sum = 0;
+        for (Sensitivity s : sensitivities.get(response)) {
+            // R² = Σ βᵢ r(xᵢ, y); a variable that does not vary explains nothing.
+            sum += Double.isNaN(s.correlation()) ? 0 : s.regression() * s.correlation();
+        }
+        return sum;
+    }
+}

@@ -1,0 +1,16 @@
+package org.lifeline.design.study;
+
+/**
+ * A number that is read off each case of a study.
+ *
+ * <p>Immutable and thread-safe.
+ *
+ * @param name what it is
+ * @param unit SI unit, {@code "-"} for a bare number
+ */
+public record Response(String name, String unit) {
+    @Override
+    public String toString() {
+        return unit.equals("-") ? name : name + " [" + unit + "]";
+    }
+}

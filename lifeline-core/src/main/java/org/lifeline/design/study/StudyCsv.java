@@ -1,0 +1,77 @@
+package org.lifeline.design.study;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.util.ArrayList;
+import java.util.List;
+import org.lifeline.design.variable.DesignVariable;
+
+/**
+ * Rows of a study as comma-separated values (RFC 4180): a header, then one line for each case with its number, the
+ * variables, the responses and the reason of a failure. Lines end with CR LF. Numbers are written in full, with a point; a
+ * response without a value is empty.
+ *
+ * <p>A text that a spreadsheet would take for a formula (it begins with = + - @, a tab or a line break) gets an apostrophe in
+ * front. Not thread-safe.
+ */
+public final class StudyCsv implements RowSink {
+    private final Appendable out;
+    private final int outputs;
+
+    private StudyCsv(Appendable out, int outputs) {
+        this.out = out;
+        this.outputs = outputs;
+    }
+
+    /**
+     * Writes the header.
+     *
+     * @param out where to write
+     * @param variables the variables of the study
+     * @param responses its responses
+     * @return a sink for the rows
+     * @throws UncheckedIOException if it cannot be written
+     */
+    public static StudyCsv begin(Appendable out, List<DesignVariable> variables, List<Response> responses) {
+        StudyCsv csv = new StudyCsv(out, responses.size());
+        List<String> cells = new ArrayList<>(List.of("case"));
+        variables.forEach(v -> cells.add(text(v.toString())));
+        responses.forEach(r -> cells.add(text(r.toString())));
+        cells.add("failure");
+        csv.line(cells);
+        return csv;
+    }
+
+    @Override
+    public void take(StudyRow row) {
+        List<String> cells = new ArrayList<>();
+        cells.add(Long.toString(row.number()));
+        for (double x : row.inputs()) {
+            cells.add(number(x));
+        }
+        for (int i = 0; i < outputs; i++) {
+            cells.add(number(row.output(i)));
+        }
+        cells.add(text(row.reason()));
+        line(cells);
+    }
+
+    private void line(List<String> cells) {
+        try {
+            out.append(String.join(",", cells)).append("\r\n");
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    private static String number(double value) {
+        return Double.isNaN(value) ? "" : Double.toString(value);
+    }
+
+    /** A text as a cell. */
+    static String text(String value) {
+        String safe = !value.isEmpty() && "=+-@\t\r\n".indexOf(value.charAt(0)) >= 0 ? "'" + value : value;
+        boolean quote = safe.chars().anyMatch(c -> c == ',' || c == '"' || c == '\r' || c == '\n');
+        return quote ? '"' + safe.replace("\"", "\"\"") + '"' : safe;
+    }
+}

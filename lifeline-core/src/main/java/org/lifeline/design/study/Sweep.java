@@ -1,0 +1,113 @@
+package org.lifeline.design.study;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.Executor;
+import org.jspecify.annotations.Nullable;
+import org.lifeline.base.Violations;
+import org.lifeline.design.envelope.ProgressListener;
+import org.lifeline.design.variable.Axis;
+import org.lifeline.internal.numeric.OrderedWork;
+import org.lifeline.model.LifelineDesign;
+
+/**
+ * A table over every combination of the values of some variables.
+ *
+ * <p>Immutable and thread-safe.
+ */
+public final class Sweep {
+    private final @Nullable Executor executor;
+    private final ProgressListener listener;
+    private final RowSink sink;
+
+    private Sweep(@Nullable Executor executor, ProgressListener listener, RowSink sink) {
+        this.executor = executor;
+        this.listener = listener;
+        this.sink = sink;
+    }
+
+    /**
+     * In the calling thread.
+     *
+     * @return the sweep
+     */
+    public static Sweep withDefaults() {
+        return new Sweep(null, ProgressListener.none(), RowSink.none());
+    }
+
+    /**
+     * The same with its cases worked out on an executor; the calling thread helps and waits.
+     *
+     * @param value the executor
+     * @return the new sweep
+     */
+    public Sweep withExecutor(Executor value) {
+        return new Sweep(value, listener, sink);
+    }
+
+    /**
+     * The same with a listener that hears of each case and can end the sweep.
+     *
+     * @param value the listener
+     * @return the new sweep
+     */
+    public Sweep withProgress(ProgressListener value) {
+        return new Sweep(executor, value, sink);
+    }
+
+    /**
+     * The same with its rows handed to a sink as they come.
+     *
+     * @param value the sink
+     * @return the new sweep
+     */
+    public Sweep withRows(RowSink value) {
+        return new Sweep(executor, listener, value);
+    }
+
+    /**
+     * Computes the table.
+     *
+     * @param base the design in which the variables are set, one after the other
+     * @param axes the variables with their values; usually one or two
+     * @param evaluation what is computed
+     * @return the rows, the last variable varying fastest; fewer when the listener ended the sweep
+     * @throws org.lifeline.base.InvalidInputException if there is no axis
+     */
+    public List<StudyRow> solve(LifelineDesign base, List<Axis> axes, Evaluation evaluation) {
+        new Violations()
+                .require(!axes.isEmpty(), "axes", "[]", "must name at least one variable")
+                .throwIfAny();
+        long total = 1;
+        for (Axis a : axes) {
+            total = Math.multiplyExact(total, a.values().size());
+        }
+        long n = total;
+        List<StudyRow> rows = new ArrayList<>();
+        OrderedWork.run(n, i -> row(base, i, axes, evaluation), executor, (i, row) -> {
+            rows.add(row);
+            sink.take(row);
+            return listener.progress(i + 1, n);
+        });
+        return List.copyOf(rows);
+    }
+
+    private static StudyRow row(LifelineDesign base, long index, List<Axis> axes, Evaluation evaluation) {
+        double[] inputs = new double[axes.size()];
+        long rest = index;
+        for (int k = axes.size() - 1; k >= 0; k--) {
+            int size = axes.get(k).values().size();
+            inputs[k] = axes.get(k).values().get((int) (rest % size));
+            rest /= size;
+        }
+        try {
+            LifelineDesign design = base;
+            for (int k = 0; k < inputs.length; k++) {
+                design = axes.get(k).variable().apply(design, inputs[k]);
+            }
+            return new StudyRow(index + 1, inputs, evaluation.evaluate(design), "");
+        } catch (RuntimeException e) {
+            return new StudyRow(index + 1, inputs, new double[0], CaseFailure.reason(e));
+        }
+    }
+}

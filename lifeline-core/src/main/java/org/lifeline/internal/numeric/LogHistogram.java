@@ -1,0 +1,158 @@
+package org.lifeline.internal.numeric;
+
+import java.util.Arrays;
+
+/**
+ * Counts of values in bins whose width is a fixed share of the value, so that any quantile is known to that share whatever
+ * the range of the values. Memory depends on the range of the values, not on their number: at most
+ * ln(1e24)/0.001 = 55,300 bins for each sign. The order in which values are added does not matter.
+ *
+ * <p>The principle is that of C. Masson, J. E. Rim and H. K. Lee, "DDSketch: a fast and fully-mergeable quantile sketch with
+ * relative-error guarantees", Proc. VLDB Endowment 12(12), 2019. Not thread-safe.
+ */
+public final class LogHistogram {
+    /** Largest relative error of a quantile. */
+    public static final double ACCURACY = 5e-4;
+
+    private static final double LEAST = 1e-12; // below: zero
+    private static final double MOST = 1e12;
+    private static final double WIDTH = Math.log((1 + ACCURACY) / (1 - ACCURACY));
+
+    private final Side positive = new Side();
+    private final Side negative = new Side();
+    private long zeros;
+    private long count;
+    private double smallest = Double.POSITIVE_INFINITY;
+    private double largest = Double.NEGATIVE_INFINITY;
+
+    /** An empty histogram. */
+    public LogHistogram() {}
+
+    /** Bins of one sign, from the smallest magnitude to the largest. */
+    private static final class Side {
+        private long[] bins = new long[0];
+        private int first;
+
+        void add(double magnitude) {
+            int bin = (int) Math.ceil(Math.log(Math.min(magnitude, MOST)) / WIDTH);
+            if (bins.length == 0) {
+                bins = new long[16];
+                first = bin - 8;
+            }
+            if (bin < first) {
+                int more = Math.max(first - bin, bins.length / 2);
+                long[] grown = new long[bins.length + more];
+                System.arraycopy(bins, 0, grown, more, bins.length);
+                bins = grown;
+                first -= more;
+            } else if (bin >= first + bins.length) {
+                bins = Arrays.copyOf(bins, Math.max(bin - first + 1, bins.length + bins.length / 2));
+            }
+            bins[bin - first]++;
+        }
+
+        /** Value in the middle of a bin, in the sense of equal relative error to both ends. */
+        double value(int i) {
+            return 2 * Math.exp(WIDTH * (first + i)) / (1 + Math.exp(WIDTH));
+        }
+    }
+
+    /**
+     * Adds a value.
+     *
+     * @param value a finite value
+     */
+    public void add(double value) {
+        count++;
+        smallest = Math.min(smallest, value);
+        largest = Math.max(largest, value);
+        double magnitude = Math.abs(value);
+        if (magnitude < LEAST) {
+            zeros++;
+        } else {
+            (value > 0 ? positive : negative).add(magnitude);
+        }
+    }
+
+    /**
+     * Number of values.
+     *
+     * @return the number
+     */
+    public long count() {
+        return count;
+    }
+
+    /**
+     * Smallest value, exactly.
+     *
+     * @return the smallest value
+     */
+    public double smallest() {
+        return smallest;
+    }
+
+    /**
+     * Largest value, exactly.
+     *
+     * @return the largest value
+     */
+    public double largest() {
+        return largest;
+    }
+
+    /**
+     * A value by its place among all values in rising order.
+     *
+     * @param rank place, from 1 to the number of values
+     * @return the value, to {@link #ACCURACY} of itself
+     */
+    public double ranked(long rank) {
+        if (rank <= 1) {
+            return smallest;
+        }
+        if (rank >= count) {
+            return largest;
+        }
+        long seen = 0;
+        for (int i = negative.bins.length - 1; i >= 0; i--) {
+            seen += negative.bins[i];
+            if (seen >= rank) {
+                return within(-negative.value(i));
+            }
+        }
+        seen += zeros;
+        if (seen >= rank) {
+            return within(0);
+        }
+        for (int i = 0; i < positive.bins.length; i++) {
+            seen += positive.bins[i];
+            if (seen >= rank) {
+                return within(positive.value(i));
+            }
+        }
+        return largest;
+    }
+
+    private double within(double value) {
+        return Math.min(largest, Math.max(smallest, value));
+    }
+
+    /**
+     * Number of values above a limit. Values within {@link #ACCURACY} of the limit may be counted on either side.
+     *
+     * @param limit the limit
+     * @return the number
+     */
+    public long above(double limit) {
+        long sum = 0;
+        for (int i = 0; i < positive.bins.length; i++) {
+            sum += positive.value(i) > limit ? positive.bins[i] : 0;
+        }
+        sum += 0 > limit ? zeros : 0;
+        for (int i = 0; i < negative.bins.length; i++) {
+            sum += -negative.value(i) > limit ? negative.bins[i] : 0;
+        }
+        return sum;
+    }
+}
