@@ -191,7 +191,7 @@ public final class LoadPath {
             boolean wanted = to == now.force + reach;
             double reached = step(to);
             double error = Double.isNaN(reached) ? Double.NaN : stepError();
-            double tolerance = Double.isNaN(reached) ? Double.NaN : stepTolerance() * Math.pow(4, steps / PATIENCE);
+            double tolerance = Double.isNaN(reached) ? Double.NaN : stepTolerance() * Math.pow(4, Math.floorDiv(steps, PATIENCE));
             if (Double.isNaN(reached) || (friction && error > tolerance && reached - now.force > 1e-6 * target)) {
                 failures++;
                 reach = (Double.isNaN(reached) ? to - now.force : reached - now.force)
@@ -339,11 +339,8 @@ public final class LoadPath {
                 return;
             }
             if (high - low <= 1e-13 * high) {
-                double left = gapAt(now, gap);
-                if (left > 1e-10 * scale && giveWay(gap, watchFrom)) {
-                    return;
-                }
-                if (left <= 1e-10 * scale || high - low <= 1e-15 * high) {
+                boolean jump = gapAt(now, gap) > 1e-10 * scale + ROUNDING * now.size;
+                if (!jump || giveWay(gap, watchFrom) || high - low <= 1e-15 * high) {
                     return;
                 }
             }
