@@ -23,7 +23,7 @@ public final class LoadPath {
     /** Number of steps after which the tolerance of a step grows fourfold, and again. */
     private static final int PATIENCE = 300;
 
-    private static final double WORK_TOLERANCE = 3e-7;
+    private static final double WORK_TOLERANCE = 2e-7;
     private static final double SMALLEST = 1e-11;
     private static final double ROUNDING = 2e-14;
     /** Part of a step, or relative excess of a limit, within which an event counts as met [-]. */
