@@ -191,7 +191,8 @@ public final class LoadPath {
             boolean wanted = to == now.force + reach;
             double reached = step(to);
             double error = Double.isNaN(reached) ? Double.NaN : stepError();
-            double tolerance = Double.isNaN(reached) ? Double.NaN : stepTolerance() * Math.pow(4, Math.floorDiv(steps, PATIENCE));
+            double tolerance =
+                    Double.isNaN(reached) ? Double.NaN : stepTolerance() * Math.pow(4, Math.floorDiv(steps, PATIENCE));
             if (Double.isNaN(reached) || (friction && error > tolerance && reached - now.force > 1e-6 * target)) {
                 failures++;
                 reach = (Double.isNaN(reached) ? to - now.force : reached - now.force)
