@@ -277,7 +277,8 @@ public final class ArrestResult {
     public double slip(int support) {
         double moved = peak.supports().get(support).slip()
                 - before.supports().get(support).slip();
-        return support < fall.place().span() ? -moved : moved;
+        // Adding zero turns −0 into 0.
+        return (support < fall.place().span() ? -moved : moved) + 0.0;
     }
 
     /**
