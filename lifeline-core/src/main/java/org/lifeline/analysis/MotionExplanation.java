@@ -47,11 +47,7 @@ final class MotionExplanation {
                     PEAK);
         }
         Figure descent = sheet.given(
-                "δ",
-                "descent of the attachment since before the fall",
-                arrest.lineDescent(),
-                Dimension.LENGTH,
-                LOWEST);
+                "δ", "descent of the attachment since before the fall", arrest.lineDescent(), Dimension.LENGTH, LOWEST);
         sheet.given("f", "sag at the load, below the chord", arrest.sag(), Dimension.LENGTH, LOWEST);
         double spread = arrest.convergence().residual();
         if (Double.isFinite(spread)) {
