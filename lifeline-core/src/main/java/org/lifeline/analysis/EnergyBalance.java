@@ -2,6 +2,7 @@ package org.lifeline.analysis;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.lifeline.base.Point;
 import org.lifeline.base.Violation;
@@ -172,7 +173,8 @@ public final class EnergyBalance {
                 account,
                 path.pathWork(),
                 account(line, fall, x, new Point[] {start, end}),
-                clearance.harnessStretch()));
+                clearance.harnessStretch(),
+                Optional.empty()));
     }
 
     private static LoadPosition hanging(LineModel model, Fall fall, List<LineModel.Load> hooks, int i) {
