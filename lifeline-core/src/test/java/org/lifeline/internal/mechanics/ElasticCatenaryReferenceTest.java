@@ -27,6 +27,7 @@ class ElasticCatenaryReferenceTest {
     private static final double TOLERANCE = 1e-13;
 
     /** One line of the file. */
+    @SuppressWarnings("ArrayRecordComponent") // the numbers of a line, read once and compared once
     record Row(String id, LoadElongation law, double[] in, double[] out) {
         @Override
         public String toString() {

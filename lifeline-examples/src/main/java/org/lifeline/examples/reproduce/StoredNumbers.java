@@ -219,7 +219,7 @@ final class StoredNumbers {
 
     /** What governs is a number of the arrest that it names. */
     private void governing(JsonNode result) {
-        result.path("governing").fields().forEachRemaining(entry -> {
+        result.path("governing").properties().forEach(entry -> {
             JsonNode g = entry.getValue();
             if (!g.has("value")) {
                 return;
