@@ -27,10 +27,6 @@ class ElasticCatenaryReferenceTest {
     private static final double TOLERANCE = 1e-13;
 
     /** One line of the file. */
-<<<<<<< HEAD
-    @SuppressWarnings("ArrayRecordComponent") // the numbers of a line, read once and compared once
-    record Row(String id, LoadElongation law, double[] in, double[] out) {
-=======
     static final class Row {
         final String id;
         final LoadElongation law;
@@ -44,7 +40,6 @@ class ElasticCatenaryReferenceTest {
             this.out = out;
         }
 
->>>>>>> tests
         @Override
         public String toString() {
             return "row " + id;
