@@ -44,11 +44,7 @@ class RandomLinesTest {
             } catch (InvalidInputException e) {
                 refused++;
             } catch (NoEquilibriumException e) {
-<<<<<<< HEAD
-                if (String.valueOf(e.getMessage()).contains("it is too soft for this load")) {
-=======
                 if (e.where().contains("it is too soft for this load")) {
->>>>>>> verify
                     tooSoft++;
                 } else {
                     problems.add(each.text() + e.getMessage());
