@@ -11,6 +11,7 @@ import org.lifeline.analysis.motion.EnergyHistory;
 import org.lifeline.analysis.motion.MeshRun;
 import org.lifeline.analysis.motion.MotionHistory;
 import org.lifeline.analysis.motion.MotionPeaks;
+import org.lifeline.analysis.motion.MotionSummary;
 import org.lifeline.analysis.motion.Peak;
 import org.lifeline.analysis.motion.SupportHistory;
 import org.lifeline.analysis.motion.SupportPeaks;
@@ -228,6 +229,12 @@ final class TransientCase {
                 before(),
                 new LineEquilibrium.Moving(spans(lowest), supports(log, lowest), loads(lowest, log)),
                 new LineEquilibrium.Peaks(log.tension, log.inline[0], log.inline[1], convergence));
+        EnergyAccount account = account(motion, lowest);
+        MotionSummary summary = new MotionSummary(
+                meshes.get(meshes.size() - 1),
+                peaks(motion.whole()),
+                motion.energyDrift() / account.fall(),
+                motion.firstCatchOver());
         return new ArrestResult(new ArrestResult.Numbers(
                 fall,
                 side,
@@ -241,10 +248,11 @@ final class TransientCase {
                 log.force[hardest],
                 log.together,
                 bottomed,
-                account(motion, lowest),
+                account,
                 Double.NaN,
                 clearance(log, end),
-                clearance.harnessStretch()));
+                clearance.harnessStretch(),
+                Optional.of(summary)));
     }
 
     private static Point point(Snapshot s, int node) {

@@ -44,7 +44,7 @@ class RandomLinesTest {
             } catch (InvalidInputException e) {
                 refused++;
             } catch (NoEquilibriumException e) {
-                if (e.getMessage().contains("it is too soft for this load")) {
+                if (e.where().contains("it is too soft for this load")) {
                     tooSoft++;
                 } else {
                     problems.add(each.text() + e.getMessage());

@@ -301,7 +301,7 @@ public final class LoadPath {
     }
 
     private void publish() {
-        model.setState(now.state);
+        model.state().set(now.state);
         model.note(equilibrium);
         equilibrium.iterations = 0;
     }
