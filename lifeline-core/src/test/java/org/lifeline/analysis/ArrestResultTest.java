@@ -33,8 +33,8 @@ class ArrestResultTest {
         return Lifeline.builder()
                 .cable(Cable.builder().massPerLength(0.5).axialStiffness(4e6).build())
                 .support(Support.end("north", Point.of(0, 0, 10))
-                        .withInlineAbsorber(InlineAbsorber.of(LoadingCurve.through(
-                                List.of(new Corner(0, 9000), new Corner(0.5, 9000)), 8e6, 2e5))))
+                        .withInlineAbsorber(InlineAbsorber.of(
+                                LoadingCurve.through(List.of(new Corner(0, 9000), new Corner(0.5, 9000)), 8e6, 2e5))))
                 .intermediateAnchor("post 1", Point.of(12, 0, 10), Passage.friction(0.1))
                 .intermediateAnchor("post 2", Point.of(24, 0, 10), Passage.free())
                 .endAnchor("south", Point.of(36, 0, 10))
@@ -103,7 +103,8 @@ class ArrestResultTest {
         Clearance c = solve(lanyard()).clearance();
         assertThat(c.obstruction()).hasValue(3.5);
         assertThat(c.margin().getAsDouble()).isCloseTo(c.requiredElevation() - 3.5, within(1e-12));
-        Clearance without = EnergyBalance.withDefaults().solve(line(), fall(lanyard())).clearance();
+        Clearance without =
+                EnergyBalance.withDefaults().solve(line(), fall(lanyard())).clearance();
         assertThat(without.obstruction()).isEmpty();
         assertThat(without.margin()).isEmpty();
     }
@@ -149,8 +150,7 @@ class ArrestResultTest {
         ArrestResult a = solve(lanyard());
         assertThat(a.supports()).extracting(SupportReaction::id).containsExactly("north", "post 1", "post 2", "south");
         assertThat(a.anchorLoad("north")).isEqualTo(a.supports().get(0).force());
-        assertThat(a.endAnchorLoad())
-                .isEqualTo(Math.max(a.anchorLoad("north"), a.anchorLoad("south")));
+        assertThat(a.endAnchorLoad()).isEqualTo(Math.max(a.anchorLoad("north"), a.anchorLoad("south")));
         assertThatThrownBy(() -> a.anchorLoad("west")).isInstanceOf(IllegalArgumentException.class);
         assertThat(a.inlineAbsorbers()).hasSize(1);
         InlineAbsorberState absorber = a.inlineAbsorbers().get(0);
@@ -221,7 +221,8 @@ class ArrestResultTest {
         for (CablePiece piece : span.pieces()) {
             assertThat(piece.startTension().horizontal()).isCloseTo(h, within(1e-9));
             assertThat(piece.endTension().horizontal()).isCloseTo(h, within(1e-9));
-            assertThat(piece.pointAt(piece.unstretchedLength()).distance(piece.end())).isLessThan(1e-12);
+            assertThat(piece.pointAt(piece.unstretchedLength()).distance(piece.end()))
+                    .isLessThan(1e-12);
         }
         assertThat(span.pieces().get(0).loadAtEnd()).isEqualTo(900);
         assertThat(span.pieces().get(1).loadAtEnd()).isZero();
@@ -229,9 +230,14 @@ class ArrestResultTest {
                 .isEqualTo(span.pieces().get(0).unstretchedLength()
                         + span.pieces().get(1).unstretchedLength());
         assertThat(e.maximumTension())
-                .isEqualTo(e.spans().stream().mapToDouble(SpanState::maximumTension).max().getAsDouble());
-        assertThat(e.firstTension()).isEqualTo(e.span(1).pieces().get(0).startTension().magnitude());
-        assertThat(e.lastTension()).isEqualTo(e.span(3).pieces().get(0).endTension().magnitude());
+                .isEqualTo(e.spans().stream()
+                        .mapToDouble(SpanState::maximumTension)
+                        .max()
+                        .getAsDouble());
+        assertThat(e.firstTension())
+                .isEqualTo(e.span(1).pieces().get(0).startTension().magnitude());
+        assertThat(e.lastTension())
+                .isEqualTo(e.span(3).pieces().get(0).endTension().magnitude());
         assertThat(e.support("post 1").id()).isEqualTo("post 1");
     }
 
