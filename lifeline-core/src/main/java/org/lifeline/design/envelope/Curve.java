@@ -122,7 +122,7 @@ final class Curve {
             arrest = corner.solve(fallCase);
             row = measures.of(arrest);
         } catch (RuntimeException e) {
-            failures.add(new FailedCase(fallCase, Reasons.of(e)));
+            failures.add(new FailedCase(fallCase, e));
             return new Sample(station, null);
         }
         for (int i = 0; i < row.length; i++) {

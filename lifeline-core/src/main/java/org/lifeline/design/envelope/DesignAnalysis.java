@@ -3,6 +3,7 @@ package org.lifeline.design.envelope;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.concurrent.Executor;
 import org.jspecify.annotations.Nullable;
@@ -14,11 +15,21 @@ import org.lifeline.model.LifelineDesign;
 
 /**
  * A design as it stands: each of its falls at each temperature in service with both deployment forces. A design without
- * falls has its worst places looked for, per span and over the line, each worker falling alone.
+ * falls has its worst places looked for, per span and over the line, each worker falling alone; the falls at these places are
+ * then computed like stated ones.
  *
  * <p>Immutable and thread-safe.
  */
 public final class DesignAnalysis implements WorstCases {
+    /** What a worst place is looked for in every span; everything else over the whole line. */
+    private static final List<Quantity> IN_EVERY_SPAN = List.of(
+            Quantity.END_ANCHOR_LOAD,
+            Quantity.SUPPORT_LOAD,
+            Quantity.MAXIMUM_TENSION,
+            Quantity.ARREST_FORCE,
+            Quantity.REQUIRED_ELEVATION,
+            Quantity.CLEARANCE_MARGIN);
+
     private final @Nullable Executor executor;
     private final ProgressListener listener;
 
@@ -65,7 +76,7 @@ public final class DesignAnalysis implements WorstCases {
      * @throws org.lifeline.base.NoEquilibriumException if the line alone finds no equilibrium
      */
     public DesignResult solve(LifelineDesign design) {
-        return design.falls().isEmpty() ? search(design) : stated(design);
+        return design.falls().isEmpty() ? search(design) : stated(design, false);
     }
 
     @Override
@@ -73,13 +84,12 @@ public final class DesignAnalysis implements WorstCases {
         return solve(design).extremes();
     }
 
-    private DesignResult stated(LifelineDesign design) {
+    private DesignResult stated(LifelineDesign design, boolean searched) {
         List<FallCase> cases = new ArrayList<>();
         List<Corner> corners = new ArrayList<>();
         for (Fall fall : design.falls()) {
             for (double t : design.temperatures()) {
-                for (DeploymentForce side :
-                        new DeploymentForce[] {DeploymentForce.CLEARANCE, DeploymentForce.MAXIMUM}) {
+                for (DeploymentForce side : List.of(DeploymentForce.CLEARANCE, DeploymentForce.MAXIMUM)) {
                     Corner corner = Corners.nominal(design, t, side);
                     corners.add(corner);
                     cases.add(corner.of(fall));
@@ -91,17 +101,21 @@ public final class DesignAnalysis implements WorstCases {
         List<ArrestResult> arrests = new ArrayList<>();
         List<FailedCase> failures = new ArrayList<>();
         long done = OrderedWork.run(
-                cases.size(), i -> Attempt.of(corners.get((int) i), cases.get((int) i)), executor, (i, attempt) -> {
-                    if (attempt.arrest() == null) {
-                        failures.add(new FailedCase(attempt.fallCase(), attempt.reason()));
-                    } else {
+                cases.size(),
+                i -> Attempt.of(corners.get((int) i), cases.get((int) i)),
+                executor,
+                (i, attempt) -> {
+                    if (attempt.arrest() != null) {
                         arrests.add(attempt.arrest());
                         add(collector, measures, attempt.fallCase(), attempt.arrest());
+                    }
+                    if (attempt.failure() != null) {
+                        failures.add(attempt.failure());
                     }
                     return listener.progress(i + 1, cases.size());
                 });
         Extremes.Scope scope = Extremes.Scope.of(design, Tolerances.none(), failures, done == cases.size());
-        return new DesignResult(collector.finish(scope), arrests);
+        return new DesignResult(collector.finish(scope), arrests, searched);
     }
 
     private static void add(Extremes.Collector collector, Measures measures, FallCase fallCase, ArrestResult arrest) {
@@ -115,24 +129,44 @@ public final class DesignAnalysis implements WorstCases {
 
     private DesignResult search(LifelineDesign design) {
         Envelope envelope = Envelope.withDefaults().withAllCorners().withProgress(listener);
-        EnvelopeResult result = (executor == null ? envelope : envelope.withExecutor(executor)).solve(design);
-        Map<ArrestResult, Boolean> distinct = new LinkedHashMap<>();
+        EnvelopeResult found = (executor == null ? envelope : envelope.withExecutor(executor)).solve(design);
+        Map<String, Fall> falls = new LinkedHashMap<>();
         for (int span = 1; span <= design.line().spans(); span++) {
-            for (Quantity q : Quantity.values()) {
-                result.inSpan(span).of(q).ifPresent(e -> distinct.put(e.arrest(), true));
+            for (Quantity q : IN_EVERY_SPAN) {
+                found.inSpan(span).of(q).ifPresent(e -> keep(e, falls));
             }
         }
-        result.extremes().all().forEach(e -> distinct.put(e.arrest(), true));
-        return new DesignResult(result.extremes(), List.copyOf(distinct.keySet()));
+        found.extremes().all().forEach(e -> keep(e, falls));
+        if (!found.isComplete() || falls.isEmpty()) {
+            return new DesignResult(found.extremes(), List.of(), true);
+        }
+        return stated(design.withFalls(List.copyOf(falls.values())), true);
     }
 
-    /** One case: an arrest, or the reason why there is none. */
-    private record Attempt(FallCase fallCase, @Nullable ArrestResult arrest, String reason) {
+    /** The fall of an extreme under a name that says where it is. */
+    private static void keep(Extreme e, Map<String, Fall> falls) {
+        Fall f = e.fallCase().fall();
+        String id = String.format(
+                Locale.ROOT,
+                "%s, span %d, %.3f m",
+                f.id(),
+                f.place().span(),
+                f.place().station());
+        Fall.Builder b = Fall.builder(id).at(f.place());
+        f.fallers().forEach(b::faller);
+        falls.putIfAbsent(id, b.build());
+    }
+
+    /** One case: an arrest, or why there is none. */
+    private record Attempt(
+            FallCase fallCase,
+            @Nullable ArrestResult arrest,
+            @Nullable FailedCase failure) {
         static Attempt of(Corner corner, FallCase fallCase) {
             try {
-                return new Attempt(fallCase, corner.solve(fallCase), "");
+                return new Attempt(fallCase, corner.solve(fallCase), null);
             } catch (RuntimeException e) {
-                return new Attempt(fallCase, null, Reasons.of(e));
+                return new Attempt(fallCase, null, new FailedCase(fallCase, e));
             }
         }
     }
