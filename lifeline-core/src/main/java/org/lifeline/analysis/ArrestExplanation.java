@@ -17,7 +17,7 @@ import org.lifeline.model.Lifeline;
 import org.lifeline.model.LoadingCurve;
 import org.lifeline.model.Worker;
 
-/** Writes down an arrest by energy balance, from the inputs to the clearance, line by line. */
+/** Writes down an arrest, from the inputs to the clearance, line by line. */
 final class ArrestExplanation {
     private final ArrestResult arrest;
     private final Lifeline line;
@@ -59,6 +59,11 @@ final class ArrestExplanation {
             beforeLines.writeSupports("Supports before the fall");
         }
         Falling f = writeFreeFall(beforeLines);
+        if (arrest.method() == Method.TRANSIENT) {
+            MotionExplanation.Figures m = new MotionExplanation(sheet, arrest).write();
+            writeClearance(f, m.descent(), m.deployment());
+            return sheet.finish();
+        }
         LineExplanation peak = new LineExplanation(sheet, arrest.peak(), cable, "");
         peak.writeSpans(", at the lowest point", true);
         Figure descent = writeDescent(peak, f);

@@ -1,6 +1,8 @@
 package org.lifeline.analysis;
 
 import java.util.List;
+import java.util.Optional;
+import org.lifeline.analysis.motion.MotionSummary;
 import org.lifeline.base.Convergence;
 import org.lifeline.base.Point;
 import org.lifeline.base.UnitSystem;
@@ -34,6 +36,7 @@ public final class ArrestResult {
     private final double pathWork;
     private final Clearance clearance;
     private final double harnessStretch;
+    private final Optional<MotionSummary> motion;
 
     ArrestResult(Numbers n) {
         this.fall = n.fall;
@@ -52,6 +55,7 @@ public final class ArrestResult {
         this.pathWork = n.pathWork;
         this.clearance = n.clearance;
         this.harnessStretch = n.harnessStretch;
+        this.motion = n.motion;
     }
 
     /** What an analysis hands over. */
@@ -71,7 +75,8 @@ public final class ArrestResult {
             EnergyAccount energy,
             double pathWork,
             Clearance clearance,
-            double harnessStretch) {}
+            double harnessStretch,
+            Optional<MotionSummary> motion) {}
 
     /**
      * The line.
@@ -277,7 +282,8 @@ public final class ArrestResult {
     public double slip(int support) {
         double moved = peak.supports().get(support).slip()
                 - before.supports().get(support).slip();
-        return support < fall.place().span() ? -moved : moved;
+        // Adding zero turns −0 into 0.
+        return (support < fall.place().span() ? -moved : moved) + 0.0;
     }
 
     /**
@@ -333,6 +339,15 @@ public final class ArrestResult {
      */
     public Convergence convergence() {
         return peak.convergence();
+    }
+
+    /**
+     * What stands behind the numbers of an arrest in time.
+     *
+     * @return mesh, peaks of the whole run, energy drift; empty for an energy balance
+     */
+    public Optional<MotionSummary> motion() {
+        return motion;
     }
 
     /**

@@ -49,7 +49,8 @@ public final class LineEquilibrium {
         this.spans = List.copyOf(spanList);
         this.supports = List.copyOf(supportList);
         this.absorbers = absorbers(line, new double[] {model.extension(0), model.extension(1)});
-        this.tension = spans.stream().mapToDouble(SpanState::maximumTension).max().orElse(0);
+        this.tension =
+                spans.stream().mapToDouble(SpanState::maximumTension).max().orElse(0);
     }
 
     private LineEquilibrium(LineEquilibrium before, Moving moving, Peaks peaks) {
@@ -59,15 +60,15 @@ public final class LineEquilibrium {
         this.convergence = peaks.convergence;
         this.spans = List.copyOf(moving.spans);
         this.supports = List.copyOf(moving.supports);
-        this.absorbers = absorbers(line, peaks.extensions);
+        this.absorbers = absorbers(line, new double[] {peaks.first, peaks.last});
         this.tension = peaks.tension;
     }
 
     /** A line at one moment of a motion, with the peaks of its supports. */
     record Moving(List<SpanState> spans, List<SupportReaction> supports, List<LoadPosition> loads) {}
 
-    /** Peaks that a motion met at other moments: largest tension [N], extensions of in-line absorbers [m]. */
-    record Peaks(double tension, double[] extensions, Convergence convergence) {}
+    /** Peaks that a motion met at other moments: largest tension [N], extensions of the two in-line absorbers [m]. */
+    record Peaks(double tension, double first, double last, Convergence convergence) {}
 
     static LineEquilibrium moving(LineEquilibrium before, Moving moving, Peaks peaks) {
         return new LineEquilibrium(before, moving, peaks);

@@ -67,11 +67,7 @@ public final class TransientArrest {
      */
     public static TransientArrest withDefaults() {
         return new TransientArrest(
-                Double.NaN,
-                DeploymentForce.MAXIMUM,
-                ClearanceRules.commonPractice(),
-                Numerics.DEFAULT,
-                List.of());
+                Double.NaN, DeploymentForce.MAXIMUM, ClearanceRules.commonPractice(), Numerics.DEFAULT, List.of());
     }
 
     /**
@@ -117,8 +113,7 @@ public final class TransientArrest {
      */
     public TransientArrest withDuration(double value) {
         new Violations().positive("duration", value, "s").throwIfAny();
-        return with(new Numerics(
-                value, numerics.sampling, numerics.accuracy, numerics.segment, numerics.refinements));
+        return with(new Numerics(value, numerics.sampling, numerics.accuracy, numerics.segment, numerics.refinements));
     }
 
     /**
@@ -130,8 +125,7 @@ public final class TransientArrest {
      */
     public TransientArrest withSampling(double value) {
         new Violations().positive("sampling", value, "s").throwIfAny();
-        return with(new Numerics(
-                numerics.duration, value, numerics.accuracy, numerics.segment, numerics.refinements));
+        return with(new Numerics(numerics.duration, value, numerics.accuracy, numerics.segment, numerics.refinements));
     }
 
     /**
@@ -144,8 +138,7 @@ public final class TransientArrest {
      */
     public TransientArrest withAccuracy(double value) {
         new Violations().positive("accuracy", value, "").throwIfAny();
-        return with(new Numerics(
-                numerics.duration, numerics.sampling, value, numerics.segment, numerics.refinements));
+        return with(new Numerics(numerics.duration, numerics.sampling, value, numerics.segment, numerics.refinements));
     }
 
     /**
@@ -157,8 +150,7 @@ public final class TransientArrest {
      */
     public TransientArrest withSegmentLength(double value) {
         new Violations().positive("segmentLength", value, "m").throwIfAny();
-        return with(new Numerics(
-                numerics.duration, numerics.sampling, numerics.accuracy, value, numerics.refinements));
+        return with(new Numerics(numerics.duration, numerics.sampling, numerics.accuracy, value, numerics.refinements));
     }
 
     /**
@@ -172,8 +164,7 @@ public final class TransientArrest {
         new Violations()
                 .require(most >= 0, "refinements", Integer.toString(most), "must not be negative")
                 .throwIfAny();
-        return with(new Numerics(
-                numerics.duration, numerics.sampling, numerics.accuracy, numerics.segment, most));
+        return with(new Numerics(numerics.duration, numerics.sampling, numerics.accuracy, numerics.segment, most));
     }
 
     /**
@@ -291,8 +282,8 @@ public final class TransientArrest {
             Worker w = each.worker();
             Point at = model.position(hooks.get(i));
             double taut = w.connection().tautLength(Math.max(0, at.z() - w.harnessElevation()));
-            MotionSetup.Person person = new MotionSetup.Person(
-                    w.mass(), w.connection().curve(side), taut, MotionSetup.Timing.hanging());
+            MotionSetup.Person person =
+                    new MotionSetup.Person(w.mass(), w.connection().curve(side), taut, MotionSetup.Timing.hanging());
             setup.attach(each.place().span() - 1, at, w.attachment() == Attachment.GRIPPED, List.of(person));
             c.add(w, at, taut, Double.NEGATIVE_INFINITY);
         }

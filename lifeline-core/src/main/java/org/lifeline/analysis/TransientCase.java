@@ -1,7 +1,9 @@
 package org.lifeline.analysis;
 
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
@@ -9,6 +11,7 @@ import org.lifeline.analysis.motion.EnergyHistory;
 import org.lifeline.analysis.motion.MeshRun;
 import org.lifeline.analysis.motion.MotionHistory;
 import org.lifeline.analysis.motion.MotionPeaks;
+import org.lifeline.analysis.motion.MotionSummary;
 import org.lifeline.analysis.motion.Peak;
 import org.lifeline.analysis.motion.SupportHistory;
 import org.lifeline.analysis.motion.SupportPeaks;
@@ -131,9 +134,12 @@ final class TransientCase {
         List<MeshRun> list = new ArrayList<>();
         for (RefinedMotion.Level each : refined.levels()) {
             list.add(new MeshRun(
-                    new MeshRun.Mesh(each.segment(), each.counts()[1]),
-                    each.counts()[0],
-                    new MeshRun.Peaks(each.peaks()[0], each.peaks()[1], each.peaks()[2]),
+                    new MeshRun.Mesh(each.segment(), each.nodes()),
+                    each.steps(),
+                    new MeshRun.Peaks(
+                            each.peaks().force(),
+                            each.peaks().tension(),
+                            each.peaks().lowest()),
                     each.spread()));
         }
         return list;
@@ -160,14 +166,14 @@ final class TransientCase {
                     columns[2][k] = 0.0 - columns[2][k];
                 }
             }
-            columns[Track.PER_SUPPORT] = i == 0
-                    ? track.inline(0)
-                    : i == given.size() - 1 ? track.inline(1) : new double[columns[0].length];
+            columns[Track.PER_SUPPORT] =
+                    i == 0 ? track.inline(0) : i == given.size() - 1 ? track.inline(1) : new double[columns[0].length];
             supports.add(new SupportHistory(given.get(i).id(), columns));
         }
-        double[][] energies = new double[EnergyHistory.Part.values().length][];
-        for (int k = 0; k < energies.length; k++) {
-            energies[k] = track.energy(k);
+        Map<EnergyHistory.Part, double[]> energies = new EnumMap<>(EnergyHistory.Part.class);
+        int number = 0;
+        for (EnergyHistory.Part part : EnergyHistory.Part.values()) {
+            energies.put(part, track.energy(number++));
         }
         return new MotionHistory(track.times(), workers, supports, new EnergyHistory(energies));
     }
@@ -214,12 +220,21 @@ final class TransientCase {
         Point end = point(lowest, lowest.attachmentNode(first));
         List<MeshRun> meshes = meshes(refined);
         Convergence convergence = new Convergence(
-                (int) Math.min(Integer.MAX_VALUE, meshes.stream().mapToLong(MeshRun::steps).sum()),
+                (int) Math.min(
+                        Integer.MAX_VALUE,
+                        meshes.stream().mapToLong(MeshRun::steps).sum()),
                 refined.spread(),
                 request.accuracy());
         LineEquilibrium peak = LineEquilibrium.moving(
-                before(), new LineEquilibrium.Moving(spans(lowest), supports(log, lowest), loads(lowest, log)),
-                new LineEquilibrium.Peaks(log.tension, log.inline, convergence));
+                before(),
+                new LineEquilibrium.Moving(spans(lowest), supports(log, lowest), loads(lowest, log)),
+                new LineEquilibrium.Peaks(log.tension, log.inline[0], log.inline[1], convergence));
+        EnergyAccount account = account(motion, lowest);
+        MotionSummary summary = new MotionSummary(
+                meshes.get(meshes.size() - 1),
+                peaks(motion.whole()),
+                motion.energyDrift() / account.fall(),
+                motion.firstCatchOver());
         return new ArrestResult(new ArrestResult.Numbers(
                 fall,
                 side,
@@ -233,10 +248,11 @@ final class TransientCase {
                 log.force[hardest],
                 log.together,
                 bottomed,
-                account(motion, lowest),
+                account,
                 Double.NaN,
                 clearance(log, end),
-                clearance.harnessStretch()));
+                clearance.harnessStretch(),
+                Optional.of(summary)));
     }
 
     private static Point point(Snapshot s, int node) {
@@ -257,8 +273,8 @@ final class TransientCase {
                 Vector3 chord = b.minus(a);
                 double length = Math.max(chord.magnitude(), Double.MIN_NORMAL);
                 Vector3 t = chord.times(Math.max(s.tension(j), LEAST_TENSION) / length);
-                pieces.add(new CablePiece(new Piece(
-                        line.cable().elongation(), new Piece.Start(a, t), s.length(j), 0, b, t, 0)));
+                pieces.add(new CablePiece(
+                        new Piece(line.cable().elongation(), new Piece.Start(a, t), s.length(j), 0, b, t, 0)));
             }
             spans.add(new SpanState(i + 1, point(s, from), point(s, to), pieces));
         }
@@ -274,8 +290,7 @@ final class TransientCase {
         for (int i = 0; i < old.size(); i++) {
             list.add(new SupportReaction(
                     old.get(i).id(),
-                    new Vector3(
-                            log.supportVector[3 * i], log.supportVector[3 * i + 1], log.supportVector[3 * i + 2]),
+                    new Vector3(log.supportVector[3 * i], log.supportVector[3 * i + 1], log.supportVector[3 * i + 2]),
                     new Vector3(
                             log.supportDisplacement[3 * i],
                             log.supportDisplacement[3 * i + 1],

@@ -1,5 +1,8 @@
 package org.lifeline.analysis.motion;
 
+import java.util.EnumMap;
+import java.util.Map;
+
 /**
  * Where the energy is in time. Every part counts from the start of the fall; together they stay at zero but for the drift
  * of the integration.
@@ -7,7 +10,7 @@ package org.lifeline.analysis.motion;
  * <p>Immutable and thread-safe.
  */
 public final class EnergyHistory {
-    private final double[][] parts;
+    private final Map<Part, double[]> parts;
 
     /** The parts of the account. */
     public enum Part {
@@ -38,15 +41,17 @@ public final class EnergyHistory {
     /**
      * The history, as an analysis hands it over.
      *
-     * @param parts one history for each part, in their order [J]
+     * @param parts one history for each part, all of one length [J]
      */
-    public EnergyHistory(double[][] parts) {
-        this.parts = Columns.copy(parts);
-        for (double[] each : this.parts) {
-            double first = each.length > 0 ? each[0] : 0;
-            for (int i = 0; i < each.length; i++) {
-                each[i] -= first;
+    public EnergyHistory(Map<Part, double[]> parts) {
+        this.parts = new EnumMap<>(Part.class);
+        for (Part part : Part.values()) {
+            double[] values = parts.getOrDefault(part, new double[0]).clone();
+            double first = values.length > 0 ? values[0] : 0;
+            for (int i = 0; i < values.length; i++) {
+                values[i] -= first;
             }
+            this.parts.put(part, values);
         }
     }
 
@@ -57,7 +62,7 @@ public final class EnergyHistory {
      * @return energy at each time, counted from the start of the fall [J]
      */
     public double[] of(Part part) {
-        return parts[part.ordinal()].clone();
+        return parts.getOrDefault(part, new double[0]).clone();
     }
 
     /**
@@ -66,9 +71,10 @@ public final class EnergyHistory {
      * @return drift at each time [J]
      */
     public double[] drift() {
-        double[] sum = new double[parts[0].length];
-        for (double[] each : parts) {
-            for (int i = 0; i < sum.length; i++) {
+        double[] sum = of(Part.STRAIN);
+        for (Part part : Part.values()) {
+            double[] each = of(part);
+            for (int i = 0; i < sum.length && part != Part.STRAIN; i++) {
                 sum[i] += each[i];
             }
         }

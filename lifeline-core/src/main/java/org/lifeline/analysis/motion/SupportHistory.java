@@ -65,9 +65,8 @@ public final class SupportHistory {
     public double[] force() {
         double[] f = new double[columns[3].length];
         for (int i = 0; i < f.length; i++) {
-            f[i] = Math.sqrt(columns[3][i] * columns[3][i]
-                    + columns[4][i] * columns[4][i]
-                    + columns[5][i] * columns[5][i]);
+            f[i] = Math.sqrt(
+                    columns[3][i] * columns[3][i] + columns[4][i] * columns[4][i] + columns[5][i] * columns[5][i]);
         }
         return f;
     }

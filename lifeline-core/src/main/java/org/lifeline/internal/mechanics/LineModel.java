@@ -80,10 +80,6 @@ public final class LineModel {
         return state;
     }
 
-    void setState(LineState s) {
-        state.set(s);
-    }
-
     /**
      * Brings the line to a temperature.
      *
@@ -110,7 +106,7 @@ public final class LineModel {
      * @return the load
      */
     public Load hook(int span, double station, boolean gripped) {
-        double coordinate = gripped ? grippedCoordinate(span, station) : lowestCoordinate(span);
+        double coordinate = gripped ? grippedCoordinate(span, station) : runningCoordinate(span, station);
         Load load = new Load(span, gripped, coordinate);
         loads.add(load);
         rebuild();
@@ -121,10 +117,27 @@ public final class LineModel {
         double coordinate = coordinateAt(bare, installed, span, station);
         double low = state.slip[span];
         double high = system.length[span] + state.slip[span + 1];
-        if (coordinate > low && coordinate < high) {
-            return coordinate;
+        return coordinate > low && coordinate < high ? coordinate : presentCoordinate(span, station);
+    }
+
+    /** Where a free-running load goes without weight: to the lowest point of its bay, since it does not pass a grip. */
+    private double runningCoordinate(int span, double station) {
+        double at = presentCoordinate(span, station);
+        double low = Double.NEGATIVE_INFINITY;
+        double high = Double.POSITIVE_INFINITY;
+        for (int j = system.firstLoad[span]; j < system.firstLoad[span + 1]; j++) {
+            if (system.gripped[j] && state.coordinate[j] <= at) {
+                low = state.coordinate[j];
+            } else if (system.gripped[j]) {
+                high = Math.min(high, Math.nextDown(state.coordinate[j]));
+            }
         }
-        double sum = low;
+        return Math.max(low, Math.min(high, lowestCoordinate(span)));
+    }
+
+    /** Material coordinate that hangs at a station in the current state. */
+    private double presentCoordinate(int span, double station) {
+        double sum = state.slip[span];
         for (Piece piece : pieces(span)) {
             double run = runTo(span, station, piece.start());
             if (run <= runTo(piece)) {
@@ -132,7 +145,7 @@ public final class LineModel {
             }
             sum += piece.length() / state.thermal;
         }
-        return high;
+        return system.length[span] + state.slip[span + 1];
     }
 
     /** Makes a new system in which the loads stand in their present order along the cable. */
@@ -212,7 +225,8 @@ public final class LineModel {
             double low = system.bound(state, j, false);
             double high = system.bound(state, j, true);
             double at = state.coordinate[j];
-            state.mode[j] = at <= low ? LineState.AT_START : at >= high ? LineState.AT_END : LineState.RUNNING;
+            state.mode[j] =
+                    at <= low ? LineState.AT_START : at >= Math.nextDown(high) ? LineState.AT_END : LineState.RUNNING;
             state.coordinate[j] = Math.min(Math.max(at, low), high);
         }
     }
@@ -249,7 +263,6 @@ public final class LineModel {
         }
     }
 
-    /** Something that changes with a share from 0 to 1. */
     private interface Change {
         void to(LineState s, double share);
     }
@@ -293,7 +306,6 @@ public final class LineModel {
                 what + reason(), share, new Convergence(e.iterations, e.residual, Equilibrium.TOLERANCE));
     }
 
-    /** What is known of the last state that explains a failure. */
     private String reason() {
         for (int i = 0; i <= system.spans; i++) {
             double moved = displacement(i).magnitude();

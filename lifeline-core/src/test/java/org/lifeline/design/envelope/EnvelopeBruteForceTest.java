@@ -45,7 +45,9 @@ class EnvelopeBruteForceTest {
                     Envelope.withDefaults().withTolerances(tolerances).solve(design);
             Map<String, Double> worst = bruteForce(design, tolerances);
             Double failed = worst.remove("failed|0|");
-            assertThat(failed).as("cases of seed %d that could not be computed", seed).isNull();
+            assertThat(failed)
+                    .as("cases of seed %d that could not be computed", seed)
+                    .isNull();
             assertThat(found.failures()).as("seed %d", seed).isEmpty();
             assertThat(worst).as("seed %d", seed).isNotEmpty();
             for (Map.Entry<String, Double> e : worst.entrySet()) {

@@ -56,6 +56,7 @@ class DistributionTest {
         assertThatThrownBy(() -> Distribution.logNormal(-1, 0.1)).isInstanceOf(InvalidInputException.class);
         assertThatThrownBy(() -> Distribution.weibull(0, 1)).isInstanceOf(InvalidInputException.class);
         assertThatThrownBy(() -> Distribution.gumbel(0, Double.NaN)).isInstanceOf(InvalidInputException.class);
-        assertThatThrownBy(() -> Distribution.triangular(Interval.of(1, 2), 3)).isInstanceOf(InvalidInputException.class);
+        assertThatThrownBy(() -> Distribution.triangular(Interval.of(1, 2), 3))
+                .isInstanceOf(InvalidInputException.class);
     }
 }

@@ -24,8 +24,8 @@ import org.lifeline.model.Place;
 
 class MonteCarloTest {
     private static final LifelineDesign DESIGN = design();
-    private static final Evaluation LOAD = Evaluation.firstFall(
-            DeploymentForce.MAXIMUM, List.of(Quantity.END_ANCHOR_LOAD, Quantity.SAG));
+    private static final Evaluation LOAD =
+            Evaluation.firstFall(DeploymentForce.MAXIMUM, List.of(Quantity.END_ANCHOR_LOAD, Quantity.SAG));
 
     private static final DesignVariable TENSION = DesignVariables.pretension(Interval.of(500, 5e3));
     private static final DesignVariable STIFFNESS = DesignVariables.axialStiffness(Interval.of(1e6, 1e7));
@@ -88,7 +88,11 @@ class MonteCarloTest {
         }
         double deviation = Math.sqrt(variance);
         Evaluation linear = Evaluation.ofOne(new Response("linearised load", "N"), d -> {
-            double force = d.workers().get(0).connection().curve(DeploymentForce.MAXIMUM).activationForce();
+            double force = d.workers()
+                    .get(0)
+                    .connection()
+                    .curve(DeploymentForce.MAXIMUM)
+                    .activationForce();
             return atMeans
                     + g[0] * (d.line().installed().value() - MEANS[0])
                     + g[1] * (d.line().cable().elongation().initialStiffness() - MEANS[1])
@@ -123,11 +127,14 @@ class MonteCarloTest {
         assertThat(r.determination(0)).isEqualTo(1, within(1e-9));
         List<Sensitivity> ranking = r.ranking(0);
         for (Sensitivity each : ranking) {
-            int k = List.of(TENSION.name(), STIFFNESS.name(), FORCE.name()).indexOf(each.variable().name());
+            int k = List.of(TENSION.name(), STIFFNESS.name(), FORCE.name())
+                    .indexOf(each.variable().name());
             double expected = g[k] * DEVIATIONS[k] / deviation;
             assertThat(each.regression()).isEqualTo(expected, within(4 / Math.sqrt(n)));
             assertThat(each.correlation()).isEqualTo(expected, within(4 / Math.sqrt(n)));
-            assertThat(each.rankCorrelation()).as("of 4,096 cases").isEqualTo(6 / Math.PI * Math.asin(expected / 2), within(4.5 / 64));
+            assertThat(each.rankCorrelation())
+                    .as("of 4,096 cases")
+                    .isEqualTo(6 / Math.PI * Math.asin(expected / 2), within(4.5 / 64));
         }
         for (int i = 1; i < ranking.size(); i++) {
             assertThat(Math.abs(ranking.get(i).regression()))
@@ -199,8 +206,7 @@ class MonteCarloTest {
     void aCaseThatFailsIsARowWithItsReason() {
         List<StudyRow> rows = new ArrayList<>();
         List<Uncertain> masses = List.of(new Uncertain(MASS, Distribution.uniform(Interval.of(-50, 100))));
-        MonteCarloResult r =
-                MonteCarlo.withSeed(3).withRows(rows::add).solve(DESIGN, masses, LOAD, 300);
+        MonteCarloResult r = MonteCarlo.withSeed(3).withRows(rows::add).solve(DESIGN, masses, LOAD, 300);
         assertThat(r.cases()).isEqualTo(300);
         assertThat(r.failed()).isBetween(60L, 140L);
         assertThat(r.failures()).hasSize((int) r.failed()).allSatisfy(f -> {
@@ -242,6 +248,7 @@ class MonteCarloTest {
                 .isInstanceOf(InvalidInputException.class)
                 .hasMessageContaining("variables")
                 .hasMessageContaining("cases");
-        assertThatThrownBy(() -> Evaluation.of(List.of(), d -> new double[0])).isInstanceOf(InvalidInputException.class);
+        assertThatThrownBy(() -> Evaluation.of(List.of(), d -> new double[0]))
+                .isInstanceOf(InvalidInputException.class);
     }
 }

@@ -47,8 +47,7 @@ class SweepAndCsvTest {
         Evaluation worst = Evaluation.worst(DesignAnalysis.withDefaults(), QUANTITIES);
         ExecutorService two = Executors.newFixedThreadPool(2);
         try {
-            List<StudyRow> rows =
-                    Sweep.withDefaults().withExecutor(two).solve(DESIGN, List.of(spans, tensions), worst);
+            List<StudyRow> rows = Sweep.withDefaults().withExecutor(two).solve(DESIGN, List.of(spans, tensions), worst);
             assertThat(rows).hasSize(6);
             int i = 0;
             for (double span : new double[] {4, 8, 12}) {
@@ -57,10 +56,14 @@ class SweepAndCsvTest {
                     assertThat(row.number()).isEqualTo(i);
                     assertThat(row.input(0)).isEqualTo(span);
                     assertThat(row.input(1)).isEqualTo(tension);
-                    LifelineDesign d = tensions.variable().apply(spans.variable().apply(DESIGN, span), tension);
+                    LifelineDesign d =
+                            tensions.variable().apply(spans.variable().apply(DESIGN, span), tension);
                     Extremes e = DesignAnalysis.withDefaults().extremes(d);
-                    assertThat(row.output(0)).isEqualTo(e.of(Quantity.END_ANCHOR_LOAD).orElseThrow().value());
-                    assertThat(row.output(1)).isEqualTo(e.of(Quantity.SAG).orElseThrow().value());
+                    assertThat(row.output(0))
+                            .isEqualTo(
+                                    e.of(Quantity.END_ANCHOR_LOAD).orElseThrow().value());
+                    assertThat(row.output(1))
+                            .isEqualTo(e.of(Quantity.SAG).orElseThrow().value());
                 }
             }
         } finally {
@@ -72,10 +75,7 @@ class SweepAndCsvTest {
     void aCellThatFailsIsNotTheEnd() {
         Axis masses = new Axis(DesignVariables.workerMass(Interval.of(1, 2)), List.of(-1.0, 100.0));
         List<StudyRow> rows = Sweep.withDefaults()
-                .solve(
-                        DESIGN,
-                        List.of(masses),
-                        Evaluation.ratios(DesignAnalysis.withDefaults(), Criteria.builtIn()));
+                .solve(DESIGN, List.of(masses), Evaluation.ratios(DesignAnalysis.withDefaults(), Criteria.builtIn()));
         assertThat(rows.get(0).failed()).isTrue();
         assertThat(rows.get(0).reason()).contains("mass: -1.0 kg");
         assertThat(rows.get(1).failed()).isFalse();
@@ -102,16 +102,14 @@ class SweepAndCsvTest {
             if (v > 0) {
                 return d;
             }
-            throw new InvalidInputException(
-                    List.of(new Violation("+a", "say \"no\", twice", "line one\r\nline two")));
+            throw new InvalidInputException(List.of(new Violation("+a", "say \"no\", twice", "line one\r\nline two")));
         });
         StringBuilder out = new StringBuilder();
         StudyCsv csv = StudyCsv.begin(out, List.of(trap), List.of(new Response("a, b", "-"), new Response("c", "m")));
         Evaluation e = Evaluation.of(
                 List.of(new Response("a, b", "-"), new Response("c", "m")), d -> new double[] {-1.5e-7, Double.NaN});
         Sweep.withDefaults().withRows(csv).solve(DESIGN, List.of(new Axis(trap, List.of(0.0, 1.0))), e);
-        assertThat(out.toString())
-                .isEqualTo("""
+        assertThat(out.toString()).isEqualTo("""
                         case,'=cmd() [N],"a, b",c [m],failure
                         1,0.0,,,"'+a: say ""no"", twice: line one
                         line two"
@@ -149,10 +147,7 @@ class SweepAndCsvTest {
     void wrongNumberOfValuesIsAFailureOfTheCase() {
         Evaluation wrong = Evaluation.of(List.of(new Response("a", "-")), d -> new double[2]);
         List<StudyRow> rows = Sweep.withDefaults()
-                .solve(
-                        DESIGN,
-                        List.of(new Axis(DesignVariables.workerMass(Interval.of(1, 2)), List.of(100.0))),
-                        wrong);
+                .solve(DESIGN, List.of(new Axis(DesignVariables.workerMass(Interval.of(1, 2)), List.of(100.0))), wrong);
         assertThat(rows.get(0).reason()).contains("2 values for 1 responses");
     }
 }

@@ -130,7 +130,9 @@ class StatisticsTest {
     @Test
     void ranksOfAQuantile() {
         assertThat(Ranks.quantileRanks(10, 0.5, 0.95)).containsExactly(2, 9);
-        assertThat(Ranks.quantileRanks(5, 0.99, 0.95)[1]).as("no value is far enough out").isEqualTo(6);
+        assertThat(Ranks.quantileRanks(5, 0.99, 0.95)[1])
+                .as("no value is far enough out")
+                .isEqualTo(6);
         long[] many = Ranks.quantileRanks(1_000_000, 0.5, 0.95);
         assertThat(many[0]).isBetween(500_000L - 981, 500_000L - 979);
         assertThat(many[1]).isBetween(500_000L + 980, 500_000L + 982);

@@ -5,21 +5,25 @@ import java.util.List;
 import org.lifeline.analysis.ArrestResult;
 import org.lifeline.analysis.EnergyBalance;
 import org.lifeline.analysis.LineEquilibrium;
+import org.lifeline.analysis.Method;
 import org.lifeline.analysis.Statics;
+import org.lifeline.analysis.TransientArrest;
 import org.lifeline.model.DeploymentForce;
 import org.lifeline.model.Fall;
 import org.lifeline.model.LifelineDesign;
 
 /**
- * Computes a whole design by energy balance.
+ * Computes a whole design, by energy balance or in time.
  *
  * <p>Immutable and thread-safe.
  */
 public final class DesignAnalysis {
     private final ArrestListener listener;
+    private final Method method;
 
-    private DesignAnalysis(ArrestListener listener) {
+    private DesignAnalysis(ArrestListener listener, Method method) {
         this.listener = listener;
+        this.method = method;
     }
 
     /** Told before each arrest is computed. */
@@ -36,12 +40,22 @@ public final class DesignAnalysis {
     }
 
     /**
-     * The analysis, telling nobody how far it is.
+     * The analysis by energy balance, telling nobody how far it is.
      *
      * @return the analysis
      */
     public static DesignAnalysis withDefaults() {
-        return new DesignAnalysis((what, done, all) -> {});
+        return new DesignAnalysis((what, done, all) -> {}, Method.ENERGY_BALANCE);
+    }
+
+    /**
+     * The same by another method. Worst places are looked for by energy balance in any case.
+     *
+     * @param value how arrests are computed
+     * @return the new analysis
+     */
+    public DesignAnalysis withMethod(Method value) {
+        return new DesignAnalysis(listener, value);
     }
 
     /**
@@ -51,7 +65,7 @@ public final class DesignAnalysis {
      * @return the new analysis
      */
     public DesignAnalysis withListener(ArrestListener value) {
-        return new DesignAnalysis(value);
+        return new DesignAnalysis(value, method);
     }
 
     /**
@@ -73,11 +87,23 @@ public final class DesignAnalysis {
             for (double temperature : computed.temperatures()) {
                 for (DeploymentForce side : List.of(DeploymentForce.CLEARANCE, DeploymentForce.MAXIMUM)) {
                     listener.next("fall \"" + fall.id() + '"', arrests.size(), all);
-                    arrests.add(arrest(computed, temperature, side).solve(computed.line(), fall));
+                    arrests.add(
+                            method == Method.TRANSIENT
+                                    ? motion(computed, temperature, side)
+                                            .solve(computed.line(), fall)
+                                            .arrest()
+                                    : arrest(computed, temperature, side).solve(computed.line(), fall));
                 }
             }
         }
         return new DesignRun(computed, search, installed, arrests);
+    }
+
+    private static TransientArrest motion(LifelineDesign design, double temperature, DeploymentForce side) {
+        return TransientArrest.withDefaults()
+                .withTemperature(temperature)
+                .withSide(side)
+                .withClearance(design.clearance());
     }
 
     static EnergyBalance arrest(LifelineDesign design, double temperature, DeploymentForce side) {

@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
+import org.lifeline.analysis.Method;
 import org.lifeline.base.InvalidInputException;
 import org.lifeline.base.NoEquilibriumException;
 import org.lifeline.base.Violation;
@@ -48,6 +49,9 @@ public final class AnalyzeCommand implements Callable<Integer> {
     /** Where the demonstration design lies among the resources. */
     public static final String DEMO = "/org/lifeline/examples/demo-design.json";
 
+    private static final String ENERGY_BALANCE = "energy-balance";
+    private static final String TRANSIENT = "transient";
+
     private final PrintStream out;
     private final PrintStream err;
     private final Solver solver;
@@ -64,9 +68,9 @@ public final class AnalyzeCommand implements Callable<Integer> {
     @Option(
             names = "--method",
             paramLabel = "METHOD",
-            defaultValue = "energy-balance",
-            description = "How arrests are computed: energy-balance.")
-    private String method = "energy-balance";
+            defaultValue = ENERGY_BALANCE,
+            description = "How arrests are computed: energy-balance, or transient (integration in time).")
+    private String method = ENERGY_BALANCE;
 
     @Option(
             names = "--units",
@@ -88,8 +92,10 @@ public final class AnalyzeCommand implements Callable<Integer> {
         this(
                 out,
                 err,
-                (design, listener) ->
-                        DesignAnalysis.withDefaults().withListener(listener).solve(design));
+                (design, listener, method) -> DesignAnalysis.withDefaults()
+                        .withListener(listener)
+                        .withMethod(method)
+                        .solve(design));
     }
 
     AnalyzeCommand(PrintStream out, PrintStream err, Solver solver) {
@@ -101,7 +107,7 @@ public final class AnalyzeCommand implements Callable<Integer> {
     /** Computes a design. */
     @FunctionalInterface
     interface Solver {
-        DesignRun solve(LifelineDesign design, DesignAnalysis.ArrestListener listener);
+        DesignRun solve(LifelineDesign design, DesignAnalysis.ArrestListener listener, Method method);
     }
 
     @Override
@@ -131,11 +137,12 @@ public final class AnalyzeCommand implements Callable<Integer> {
 
     private int analyze() throws IOException {
         UnitChoice choice = UnitChoice.named(units);
-        if (choice == null || !method.equals("energy-balance")) {
+        boolean moving = method.equals(TRANSIENT);
+        if (choice == null || (!moving && !method.equals(ENERGY_BALANCE))) {
             String option = choice == null ? "--units" : "--method";
             String value = choice == null ? units : method;
             err.println("Bad command line: " + option + " " + Inert.of(value) + ": must be "
-                    + (choice == null ? "both, si or us" : "energy-balance"));
+                    + (choice == null ? "both, si or us" : ENERGY_BALANCE + " or " + TRANSIENT));
             return ExitCode.BAD_INPUT;
         }
         byte[] bytes;
@@ -160,7 +167,10 @@ public final class AnalyzeCommand implements Callable<Integer> {
             return bad(e.violations());
         }
         try {
-            run = solver.solve(design.design(), new Progress(err, System::nanoTime));
+            run = solver.solve(
+                    design.design(),
+                    new Progress(err, System::nanoTime),
+                    moving ? Method.TRANSIENT : Method.ENERGY_BALANCE);
             criteria = CriteriaCheck.evaluate(run, design.criteria());
         } catch (InvalidInputException e) {
             return bad(e.violations().stream()

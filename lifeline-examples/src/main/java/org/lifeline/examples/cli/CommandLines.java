@@ -11,6 +11,9 @@ import picocli.CommandLine.ParameterException;
 
 /** Takes a command line apart and runs it. */
 public final class CommandLines {
+    private static final String EXAMPLES =
+            "single-span, five-spans, corner, yielding-posts, sequence, synthetic-rope," + " span-study, embedding";
+
     private CommandLines() {}
 
     /** The program itself: without a command it analyzes the demonstration design. */
@@ -20,6 +23,7 @@ public final class CommandLines {
             footer = {
                 "",
                 "Without a command: analyze, on the built-in demonstration design.",
+                "Example programs, run with example NAME: " + EXAMPLES + ".",
                 "Results are an aid for a qualified person; they do not replace codes, instructions or tests."
             },
             synopsisSubcommandLabel = "COMMAND",
@@ -41,6 +45,9 @@ public final class CommandLines {
     static int run(AnalyzeCommand analyze, PrintStream out, PrintStream err, String... args) {
         CommandLine line = new CommandLine(new Program());
         line.addSubcommand(analyze);
+        line.addSubcommand(new ReproduceCommand(out, err));
+        line.addSubcommand(new ReportCommand(out, err));
+        line.addSubcommand(new ExampleCommand(out, err));
         line.setOut(new PrintWriter(out, true, StandardCharsets.UTF_8));
         line.setErr(new PrintWriter(err, true, StandardCharsets.UTF_8));
         line.setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.OFF));

@@ -14,5 +14,8 @@ final class ExitCode {
     /** No equilibrium was found. */
     static final int NO_EQUILIBRIUM = 3;
 
+    /** A result did not come out again. */
+    static final int NOT_REPRODUCED = 4;
+
     private ExitCode() {}
 }

@@ -18,6 +18,9 @@ import org.lifeline.analysis.InlineAbsorberState;
 import org.lifeline.analysis.LineEquilibrium;
 import org.lifeline.analysis.SpanState;
 import org.lifeline.analysis.SupportReaction;
+import org.lifeline.analysis.motion.MotionSummary;
+import org.lifeline.analysis.motion.SupportPeaks;
+import org.lifeline.analysis.motion.WorkerPeaks;
 import org.lifeline.base.Vector3;
 import org.lifeline.examples.arrests.Demand;
 import org.lifeline.examples.arrests.DesignRun;
@@ -136,6 +139,36 @@ public final class ResultWriter {
         convergence.put("iterations", r.convergence().iterations());
         number(convergence, "residual", r.convergence().residual());
         number(convergence, "tolerance", r.convergence().tolerance());
+        r.motion().ifPresent(m -> node.set("motion", motion(m)));
+        return node;
+    }
+
+    private static ObjectNode motion(MotionSummary m) {
+        ObjectNode node = NODES.objectNode();
+        number(node, "segmentLength", m.mesh().mesh().segmentLength());
+        node.put("nodes", m.mesh().mesh().nodes());
+        number(node, "spread", m.mesh().spread());
+        number(node, "relativeEnergyDrift", m.relativeDrift());
+        node.put("firstCatchOver", m.firstCatchOver());
+        ObjectNode whole = node.putObject("wholeRun");
+        number(whole, "maximumTension", m.wholeRun().tension().value());
+        number(whole, "maximumTensionTime", m.wholeRun().tension().time());
+        ArrayNode workers = whole.putArray("workers");
+        for (WorkerPeaks each : m.wholeRun().workers()) {
+            ObjectNode worker = workers.addObject();
+            worker.put("id", each.id());
+            number(worker, "arrestForce", each.force().value());
+            number(worker, "arrestForceTime", each.force().time());
+            number(worker, "lowestHarnessAttachment", each.lowest().value());
+            number(worker, "lowestHarnessAttachmentTime", each.lowest().time());
+        }
+        ArrayNode supports = whole.putArray("supports");
+        for (SupportPeaks each : m.wholeRun().supports()) {
+            ObjectNode support = supports.addObject();
+            support.put("id", each.id());
+            number(support, "force", each.force().value());
+            number(support, "forceTime", each.force().time());
+        }
         return node;
     }
 

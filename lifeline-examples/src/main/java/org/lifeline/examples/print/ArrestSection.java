@@ -37,7 +37,9 @@ final class ArrestSection {
                         + " load",
                 "[6] total fall distance = h + x + δ + harness stretch",
                 "[7] passage with friction: sticks while e^(−μθ) ≤ T₂/T₁ ≤ e^(μθ), θ angle turned (capstan rule)",
-                "[8] clearance: elevations from the line down, each row less its value")) {
+                "[8] clearance: elevations from the line down, each row less its value",
+                "[9] transient: lumped masses on tension-only segments, T = EA(ε + τ dε/dt); forces and tensions are peaks"
+                        + " of the first catch, positions and energies those at the lowest point")) {
             sheet.paragraph("  " + each.substring(0, 4), each.substring(4));
         }
     }
@@ -81,7 +83,7 @@ final class ArrestSection {
                         + r.method().label());
         results(sheet, r);
         sheet.blank();
-        energy(sheet, r.energy());
+        energy(sheet, r);
         sheet.blank();
         clearance(sheet, r);
         sheet.blank();
@@ -98,6 +100,10 @@ final class ArrestSection {
                     + Measure.LENGTH.text(each.extension(), units) + ", left "
                     + Measure.LENGTH.text(each.remaining(), units));
         }
+        if (r.motion().isPresent()) {
+            new MotionLines(units).print(sheet, r, r.motion().get());
+            return;
+        }
         sheet.line(String.format(
                 Locale.ROOT,
                 "  iteration: %d Newton steps, residual %.1e, tolerance %.0e",
@@ -109,6 +115,10 @@ final class ArrestSection {
     private void results(Sheet sheet, ArrestResult r) {
         Fall fall = r.fall();
         boolean stated = fall.freeFall().isPresent();
+        boolean moving = r.motion().isPresent();
+        String dropped = moving ? "[9]" : "[3]";
+        String hung = moving ? "[9]" : "[1] [3]";
+        String line = moving ? "[9]" : "[1]";
         ResultTable table = new ResultTable(units)
                 .row("mass that falls", "M", Measure.MASS, fall.fallingMass(), "")
                 .row(
@@ -122,15 +132,20 @@ final class ArrestSection {
                     "harness attachment of " + Inert.of(each.id()), "z_h", Measure.LENGTH, each.harnessElevation(), "");
         }
         table.row("free fall distance", "h", Measure.LENGTH, r.freeFall(), stated ? "stated in the design" : "[2]")
-                .row("deployment (deceleration distance)", "x", Measure.LENGTH, r.deployment(), "[3]")
-                .row("descent of the line", "δ", Measure.LENGTH, r.lineDescent(), "[1] [3]")
+                .row("deployment (deceleration distance)", "x", Measure.LENGTH, r.deployment(), dropped)
+                .row("descent of the line", "δ", Measure.LENGTH, r.lineDescent(), hung)
                 .row("sag at the load", "f", Measure.LENGTH, r.sag(), "[5]")
-                .row("load from the first support of the span", "x_P", Measure.LENGTH, r.loadX(), "[1]")
+                .row("load from the first support of the span", "x_P", Measure.LENGTH, r.loadX(), line)
                 .row("total fall distance", "", Measure.LENGTH, r.totalFallDistance(), "[6]")
-                .row("maximum arrest force, on one worker", "F", Measure.FORCE, r.arrestForce(), "[3]")
-                .row("force on the line", "P", Measure.FORCE, r.lineLoad(), "P = Σ F")
-                .row("maximum tension of the cable", "T", Measure.FORCE, r.maximumTension(), "[1]")
-                .row("end anchor load, the larger one", "", Measure.FORCE, r.endAnchorLoad(), "[1] [7]")
+                .row("maximum arrest force, on one worker", "F", Measure.FORCE, r.arrestForce(), dropped)
+                .row("force on the line", "P", Measure.FORCE, r.lineLoad(), moving ? "[9]" : "P = Σ F")
+                .row("maximum tension of the cable", "T", Measure.FORCE, r.maximumTension(), line)
+                .row(
+                        "end anchor load, the larger one",
+                        "",
+                        Measure.FORCE,
+                        r.endAnchorLoad(),
+                        moving ? "[9]" : "[1] [7]")
                 .bare(
                         "tension for each unit of force on the line",
                         "T/P",
@@ -142,10 +157,12 @@ final class ArrestSection {
         }
     }
 
-    private void energy(Sheet sheet, EnergyAccount e) {
+    private void energy(Sheet sheet, ArrestResult r) {
+        EnergyAccount e = r.energy();
+        boolean moving = r.motion().isPresent();
         String[] names = {
-            "cable: strain energy and weight",
-            "those who hang already",
+            moving ? "cable: strain, weight, motion, damping" : "cable: strain energy and weight",
+            moving ? "those who hang already, motion of workers" : "those who hang already",
             "friction at the anchors",
             "in-line absorbers",
             "elastic anchors",
@@ -158,7 +175,9 @@ final class ArrestSection {
         double[] si = converted(rows, Measure.ENERGY, true);
         double[] us = converted(rows, Measure.ENERGY, false);
         List<List<String>> table = new ArrayList<>();
-        table.add(cells("energy account [3] [4]", new String[] {"J", "ft·lbf"}));
+        table.add(cells(
+                moving ? "energy account at the lowest point [9]" : "energy account [3] [4]",
+                new String[] {"J", "ft·lbf"}));
         double siSum = 0;
         double usSum = 0;
         for (int i = 0; i < rows.length; i++) {
@@ -167,7 +186,7 @@ final class ArrestSection {
             usSum += us[i];
         }
         table.add(cells(
-                "sum: set free by the fall, M g (h + δ + x)",
+                moving ? "sum: set free by the fall" : "sum: set free by the fall, M g (h + δ + x)",
                 new String[] {Measure.fixed(siSum, 1), Measure.fixed(usSum, 1)}));
         sheet.table("l" + "r".repeat(table.get(0).size() - 1), table);
         sheet.line(String.format(Locale.ROOT, "  not accounted for, unrounded: %.1e J", e.residual()));

@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Set;
 import org.lifeline.analysis.ArrestResult;
 import org.lifeline.analysis.InlineAbsorberState;
+import org.lifeline.analysis.motion.MotionSummary;
+import org.lifeline.analysis.motion.WorkerPeaks;
 import org.lifeline.examples.arrests.DesignRun;
 import org.lifeline.examples.arrests.Governing;
 import org.lifeline.examples.json.DesignFile;
@@ -24,6 +26,9 @@ final class NotesSection {
 
     /** Way of the attachment along the span above which the worker is said to swing [m]; our own choice. */
     private static final double FAR = 0.5;
+
+    /** Share by which a later peak must exceed that of the first catch to be worth a warning [-]. */
+    private static final double NOTABLE = 1e-3;
 
     private final UnitChoice units;
 
@@ -75,11 +80,33 @@ final class NotesSection {
             list.add(name + ": the attachment runs " + Measure.fixed(along, 2)
                     + " m along the span before it comes to rest; the worker swings");
         }
+        r.motion().ifPresent(m -> ofMotion(list, r, m));
         r.clearance().margin().ifPresent(margin -> {
             if (margin < 0) {
                 list.add(name + ": the clearance does not suffice; missing " + Measure.LENGTH.text(-margin, units));
             }
         });
+    }
+
+    private void ofMotion(Set<String> list, ArrestResult r, MotionSummary m) {
+        String name = ArrestSection.name(r);
+        if (!m.firstCatchOver()) {
+            list.add(name + ": the motion was not followed to the end of the first catch");
+        }
+        if (!(m.mesh().spread() <= r.convergence().tolerance())) {
+            list.add(name + ": peaks still change by "
+                    + Measure.fixed(100 * m.mesh().spread(), 1) + " % when mesh and step are halved");
+        }
+        if (m.wholeRun().tension().value() > r.maximumTension() * (1 + NOTABLE)) {
+            list.add(name + ": the tension after the first catch is larger, "
+                    + Measure.FORCE.text(m.wholeRun().tension().value(), units));
+        }
+        for (WorkerPeaks each : m.wholeRun().workers()) {
+            if (each.force().value() > r.arrestForce() * (1 + NOTABLE)) {
+                list.add(name + ": the force on " + Inert.of(each.id()) + " after the first catch is larger, "
+                        + Measure.FORCE.text(each.force().value(), units));
+            }
+        }
     }
 
     private void strength(Set<String> list, DesignRun run, Governing g) {
@@ -108,8 +135,11 @@ final class NotesSection {
         sheet.section("Assumptions");
         List<String> list = new ArrayList<>(List.of(
                 "The force on the line is vertical; those who fall are rigid masses; the cable is elastic and bends freely.",
-                "Energy balance: the line follows its static path. A force applied within a few milliseconds can overshoot"
-                        + " it; a model factor on force covers that if the engineer sets one.",
+                run.arrests().stream().anyMatch(r -> r.motion().isPresent())
+                        ? "Transient: cable of lumped masses without bending stiffness, internal damping, no drag of the"
+                                + " air; connecting subsystems without mass. Worst places are looked for by energy balance."
+                        : "Energy balance: the line follows its static path. A force applied within a few milliseconds can"
+                                + " overshoot it; a model factor on force covers that if the engineer sets one.",
                 "Supports stand where they are drawn in the installed state, their springs already holding the installed"
                         + " reaction. The whole line has one temperature.",
                 "Acceleration of gravity: " + run.design().line().gravity() + " m/s²."));

@@ -226,7 +226,7 @@ class CommandLinesTest {
 
     @Test
     void noEquilibriumExitsWithThreeAndSaysHowFarItCame() {
-        AnalyzeCommand analyze = new AnalyzeCommand(out, err, (design, listener) -> {
+        AnalyzeCommand analyze = new AnalyzeCommand(out, err, (design, listener, method) -> {
             throw new NoEquilibriumException("span 2 under the load", 0.375, new Convergence(77, 1.25e-3, 1e-11));
         });
         assertThat(CommandLines.run(analyze, out, err, "analyze")).isEqualTo(3);
@@ -240,14 +240,14 @@ class CommandLinesTest {
 
     @Test
     void aFaultExitsWithOneWithoutAStackTraceUnlessAsked() {
-        AnalyzeCommand analyze = new AnalyzeCommand(out, err, (design, listener) -> {
+        AnalyzeCommand analyze = new AnalyzeCommand(out, err, (design, listener, method) -> {
             throw new IllegalStateException("a wheel came off");
         });
         assertThat(CommandLines.run(analyze, out, err, "analyze")).isEqualTo(1);
         assertThat(out()).isEmpty();
         assertThat(err()).contains("a wheel came off").doesNotContain("\tat ");
 
-        AnalyzeCommand again = new AnalyzeCommand(out, err, (design, listener) -> {
+        AnalyzeCommand again = new AnalyzeCommand(out, err, (design, listener, method) -> {
             throw new IllegalStateException("a wheel came off");
         });
         assertThat(CommandLines.run(again, out, err, "analyze", "--stack-trace"))

@@ -311,7 +311,8 @@ final class AnchorJoint extends Joint {
             return 0;
         }
         return flowPredicted
-                + kick / passing
+                + kick
+                        / passing
                         * (weighBehind() * chain.ratio(node) * chain.excess[node]
                                 - weighBefore() * chain.ratio(node - 1) * chain.excess[node - 1]);
     }
@@ -336,8 +337,7 @@ final class AnchorJoint extends Joint {
                 flow = 0;
             }
             double mean = 0.5 * (flow + flowBefore);
-            double damped = chain.ratio(node) * chain.excess[node]
-                    - chain.ratio(node - 1) * chain.excess[node - 1];
+            double damped = chain.ratio(node) * chain.excess[node] - chain.ratio(node - 1) * chain.excess[node - 1];
             double driven = chain.pull(node, chain.elastic[node])
                     - chain.pull(node - 1, chain.elastic[node - 1])
                     + load

@@ -137,9 +137,7 @@ abstract class Joint {
 
     /** Tells whether a flow would use up a neighbouring segment. */
     final boolean blocked(double speed) {
-        return speed > 0
-                ? chain.length[node - 1] < leastBefore
-                : speed < 0 && chain.length[node] < leastBehind;
+        return speed > 0 ? chain.length[node - 1] < leastBefore : speed < 0 && chain.length[node] < leastBehind;
     }
 
     /**

@@ -161,7 +161,7 @@ public final class Motion {
     }
 
     /** Largest arrest force [N], largest tension [N] and lowest elevation [m] of those who fall first, first catch. */
-    double[] measures() {
+    RefinedMotion.Peaks measures() {
         double force = 0;
         double low = Double.POSITIVE_INFINITY;
         for (int k = 0; k < stage.length; k++) {
@@ -170,7 +170,7 @@ public final class Motion {
                 low = Math.min(low, first.lowest[k]);
             }
         }
-        return new double[] {force, first.tension, low};
+        return new RefinedMotion.Peaks(force, first.tension, low);
     }
 
     /** Longest distance that one who falls first has gone down in the first catch [m]. */

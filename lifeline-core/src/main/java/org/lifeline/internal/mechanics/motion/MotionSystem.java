@@ -126,7 +126,10 @@ final class MotionSystem {
             boolean hangs = person.start() == Double.NEGATIVE_INFINITY;
             double extension = hangs ? curve.extensionFor(person.mass() * chain.gravity) : 0;
             FallingBody body = new FallingBody(
-                    person, joint, curve, hangs ? z - extension : z + person.timing().freeFall());
+                    person,
+                    joint,
+                    curve,
+                    hangs ? z - extension : z + person.timing().freeFall());
             body.x = chain.x[joint.node];
             body.y = chain.y[joint.node];
             if (hangs) {
@@ -316,9 +319,8 @@ final class MotionSystem {
             } else if (each instanceof AnchorJoint a) {
                 int i = a.node;
                 double m = a.passingMass();
-                out[MotionEnergy.CABLE_MOTION] += 0.5
-                        * m
-                        * (oldX[i] * c.vx[i] + oldY[i] * c.vy[i] + oldZ[i] * c.vz[i] + a.flowBefore * a.flow);
+                out[MotionEnergy.CABLE_MOTION] +=
+                        0.5 * m * (oldX[i] * c.vx[i] + oldY[i] * c.vy[i] + oldZ[i] * c.vz[i] + a.flowBefore * a.flow);
                 out[MotionEnergy.ANCHORS] += a.springEnergy();
             }
         }

@@ -44,11 +44,21 @@ public final class RefinedMotion {
      * One mesh and what came out on it.
      *
      * @param segment length of its segments in the spans where somebody falls [m]
-     * @param counts steps to the end of the first catch, nodes
-     * @param peaks largest arrest force [N], largest tension [N], lowest harness attachment [m]
+     * @param nodes number of nodes
+     * @param steps steps to the end of the first catch
+     * @param peaks what came out
      * @param spread largest relative change of the peaks since the mesh before [-]; NaN on the first
      */
-    public record Level(double segment, long[] counts, double[] peaks, double spread) {}
+    public record Level(double segment, long nodes, long steps, Peaks peaks, double spread) {}
+
+    /**
+     * Peaks of the first catch.
+     *
+     * @param force largest arrest force [N]
+     * @param tension largest tension [N]
+     * @param lowest lowest harness attachment [m]
+     */
+    public record Peaks(double force, double tension, double lowest) {}
 
     /**
      * Runs.
@@ -59,8 +69,9 @@ public final class RefinedMotion {
      */
     public static RefinedMotion run(MotionSetup setup, Request request) {
         double span = setup.shortestSpan();
-        double segment =
-                Double.isNaN(request.segment) ? Math.min(LONGEST, span / SEGMENTS) : Math.min(request.segment, span / 2);
+        double segment = Double.isNaN(request.segment)
+                ? Math.min(LONGEST, span / SEGMENTS)
+                : Math.min(request.segment, span / 2);
         List<Level> levels = new ArrayList<>();
         while (true) {
             Motion motion = new Motion(setup, segment, 1, request.sampling);
@@ -82,15 +93,15 @@ public final class RefinedMotion {
     }
 
     private static Level level(Motion motion, double segment, List<Level> before) {
-        double[] peaks = motion.measures();
+        Peaks peaks = motion.measures();
         double spread = Double.NaN;
         if (!before.isEmpty()) {
-            double[] old = before.get(before.size() - 1).peaks;
-            spread = Math.max(change(old[0], peaks[0]), change(old[1], peaks[1]));
-            spread = Math.max(spread, Math.abs(old[2] - peaks[2]) / motion.fallDistance());
+            Peaks old = before.get(before.size() - 1).peaks;
+            spread = Math.max(change(old.force, peaks.force), change(old.tension, peaks.tension));
+            spread = Math.max(spread, Math.abs(old.lowest - peaks.lowest) / motion.fallDistance());
         }
         long[] counts = motion.counts();
-        return new Level(segment, new long[] {counts[0], counts[3]}, peaks, spread);
+        return new Level(segment, counts[3], counts[0], peaks, spread);
     }
 
     private static double change(double from, double to) {

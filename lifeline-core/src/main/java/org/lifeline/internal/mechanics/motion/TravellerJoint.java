@@ -164,9 +164,7 @@ final class TravellerJoint extends Joint {
         }
         m11 = (1 - along1 * along1) * across + (along1 - q1) * (along1 - q1) / ringMass + q1 * q1 / passing;
         m22 = (1 - along2 * along2) * across + (along2 - q2) * (along2 - q2) / ringMass + q2 * q2 / passing;
-        m12 = (cross - along1 * along2) * across
-                + (along1 - q1) * (along2 - q2) / ringMass
-                + q1 * q2 / passing;
+        m12 = (cross - along1 * along2) * across + (along1 - q1) * (along2 - q2) / ringMass + q1 * q2 / passing;
         double t1 = c.elastic[l];
         double t2 = c.elastic[node];
         double fx = t2 * c.ux[node] - t1 * c.ux[l] + pullX;

@@ -1,0 +1,72 @@
+package org.lifeline.examples.cli;
+
+import java.io.PrintStream;
+import java.util.List;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import org.lifeline.examples.print.Inert;
+import org.lifeline.examples.programs.Programs;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Parameters;
+
+/** Lists the example programs, or runs one of them. Not thread-safe. */
+@Command(
+        name = "example",
+        description = "Runs an example program; without NAME it lists them.",
+        footer = {"", "Exit codes: 0 done, 2 no such example, 1 fault of the program."},
+        mixinStandardHelpOptions = false)
+public final class ExampleCommand implements Callable<Integer> {
+    private final PrintStream out;
+    private final PrintStream err;
+
+    @Parameters(index = "0", paramLabel = "NAME", arity = "0..1", description = "The example.")
+    private @Nullable String name;
+
+    @Parameters(index = "1..*", paramLabel = "ARGS", arity = "0..*", description = "What the example takes.")
+    private List<String> arguments = List.of();
+
+    /**
+     * The command with its streams; examples print to the standard output.
+     *
+     * @param out where the list goes
+     * @param err where errors go
+     */
+    public ExampleCommand(PrintStream out, PrintStream err) {
+        this.out = out;
+        this.err = err;
+    }
+
+    @Override
+    public Integer call() {
+        if (name == null) {
+            list(out);
+            return ExitCode.DONE;
+        }
+        for (Programs.Program each : Programs.all()) {
+            if (each.name().equals(name)) {
+                return run(each);
+            }
+        }
+        err.println("Bad command line: example " + Inert.of(name) + ": must be one of");
+        list(err);
+        return ExitCode.BAD_INPUT;
+    }
+
+    private int run(Programs.Program program) {
+        try {
+            program.main().run(arguments.toArray(new String[0]));
+            return ExitCode.DONE;
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            err.println("The example was stopped.");
+            return ExitCode.FAULT;
+        } catch (Exception e) {
+            err.println("The example failed: " + Inert.of(String.valueOf(e)));
+            return ExitCode.FAULT;
+        }
+    }
+
+    private static void list(PrintStream stream) {
+        Programs.all().forEach(p -> stream.printf(java.util.Locale.ROOT, "  %-16s %s%n", p.name(), p.task()));
+    }
+}

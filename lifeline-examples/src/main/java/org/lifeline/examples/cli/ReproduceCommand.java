@@ -1,0 +1,145 @@
+package org.lifeline.examples.cli;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.PrintStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Locale;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import org.lifeline.base.InvalidInputException;
+import org.lifeline.base.NoEquilibriumException;
+import org.lifeline.examples.criteria.BuiltInCriteria;
+import org.lifeline.examples.json.DesignFile;
+import org.lifeline.examples.json.DesignReader;
+import org.lifeline.examples.print.Inert;
+import org.lifeline.examples.reproduce.Difference;
+import org.lifeline.examples.reproduce.Reproduction;
+import org.lifeline.examples.reproduce.StoredCheck;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Checks a result file against its design file. Not thread-safe. */
+@Command(
+        name = "reproduce",
+        description = {
+            "Checks a result file against its design file: computes the design anew and lists every number that differs,",
+            "and checks the stored numbers by laws that need no solver."
+        },
+        footer = {
+            "",
+            "Exit codes: 0 reproduced, 4 not reproduced, 2 bad file or command line, 3 no equilibrium found, 1 fault of the"
+                    + " program."
+        },
+        mixinStandardHelpOptions = false,
+        sortOptions = false)
+public final class ReproduceCommand implements Callable<Integer> {
+    private static final int MOST_LINES = 200;
+
+    private final PrintStream out;
+    private final PrintStream err;
+
+    @Parameters(index = "0", paramLabel = "RESULT", description = "Result file.")
+    private @Nullable Path result;
+
+    @Parameters(index = "1", paramLabel = "DESIGN", description = "Design file that it was computed from.")
+    private @Nullable Path design;
+
+    @Option(
+            names = "--tolerance",
+            paramLabel = "NUMBER",
+            defaultValue = "1e-6",
+            description =
+                    "Largest relative difference that counts as the same number; for numbers below one unit (m, N, J,"
+                            + " kg), the largest difference. Default: ${DEFAULT-VALUE}.")
+    private double tolerance = Reproduction.DEFAULT_TOLERANCE;
+
+    /**
+     * The command with its streams.
+     *
+     * @param out where the findings go
+     * @param err where errors go
+     */
+    public ReproduceCommand(PrintStream out, PrintStream err) {
+        this.out = out;
+        this.err = err;
+    }
+
+    @Override
+    public Integer call() {
+        if (result == null || design == null) {
+            throw new IllegalStateException("unreachable: the command line demands both files");
+        }
+        if (!(tolerance >= 0) || Double.isInfinite(tolerance)) {
+            err.println(
+                    "Bad command line: --tolerance " + tolerance + ": must be a finite number that is not negative");
+            return ExitCode.BAD_INPUT;
+        }
+        byte[] designBytes;
+        byte[] resultBytes;
+        try {
+            designBytes = read(design);
+            resultBytes = read(result);
+        } catch (IOException e) {
+            err.println("A file cannot be read: " + Inert.of(String.valueOf(e.getMessage())));
+            return ExitCode.BAD_INPUT;
+        }
+        try {
+            DesignFile file = new DesignReader(BuiltInCriteria.ids()).read(designBytes);
+            return print(Reproduction.by(LibraryVersion.text())
+                    .withTolerance(tolerance)
+                    .check(file, resultBytes));
+        } catch (InvalidInputException e) {
+            err.println(Inert.of(design.toString()) + " cannot be used:");
+            e.violations().forEach(v -> err.println("  " + Inert.of(v.toString())));
+            return ExitCode.BAD_INPUT;
+        } catch (NoEquilibriumException e) {
+            err.println("No equilibrium was found: " + Inert.of(e.where()));
+            return ExitCode.NO_EQUILIBRIUM;
+        }
+    }
+
+    private static byte[] read(Path path) throws IOException {
+        try (InputStream in = Files.newInputStream(path)) {
+            return in.readNBytes(DesignReader.LARGEST_FILE + 1);
+        }
+    }
+
+    private int print(Reproduction.Outcome o) {
+        out.println("Result " + Inert.of(String.valueOf(result)));
+        o.identity().forEach(i -> out.println("  " + Inert.of(i)));
+        out.println(o.compared() + " values compared, tolerance " + tolerance + ": "
+                + o.differences().size() + " differ");
+        o.differences().stream().limit(MOST_LINES).forEach(this::print);
+        if (o.differences().size() > MOST_LINES) {
+            out.println("  and " + (o.differences().size() - MOST_LINES) + " more");
+        }
+        out.println(o.stored().size() + " checks of the stored numbers without the solver: "
+                + o.broken().size() + " fail");
+        for (StoredCheck c : o.broken()) {
+            out.printf(
+                    Locale.ROOT,
+                    "  %s: %s: off by %.2e, limit %.0e%n",
+                    Inert.of(c.where()),
+                    c.law(),
+                    c.off(),
+                    c.limit());
+        }
+        out.println("independent check of the recomputed results: "
+                + (o.verified().isEmpty() ? "all hold" : o.verified().size() + " fail"));
+        o.verified().forEach(v -> out.println("  " + Inert.of(v)));
+        out.println(o.verdict().text());
+        out.flush();
+        return o.verdict().isReproduced() && o.verified().isEmpty() ? ExitCode.DONE : ExitCode.NOT_REPRODUCED;
+    }
+
+    private void print(Difference d) {
+        String off = Double.isNaN(d.relative())
+                ? ""
+                : String.format(Locale.ROOT, ", relative difference %.2e", d.relative());
+        out.println("  " + Inert.of(d.path()) + ": stored " + (d.stored().isEmpty() ? "nothing" : Inert.of(d.stored()))
+                + ", recomputed " + (d.recomputed().isEmpty() ? "nothing" : Inert.of(d.recomputed())) + off);
+    }
+}

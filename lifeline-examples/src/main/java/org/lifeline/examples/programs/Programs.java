@@ -1,0 +1,48 @@
+package org.lifeline.examples.programs;
+
+import java.util.List;
+
+/** The example programs by name. Immutable and thread-safe. */
+public final class Programs {
+    private static final List<Program> ALL = List.of(
+            new Program("single-span", "a fall in the middle of one span, both sides", SingleSpan::main),
+            new Program("five-spans", "five spans with friction and an in-line energy absorber", FiveSpans::main),
+            new Program("corner", "a line that turns a corner and climbs", CornerLine::main),
+            new Program("yielding-posts", "anchor load and clearance over the stiffness of posts", YieldingPosts::main),
+            new Program("sequence", "a second fall while the first worker hangs", TwoInSequence::main),
+            new Program("synthetic-rope", "a rope that is not linear beside one of steel", SyntheticRope::main),
+            new Program("span-study", "anchor force, sag and clearance over the span", SpanStudy::main),
+            new Program("embedding", "a host program with its own threads and progress", EmbeddingHost::main));
+
+    private Programs() {}
+
+    /** A main method. */
+    @FunctionalInterface
+    public interface Main {
+        /**
+         * Runs the program.
+         *
+         * @param args its arguments
+         * @throws Exception whatever it throws
+         */
+        void run(String... args) throws Exception;
+    }
+
+    /**
+     * An example program.
+     *
+     * @param name its name on the command line
+     * @param task what it shows
+     * @param main its main method
+     */
+    public record Program(String name, String task, Main main) {}
+
+    /**
+     * All of them.
+     *
+     * @return the programs in the order of reading; unmodifiable
+     */
+    public static List<Program> all() {
+        return ALL;
+    }
+}

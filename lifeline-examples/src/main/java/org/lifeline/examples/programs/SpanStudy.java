@@ -1,0 +1,114 @@
+package org.lifeline.examples.programs;
+
+import static org.lifeline.base.Units.kN;
+import static org.lifeline.base.Units.kNPerMetre;
+import static org.lifeline.base.Units.meganewtons;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import org.lifeline.analysis.ArrestResult;
+import org.lifeline.analysis.EnergyBalance;
+import org.lifeline.base.Point;
+import org.lifeline.model.Cable;
+import org.lifeline.model.Connection;
+import org.lifeline.model.DeploymentForce;
+import org.lifeline.model.Fall;
+import org.lifeline.model.Installed;
+import org.lifeline.model.Lifeline;
+import org.lifeline.model.Place;
+import org.lifeline.model.Worker;
+import org.lifeline.report.ChartAxis;
+import org.lifeline.report.ChartPanel;
+import org.lifeline.report.ChartPicture;
+import org.lifeline.report.ChartSeries;
+import org.lifeline.report.Measure;
+import org.lifeline.report.Picture;
+import org.lifeline.report.UnitChoice;
+
+/** How the span changes anchor force, sag and clearance: a table, and a picture if a file is named. */
+public final class SpanStudy {
+    private SpanStudy() {}
+
+    /**
+     * Prints the table.
+     *
+     * @param args nothing, or the file that the picture goes to, such as {@code span-study.svg}
+     * @throws IOException if the picture cannot be written
+     */
+    public static void main(String[] args) throws IOException {
+        Worker worker = Worker.builder("student's worker")
+                .mass(100)
+                .walkingLevel(10)
+                .connection(Connection.lanyard(
+                        1.5,
+                        Connection.PersonalAbsorber.builder()
+                                .clearanceForce(kN(3.2))
+                                .maximumForce(kN(6))
+                                .maximumExtension(1.2)
+                                .initialStiffness(kNPerMetre(100))
+                                .build()))
+                .build();
+        Cable cable = Cable.builder()
+                .massPerLength(0.41)
+                .axialStiffness(meganewtons(3.3))
+                .build();
+        int n = 10;
+        double[] span = new double[n];
+        double[] anchor = new double[n];
+        double[] arrest = new double[n];
+        double[] sag = new double[n];
+        double[] clearance = new double[n];
+        System.out.println("span [m]   anchor load [kN]   arrest force [kN]   sag [m]   clearance below the line [m]");
+        for (int i = 0; i < n; i++) {
+            span[i] = 4.0 * (i + 1);
+            // Installed with a sag of 1 % of the span; the fall in the middle.
+            Lifeline line = Lifeline.builder()
+                    .cable(cable)
+                    .endAnchor("left", Point.of(0, 0, 11.5))
+                    .endAnchor("right", Point.of(span[i], 0, 11.5))
+                    .installed(Installed.initialSag(1, 0.01 * span[i]))
+                    .build();
+            Fall fall = Fall.builder("middle")
+                    .at(Place.of(1, span[i] / 2))
+                    .faller(worker)
+                    .build();
+            ArrestResult loads = EnergyBalance.withDefaults().solve(line, fall);
+            ArrestResult distances = EnergyBalance.withDefaults()
+                    .withSide(DeploymentForce.CLEARANCE)
+                    .solve(line, fall);
+            anchor[i] = loads.endAnchorLoad();
+            arrest[i] = loads.arrestForce();
+            sag[i] = distances.sag();
+            clearance[i] = distances.clearance().requiredBelowLine();
+            System.out.printf(
+                    Locale.ROOT,
+                    "%8.0f   %16.2f   %17.2f   %7.2f   %27.2f%n",
+                    span[i],
+                    anchor[i] / 1000,
+                    arrest[i] / 1000,
+                    sag[i],
+                    clearance[i]);
+        }
+        if (args.length > 0) {
+            Picture picture = ChartPicture.in(UnitChoice.SI)
+                    .draw(
+                            "Anchor load, sag and clearance over the span",
+                            "With an absorber on its plateau the anchor load hardly changes with the span; sag and clearance"
+                                    + " grow with it.",
+                            new ChartAxis("span", Measure.LENGTH),
+                            List.of(
+                                    ChartPanel.of(
+                                            new ChartAxis("force", Measure.FORCE),
+                                            ChartSeries.of("anchor load", span, anchor),
+                                            ChartSeries.of("arrest force", span, arrest)),
+                                    ChartPanel.of(
+                                            new ChartAxis("distance", Measure.LENGTH),
+                                            ChartSeries.of("clearance", span, clearance),
+                                            ChartSeries.of("sag at the load", span, sag))));
+            Files.writeString(Path.of(args[0]), picture.svg());
+        }
+    }
+}

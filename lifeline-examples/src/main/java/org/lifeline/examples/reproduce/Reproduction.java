@@ -1,0 +1,201 @@
+package org.lifeline.examples.reproduce;
+
+import com.fasterxml.jackson.core.JsonParser;
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.core.io.JsonEOFException;
+import com.fasterxml.jackson.databind.DeserializationFeature;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.lifeline.analysis.Method;
+import org.lifeline.examples.arrests.DesignAnalysis;
+import org.lifeline.examples.arrests.DesignRun;
+import org.lifeline.examples.criteria.CriteriaCheck;
+import org.lifeline.examples.json.DesignFile;
+import org.lifeline.examples.json.ResultWriter;
+import org.lifeline.verify.Verifier;
+
+/**
+ * Checks a result file against its design file.
+ *
+ * <p>Immutable and thread-safe.
+ */
+public final class Reproduction {
+    /** Largest relative difference that counts as the same number, unless set [-]. */
+    public static final double DEFAULT_TOLERANCE = 1e-6;
+
+    private final String libraryVersion;
+    private final double tolerance;
+
+    private Reproduction(String libraryVersion, double tolerance) {
+        this.libraryVersion = libraryVersion;
+        this.tolerance = tolerance;
+    }
+
+    /**
+     * The reproduction by a version of the library.
+     *
+     * @param libraryVersion the version that computes
+     * @return the reproduction, with {@link #DEFAULT_TOLERANCE}
+     */
+    public static Reproduction by(String libraryVersion) {
+        return new Reproduction(libraryVersion, DEFAULT_TOLERANCE);
+    }
+
+    /**
+     * The same with another tolerance.
+     *
+     * @param value largest relative difference that counts as the same number [-], not negative
+     * @return the new reproduction
+     */
+    public Reproduction withTolerance(double value) {
+        return new Reproduction(libraryVersion, value);
+    }
+
+    /**
+     * What was found.
+     *
+     * @param verdict what the file turned out to be
+     * @param identity what the file says about itself, and what is so
+     * @param compared number of values that were compared
+     * @param differences values that differ by more than the tolerance
+     * @param stored checks of the stored numbers, without the solver
+     * @param verified checks of the recomputed results by the independent verifier that failed
+     */
+    public record Outcome(
+            Verdict verdict,
+            List<String> identity,
+            int compared,
+            List<Difference> differences,
+            List<StoredCheck> stored,
+            List<String> verified) {
+        /** Copies the lists. */
+        public Outcome {
+            identity = List.copyOf(identity);
+            differences = List.copyOf(differences);
+            stored = List.copyOf(stored);
+            verified = List.copyOf(verified);
+        }
+
+        /**
+         * The checks of stored numbers that failed.
+         *
+         * @return the failures; unmodifiable
+         */
+        public List<StoredCheck> broken() {
+            return stored.stream().filter(c -> !c.holds()).toList();
+        }
+    }
+
+    private static Outcome unusable(Verdict verdict, String why) {
+        return new Outcome(verdict, List.of(why), 0, List.of(), List.of(), List.of());
+    }
+
+    /**
+     * Checks a result.
+     *
+     * @param design the design file as read
+     * @param result the bytes of the result file
+     * @return what was found
+     * @throws org.lifeline.base.InvalidInputException if the design cannot be computed
+     * @throws org.lifeline.base.NoEquilibriumException if an equilibrium was not found
+     */
+    public Outcome check(DesignFile design, byte[] result) {
+        JsonNode stored;
+        try {
+            stored = new ObjectMapper()
+                    .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
+                    .enable(JsonParser.Feature.STRICT_DUPLICATE_DETECTION)
+                    .readTree(result);
+        } catch (JsonEOFException e) {
+            return unusable(
+                    Verdict.TRUNCATED,
+                    "the text ends in the middle of line " + e.getLocation().getLineNr());
+        } catch (JsonProcessingException e) {
+            // A number or a word that is cut off is met at the very end of the text.
+            boolean begun =
+                    new String(result, StandardCharsets.UTF_8).stripLeading().startsWith("{");
+            if (begun && e.getLocation().getByteOffset() >= result.length - 1) {
+                return unusable(
+                        Verdict.TRUNCATED,
+                        "the text ends in the middle of line " + e.getLocation().getLineNr());
+            }
+            return unusable(
+                    Verdict.DAMAGED,
+                    "no JSON at line " + e.getLocation().getLineNr() + ", column "
+                            + e.getLocation().getColumnNr());
+        } catch (IOException e) {
+            throw new IllegalStateException("reading from memory does not fail", e);
+        }
+        if (!stored.isObject() || !stored.path("arrests").isArray()) {
+            boolean empty = stored.isMissingNode();
+            return unusable(
+                    empty ? Verdict.TRUNCATED : Verdict.DAMAGED,
+                    empty ? "the file is empty" : "it has no list of arrests");
+        }
+        return compare(design, stored);
+    }
+
+    private Outcome compare(DesignFile design, JsonNode stored) {
+        boolean ours = stored.path("format").asText().startsWith("org.lifeline.result/");
+        boolean thisFormat = stored.path("format").asText().equals(ResultWriter.FORMAT);
+        String version = stored.path("libraryVersion").asText();
+        boolean sameVersion = version.equals(libraryVersion) && thisFormat;
+        boolean sameDesign = stored.path("designSha256").asText().equals(design.sha256());
+        List<String> identity = new ArrayList<>();
+        identity.add("format            " + text(stored, "format")
+                + (thisFormat ? "" : "; this program writes " + ResultWriter.FORMAT));
+        identity.add("library version   " + text(stored, "libraryVersion")
+                + (sameVersion ? "" : "; this is " + libraryVersion));
+        identity.add("design SHA-256    " + text(stored, "designSha256")
+                + (sameDesign ? ", as the design file" : "; the design file has " + design.sha256()));
+
+        DesignRun run = DesignAnalysis.withDefaults().solve(design.design());
+        byte[] bytes = new ResultWriter(libraryVersion, design.sha256())
+                .write(run, CriteriaCheck.evaluate(run, design.criteria()));
+        JsonNode recomputed = tree(bytes);
+        Comparison comparison = new Comparison(tolerance, !ours).run(stored, recomputed);
+        List<StoredCheck> checks = ours ? StoredNumbers.check(design.design(), stored) : List.of();
+        boolean broken = checks.stream().anyMatch(c -> !c.holds());
+        Verdict verdict;
+        if (!ours) {
+            verdict = Verdict.OTHER_PROGRAM;
+        } else if (!sameDesign) {
+            verdict = Verdict.OTHER_DESIGN;
+        } else if (!comparison.missing().isEmpty() && sameVersion) {
+            verdict = Verdict.INCOMPLETE;
+        } else if (comparison.differences().isEmpty() && !broken) {
+            verdict = sameVersion ? Verdict.REPRODUCED : Verdict.OTHER_VERSION_SAME_NUMBERS;
+        } else {
+            verdict = broken || sameVersion ? Verdict.ALTERED : Verdict.OTHER_VERSION;
+        }
+        return new Outcome(verdict, identity, comparison.compared(), comparison.differences(), checks, verified(run));
+    }
+
+    private static String text(JsonNode node, String key) {
+        return Optional.ofNullable(node.path(key).textValue()).orElse("not stated");
+    }
+
+    private static JsonNode tree(byte[] bytes) {
+        try {
+            return new ObjectMapper().readTree(bytes);
+        } catch (IOException e) {
+            throw new IllegalStateException("what was just written can be read", e);
+        }
+    }
+
+    private static List<String> verified(DesignRun run) {
+        List<String> failures = new ArrayList<>();
+        for (int i = 0; i < run.arrests().size(); i++) {
+            if (run.arrests().get(i).method() == Method.ENERGY_BALANCE) {
+                String where = "arrests[" + i + "]: ";
+                Verifier.withDefaults().arrest(run.arrests().get(i)).failures().forEach(f -> failures.add(where + f));
+            }
+        }
+        return failures;
+    }
+}

@@ -1,0 +1,247 @@
+package org.lifeline.examples.reproduce;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.lifeline.model.DeploymentForce;
+import org.lifeline.model.Fall;
+import org.lifeline.model.LifelineDesign;
+import org.lifeline.model.LoadingCurve;
+
+/**
+ * Checks the numbers of a result file by laws that need no solver: the forces on the supports carry the loads and the
+ * cable, the energy of the fall went where the account says, the connecting subsystem follows its curve, distances add up,
+ * ratios are quotients. Whoever changes a number has to change many others as well to get past.
+ */
+final class StoredNumbers {
+    private static final double TIGHT = 1e-9;
+    private static final double BALANCE = 1e-6;
+
+    private final LifelineDesign design;
+    private final List<StoredCheck> checks = new ArrayList<>();
+
+    private StoredNumbers(LifelineDesign design) {
+        this.design = design;
+    }
+
+    static List<StoredCheck> check(LifelineDesign design, JsonNode result) {
+        StoredNumbers numbers = new StoredNumbers(design);
+        double cable = 0;
+        for (JsonNode span : result.path("installed").path("spans")) {
+            cable += span.path("unstretchedLength").asDouble(Double.NaN);
+        }
+        double weight = cable * design.line().weightPerLength();
+        int i = 0;
+        for (JsonNode arrest : result.path("arrests")) {
+            numbers.arrest("arrests[" + i++ + "]", arrest, weight);
+        }
+        i = 0;
+        for (JsonNode criterion : result.path("criteria")) {
+            numbers.criterion("criteria[" + i++ + "]", criterion);
+        }
+        numbers.governing(result);
+        return List.copyOf(numbers.checks);
+    }
+
+    private static double number(JsonNode node, String key) {
+        return node.path(key).asDouble(Double.NaN);
+    }
+
+    private void add(String where, String law, double difference, double scale, double limit) {
+        checks.add(new StoredCheck(where, law, Math.abs(difference) / Math.max(Math.abs(scale), 1e-300), limit));
+    }
+
+    private void arrest(String where, JsonNode a, double cableWeight) {
+        Optional<Fall> fall = design.falls().stream()
+                .filter(f -> f.id().equals(a.path("fall").asText()))
+                .findFirst();
+        fall.ifPresent(f -> forces(where, a, f, cableWeight));
+        fall.ifPresent(f -> energy(where, a, f));
+        account(where, a);
+        distances(where, a);
+        clearance(where + ".clearance", a);
+    }
+
+    private void forces(String where, JsonNode a, Fall fall, double cableWeight) {
+        double[] sum = new double[3];
+        double largest = 0;
+        double ends = 0;
+        int n = a.path("supports").size();
+        for (int i = 0; i < n; i++) {
+            JsonNode s = a.path("supports").get(i);
+            double square = 0;
+            for (int k = 0; k < 3; k++) {
+                double v = s.path("vector").path(k).asDouble(Double.NaN);
+                sum[k] += v;
+                square += v * v;
+            }
+            double force = number(s, "force");
+            add(
+                    where + ".supports[" + i + "]",
+                    "force is the length of its vector",
+                    Math.sqrt(square) - force,
+                    force,
+                    TIGHT);
+            largest = Math.max(largest, force);
+            ends = i == 0 || i == n - 1 ? Math.max(ends, force) : ends;
+        }
+        double g = design.line().gravity();
+        double hanging =
+                fall.hanging().stream().mapToDouble(h -> h.worker().mass() * g).sum();
+        double load = number(a, "lineLoad");
+        add(where, "horizontal forces on the supports cancel (x)", sum[0], largest, BALANCE);
+        add(where, "horizontal forces on the supports cancel (y)", sum[1], largest, BALANCE);
+        add(
+                where,
+                "supports carry the load, those who hang, and the cable",
+                sum[2] + load + hanging + cableWeight,
+                largest,
+                BALANCE);
+        double most = number(a, "maximumTension");
+        add(where, "no end anchor gets more than the largest tension", Math.max(0, ends - most - load), most, TIGHT);
+    }
+
+    private void energy(String where, JsonNode a, Fall fall) {
+        if (fall.fallers().size() != 1) {
+            return;
+        }
+        double x = number(a, "deployment");
+        double load = number(a, "lineLoad");
+        double weight = fall.fallingMass() * design.line().gravity();
+        double height = number(a, "freeFall") + number(a, "lineDescent") + x;
+        double free = number(a.path("energy"), "fall");
+        add(where, "energy of the fall is weight times height", weight * height - free, free, BALANCE);
+        boolean clearance = a.path("force").asText().equals("clearance");
+        LoadingCurve curve = fall.fallers()
+                .get(0)
+                .connection()
+                .curve(clearance ? DeploymentForce.CLEARANCE : DeploymentForce.MAXIMUM);
+        add(
+                where,
+                "work of the connecting subsystem is that of its curve",
+                curve.work(x) - number(a.path("energy"), "connection"),
+                free,
+                BALANCE);
+        double low = curve.nearExtension(load);
+        double high = curve.farExtension(load);
+        double outside = Math.max(0, Math.max(low - x, x - high));
+        add(where, "deployment and load are a point of the curve", outside, Math.max(x, 1), BALANCE);
+        add(where, "one worker carries the whole load", number(a, "arrestForce") - load, load, TIGHT);
+        double line = number(a.path("energy"), "fall") - number(a.path("energy"), "connection");
+        double descent = number(a, "lineDescent");
+        // The load grows from nothing to its last value while the attachment goes down.
+        add(where, "the line takes no more than load times descent", Math.max(0, line - load * descent), free, BALANCE);
+    }
+
+    private void account(String where, JsonNode a) {
+        JsonNode e = a.path("energy");
+        double parts = number(e, "line")
+                + number(e, "connection")
+                + number(e, "friction")
+                + number(e, "inlineAbsorbers")
+                + number(e, "anchors");
+        double free = number(e, "fall");
+        add(where + ".energy", "the parts add up to the energy of the fall", free - parts, free, BALANCE);
+        add(where + ".energy", "the residual is what is left over", free - parts - number(e, "residual"), free, TIGHT);
+    }
+
+    private void distances(String where, JsonNode a) {
+        double total = number(a, "freeFall")
+                + number(a, "deployment")
+                + number(a, "lineDescent")
+                + design.clearance().harnessStretch();
+        double stated = number(a, "totalFallDistance");
+        add(where, "the total fall distance is the sum of its parts", total - stated, stated, TIGHT);
+    }
+
+    private void clearance(String where, JsonNode a) {
+        JsonNode c = a.path("clearance");
+        JsonNode rows = c.path("rows");
+        double z = Double.NaN;
+        double first = Double.NaN;
+        for (int i = 0; i < rows.size(); i++) {
+            double elevation = number(rows.get(i), "elevation");
+            if (i == 0) {
+                first = elevation;
+            } else {
+                double value = number(rows.get(i), "value");
+                add(
+                        where + ".rows[" + i + "]",
+                        "each elevation is the one above less the step",
+                        z - value - elevation,
+                        Math.max(1, Math.abs(elevation)),
+                        TIGHT);
+            }
+            z = elevation;
+        }
+        add(
+                where,
+                "what is required below the line is the way down",
+                first - z - number(c, "requiredBelowLine"),
+                Math.max(1, Math.abs(first)),
+                TIGHT);
+        add(
+                where,
+                "the first step is the descent of the line",
+                number(rows.path(1), "value") - number(a, "lineDescent"),
+                1,
+                TIGHT);
+        if (c.has("obstruction")) {
+            add(
+                    where,
+                    "the margin is what is left above the obstruction",
+                    z - number(c, "obstruction") - number(c, "margin"),
+                    Math.max(1, Math.abs(z)),
+                    TIGHT);
+        }
+    }
+
+    private void criterion(String where, JsonNode c) {
+        if (!c.hasNonNull("demand") || !c.hasNonNull("capacity") || !c.hasNonNull("ratio")) {
+            return;
+        }
+        double demand = number(c, "demand");
+        double capacity = number(c, "capacity");
+        add(
+                where,
+                "the ratio is demand over capacity",
+                demand / capacity - number(c, "ratio"),
+                number(c, "ratio"),
+                BALANCE);
+        if (c.path("met").isBoolean() && capacity > 0) {
+            boolean holds = demand <= capacity;
+            add(
+                    where,
+                    "the verdict follows from demand and capacity",
+                    holds == c.path("met").booleanValue() ? 0 : 1,
+                    1,
+                    0);
+        }
+    }
+
+    /** What governs is a number of the arrest that it names. */
+    private void governing(JsonNode result) {
+        result.path("governing").properties().forEach(entry -> {
+            JsonNode g = entry.getValue();
+            if (!g.has("value")) {
+                return;
+            }
+            for (JsonNode a : result.path("arrests")) {
+                boolean same = a.path("fall").equals(g.path("fall"))
+                        && a.path("temperature").asDouble()
+                                == g.path("temperature").asDouble()
+                        && a.path("force").equals(g.path("force"));
+                if (same && a.path(entry.getKey()).isNumber()) {
+                    double value = number(a, entry.getKey());
+                    add(
+                            "governing." + entry.getKey(),
+                            "it is the number of the arrest that it names",
+                            value - number(g, "value"),
+                            Math.max(1, Math.abs(value)),
+                            TIGHT);
+                }
+            }
+        });
+    }
+}
