@@ -110,7 +110,7 @@ public final class CriterionResult {
     }
 
     /**
-     * The single comparisons.
+     * The single comparisons, alternatives included.
      *
      * @return at least one; unmodifiable
      */

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.concurrent.Executor;
 import org.jspecify.annotations.Nullable;
 import org.lifeline.analysis.ArrestResult;
+import org.lifeline.analysis.Method;
 import org.lifeline.internal.numeric.OrderedWork;
 import org.lifeline.model.DeploymentForce;
 import org.lifeline.model.Fall;
@@ -32,19 +33,31 @@ public final class DesignAnalysis implements WorstCases {
 
     private final @Nullable Executor executor;
     private final ProgressListener listener;
+    private final Method method;
 
-    private DesignAnalysis(@Nullable Executor executor, ProgressListener listener) {
+    private DesignAnalysis(@Nullable Executor executor, ProgressListener listener, Method method) {
         this.executor = executor;
         this.listener = listener;
+        this.method = method;
     }
 
     /**
-     * In the calling thread.
+     * By energy balance, in the calling thread.
      *
      * @return the analysis
      */
     public static DesignAnalysis withDefaults() {
-        return new DesignAnalysis(null, ProgressListener.none());
+        return new DesignAnalysis(null, ProgressListener.none(), Method.ENERGY_BALANCE);
+    }
+
+    /**
+     * The same by another method. Worst places are looked for by energy balance in any case.
+     *
+     * @param value how arrests are computed
+     * @return the new analysis
+     */
+    public DesignAnalysis withMethod(Method value) {
+        return new DesignAnalysis(executor, listener, value);
     }
 
     /**
@@ -54,7 +67,7 @@ public final class DesignAnalysis implements WorstCases {
      * @return the new analysis
      */
     public DesignAnalysis withExecutor(Executor value) {
-        return new DesignAnalysis(value, listener);
+        return new DesignAnalysis(value, listener, method);
     }
 
     /**
@@ -64,7 +77,7 @@ public final class DesignAnalysis implements WorstCases {
      * @return the new analysis
      */
     public DesignAnalysis withProgress(ProgressListener value) {
-        return new DesignAnalysis(executor, value);
+        return new DesignAnalysis(executor, value, method);
     }
 
     /**
@@ -102,7 +115,7 @@ public final class DesignAnalysis implements WorstCases {
         List<FailedCase> failures = new ArrayList<>();
         long done = OrderedWork.run(
                 cases.size(),
-                i -> Attempt.of(corners.get((int) i), cases.get((int) i)),
+                i -> Attempt.of(corners.get((int) i), cases.get((int) i), method),
                 executor,
                 (i, attempt) -> {
                     if (attempt.arrest() != null) {
@@ -162,9 +175,11 @@ public final class DesignAnalysis implements WorstCases {
             FallCase fallCase,
             @Nullable ArrestResult arrest,
             @Nullable FailedCase failure) {
-        static Attempt of(Corner corner, FallCase fallCase) {
+        static Attempt of(Corner corner, FallCase fallCase, Method method) {
             try {
-                return new Attempt(fallCase, corner.solve(fallCase), null);
+                ArrestResult arrest =
+                        method == Method.TRANSIENT ? corner.solveInTime(fallCase) : corner.solve(fallCase);
+                return new Attempt(fallCase, arrest, null);
             } catch (RuntimeException e) {
                 return new Attempt(fallCase, null, new FailedCase(fallCase, e));
             }
