@@ -212,7 +212,9 @@ public final class Criteria {
      * @return the ids; unmodifiable
      */
     public static List<String> ids() {
-        return Stream.concat(BUILT_IN.stream().map(Criterion::id), TradeFact.all().stream().map(TradeFact::id))
+        return Stream.concat(
+                        BUILT_IN.stream().map(Criterion::id),
+                        TradeFact.all().stream().map(TradeFact::id))
                 .toList();
     }
 

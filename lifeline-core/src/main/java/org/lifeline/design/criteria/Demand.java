@@ -16,29 +16,49 @@ public final class Demand {
     public static final Demand STRENGTH_FACTOR =
             new Demand("strengthFactor", "strength over load", "-", Sense.AT_LEAST, DesignFacts.of(Strengths::all));
     /** Minimum breaking strength with its termination over the largest tension. */
-    public static final Demand CABLE_STRENGTH_FACTOR =
-            new Demand("cableStrengthFactor", "strength of the cable over its tension", "-", Sense.AT_LEAST, DesignFacts.of(Strengths::cable));
+    public static final Demand CABLE_STRENGTH_FACTOR = new Demand(
+            "cableStrengthFactor",
+            "strength of the cable over its tension",
+            "-",
+            Sense.AT_LEAST,
+            DesignFacts.of(Strengths::cable));
     /** Capacity over load of every anchor; the smallest is the worst. */
-    public static final Demand ANCHOR_STRENGTH_FACTOR =
-            new Demand("anchorStrengthFactor", "capacity over load of an anchor", "-", Sense.AT_LEAST, DesignFacts.of(Strengths::anchors));
+    public static final Demand ANCHOR_STRENGTH_FACTOR = new Demand(
+            "anchorStrengthFactor",
+            "capacity over load of an anchor",
+            "-",
+            Sense.AT_LEAST,
+            DesignFacts.of(Strengths::anchors));
     /** Stated capacity of every anchor [N]; the smallest is the worst. */
-    public static final Demand ANCHOR_CAPACITY =
-            new Demand("anchorCapacity", "capacity of an anchor", "N", Sense.AT_LEAST, DesignFacts.of(s -> Strengths.capacities(s, x -> true)));
+    public static final Demand ANCHOR_CAPACITY = new Demand(
+            "anchorCapacity",
+            "capacity of an anchor",
+            "N",
+            Sense.AT_LEAST,
+            DesignFacts.of(s -> Strengths.capacities(s, x -> true)));
     /** Stated capacity of the end anchors [N]; the smaller is the worst. */
-    public static final Demand END_ANCHOR_CAPACITY = new Demand("endAnchorCapacity", "capacity of an end anchor", "N", Sense.AT_LEAST, DesignFacts.of(s -> Strengths.capacities(s, x -> x.isEnd())));
+    public static final Demand END_ANCHOR_CAPACITY = new Demand(
+            "endAnchorCapacity",
+            "capacity of an end anchor",
+            "N",
+            Sense.AT_LEAST,
+            DesignFacts.of(s -> Strengths.capacities(s, x -> x.isEnd())));
     /** Stated capacity of the intermediate anchors [N]; the smallest is the worst. */
-    public static final Demand INTERMEDIATE_ANCHOR_CAPACITY = new Demand("intermediateAnchorCapacity", "capacity of an intermediate anchor", "N",
+    public static final Demand INTERMEDIATE_ANCHOR_CAPACITY = new Demand(
+            "intermediateAnchorCapacity",
+            "capacity of an intermediate anchor",
+            "N",
             Sense.AT_LEAST,
             DesignFacts.of(s -> Strengths.capacities(s, x -> !x.isEnd())));
     /** Diameter of the cable [m]. */
-    public static final Demand CABLE_DIAMETER =
-            new Demand("cableDiameter", "diameter of the cable", "m", Sense.AT_LEAST, DesignFacts.of(DesignFacts::diameter));
+    public static final Demand CABLE_DIAMETER = new Demand(
+            "cableDiameter", "diameter of the cable", "m", Sense.AT_LEAST, DesignFacts.of(DesignFacts::diameter));
     /** Horizontal length of every span [m]; the longest is the worst. */
     public static final Demand SPAN_LENGTH =
             new Demand("spanLength", "length of a span", "m", Sense.AT_MOST, DesignFacts.of(DesignFacts::spans));
     /** Horizontal distance along the line between the end anchors [m]. */
-    public static final Demand LINE_LENGTH =
-            new Demand("lineLength", "distance between the end anchors", "m", Sense.AT_MOST, DesignFacts.of(DesignFacts::length));
+    public static final Demand LINE_LENGTH = new Demand(
+            "lineLength", "distance between the end anchors", "m", Sense.AT_MOST, DesignFacts.of(DesignFacts::length));
     /** Number of spans. */
     public static final Demand SPANS =
             new Demand("spans", "number of spans", "-", Sense.AT_MOST, DesignFacts.of(DesignFacts::numberOfSpans));
@@ -46,36 +66,60 @@ public final class Demand {
      * Slope of the installed cable: sag over half the horizontal length of the span, that of the straight line from a
      * support to the lowest point of a level span [-]; the smallest is the worst.
      */
-    public static final Demand INITIAL_SLOPE =
-            new Demand("initialSlope", "slope of the installed cable", "-", Sense.AT_LEAST, DesignFacts.of(s -> DesignFacts.sags(s, 2)));
+    public static final Demand INITIAL_SLOPE = new Demand(
+            "initialSlope",
+            "slope of the installed cable",
+            "-",
+            Sense.AT_LEAST,
+            DesignFacts.of(s -> DesignFacts.sags(s, 2)));
     /** Sag of the installed cable over the horizontal length of the span [-]; the smallest is the worst. */
-    public static final Demand INITIAL_SAG_RATIO =
-            new Demand("initialSagRatio", "initial sag over length of the span", "-", Sense.AT_LEAST, DesignFacts.of(s -> DesignFacts.sags(s, 1)));
+    public static final Demand INITIAL_SAG_RATIO = new Demand(
+            "initialSagRatio",
+            "initial sag over length of the span",
+            "-",
+            Sense.AT_LEAST,
+            DesignFacts.of(s -> DesignFacts.sags(s, 1)));
     /** Angle of the chord of every span from the horizontal [rad]; the steepest is the worst. */
-    public static final Demand CHORD_ANGLE =
-            new Demand("chordAngle", "angle of a span from the horizontal", "rad", Sense.AT_MOST, DesignFacts.of(DesignFacts::chords));
+    public static final Demand CHORD_ANGLE = new Demand(
+            "chordAngle",
+            "angle of a span from the horizontal",
+            "rad",
+            Sense.AT_MOST,
+            DesignFacts.of(DesignFacts::chords));
     /** Number of workers on the line. */
     public static final Demand WORKERS =
             new Demand("workers", "number of workers", "-", Sense.AT_MOST, DesignFacts.of(DesignFacts::workers));
     /** Most workers in one span. */
-    public static final Demand WORKERS_IN_ONE_SPAN =
-            new Demand("workersInOneSpan", "number of workers in one span", "-", Sense.AT_MOST, DesignFacts.of(DesignFacts::workersInOneSpan));
+    public static final Demand WORKERS_IN_ONE_SPAN = new Demand(
+            "workersInOneSpan",
+            "number of workers in one span",
+            "-",
+            Sense.AT_MOST,
+            DesignFacts.of(DesignFacts::workersInOneSpan));
     /** Mass of the heaviest worker with clothing and tools [kg]. */
-    public static final Demand WORKER_MASS =
-            new Demand("workerMass", "largest mass of a worker", "kg", Sense.AT_MOST, DesignFacts.of(DesignFacts::heaviest));
+    public static final Demand WORKER_MASS = new Demand(
+            "workerMass", "largest mass of a worker", "kg", Sense.AT_MOST, DesignFacts.of(DesignFacts::heaviest));
     /** Share of the intermediate anchors that hold the cable fast [-]. */
-    public static final Demand FIXED_POSTS =
-            new Demand("fixedPosts", "share of the posts that hold the cable", "-", Sense.AT_LEAST, DesignFacts.of(DesignFacts::fixedPosts));
+    public static final Demand FIXED_POSTS = new Demand(
+            "fixedPosts",
+            "share of the posts that hold the cable",
+            "-",
+            Sense.AT_LEAST,
+            DesignFacts.of(DesignFacts::fixedPosts));
     /** Span length over (40/11)(H − 4 m), H the height of the lower support above what lies below [-]. */
-    public static final Demand SPAN_FOR_HEIGHT =
-            new Demand("spanForHeight", "length of a span", "-", Sense.AT_MOST, DesignFacts.of(DesignFacts::spanForHeight));
+    public static final Demand SPAN_FOR_HEIGHT = new Demand(
+            "spanForHeight", "length of a span", "-", Sense.AT_MOST, DesignFacts.of(DesignFacts::spanForHeight));
     /** Lowest point of a falling worker against the top of what lies below, without any margin [m]. */
-    public static final Demand FREE_HEIGHT =
-            new Demand("freeHeight", "height that is left below the feet", "m", Sense.AT_LEAST, DesignFacts.of(DesignFacts::freeHeight));
+    public static final Demand FREE_HEIGHT = new Demand(
+            "freeHeight",
+            "height that is left below the feet",
+            "m",
+            Sense.AT_LEAST,
+            DesignFacts.of(DesignFacts::freeHeight));
 
     /** Margin below the feet that the design states [m]. */
-    public static final Demand STATED_MARGIN = new Demand(
-            "statedMargin", "stated margin", "m", Sense.AT_LEAST, DesignFacts.of(DesignFacts::statedMargin));
+    public static final Demand STATED_MARGIN =
+            new Demand("statedMargin", "stated margin", "m", Sense.AT_LEAST, DesignFacts.of(DesignFacts::statedMargin));
     /** Harness stretch that the design states [m]. */
     public static final Demand STATED_HARNESS_STRETCH = new Demand(
             "statedHarnessStretch",
@@ -147,7 +191,12 @@ public final class Demand {
      * @return the demand
      */
     public static Demand loadOnSupport(String supportId) {
-        return new Demand("supportLoad", "load on the support", "N", Sense.AT_MOST, s -> List.of(DesignFacts.support(s, supportId)));
+        return new Demand(
+                "supportLoad",
+                "load on the support",
+                "N",
+                Sense.AT_MOST,
+                s -> List.of(DesignFacts.support(s, supportId)));
     }
 
     /**

@@ -110,7 +110,7 @@ public final class DesignAnalysis implements WorstCases {
             }
         }
         Measures measures = new Measures(design);
-        Extremes.Collector collector = new Extremes.Collector(design, measures);
+        Extremes.Collector collector = new Extremes.Collector(design, measures, 0);
         List<ArrestResult> arrests = new ArrayList<>();
         List<FailedCase> failures = new ArrayList<>();
         long done = OrderedWork.run(

@@ -46,8 +46,7 @@ public final class FailedCase {
         if (cause instanceof NoEquilibriumException || cause instanceof InvalidInputException) {
             return message;
         }
-        return "fault of the program: " + cause.getClass().getSimpleName()
-                + (message.isEmpty() ? "" : ": " + message);
+        return "fault of the program: " + cause.getClass().getSimpleName() + (message.isEmpty() ? "" : ": " + message);
     }
 
     @Override

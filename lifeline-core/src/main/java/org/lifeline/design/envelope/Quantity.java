@@ -41,7 +41,8 @@ public enum Quantity {
     /** Clearance required below the line, as it hangs at the station before the fall [m]. */
     REQUIRED_BELOW_LINE("requiredBelowLine", "clearance required below the line", Unit.LENGTH),
     /** Clearance required below the walking level [m]. */
-    REQUIRED_BELOW_WALKING_LEVEL("requiredBelowWalkingLevel", "clearance required below the walking level", Unit.LENGTH),
+    REQUIRED_BELOW_WALKING_LEVEL(
+            "requiredBelowWalkingLevel", "clearance required below the walking level", Unit.LENGTH),
     /** Elevation below which nothing may stand [m]; the lowest is the worst. */
     REQUIRED_ELEVATION("requiredElevation", "elevation below which nothing may stand", Unit.ELEVATION),
     /** What remains above the highest obstruction below [m], negative where it does not suffice; the least is the worst. */

@@ -159,7 +159,8 @@ class CriteriaTest {
             CriterionResult r = check("jp-span", d);
             assertThat(r.isMet()).as("height %s", height).isEqualTo(excess >= 0);
             Check rule = r.comparisons().stream()
-                    .filter(c -> c.demandKey().equals("spanForHeight") && c.item().equals("span 1"))
+                    .filter(c ->
+                            c.demandKey().equals("spanForHeight") && c.item().equals("span 1"))
                     .findFirst()
                     .orElseThrow();
             assertThat(rule.demand()).isEqualTo(10, within(1e-12));

@@ -243,7 +243,8 @@ class EnvelopeTest {
         }
         for (int span = 1; span <= 3; span++) {
             int s = span;
-            double worst = e.inSpan(span).of(Quantity.MAXIMUM_TENSION).orElseThrow().value();
+            double worst =
+                    e.inSpan(span).of(Quantity.MAXIMUM_TENSION).orElseThrow().value();
             assertThat(r.arrests().stream()
                             .filter(a -> a.fall().place().span() == s)
                             .mapToDouble(ArrestResult::maximumTension)
