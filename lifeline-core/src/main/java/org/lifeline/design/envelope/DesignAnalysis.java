@@ -13,10 +13,12 @@ import org.lifeline.internal.numeric.OrderedWork;
 import org.lifeline.model.DeploymentForce;
 import org.lifeline.model.Fall;
 import org.lifeline.model.LifelineDesign;
+import org.lifeline.model.Place;
+import org.lifeline.model.Worker;
 
 /**
  * A design as it stands: each of its falls at each temperature in service with both deployment forces. A design without
- * falls has its worst places looked for, per span and over the line, each worker falling alone; the falls at these places are
+ * falls has its worst places looked for, per worker and span and over the line, each worker falling alone; the falls at these places are
  * then computed like stated ones.
  *
  * <p>Immutable and thread-safe.
@@ -141,17 +143,24 @@ public final class DesignAnalysis implements WorstCases {
     }
 
     private DesignResult search(LifelineDesign design) {
-        Envelope envelope = Envelope.withDefaults().withAllCorners().withProgress(listener);
-        EnvelopeResult found = (executor == null ? envelope : envelope.withExecutor(executor)).solve(design);
+        Envelope plain = Envelope.withDefaults().withAllCorners().withProgress(listener);
+        Envelope envelope = executor == null ? plain : plain.withExecutor(executor);
         Map<String, Fall> falls = new LinkedHashMap<>();
-        for (int span = 1; span <= design.line().spans(); span++) {
-            for (Quantity q : IN_EVERY_SPAN) {
-                found.inSpan(span).of(q).ifPresent(e -> keep(e, falls));
+        for (Worker worker : design.workers()) {
+            Fall alone = Fall.builder("worker " + worker.id())
+                    .at(Place.of(1, design.line().run(1) / 2))
+                    .faller(worker)
+                    .build();
+            EnvelopeResult found = envelope.solve(design.withFalls(List.of(alone)));
+            for (int span = 1; span <= design.line().spans(); span++) {
+                for (Quantity q : IN_EVERY_SPAN) {
+                    found.inSpan(span).of(q).ifPresent(e -> keep(e, falls));
+                }
             }
-        }
-        found.extremes().all().forEach(e -> keep(e, falls));
-        if (!found.isComplete() || falls.isEmpty()) {
-            return new DesignResult(found.extremes(), List.of(), true);
+            found.extremes().all().forEach(e -> keep(e, falls));
+            if (!found.isComplete() || found.extremes().all().isEmpty()) {
+                return new DesignResult(found.extremes(), List.of(), true);
+            }
         }
         return stated(design.withFalls(List.copyOf(falls.values())), true);
     }
