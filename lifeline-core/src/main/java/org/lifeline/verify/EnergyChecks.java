@@ -14,23 +14,19 @@ import org.lifeline.model.Worker;
 final class EnergyChecks {
     /** Slip that counts, relative to the chord [-]; below it is rounding. */
     private static final double SLIP = 1e-9;
-    /**
-     * Share of the fall below which the work on the line is no scale [-]: it is a difference of stored energies, and a
-     * millionth of a small one drowns in their rounding.
-     */
+    /** Angle turned at an anchor that counts [rad]; a cable that does not turn slips without friction. */
+    private static final double TURN = 1e-6;
+    /** Share of the energy stored in the cable that drowns in the rounding of 16 digits [-]. */
+    private static final double STORED = 1e-14;
+    /** Share of the fall below which the work on the line is no scale [-]: it is a difference of larger energies. */
     private static final double SHARE = 1e-4;
-    /**
-     * Share of the energy stored in the cable below which a difference of it drowns in rounding, times the limit 1e-8:
-     * a taut heavy line stores a hundred million times what a light fall brings.
-     */
-    private static final double STORED = 1e-6;
 
     private final ArrestNumbers arrest;
     private final StateNumbers installed;
     private final Tools tools;
     private final Findings findings;
     private final double scale;
-    private final double storedScale;
+    private final double rounding;
 
     EnergyChecks(ArrestNumbers arrest, StateNumbers installed, Tools tools, Findings findings) {
         this.arrest = arrest;
@@ -38,29 +34,38 @@ final class EnergyChecks {
         this.tools = tools;
         this.findings = findings;
         this.scale = fall();
+        this.rounding = rounding();
+    }
+
+    /**
+     * What rounding leaves open in a difference of the cable's energies [J]: a share of what is stored, and what the
+     * tension works on the last digits of the coordinates.
+     */
+    private double rounding() {
         double level = arrest.attachmentBefore().z();
         double stored = arrest.peak()
                 .pieces()
                 .map(tools::shape)
                 .mapToDouble(s -> s.strainEnergy() + Math.abs(s.weightEnergy(level)))
                 .sum();
-        this.storedScale = Math.max(scale, STORED * stored);
+        return STORED * stored + arrest.peak().lastDigits() * arrest.peak().largestTension();
     }
 
     void check() {
         EnergyAccount e = arrest.energy();
         row(Check.ENERGY_FALL, e.fall(), scale);
         double cable = cable(arrest.peak()) - cable(arrest.before());
-        findings.add(Check.ENERGY_CABLE, "fall", Math.abs(e.cable() - cable) / storedScale);
+        findings.add(Check.ENERGY_CABLE, "fall", beyondRounding(e.cable(), cable) / scale);
         row(Check.ENERGY_HANGING, e.hanging(), hanging());
         row(Check.ENERGY_ANCHORS, e.anchors(), anchors(arrest.peak()) - anchors(arrest.before()));
         row(Check.ENERGY_ABSORBERS, e.inlineAbsorbers(), absorbers(arrest.peak()) - absorbers(arrest.before()));
         row(Check.ENERGY_CONNECTION, e.connection(), connection());
         friction(e.friction());
         double taken = e.cable() + e.hanging() + e.friction() + e.inlineAbsorbers() + e.anchors();
-        findings.add(Check.ENERGY_RESIDUAL, "fall", Math.abs(e.fall() - taken - e.connection()) / storedScale);
+        double all = taken + e.connection();
+        findings.add(Check.ENERGY_RESIDUAL, "fall", beyondRounding(e.fall(), all) / scale);
         if (!Double.isNaN(arrest.pathWork())) {
-            findings.add(Check.PATH_WORK, "fall", Math.abs(arrest.pathWork() - taken) / workScale(arrest));
+            findings.add(Check.PATH_WORK, "fall", beyondRounding(arrest.pathWork(), taken) / workScale(arrest));
         }
     }
 
@@ -68,6 +73,10 @@ final class EnergyChecks {
     static double workScale(ArrestNumbers arrest) {
         return Math.max(
                 Math.abs(arrest.energy().lineWork()), SHARE * arrest.energy().fall());
+    }
+
+    private double beyondRounding(double value, double expected) {
+        return PassageChecks.over(Math.abs(value - expected), rounding);
     }
 
     private void row(Check check, double value, double expected) {
@@ -149,7 +158,8 @@ final class EnergyChecks {
                 possible = true;
                 double moved = arrest.peak().supports().get(i).slip()
                         - arrest.before().supports().get(i).slip();
-                certain |= Math.abs(moved) > SLIP * arrest.peak().chordAt(i);
+                double turned = Math.min(turned(arrest.before(), i), turned(arrest.peak(), i));
+                certain |= Math.abs(moved) > SLIP * arrest.peak().chordAt(i) && turned > TURN;
             }
         }
         findings.add(Check.ENERGY_FRICTION, "sign", PassageChecks.over(0, heat) / scale);
@@ -159,5 +169,9 @@ final class EnergyChecks {
         if (certain) {
             findings.add(Check.ENERGY_FRICTION, "slip against friction", heat > 0 ? 0 : 1);
         }
+    }
+
+    private static double turned(StateNumbers state, int support) {
+        return state.tensionBefore(support).angleTo(state.tensionBehind(support));
     }
 }

@@ -1,21 +1,17 @@
 package org.lifeline.verify;
 
-import java.util.stream.DoubleStream;
-import org.lifeline.base.Point;
 import org.lifeline.base.Vector3;
 import org.lifeline.model.Installed;
 
 /** The installed state is the stated one: tensioned to the stated value, the cable running freely over every anchor. */
 final class InstalledChecks {
-    private static final double DIGITS = 8;
-
     private InstalledChecks() {}
 
     static void check(StateNumbers state, Tools tools, Findings findings) {
         Installed stated = state.line().installed();
         double error = Math.abs(value(state, stated, tools) - stated.value());
         if (stated.form() == Installed.Form.INITIAL_SAG) {
-            error = PassageChecks.over(error, rounding(state.span(stated.span())));
+            error = PassageChecks.over(error, state.lastDigits());
         }
         findings.add(Check.INSTALLED, "stated " + stated.form(), error / stated.value());
         findings.add(Check.INSTALLED, "temperature", Math.abs(state.temperature() - stated.temperature()));
@@ -31,17 +27,6 @@ final class InstalledChecks {
                         PassageChecks.difference(state.tensionBefore(i), state.tensionBehind(i)));
             }
         }
-    }
-
-    /** What the last digits of the coordinates leave open in a sag [m]. */
-    private static double rounding(SpanNumbers span) {
-        Point a = span.first();
-        Point b = span.second();
-        double most = DoubleStream.of(a.x(), a.y(), a.z(), b.x(), b.y(), b.z())
-                .map(Math::abs)
-                .max()
-                .orElse(0);
-        return DIGITS * Math.ulp(most);
     }
 
     private static double value(StateNumbers state, Installed stated, Tools tools) {

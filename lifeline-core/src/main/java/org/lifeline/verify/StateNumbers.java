@@ -1,6 +1,7 @@
 package org.lifeline.verify;
 
 import java.util.List;
+import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
 import org.lifeline.analysis.InlineAbsorberState;
 import org.lifeline.analysis.LineEquilibrium;
@@ -28,6 +29,8 @@ record StateNumbers(
         List<LoadPosition> loads) {
     /** Share of the largest tension below which a force drowns in the rounding of the tensions [-]. */
     private static final double ROUNDING_SHARE = 1e-5;
+    /** Units in the last place that a few operations on a coordinate lose [-]. */
+    private static final double ULPS = 8;
     /** Share of the chord below which a piece has no length but rounding [-]. */
     private static final double TOUCH = 1e-12;
 
@@ -103,6 +106,17 @@ record StateNumbers(
         return support == spans.size()
                 ? Vector3.ZERO
                 : span(support + 1).firstPiece().startTension();
+    }
+
+    /** What is lost in the last digits of the largest coordinate [m]. */
+    double lastDigits() {
+        return ULPS
+                * Math.ulp(spans.stream()
+                        .flatMap(s -> Stream.of(s.first(), s.second()))
+                        .flatMapToDouble(p -> DoubleStream.of(p.x(), p.y(), p.z()))
+                        .map(Math::abs)
+                        .max()
+                        .orElse(0));
     }
 
     /** Tells whether a piece, by number from 0, has no length: what it joins touches. */

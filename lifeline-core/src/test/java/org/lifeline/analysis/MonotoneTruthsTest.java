@@ -37,6 +37,7 @@ class MonotoneTruthsTest {
     private static final double CLAMPED = Double.POSITIVE_INFINITY;
 
     /** Results, each with the size against which a move counts. */
+    @SuppressWarnings("ImmutableEnumChecker") // the functions hold nothing
     enum Result {
         LINE_LOAD(ArrestResult::lineLoad, ArrestResult::lineLoad),
         DEPLOYMENT(ArrestResult::deployment, ArrestResult::totalFallDistance),

@@ -25,10 +25,14 @@ class RandomLinesTest {
     /** Share of lines that may be refused [-]: whether a line can hang as stated shows only when it is solved. */
     private static final double REFUSED = 0.03;
 
+    /** Share of lines with anchors so soft that a load pulls one as far as its neighbour [-]: no equilibrium. */
+    private static final double TOO_SOFT = 0.001;
+
     @Test
     void everyLineIsSolvedAndVerified() {
         List<String> problems = new ArrayList<>();
         int refused = 0;
+        int tooSoft = 0;
         for (long seed = 0; seed < CASES; seed++) {
             ArrestCase each = RandomLines.of(seed);
             try {
@@ -40,7 +44,11 @@ class RandomLinesTest {
             } catch (InvalidInputException e) {
                 refused++;
             } catch (NoEquilibriumException e) {
-                problems.add(each.text() + e.getMessage());
+                if (e.where().contains("it is too soft for this load")) {
+                    tooSoft++;
+                } else {
+                    problems.add(each.text() + e.getMessage());
+                }
             }
         }
 
@@ -48,6 +56,7 @@ class RandomLinesTest {
                 .as("%d of %d lines; the seed is in the name of each", problems.size(), CASES)
                 .isEmpty();
         assertThat(refused).as("refused of %d", CASES).isLessThanOrEqualTo((int) (REFUSED * CASES));
+        assertThat(tooSoft).as("too soft of %d", CASES).isLessThanOrEqualTo((int) (TOO_SOFT * CASES));
     }
 
     @Test

@@ -13,7 +13,11 @@ interface Rule {
     /** The comparisons in it, as data. */
     List<Limit> limits();
 
-    /** A demand on the allowed side of a limit, for every item of the demand. */
+    /**
+     * A demand on the allowed side of a limit, for every item of the demand.
+     *
+     * @param value the limit [unit of the demand]
+     */
     static Rule limit(Demand demand, double value) {
         return new Rule() {
             @Override
@@ -28,7 +32,11 @@ interface Rule {
         };
     }
 
-    /** A limit for each worker on the line. */
+    /**
+     * A limit for each worker on the line.
+     *
+     * @param value the limit for one worker [unit of the demand]
+     */
     static Rule limitPerWorker(Demand demand, double value) {
         return new Rule() {
             @Override

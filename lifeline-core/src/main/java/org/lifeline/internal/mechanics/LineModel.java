@@ -80,10 +80,6 @@ public final class LineModel {
         return state;
     }
 
-    void setState(LineState s) {
-        state.set(s);
-    }
-
     /**
      * Brings the line to a temperature.
      *
@@ -267,7 +263,6 @@ public final class LineModel {
         }
     }
 
-    /** Something that changes with a share from 0 to 1. */
     private interface Change {
         void to(LineState s, double share);
     }
@@ -311,7 +306,6 @@ public final class LineModel {
                 what + reason(), share, new Convergence(e.iterations, e.residual, Equilibrium.TOLERANCE));
     }
 
-    /** What is known of the last state that explains a failure. */
     private String reason() {
         for (int i = 0; i <= system.spans; i++) {
             double moved = displacement(i).magnitude();

@@ -23,7 +23,7 @@ public final class LoadPath {
     /** Number of steps after which the tolerance of a step grows fourfold, and again. */
     private static final int PATIENCE = 300;
 
-    private static final double WORK_TOLERANCE = 3e-7;
+    private static final double WORK_TOLERANCE = 2e-7;
     private static final double SMALLEST = 1e-11;
     private static final double ROUNDING = 2e-14;
     /** Part of a step, or relative excess of a limit, within which an event counts as met [-]. */
@@ -191,7 +191,8 @@ public final class LoadPath {
             boolean wanted = to == now.force + reach;
             double reached = step(to);
             double error = Double.isNaN(reached) ? Double.NaN : stepError();
-            double tolerance = Double.isNaN(reached) ? Double.NaN : stepTolerance() * Math.pow(4, steps / PATIENCE);
+            double tolerance =
+                    Double.isNaN(reached) ? Double.NaN : stepTolerance() * Math.pow(4, Math.floorDiv(steps, PATIENCE));
             if (Double.isNaN(reached) || (friction && error > tolerance && reached - now.force > 1e-6 * target)) {
                 failures++;
                 reach = (Double.isNaN(reached) ? to - now.force : reached - now.force)
@@ -300,7 +301,7 @@ public final class LoadPath {
     }
 
     private void publish() {
-        model.setState(now.state);
+        model.state().set(now.state);
         model.note(equilibrium);
         equilibrium.iterations = 0;
     }
@@ -339,11 +340,8 @@ public final class LoadPath {
                 return;
             }
             if (high - low <= 1e-13 * high) {
-                double left = gapAt(now, gap);
-                if (left > 1e-10 * scale && giveWay(gap, watchFrom)) {
-                    return;
-                }
-                if (left <= 1e-10 * scale || high - low <= 1e-15 * high) {
+                boolean jump = gapAt(now, gap) > 1e-10 * scale + ROUNDING * now.size;
+                if (!jump || giveWay(gap, watchFrom) || high - low <= 1e-15 * high) {
                     return;
                 }
             }

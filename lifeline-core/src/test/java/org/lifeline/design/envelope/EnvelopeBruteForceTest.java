@@ -32,7 +32,7 @@ import org.lifeline.model.Support;
  */
 class EnvelopeBruteForceTest {
     private static final int LINES = 200;
-    private static final int PLACES = Boolean.getBoolean("lifeline.long") ? 240 : 30;
+    private static final int PLACES = Boolean.getBoolean("lifeline.long") ? 240 : 16;
 
     @Test
     void theSearchFindsWhatBruteForceFinds() {
@@ -45,11 +45,10 @@ class EnvelopeBruteForceTest {
                     Envelope.withDefaults().withTolerances(tolerances).solve(design);
             Map<String, Double> worst = bruteForce(design, tolerances);
             Double failed = worst.remove("failed|0|");
-            if (failed != null) {
-                System.out.println("seed " + seed + " failed " + failed + " "
-                        + found.failures().size() + " "
-                        + found.failures().stream().limit(1).toList());
-            }
+            assertThat(failed)
+                    .as("cases of seed %d that could not be computed", seed)
+                    .isNull();
+            assertThat(found.failures()).as("seed %d", seed).isEmpty();
             assertThat(worst).as("seed %d", seed).isNotEmpty();
             for (Map.Entry<String, Double> e : worst.entrySet()) {
                 double value = value(found, e.getKey());
@@ -68,7 +67,7 @@ class EnvelopeBruteForceTest {
             String id = key.substring("load on ".length(), key.indexOf('|'));
             return found.extremes().onSupport(id).orElseThrow().value();
         }
-        return key.contains("argin") || key.contains("levation")
+        return key.contains("MARGIN") || key.contains("ELEVATION") || key.startsWith("obstruction")
                 ? found.extremes()
                         .of(Quantity.REQUIRED_BELOW_LINE)
                         .orElseThrow()

@@ -109,10 +109,12 @@ class SweepAndCsvTest {
         Evaluation e = Evaluation.of(
                 List.of(new Response("a, b", "-"), new Response("c", "m")), d -> new double[] {-1.5e-7, Double.NaN});
         Sweep.withDefaults().withRows(csv).solve(DESIGN, List.of(new Axis(trap, List.of(0.0, 1.0))), e);
-        assertThat(out.toString())
-                .isEqualTo("case,'=cmd() [N],\"a, b\",c [m],failure\r\n"
-                        + "1,0.0,,,\"'+a: say \"\"no\"\", twice: line one\r\nline two\"\r\n"
-                        + "2,1.0,-1.5E-7,,\r\n");
+        assertThat(out.toString()).isEqualTo("""
+                        case,'=cmd() [N],"a, b",c [m],failure
+                        1,0.0,,,"'+a: say ""no"", twice: line one
+                        line two"
+                        2,1.0,-1.5E-7,,
+                        """.replace("\n", "\r\n"));
         for (String start : List.of("=", "+", "-", "@", "\t", "\r")) {
             assertThat(StudyCsv.text(start + "x").replace("\"", "")).startsWith("'");
         }

@@ -208,8 +208,8 @@ class FeasibleSearchTest {
     @Test
     void whereTheDesignCannotBeAnalysedTheRangeEndsWithTheReason() {
         List<Criterion> any = List.of(Criterion.stated("load", Demand.of(Quantity.END_ANCHOR_LOAD), 1e6, "test"));
-        DesignVariable v =
-                DesignVariable.of("mass", "kg", Interval.of(-50, 100), (d, x) -> d.withWorkers(w -> w.withMass(x)));
+        DesignVariable v = DesignVariable.of(
+                "mass", "kg", Interval.of(-50, 100), (d, x) -> d.withWorkers(w -> w.withMass(x > 0 ? 100 : x)));
         FeasibleResult r = FeasibleSearch.withCriteria(any).withSamples(4).solve(DESIGN, v);
         FeasibleInterval i = r.intervals().get(0);
         assertThat(i.low().closure()).isEqualTo(FeasibleInterval.Closure.FAILURE);

@@ -27,7 +27,19 @@ class ElasticCatenaryReferenceTest {
     private static final double TOLERANCE = 1e-13;
 
     /** One line of the file. */
-    record Row(String id, LoadElongation law, double[] in, double[] out) {
+    static final class Row {
+        final String id;
+        final LoadElongation law;
+        final double[] in;
+        final double[] out;
+
+        Row(String id, LoadElongation law, double[] in, double[] out) {
+            this.id = id;
+            this.law = law;
+            this.in = in;
+            this.out = out;
+        }
+
         @Override
         public String toString() {
             return "row " + id;

@@ -7,6 +7,7 @@ import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -115,6 +116,14 @@ public final class Reproduction {
                     Verdict.TRUNCATED,
                     "the text ends in the middle of line " + e.getLocation().getLineNr());
         } catch (JsonProcessingException e) {
+            // A number or a word that is cut off is met at the very end of the text.
+            boolean begun =
+                    new String(result, StandardCharsets.UTF_8).stripLeading().startsWith("{");
+            if (begun && e.getLocation().getByteOffset() >= result.length - 1) {
+                return unusable(
+                        Verdict.TRUNCATED,
+                        "the text ends in the middle of line " + e.getLocation().getLineNr());
+            }
             return unusable(
                     Verdict.DAMAGED,
                     "no JSON at line " + e.getLocation().getLineNr() + ", column "

@@ -198,28 +198,31 @@ final class StoredNumbers {
     }
 
     private void criterion(String where, JsonNode c) {
-        if (c.hasNonNull("demand") && c.hasNonNull("capacity") && c.hasNonNull("ratio")) {
-            boolean least = c.path("comparison").asText().contains("least");
-            double ratio =
-                    least ? number(c, "capacity") / number(c, "demand") : number(c, "demand") / number(c, "capacity");
-            add(where, "the ratio is a quotient", ratio - number(c, "ratio"), ratio, BALANCE);
-            if (c.path("met").isBoolean()) {
-                boolean holds = least
-                        ? number(c, "demand") >= number(c, "capacity")
-                        : number(c, "demand") <= number(c, "capacity");
-                add(
-                        where,
-                        "the verdict follows from demand and capacity",
-                        holds == c.path("met").booleanValue() ? 0 : 1,
-                        1,
-                        0);
-            }
+        if (!c.hasNonNull("demand") || !c.hasNonNull("capacity") || !c.hasNonNull("ratio")) {
+            return;
+        }
+        double demand = number(c, "demand");
+        double capacity = number(c, "capacity");
+        add(
+                where,
+                "the ratio is demand over capacity",
+                demand / capacity - number(c, "ratio"),
+                number(c, "ratio"),
+                BALANCE);
+        if (c.path("met").isBoolean() && capacity > 0) {
+            boolean holds = demand <= capacity;
+            add(
+                    where,
+                    "the verdict follows from demand and capacity",
+                    holds == c.path("met").booleanValue() ? 0 : 1,
+                    1,
+                    0);
         }
     }
 
     /** What governs is a number of the arrest that it names. */
     private void governing(JsonNode result) {
-        result.path("governing").fields().forEachRemaining(entry -> {
+        result.path("governing").properties().forEach(entry -> {
             JsonNode g = entry.getValue();
             if (!g.has("value")) {
                 return;
