@@ -17,6 +17,9 @@ public record ChartPanel(ChartAxis axis, List<ChartSeries> series, List<ChartMar
     /**
      * Checks and copies the lists.
      *
+     * @param axis the vertical axis
+     * @param series the lines, at most six
+     * @param marks straight lines with labels
      * @throws IllegalArgumentException if there are more lines than can be told apart
      */
     public ChartPanel {

@@ -19,7 +19,11 @@ public sealed interface ReportBlock {
      * @param items the remarks
      */
     record Items(List<String> items) implements ReportBlock {
-        /** Copies the list. */
+        /**
+         * Copies the list.
+         *
+         * @param items the remarks
+         */
         public Items {
             items = List.copyOf(items);
         }
@@ -36,6 +40,9 @@ public sealed interface ReportBlock {
         /**
          * Copies the lists.
          *
+         * @param caption what the table shows
+         * @param columns the columns
+         * @param rows the rows
          * @throws IllegalArgumentException if a row has not as many cells as there are columns
          */
         public Table {
@@ -65,7 +72,12 @@ public sealed interface ReportBlock {
      * @param total true for a row that is a sum or a result of those above it
      */
     record Row(List<String> cells, boolean total) {
-        /** Copies the list. */
+        /**
+         * Copies the list.
+         *
+         * @param cells the cells
+         * @param total true for a row that is a sum or a result of those above it
+         */
         public Row {
             cells = List.copyOf(cells);
         }
@@ -77,7 +89,11 @@ public sealed interface ReportBlock {
      * @param steps the lines
      */
     record Calculation(List<CalculationStep> steps) implements ReportBlock {
-        /** Copies the list. */
+        /**
+         * Copies the list.
+         *
+         * @param steps the lines
+         */
         public Calculation {
             steps = List.copyOf(steps);
         }

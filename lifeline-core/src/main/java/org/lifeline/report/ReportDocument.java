@@ -12,7 +12,13 @@ import java.util.List;
  * @param sections the sections in order
  */
 public record ReportDocument(String title, List<String> identity, List<ReportSection> sections) {
-    /** Copies the lists. */
+    /**
+     * Copies the lists.
+     *
+     * @param title title of the design
+     * @param identity lines that say what was computed from what, by which version
+     * @param sections the sections in order
+     */
     public ReportDocument {
         identity = List.copyOf(identity);
         sections = List.copyOf(sections);

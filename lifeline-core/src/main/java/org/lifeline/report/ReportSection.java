@@ -12,7 +12,13 @@ import java.util.List;
  * @param blocks what it holds
  */
 public record ReportSection(String title, int level, List<ReportBlock> blocks) {
-    /** Copies the list. */
+    /**
+     * Copies the list.
+     *
+     * @param title the heading
+     * @param level 1 for a main section, 2 for one within it
+     * @param blocks what it holds
+     */
     public ReportSection {
         blocks = List.copyOf(blocks);
     }

@@ -14,6 +14,8 @@ public record Interval(double low, double high) {
     /**
      * Checks the ends.
      *
+     * @param low lower end [unit of the quantity]
+     * @param high upper end [unit of the quantity], not below the lower one
      * @throws org.lifeline.base.InvalidInputException if an end is not finite or the range is turned round
      */
     public Interval {

@@ -16,6 +16,8 @@ public record Axis(DesignVariable variable, List<Double> values) {
     /**
      * Copies the values.
      *
+     * @param variable the variable
+     * @param values its values, each [unit of the variable]
      * @throws org.lifeline.base.InvalidInputException if there is no value, or one is not finite
      */
     public Axis {

@@ -76,7 +76,13 @@ public final class DesignMap {
      * @param range feasible ranges of the second variable, with all values that were tried
      */
     public record Column(double value, List<Trial> cells, FeasibleResult range) {
-        /** Copies the cells. */
+        /**
+         * Copies the cells.
+         *
+         * @param value value of the first variable [unit of the variable]
+         * @param cells the values of the second variable that were asked for, tried
+         * @param range feasible ranges of the second variable, with all values that were tried
+         */
         public Column {
             cells = List.copyOf(cells);
         }

@@ -121,6 +121,15 @@ class ProgramsTest {
     }
 
     @Test
+    void codeOfTheTutorialIsCodeOfAProgram() throws IOException {
+        String tutorial = Files.readString(Path.of("../lifeline-core/src/docs/tutorials/engineer.md"));
+        String code = tutorial.substring(tutorial.indexOf("Lifeline.builder()"), tutorial.indexOf(".pretension("));
+        String program = Files.readString(Path.of("src/main/java/org/lifeline/examples/programs/EmbeddingHost.java"));
+        assertThat(code).contains("intermediateAnchor");
+        assertThat(program.replaceAll("\\s+", "")).contains(code.replaceAll("\\s+", ""));
+    }
+
+    @Test
     void studyDrawsItsPicture() throws IOException {
         Path picture = folder.resolve("study.svg");
         output(SpanStudy::main, picture.toString());
