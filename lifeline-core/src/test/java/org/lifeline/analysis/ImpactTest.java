@@ -7,52 +7,15 @@ import java.util.List;
 import org.assertj.core.data.Percentage;
 import org.junit.jupiter.api.Test;
 import org.lifeline.analysis.motion.WorkerPeaks;
-import org.lifeline.base.Point;
 import org.lifeline.base.Units;
-import org.lifeline.model.Attachment;
-import org.lifeline.model.Cable;
-import org.lifeline.model.Connection;
-import org.lifeline.model.Fall;
-import org.lifeline.model.Lifeline;
 import org.lifeline.model.LoadingCurve;
-import org.lifeline.model.Place;
-import org.lifeline.model.Worker;
+import org.lifeline.testing.StiffLine;
+import org.lifeline.testing.StiffLine.Body;
 
 /** Masses dropped on springs, as simulations: the line is so stiff that only the connecting subsystem gives way. */
 class ImpactTest {
     /** One pound-second squared per inch as a mass [kg]. */
     private static final double SLINCH = Units.POUND_FORCE / Units.INCH;
-
-    /** A fall on a line whose stiffness at its middle is 4 × its tension in N/m. */
-    private static TransientResult drop(
-            double mass, LoadingCurve curve, double freeFall, double gravity, double tension) {
-        Lifeline line = Lifeline.builder()
-                .cable(Cable.builder()
-                        .massPerLength(1e-12 * tension * 1e3)
-                        .axialStiffness(1e3 * tension)
-                        .build())
-                .endAnchor("a", Point.of(0, 0, 0))
-                .endAnchor("b", Point.of(1, 0, 0))
-                .pretension(tension)
-                .gravity(gravity)
-                .build();
-        Worker worker = Worker.builder("w")
-                .mass(mass)
-                .walkingLevel(-2)
-                .attachment(Attachment.GRIPPED)
-                .connection(Connection.givenCurve(0.5, curve))
-                .build();
-        Fall fall = Fall.builder("drop")
-                .at(Place.of(1, 0.5))
-                .faller(worker)
-                .freeFall(freeFall)
-                .build();
-        return TransientArrest.withDefaults()
-                .withSegmentLength(1 / 8.0)
-                .withRefinements(0)
-                .withDuration(0.5)
-                .solve(line, fall);
-    }
 
     /**
      * Thomson, Vibration Theory and Applications, ex. 4.6-1: m 0.5 lb·s²/in, k 1973.92 lb/in, free fall 1 in, g 386 in/s²:
@@ -62,7 +25,8 @@ class ImpactTest {
     @Test
     void massDroppedOnASpring() {
         double k = 1973.92 * Units.POUND_FORCE / Units.INCH;
-        TransientResult r = drop(0.5 * SLINCH, LoadingCurve.spring(k), Units.INCH, Units.inches(386), 1e9);
+        TransientResult r = StiffLine.drop(
+                new Body(0.5 * SLINCH, Units.INCH, Units.inches(386), 1e9), LoadingCurve.spring(k), 0.11);
         WorkerPeaks w = r.firstCatch().worker("w");
         double fallen = r.history().worker("w").z()[0] - w.lowest().value();
         assertThat(fallen / Units.INCH).isCloseTo(1.5506, within(2e-4));
@@ -78,8 +42,10 @@ class ImpactTest {
     @Test
     void weightDroppedOnARod() {
         double k = 30e6 * 0.75 / 48 * Units.POUND_FORCE / Units.INCH;
-        TransientResult r =
-                drop(Units.pounds(150), LoadingCurve.spring(k), 2 * Units.INCH, Units.STANDARD_GRAVITY, 1e12);
+        TransientResult r = StiffLine.drop(
+                new Body(Units.pounds(150), 2 * Units.INCH, Units.STANDARD_GRAVITY, 1e12),
+                LoadingCurve.spring(k),
+                0.11);
         WorkerPeaks w = r.firstCatch().worker("w");
         assertThat(w.extension() / Units.INCH).isCloseTo(0.0361, within(5e-5));
         assertThat(w.force().value() / Units.POUND_FORCE / 0.75).isCloseTo(22600, within(50.0));
@@ -91,7 +57,8 @@ class ImpactTest {
     void suddenlyAppliedLoadDeflectsTwice() {
         double k = 5e5;
         double mass = 120;
-        TransientResult r = drop(mass, LoadingCurve.spring(k), 0, Units.STANDARD_GRAVITY, 1e10);
+        TransientResult r =
+                StiffLine.drop(new Body(mass, 0, Units.STANDARD_GRAVITY, 1e10), LoadingCurve.spring(k), 0.06);
         WorkerPeaks w = r.firstCatch().worker("w");
         double rest = mass * Units.STANDARD_GRAVITY / k;
         assertThat(w.extension() / rest).isCloseTo(2, within(1e-3));
@@ -115,17 +82,17 @@ class ImpactTest {
             double resistance = weight / ratio;
             LoadingCurve curve = LoadingCurve.through(
                     List.of(new LoadingCurve.Corner(0, resistance), new LoadingCurve.Corner(1, resistance)), k, 1e6);
-            TransientResult r = drop(mass, curve, 0, g, 1e9);
             double yield = resistance / k;
+            double omega = Math.sqrt(k / mass);
+            double phase = Math.acos(1 - yield * k / weight);
+            double speed = weight / k * omega * Math.sin(phase);
+            double end = phase / omega + speed * mass / (resistance - weight);
+            TransientResult r = StiffLine.drop(new Body(mass, 0, g, 1e9), curve, end + 0.02);
             WorkerPeaks w = r.firstCatch().worker("w");
             assertThat(w.extension() / yield)
                     .as("F/R = %s", ratio)
                     .isCloseTo(1 / (2 * (1 - ratio)), Percentage.withPercentage(0.1));
             assertThat(w.force().value()).isCloseTo(resistance, within(1e-6 * resistance));
-            double omega = Math.sqrt(k / mass);
-            double phase = Math.acos(1 - yield * k / weight);
-            double speed = weight / k * omega * Math.sin(phase);
-            double end = phase / omega + speed * mass / (resistance - weight);
             assertThat(w.lowest().time()).as("F/R = %s", ratio).isCloseTo(end, Percentage.withPercentage(0.2));
             assertThat(r.arrest().bottomedOut()).isFalse();
         }
@@ -137,31 +104,8 @@ class ImpactTest {
         double tension = 1000;
         double length = 4;
         double mass = 50;
-        Lifeline line = Lifeline.builder()
-                .cable(Cable.builder().massPerLength(2e-3).axialStiffness(1e6).build())
-                .endAnchor("a", Point.of(0, 0, 0))
-                .endAnchor("b", Point.of(length, 0, 0))
-                .pretension(tension)
-                .gravity(1e-3)
-                .build();
-        Worker worker = Worker.builder("w")
-                .mass(mass)
-                .walkingLevel(-2)
-                .attachment(Attachment.GRIPPED)
-                .connection(Connection.plainLanyard(0.5, LoadingCurve.spring(1e6)))
-                .build();
-        Fall fall = Fall.builder("hung")
-                .at(Place.of(1, length / 2))
-                .faller(worker)
-                .freeFall(0)
-                .build();
-        TransientResult r = TransientArrest.withDefaults()
-                .withSegmentLength(length / 32)
-                .withRefinements(0)
-                .withDuration(1.5)
-                .solve(line, fall);
         double omega = Math.sqrt(4 * tension / (mass * length));
-        assertThat(r.firstCatch().worker("w").lowest().time())
+        assertThat(StiffLine.halfPeriodOfString(tension, mass, length))
                 .isCloseTo(Math.PI / omega, Percentage.withPercentage(0.3));
     }
 }

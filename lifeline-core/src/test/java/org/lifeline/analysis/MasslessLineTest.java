@@ -35,10 +35,23 @@ class MasslessLineTest {
     private static final double MASS = 100;
     private static final double LANYARD = 6e4;
     private static final double FREE_FALL = 1.2;
-    private static final double LIGHT = 1e-3;
+
+    /** Mass of the cable [kg/m]: what it does by its mass shrinks with the root of it. */
+    private static final double LIGHT = 1e-5;
+
+    /** Damping time [s]: the default of 2e-4 s takes 0.1 % off the forces here. */
+    private static final double DAMPING = 5e-6;
 
     private static Cable cable() {
-        return Cable.builder().massPerLength(LIGHT).axialStiffness(EA).build();
+        return cable(LIGHT);
+    }
+
+    private static Cable cable(double mass) {
+        return Cable.builder()
+                .massPerLength(mass)
+                .axialStiffness(EA)
+                .dampingTime(DAMPING)
+                .build();
     }
 
     private static Worker worker(Connection connection) {
@@ -57,7 +70,7 @@ class MasslessLineTest {
                 .freeFall(FREE_FALL)
                 .build();
         return TransientArrest.withDefaults()
-                .withSegmentLength(SPAN / 16)
+                .withSegmentLength(SPAN / 8)
                 .withRefinements(0)
                 .withDuration(0.9)
                 .solve(line, fall);
@@ -67,8 +80,8 @@ class MasslessLineTest {
         WorkerPeaks w = r.firstCatch().worker("w");
         double z = r.arrest().attachmentBefore().z() - 1.5;
         assertThat(z - w.lowest().value()).as(what).isCloseTo(expected.distance(), Percentage.withPercentage(0.1));
-        assertThat(w.force().value()).as(what).isCloseTo(expected.force(), Percentage.withPercentage(0.4));
-        assertThat(r.arrest().maximumTension()).as(what).isCloseTo(expected.tension(), Percentage.withPercentage(0.6));
+        assertThat(w.force().value()).as(what).isCloseTo(expected.force(), Percentage.withPercentage(0.1));
+        assertThat(r.arrest().maximumTension()).as(what).isCloseTo(expected.tension(), Percentage.withPercentage(0.2));
         assertThat(w.lowest().time()).as(what).isCloseTo(expected.time(), Percentage.withPercentage(0.1));
         assertThat(r.relativeDrift()).as(what).isLessThan(1e-3);
     }
@@ -178,6 +191,31 @@ class MasslessLineTest {
         }
     }
 
+    /**
+     * What remains is the cable's mass: waves ripple on the arrest force, the less of them the lighter the cable. With the
+     * mass a tenth, less than half of the deviation remains.
+     */
+    @Test
+    void theDeviationGoesWithTheMassOfTheCable() {
+        double k = 1e5;
+        WeightlessLine.Lowest expected = new WeightlessLine(
+                        SPAN / 2, new double[] {k, INSTALLED}, leg -> elastic(leg, UNSTRETCHED))
+                .fall(MASS, LANYARD, FREE_FALL);
+        double before = Double.POSITIVE_INFINITY;
+        for (double mass : new double[] {1e-2, 1e-3, 1e-4, 1e-5}) {
+            Lifeline line = Lifeline.builder()
+                    .cable(cable(mass))
+                    .support(Support.end("a", Point.of(0, 0, 0)).withStiffness(Stiffness.alongX(k)))
+                    .support(Support.end("b", Point.of(SPAN, 0, 0)).withStiffness(Stiffness.alongX(k)))
+                    .pretension(INSTALLED)
+                    .build();
+            double deviation = run(line, 1).firstCatch().worker("w").force().value() - expected.force();
+            assertThat(deviation).as("%s kg/m", mass).isPositive().isLessThan(before / 2);
+            before = deviation;
+        }
+        assertThat(before).isLessThan(1e-3 * expected.force());
+    }
+
     /** In-line absorbers at both ends, rigid up to 7 kN: the tension stops there, and the absorbers take the rest. */
     @Test
     void inLineAbsorbersCapTheTension() {
@@ -200,7 +238,10 @@ class MasslessLineTest {
                 .isCloseTo(extension, Percentage.withPercentage(0.5));
     }
 
-    /** The energy balance follows the static path of the same line; off the middle, sloping, with an absorber. */
+    /**
+     * The energy balance follows the static path of the same line; off the middle, sloping, with an absorber. Where its
+     * plateau begins the cable, still on its way down, overshoots by its mass: 0.4 % of the tension at most here.
+     */
     @Test
     void energyBalanceIsTheLimit() {
         Connection absorber = Connection.lanyard(
@@ -230,9 +271,9 @@ class MasslessLineTest {
                         EnergyBalance.withDefaults().withSide(side).solve(line, fall);
                 TransientResult motion = TransientArrest.withDefaults()
                         .withSide(side)
-                        .withSegmentLength(0.5)
+                        .withSegmentLength(1)
                         .withRefinements(0)
-                        .withDuration(1.6)
+                        .withDuration(1.1)
                         .solve(line, fall);
                 ArrestResult a = motion.arrest();
                 assertThat(a.arrestForce()).as(what).isCloseTo(balance.arrestForce(), Percentage.withPercentage(0.1));
@@ -241,7 +282,7 @@ class MasslessLineTest {
                         .isCloseTo(balance.totalFallDistance(), Percentage.withPercentage(0.3));
                 assertThat(a.maximumTension())
                         .as(what)
-                        .isCloseTo(balance.maximumTension(), Percentage.withPercentage(1));
+                        .isCloseTo(balance.maximumTension(), Percentage.withPercentage(0.5));
                 assertThat(motion.tensionRatio().orElseThrow())
                         .isEqualTo(a.maximumTension() / balance.maximumTension());
             }

@@ -9,7 +9,7 @@ import java.util.function.DoubleUnaryOperator;
  */
 final class WeightlessLine {
     private static final double G = 9.80665;
-    private static final double STEP = 1e-5;
+    private static final double STEP = 5e-4;
 
     private final double half;
     private final DoubleUnaryOperator tension;

@@ -93,7 +93,8 @@ final class InlineElement {
         double unloading = curve.slopeOf(-1);
         double pull = curve.forceOn(-1, extension);
         double before = extension;
-        double next = Math.max(curve.permanent(), extension - (pull - k * strain / chain.perLength[j]) / (unloading + k));
+        double next =
+                Math.max(curve.permanent(), extension - (pull - k * strain / chain.perLength[j]) / (unloading + k));
         extension = next;
         double was = force;
         force = curve.force(next);

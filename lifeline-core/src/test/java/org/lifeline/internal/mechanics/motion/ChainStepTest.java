@@ -158,45 +158,9 @@ class ChainStepTest {
      */
     @Test
     void aHangingWorkerSwingsLikeAPendulum() {
-        LineModel model = new LineModel(Lifeline.builder()
-                .cable(Cable.builder().massPerLength(1).axialStiffness(1e9).build())
-                .endAnchor("a", Point.of(0, -0.5, 0))
-                .endAnchor("b", Point.of(0, 0.5, 0))
-                .pretension(1e7)
-                .build());
-        MotionSetup setup = new MotionSetup(model, 1e-6);
         double length = 2;
-        double stiffness = 1e8;
-        setup.attach(
-                0,
-                model.pointAtStation(0, 0.5),
-                true,
-                List.of(new MotionSetup.Person(
-                        100, LoadingCurve.spring(stiffness), length, MotionSetup.Timing.hanging())));
-        MotionSystem s = new MotionSystem(setup, 0.25, 1);
         double angle = 0.4;
-        FallingBody body = s.bodies[0];
-        double pivot = s.chain.z[body.joint.node];
-        body.x = length * Math.sin(angle);
-        body.z = pivot - length * Math.cos(angle);
-        double before = body.x;
-        double last = 0;
-        double first = Double.NaN;
-        double period = Double.NaN;
-        while (Double.isNaN(period)) {
-            s.kick();
-            s.move();
-            if (before > 0 && body.x <= 0) {
-                double at = last + (s.time - last) * before / (before - body.x);
-                if (Double.isNaN(first)) {
-                    first = at;
-                } else {
-                    period = at - first;
-                }
-            }
-            before = body.x;
-            last = s.time;
-        }
+        double period = WaveSignals.pendulum(length, angle, G);
         double exact = 2 * Math.PI * Math.sqrt(length / G) * (1 + angle * angle / 16 + 11 * Math.pow(angle, 4) / 3072);
         assertThat(period).isCloseTo(exact, within(2e-4 * exact));
     }
