@@ -92,7 +92,7 @@ public final class SolveFor {
         return switch (end.closure()) {
             case BOUND -> "bound";
             case CRITERION, JUMP -> end.by();
-            case FAILURE -> "cannot be analysed beyond";
+            case FAILURE -> "cannot be analysed beyond: " + end.by();
         };
     }
 }
