@@ -9,11 +9,12 @@ import org.lifeline.analysis.CalculationStep;
  * in light and dark, and printable on A4 and Letter. A content security policy forbids everything but its own style.
  */
 public final class HtmlReport {
+    private static final int LONGEST_NUMBER = 40;
     private static final Pattern INDEX = Pattern.compile("_([0-9A-Za-z.]+)");
     private static final String STYLE = """
-            :root{color-scheme:light dark;--paper:#fff;--ink:#14181c;--soft:#4a545d;--rule:#b9c1c8;--band:#f1f4f6}
+            :root{color-scheme:light dark;--paper:#fff;--ink:#14181c;--soft:#4a545d;--rule:#b9c1c8;--band:#f1f4f6;--link:#0a4f8f}
             @media screen and (prefers-color-scheme:dark){
-            :root{--paper:#14181c;--ink:#eef1f4;--soft:#b4bdc5;--rule:#4a545d;--band:#1f262c}}
+            :root{--paper:#14181c;--ink:#eef1f4;--soft:#b4bdc5;--rule:#4a545d;--band:#1f262c;--link:#8fc4ff}}
             *{box-sizing:border-box}
             html{-webkit-text-size-adjust:100%}
             body{margin:0 auto;padding:1.2rem 1rem 3rem;max-width:64rem;background:var(--paper);color:var(--ink);
@@ -23,15 +24,18 @@ public final class HtmlReport {
             h3{font-size:1.05rem;margin:1.5rem 0 .4rem;overflow-wrap:anywhere}
             p,li{overflow-wrap:anywhere}
             .identity{color:var(--soft);margin:0 0 1rem;padding:0;list-style:none}
+            nav ul{columns:18rem;list-style:none;margin:0;padding:.6rem 0;border-top:1px solid var(--rule)}
+            nav li{padding:.12rem 0;overflow-wrap:anywhere;break-inside:avoid}
+            a{color:var(--link)}
             .wide{overflow-x:auto;margin:.8rem 0 1.1rem}
             .wide:focus-visible{outline:3px solid #0a4f8f;outline-offset:2px}
             table{border-collapse:collapse;font-size:.92rem;min-width:40%}
             caption{text-align:left;font-weight:bold;padding:.2rem 0 .35rem}
             th,td{padding:.25rem .6rem;border-bottom:1px solid var(--rule);text-align:left;vertical-align:top}
             thead th{border-bottom:2px solid var(--ink);vertical-align:bottom}
-            thead .n{white-space:normal}
             tbody th{font-weight:normal}
-            .n{text-align:right;font-variant-numeric:tabular-nums;white-space:nowrap}
+            .n{text-align:right;font-variant-numeric:tabular-nums}
+            .n span{white-space:nowrap}
             .total th,.total td{border-top:2px solid var(--ink);font-weight:bold;background:var(--band)}
             figure{margin:1rem 0}
             figure .wide{margin:0}
@@ -46,12 +50,14 @@ public final class HtmlReport {
             sub{font-size:.75em;line-height:0}
             @media (max-width:44rem){
             body{padding:.8rem .7rem 2rem;font-size:.95rem}
-            .n{white-space:normal}th,td{padding:.25rem .4rem}
+            th,td{padding:.25rem .4rem}
+            .calc caption{display:block}
             .calc,.calc tbody,.calc tr,.calc td,.calc th{display:block;width:auto}
             .calc thead,.calc colgroup{display:none}
             .calc tr{border-bottom:1px solid var(--rule);padding:.35rem 0}
             .calc td,.calc th{border:0;padding:.08rem 0}}
             @media print{
+            a{color:inherit;text-decoration:none}
             @page{margin:16mm 14mm}
             body{max-width:none;padding:0;font-size:9.5pt}
             h2{border-top:1.5pt solid #000;break-after:avoid}h3,caption{break-after:avoid}
@@ -93,7 +99,9 @@ public final class HtmlReport {
                 .append(title)
                 .append("</bdi></h1>\n<ul class=\"identity\">\n");
         d.identity().forEach(i -> out.append("<li>").append(InertText.markup(i)).append("</li>\n"));
-        out.append("</ul>\n</header>\n<main>\n");
+        out.append("</ul>\n</header>\n");
+        contents(d);
+        out.append("<main>\n");
         int number = 0;
         for (ReportSection s : d.sections()) {
             String tag = s.level() == 1 ? "h2" : "h3";
@@ -113,6 +121,23 @@ public final class HtmlReport {
             out.append("</section>\n");
         }
         out.append("</main>\n</body>\n</html>\n");
+    }
+
+    /** Links to the main sections. */
+    private void contents(ReportDocument d) {
+        out.append("<nav aria-label=\"Contents\">\n<ul>\n");
+        int number = 0;
+        for (ReportSection s : d.sections()) {
+            number++;
+            if (s.level() == 1) {
+                out.append("<li><a href=\"#s")
+                        .append(number)
+                        .append("\">")
+                        .append(InertText.markup(s.title()))
+                        .append("</a></li>\n");
+            }
+        }
+        out.append("</ul>\n</nav>\n");
     }
 
     private void block(ReportBlock b) {
@@ -152,14 +177,27 @@ public final class HtmlReport {
         for (ReportBlock.Row r : t.rows()) {
             out.append(r.total() ? "<tr class=\"total\">" : "<tr>");
             for (int j = 0; j < r.cells().size(); j++) {
-                String cell = "<bdi>" + InertText.markup(r.cells().get(j)) + "</bdi>";
-                String css = t.columns().get(j).numeric() ? " class=\"n\"" : "";
+                boolean numeric = t.columns().get(j).numeric();
+                String text = InertText.markup(r.cells().get(j));
+                String cell = "<bdi>" + (numeric ? number(text) : text) + "</bdi>";
+                String css = numeric ? " class=\"n\"" : "";
                 out.append(
                         j == 0 ? "<th scope=\"row\"" + css + ">" + cell + "</th>" : "<td" + css + ">" + cell + "</td>");
             }
             out.append("</tr>\n");
         }
         out.append("</tbody>\n</table>\n</div>\n");
+    }
+
+    /** A number in both systems of units breaks between them only; other text in a column of numbers as it must. */
+    private static String number(String markup) {
+        if (markup.length() > LONGEST_NUMBER) {
+            return markup;
+        }
+        int at = markup.indexOf(" (");
+        return at < 0
+                ? "<span>" + markup + "</span>"
+                : "<span>" + markup.substring(0, at) + "</span> <span>" + markup.substring(at + 1) + "</span>";
     }
 
     private static String formula(String text) {

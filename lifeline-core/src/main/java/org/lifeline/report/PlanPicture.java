@@ -73,7 +73,7 @@ public final class PlanPicture {
         double left = (WIDTH - scale * (east - west)) / 2;
         double[] origin = {left - scale * west, 30 + MARGIN + scale * north};
         SvgCanvas c = new SvgCanvas(WIDTH, high + 70);
-        String title = "Plan: " + arrest.fall().id();
+        String title = "Plan: " + Governing.name(arrest, Quantities.in(choice));
         c.bold(12, 22, "start", SvgCanvas.cut(title, WIDTH - 40));
         List<double[]> points = new ArrayList<>();
         for (Support s : line.supports()) {

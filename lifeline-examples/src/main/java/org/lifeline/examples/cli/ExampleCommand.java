@@ -4,8 +4,8 @@ import java.io.PrintStream;
 import java.util.List;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
-import org.lifeline.examples.print.Inert;
 import org.lifeline.examples.programs.Programs;
+import org.lifeline.report.InertText;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
 
@@ -47,7 +47,7 @@ public final class ExampleCommand implements Callable<Integer> {
                 return run(each);
             }
         }
-        err.println("Bad command line: example " + Inert.of(name) + ": must be one of");
+        err.println("Bad command line: example " + InertText.plain(name) + ": must be one of");
         list(err);
         return ExitCode.BAD_INPUT;
     }
@@ -61,7 +61,7 @@ public final class ExampleCommand implements Callable<Integer> {
             err.println("The example was stopped.");
             return ExitCode.FAULT;
         } catch (Exception e) {
-            err.println("The example failed: " + Inert.of(String.valueOf(e)));
+            err.println("The example failed: " + InertText.plain(String.valueOf(e)));
             return ExitCode.FAULT;
         }
     }

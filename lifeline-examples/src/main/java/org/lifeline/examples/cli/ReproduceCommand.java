@@ -12,10 +12,10 @@ import org.lifeline.base.InvalidInputException;
 import org.lifeline.base.NoEquilibriumException;
 import org.lifeline.examples.json.DesignFile;
 import org.lifeline.examples.json.DesignReader;
-import org.lifeline.examples.print.Inert;
 import org.lifeline.examples.reproduce.Difference;
 import org.lifeline.examples.reproduce.Reproduction;
 import org.lifeline.examples.reproduce.StoredCheck;
+import org.lifeline.report.InertText;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -82,7 +82,7 @@ public final class ReproduceCommand implements Callable<Integer> {
             designBytes = read(design);
             resultBytes = read(result);
         } catch (IOException e) {
-            err.println("A file cannot be read: " + Inert.of(String.valueOf(e.getMessage())));
+            err.println("A file cannot be read: " + InertText.plain(String.valueOf(e.getMessage())));
             return ExitCode.BAD_INPUT;
         }
         try {
@@ -91,11 +91,11 @@ public final class ReproduceCommand implements Callable<Integer> {
                     .withTolerance(tolerance)
                     .check(file, resultBytes));
         } catch (InvalidInputException e) {
-            err.println(Inert.of(design.toString()) + " cannot be used:");
-            e.violations().forEach(v -> err.println("  " + Inert.of(v.toString())));
+            err.println(InertText.plain(design.toString()) + " cannot be used:");
+            e.violations().forEach(v -> err.println("  " + InertText.plain(v.toString())));
             return ExitCode.BAD_INPUT;
         } catch (NoEquilibriumException e) {
-            err.println("No equilibrium was found: " + Inert.of(e.where()));
+            err.println("No equilibrium was found: " + InertText.plain(e.where()));
             return ExitCode.NO_EQUILIBRIUM;
         }
     }
@@ -107,8 +107,8 @@ public final class ReproduceCommand implements Callable<Integer> {
     }
 
     private int print(Reproduction.Outcome o) {
-        out.println("Result " + Inert.of(String.valueOf(result)));
-        o.identity().forEach(i -> out.println("  " + Inert.of(i)));
+        out.println("Result " + InertText.plain(String.valueOf(result)));
+        o.identity().forEach(i -> out.println("  " + InertText.plain(i)));
         out.println(o.compared() + " values compared, tolerance " + tolerance + ": "
                 + o.differences().size() + " differ");
         o.differences().stream().limit(MOST_LINES).forEach(this::print);
@@ -121,14 +121,14 @@ public final class ReproduceCommand implements Callable<Integer> {
             out.printf(
                     Locale.ROOT,
                     "  %s: %s: off by %.2e, limit %.0e%n",
-                    Inert.of(c.where()),
+                    InertText.plain(c.where()),
                     c.law(),
                     c.off(),
                     c.limit());
         }
         out.println("independent check of the recomputed results: "
                 + (o.verified().isEmpty() ? "all hold" : o.verified().size() + " fail"));
-        o.verified().forEach(v -> out.println("  " + Inert.of(v)));
+        o.verified().forEach(v -> out.println("  " + InertText.plain(v)));
         out.println(o.verdict().text());
         out.flush();
         return o.verdict().isReproduced() && o.verified().isEmpty() ? ExitCode.DONE : ExitCode.NOT_REPRODUCED;
@@ -138,7 +138,8 @@ public final class ReproduceCommand implements Callable<Integer> {
         String off = Double.isNaN(d.relative())
                 ? ""
                 : String.format(Locale.ROOT, ", relative difference %.2e", d.relative());
-        out.println("  " + Inert.of(d.path()) + ": stored " + (d.stored().isEmpty() ? "nothing" : Inert.of(d.stored()))
-                + ", recomputed " + (d.recomputed().isEmpty() ? "nothing" : Inert.of(d.recomputed())) + off);
+        out.println("  " + InertText.plain(d.path()) + ": stored "
+                + (d.stored().isEmpty() ? "nothing" : InertText.plain(d.stored())) + ", recomputed "
+                + (d.recomputed().isEmpty() ? "nothing" : InertText.plain(d.recomputed())) + off);
     }
 }
