@@ -205,6 +205,16 @@ public final class CalculationReport {
     }
 
     /**
+     * The numbers of the arrests that govern the end anchor load and the clearance: those that are calculated line by line,
+     * and worth following in time.
+     *
+     * @return numbers from 1, rising; unmodifiable
+     */
+    public List<Integer> calculated() {
+        return new Governing(design, arrests).calculated();
+    }
+
+    /**
      * Draws up the report.
      *
      * @return the report, to be written by {@link TextReport} or {@link HtmlReport}

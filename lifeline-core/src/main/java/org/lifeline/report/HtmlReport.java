@@ -42,7 +42,8 @@ public final class HtmlReport {
             figure svg{display:block;width:100%;min-width:40rem;height:auto;border:1px solid var(--rule)}
             figcaption{color:var(--soft);font-size:.9rem;margin-top:.35rem}
             .calc{table-layout:fixed;width:100%}
-            .calc col.c1{width:9%}.calc col.c2{width:24%}.calc col.c3{width:37%}.calc col.c4{width:15%}.calc col.c5{width:15%}
+            .calc col.c1{width:8%}.calc col.c2{width:34%}.calc col.c3{width:42%}.calc col.c4{width:16%}
+            .calc small{color:var(--soft);font-size:.88em}
             .calc td,.calc th{overflow-wrap:anywhere}
             .calc .group th{font-weight:bold;background:var(--band);border-bottom:1px solid var(--ink)}
             .calc .f{font-variant-numeric:tabular-nums}
@@ -61,9 +62,11 @@ public final class HtmlReport {
             @page{margin:16mm 14mm}
             body{max-width:none;padding:0;font-size:9.5pt}
             h2{border-top:1.5pt solid #000;break-after:avoid}h3,caption{break-after:avoid}
-            tr,figure{break-inside:avoid}thead{display:table-header-group}
+            tr,figure{break-inside:avoid}thead{display:table-header-group;break-after:avoid}
+            tbody tr:first-child{break-before:avoid}
             .wide{overflow:visible}table{font-size:8.5pt}
             th,td{padding:.15rem .35rem}
+            .calc{font-size:7.5pt}.calc th,.calc td{padding:.1rem .3rem}
             figure svg{min-width:0}}
             """;
 
@@ -206,10 +209,9 @@ public final class HtmlReport {
 
     private void calculation(List<CalculationStep> steps) {
         out.append("<table class=\"calc\">\n<caption>Calculation, line by line</caption>\n")
-                .append(
-                        "<colgroup><col class=\"c1\"/><col class=\"c2\"/><col class=\"c3\"/><col class=\"c4\"/><col class=\"c5\"/>")
+                .append("<colgroup><col class=\"c1\"/><col class=\"c2\"/><col class=\"c3\"/><col class=\"c4\"/>")
                 .append("</colgroup>\n<thead>\n<tr>");
-        for (String head : List.of("Symbol", "What", "Formula, and with numbers", "Result", "Source")) {
+        for (String head : List.of("Symbol", "What [source]", "Formula, and with numbers", "Result")) {
             out.append("<th scope=\"col\">").append(head).append("</th>");
         }
         out.append("</tr>\n</thead>\n");
@@ -218,7 +220,7 @@ public final class HtmlReport {
             if (!s.section().equals(section)) {
                 out.append(section.isEmpty() ? "" : "</tbody>\n").append("<tbody>\n");
                 section = s.section();
-                out.append("<tr class=\"group\"><th scope=\"rowgroup\" colspan=\"5\">")
+                out.append("<tr class=\"group\"><th scope=\"rowgroup\" colspan=\"4\">")
                         .append(InertText.markup(section))
                         .append("</th></tr>\n");
             }
@@ -226,6 +228,9 @@ public final class HtmlReport {
                     .append(formula(s.symbol()))
                     .append("</th><td>")
                     .append(formula(InertText.plain(s.what())))
+                    .append(" <small>[")
+                    .append(InertText.markup(s.source()))
+                    .append("]</small>")
                     .append("</td><td class=\"f\">");
             if (!s.formula().isEmpty()) {
                 out.append("= ").append(formula(s.formula())).append("<br/>= ").append(InertText.escape(s.numbers()));
@@ -233,8 +238,6 @@ public final class HtmlReport {
             out.append("</td><td class=\"r\">")
                     .append(InertText.escape(s.printed()))
                     .append(s.unit().equals("-") ? "" : " " + InertText.escape(s.unit()))
-                    .append("</td><td>")
-                    .append(InertText.markup(s.source()))
                     .append("</td></tr>\n");
         }
         out.append(section.isEmpty() ? "" : "</tbody>\n").append("</table>\n");

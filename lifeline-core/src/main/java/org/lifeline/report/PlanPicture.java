@@ -135,8 +135,8 @@ public final class PlanPicture {
                 32 + size,
                 y + 4,
                 "start",
-                bar.stripTrailingZeros().toPlainString() + " " + Measure.LENGTH.unit(system)
-                        + "; drawn to true scale. Arrows: horizontal force of the line on the anchor at the lowest point.");
+                bar.stripTrailingZeros().toPlainString() + " " + Measure.LENGTH.unit(system) + "; drawn to true scale");
+        c.text(24, y + 24, "start", "Arrows: horizontal force of the line on the anchor at the lowest point.");
         c.arrow(Pen.THIN, WIDTH - 64, 64, WIDTH - 28, 64);
         c.arrow(Pen.THIN, WIDTH - 64, 64, WIDTH - 64, 28);
         c.text(WIDTH - 24, 68, "start", "x");

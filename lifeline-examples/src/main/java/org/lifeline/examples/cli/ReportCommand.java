@@ -83,15 +83,16 @@ public final class ReportCommand implements Callable<Integer> {
             names = "--detail",
             paramLabel = "DETAIL",
             defaultValue = "governing",
-            description =
-                    "Pictures and calculation line by line: short (none), governing (of the arrests that govern) or"
-                            + " full (of every arrest).")
+            description = "Pictures and calculation line by line: short (none), governing (of what governs) or"
+                    + " full (of every arrest).")
     private String detail = "governing";
 
     @Option(names = "--no-envelope", description = "Leaves out the envelope along the line.")
     private boolean noEnvelope;
 
-    @Option(names = "--no-transient", description = "Does not follow the arrests that govern in time.")
+    @Option(
+            names = "--no-transient",
+            description = "Does not follow in time the arrests that govern the end anchor load and the clearance.")
     private boolean noTransient;
 
     @Option(names = "--date", paramLabel = "TEXT", defaultValue = "", description = "Date of issue to be printed.")
@@ -169,7 +170,7 @@ public final class ReportCommand implements Callable<Integer> {
         }
         if (!noTransient) {
             List<TransientResult> motions = new ArrayList<>();
-            for (int number : report.governing()) {
+            for (int number : report.calculated()) {
                 follow(run.design().clearance(), number, run.arrests().get(number - 1), motions);
             }
             report = report.withMotions(motions);
