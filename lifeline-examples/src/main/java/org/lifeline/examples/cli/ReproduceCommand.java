@@ -5,6 +5,7 @@ import java.io.InputStream;
 import java.io.PrintStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Locale;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
@@ -55,6 +56,9 @@ public final class ReproduceCommand implements Callable<Integer> {
                             + " kg), the largest difference. Default: ${DEFAULT-VALUE}.")
     private double tolerance = Reproduction.DEFAULT_TOLERANCE;
 
+    @Option(names = "--stack-trace", description = "Shows where the program failed, for a report of a fault.")
+    private boolean stackTrace;
+
     /**
      * The command with its streams.
      *
@@ -89,14 +93,14 @@ public final class ReproduceCommand implements Callable<Integer> {
             DesignFile file = new DesignReader().read(designBytes);
             return print(Reproduction.by(LibraryVersion.text())
                     .withTolerance(tolerance)
+                    .withProgress(new Progress(err, System::nanoTime))
                     .check(file, resultBytes));
         } catch (InvalidInputException e) {
-            err.println(InertText.plain(design.toString()) + " cannot be used:");
-            e.violations().forEach(v -> err.println("  " + InertText.plain(v.toString())));
-            return ExitCode.BAD_INPUT;
+            return new Failures(err).violations(design.toString(), e.violations());
         } catch (NoEquilibriumException e) {
-            err.println("No equilibrium was found: " + InertText.plain(e.where()));
-            return ExitCode.NO_EQUILIBRIUM;
+            return new Failures(err).noEquilibrium(e);
+        } catch (RuntimeException | StackOverflowError | OutOfMemoryError e) {
+            return new Failures(err).fault(e, stackTrace);
         }
     }
 
@@ -126,12 +130,15 @@ public final class ReproduceCommand implements Callable<Integer> {
                     c.off(),
                     c.limit());
         }
+        List<String> failed = o.verified().orElse(List.of());
         out.println("independent check of the recomputed results: "
-                + (o.verified().isEmpty() ? "all hold" : o.verified().size() + " fail"));
-        o.verified().forEach(v -> out.println("  " + InertText.plain(v)));
+                + (o.verified().isEmpty()
+                        ? "not made, there is no arrest by energy balance"
+                        : failed.isEmpty() ? "all hold" : failed.size() + " fail"));
+        failed.forEach(v -> out.println("  " + InertText.plain(v)));
         out.println(o.verdict().text());
         out.flush();
-        return o.verdict().isReproduced() && o.verified().isEmpty() ? ExitCode.DONE : ExitCode.NOT_REPRODUCED;
+        return o.verdict().isReproduced() && failed.isEmpty() ? ExitCode.DONE : ExitCode.NOT_REPRODUCED;
     }
 
     private void print(Difference d) {
