@@ -19,6 +19,9 @@ import org.lifeline.model.Worker;
 
 /** Writes down an arrest, from the inputs to the clearance, line by line. */
 final class ArrestExplanation {
+    /** Lengths that differ by less are the same row [m]. */
+    private static final double SAME = 1e-9;
+
     private final ArrestResult arrest;
     private final Lifeline line;
     private final Fall fall;
@@ -180,10 +183,9 @@ final class ArrestExplanation {
         Figure longest = fall.fallers().size() == 1
                 ? f.freeFall()
                 : sheet.given("h_m", "longest free fall", arrest.freeFall(), Dimension.LENGTH, "largest of them");
-        double stretch = arrest.totalFallDistance() - arrest.freeFall() - arrest.deployment() - arrest.lineDescent();
-        Figure harness =
-                sheet.given("a_s", "harness stretch", Math.round(stretch * 1e12) / 1e12, Dimension.LENGTH, "design");
+        Figure harness = sheet.given("a_s", "harness stretch", arrest.harnessStretch(), Dimension.LENGTH, "design");
         sheet.row("h_t", "total fall distance", sum(longest, deployment, descent, harness), Dimension.LENGTH, "sum");
+        double reach = arrest.totalFallDistance() - arrest.freeFall() - arrest.lineDescent() - arrest.harnessStretch();
         Figure z = f.line();
         List<ClearanceRow> rows = c.rows();
         Figure start = z;
@@ -193,7 +195,7 @@ final class ArrestExplanation {
             Figure step;
             if (row.value() == arrest.lineDescent()) {
                 step = descent;
-            } else if (row.value() == arrest.deployment()) {
+            } else if (Math.abs(row.value() - reach) < SAME) {
                 step = deployment;
             } else {
                 step = sheet.given("d" + k, row.item(), row.value(), Dimension.LENGTH, row.source());

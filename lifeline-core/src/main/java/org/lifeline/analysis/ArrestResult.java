@@ -296,12 +296,24 @@ public final class ArrestResult {
     }
 
     /**
-     * Total fall distance: free fall, deployment, descent of the attachment, harness stretch.
+     * Total fall distance: free fall, deployment, descent of the attachment, harness stretch. In a transient, where the
+     * largest extension and the lowest point do not come at the same moment, the fall of the harness attachment to its lowest
+     * point, and harness stretch.
      *
      * @return distance [m]
      */
     public double totalFallDistance() {
-        return freeFall + deployment + lineDescent() + harnessStretch;
+        return motion.map(MotionSummary::harnessFall).orElseGet(() -> freeFall + deployment + lineDescent())
+                + harnessStretch;
+    }
+
+    /**
+     * Stretch of the harness in the total fall distance.
+     *
+     * @return stretch [m]
+     */
+    double harnessStretch() {
+        return harnessStretch;
     }
 
     /**

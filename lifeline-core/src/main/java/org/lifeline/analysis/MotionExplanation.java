@@ -23,13 +23,12 @@ final class MotionExplanation {
         this.arrest = arrest;
     }
 
-    /** Descent and deployment, for what follows. */
+    /** Descent and extension at the lowest point, for what follows. */
     record Figures(Figure descent, Figure deployment) {}
 
     Figures write() {
         sheet.section("Motion of line and workers");
-        Figure deployment = sheet.given(
-                "x", "largest extension of the connecting subsystem", arrest.deployment(), Dimension.LENGTH, PEAK);
+        sheet.given("x", "largest extension of the connecting subsystem", arrest.deployment(), Dimension.LENGTH, PEAK);
         sheet.given("F_a", "arrest force on one worker", arrest.arrestForce(), Dimension.FORCE, PEAK);
         sheet.given("P", "force of all who fall on the line", arrest.lineLoad(), Dimension.FORCE, PEAK);
         sheet.given("T_m", "largest tension in the cable", arrest.maximumTension(), Dimension.FORCE, PEAK);
@@ -49,6 +48,13 @@ final class MotionExplanation {
         Figure descent = sheet.given(
                 "δ", "descent of the attachment since before the fall", arrest.lineDescent(), Dimension.LENGTH, LOWEST);
         sheet.given("f", "sag at the load, below the chord", arrest.sag(), Dimension.LENGTH, LOWEST);
+        double reach = arrest.totalFallDistance() - arrest.freeFall() - arrest.lineDescent() - arrest.harnessStretch();
+        Figure extension = sheet.given(
+                "x_l",
+                "extension of the connecting subsystem, as far as it reaches down",
+                reach,
+                Dimension.LENGTH,
+                LOWEST);
         double spread = arrest.convergence().residual();
         if (Double.isFinite(spread)) {
             sheet.given(
@@ -59,7 +65,7 @@ final class MotionExplanation {
                     "refinement");
         }
         writeEnergies();
-        return new Figures(descent, deployment);
+        return new Figures(descent, extension);
     }
 
     private void writeEnergies() {

@@ -207,6 +207,7 @@ final class TransientCase {
         int first = -1;
         int hardest = -1;
         double deployment = 0;
+        double harnessFall = 0;
         boolean bottomed = false;
         for (int k = 0; k < people.size(); k++) {
             Person p = people.get(k);
@@ -214,6 +215,7 @@ final class TransientCase {
                 first = first < 0 ? k : first;
                 hardest = hardest < 0 || log.force[k] > log.force[hardest] ? k : hardest;
                 deployment = Math.max(deployment, log.extension[k]);
+                harnessFall = Math.max(harnessFall, motion.startElevation(k) - log.lowest[k]);
                 bottomed |= log.extension[k] > p.worker().connection().maximumExtension();
             }
         }
@@ -234,6 +236,7 @@ final class TransientCase {
                 meshes.get(meshes.size() - 1),
                 peaks(motion.whole()),
                 motion.energyDrift() / account.fall(),
+                harnessFall,
                 motion.firstCatchOver());
         return new ArrestResult(new ArrestResult.Numbers(
                 fall,

@@ -1,9 +1,11 @@
 package org.lifeline.examples.cli;
 
+import java.io.IOException;
 import java.io.PrintStream;
 import java.util.List;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
+import org.lifeline.base.NoEquilibriumException;
 import org.lifeline.examples.programs.Programs;
 import org.lifeline.report.InertText;
 import picocli.CommandLine.Command;
@@ -60,6 +62,16 @@ public final class ExampleCommand implements Callable<Integer> {
             Thread.currentThread().interrupt();
             err.println("The example was stopped.");
             return ExitCode.FAULT;
+        } catch (IllegalArgumentException e) {
+            err.println("Bad input: " + InertText.plain(String.valueOf(e.getMessage())));
+            return ExitCode.BAD_INPUT;
+        } catch (IOException e) {
+            err.println("No such file, or it cannot be read or written: "
+                    + InertText.plain(String.valueOf(e.getMessage())));
+            return ExitCode.BAD_INPUT;
+        } catch (NoEquilibriumException e) {
+            err.println("No equilibrium: " + InertText.plain(String.valueOf(e.getMessage())));
+            return ExitCode.NO_EQUILIBRIUM;
         } catch (Exception e) {
             err.println("The example failed: " + InertText.plain(String.valueOf(e)));
             return ExitCode.FAULT;

@@ -14,6 +14,7 @@ public final class Programs {
             new Program("span-study", "anchor force, sag and clearance over the span", SpanStudy::main),
             new Program("envelope", "the worst place, temperature and side on a whole line", LineEnvelope::main),
             new Program("solve-for", "for which values of a variable the criteria are met", SolveFor::main),
+            new Program("map", "the criteria over two variables, as a table and a picture", TwoVariables::main),
             new Program("stringing", "tension and sag to be read while a line is tensioned", Stringing::main),
             new Program("field-check", "the pretension now, from a sag measured in the field", FieldReading::main),
             new Program("study", "Monte Carlo over pretension, friction, mass and force", UncertainLine::main),

@@ -102,7 +102,7 @@ public final class SolveFor {
         return switch (end.closure()) {
             case BOUND -> "bound";
             case CRITERION, JUMP -> InertText.plain(end.by());
-            case FAILURE -> "cannot be analysed beyond";
+            case FAILURE -> "cannot be analysed beyond: " + InertText.plain(end.by());
         };
     }
 }

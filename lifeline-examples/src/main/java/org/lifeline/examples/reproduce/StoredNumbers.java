@@ -199,7 +199,7 @@ final class StoredNumbers {
                 + number(e, "inlineAbsorbers")
                 + number(e, "anchors");
         double free = number(e, "fall");
-        boolean moving = a.path("method").asText().equals(Method.TRANSIENT.label());
+        boolean moving = moving(a);
         add(
                 where + ".energy",
                 "the parts add up to the energy of the fall",
@@ -209,13 +209,48 @@ final class StoredNumbers {
         add(where + ".energy", "the residual is what is left over", free - parts - number(e, "residual"), free, TIGHT);
     }
 
+    private static boolean moving(JsonNode a) {
+        return a.path("method").asText().equals(Method.TRANSIENT.label());
+    }
+
     private void distances(String where, JsonNode a) {
+        boolean moving = moving(a);
+        int fallers = design.falls().stream()
+                .filter(f -> f.id().equals(a.path("fall").asText()))
+                .mapToInt(f -> f.fallers().size())
+                .sum();
+        if (moving && fallers != 1) {
+            return; // The account is that of the one who reaches lowest, not always of the one who falls furthest.
+        }
         double total = number(a, "freeFall")
-                + number(a, "deployment")
+                + (moving ? reach(a) : number(a, "deployment"))
                 + number(a, "lineDescent")
                 + design.clearance().harnessStretch();
         double stated = number(a, "totalFallDistance");
         add(where, "the total fall distance is the sum of its parts", total - stated, stated, TIGHT);
+        if (moving) {
+            add(
+                    where,
+                    "the deployment is not less than the extension at the lowest point",
+                    Math.max(0, row(a, "deployment") - number(a, "deployment")),
+                    stated,
+                    TIGHT);
+        }
+    }
+
+    /** How far the extended connecting subsystem reaches down at the lowest point, beyond its taut length. */
+    private static double reach(JsonNode a) {
+        return row(a, "deployment") + row(a, "connecting subsystem out of plumb");
+    }
+
+    /** Value of a row of the clearance account; zero where there is none. */
+    private static double row(JsonNode a, String item) {
+        for (JsonNode row : a.path("clearance").path("rows")) {
+            if (row.path("item").asText().equals(item)) {
+                return number(row, "value");
+            }
+        }
+        return 0;
     }
 
     private void clearance(String where, JsonNode a) {

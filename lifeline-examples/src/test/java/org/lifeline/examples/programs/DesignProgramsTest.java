@@ -50,6 +50,19 @@ class DesignProgramsTest {
     }
 
     @Test
+    void theMapIsDrawn() throws Exception {
+        Path picture = folder.resolve("map.svg");
+        Path file = folder.resolve("gallery.json");
+        Files.write(file, TestFiles.bytes("independent/conveyor-gallery.design.json"));
+        assertThat(output(TwoVariables::main, file.toString(), picture.toString()))
+                .contains("drawn:");
+        assertThat(Files.readString(picture))
+                .contains("elevation of the first support [m]", "pretension [kN]", "all met", "cannot be analysed");
+        assertThat(output(TwoVariables::main, file.toString()))
+                .contains("says nothing of us-osha-hll-factor: post 2: its capacity is not given");
+    }
+
+    @Test
     void aVariableWithItsBounds() throws Exception {
         Path file = folder.resolve("gallery.json");
         Files.write(file, TestFiles.bytes("independent/conveyor-gallery.design.json"));

@@ -331,6 +331,9 @@ final class AnchorJoint extends Joint {
                 setVelocity(c, 0);
             }
         }
+        if (elastic) {
+            frictionHeat = contactHeat(kick, before[0], before[1], before[2]);
+        }
         if (runs) {
             flow = flowAfter(kick);
             if (status * flow < 0 && coefficient > 0) {
@@ -343,7 +346,7 @@ final class AnchorJoint extends Joint {
                     + load
                     + damped;
             dampingHeat -= kick * damped * mean;
-            frictionHeat = (kick * driven - passing * (flow - flowBefore)) * mean;
+            frictionHeat += (kick * driven - passing * (flow - flowBefore)) * mean;
         }
     }
 
@@ -355,6 +358,16 @@ final class AnchorJoint extends Joint {
         }
         double own = passingMass();
         flow = (own * flow + mass * along) / (own + mass);
+        for (int c = 0; c < 3; c++) {
+            if (spring[c] < Double.POSITIVE_INFINITY) {
+                setVelocity(c, (own * velocity(c) + mass * velocity[c]) / (own + mass));
+            }
+        }
+    }
+
+    @Override
+    double cableEnergy() {
+        return 0.5 * passingMass() * (flow * flow + chain.speedSquared(node));
     }
 
     @Override

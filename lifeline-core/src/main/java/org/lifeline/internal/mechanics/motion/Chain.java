@@ -22,6 +22,11 @@ final class Chain {
     /** Number of nodes. */
     int nodes;
 
+    /** Length of the links of in-line absorbers in the first and in the last segment [m]. */
+    double firstLink;
+
+    double lastLink;
+
     /** Positions [m]. */
     final double[] x;
 
@@ -170,13 +175,19 @@ final class Chain {
         return vx[node] * vx[node] + vy[node] * vy[node] + vz[node] * vz[node];
     }
 
-    /** Strain energy of a segment at the present positions, in-line absorbers left out [J]. */
+    /** Strain energy of a segment at the present positions [J]. */
     double strainEnergy(int segment) {
         double dx = x[segment + 1] - x[segment];
         double dy = y[segment + 1] - y[segment];
         double dz = z[segment + 1] - z[segment];
-        double ratio = Math.sqrt(dx * dx + dy * dy + dz * dz) * perLength[segment];
-        return length[segment] * law.energy(ratio - 1);
+        double cable = Math.sqrt(dx * dx + dy * dy + dz * dz);
+        if (segment == 0) {
+            cable -= firstLink;
+        }
+        if (segment == nodes - 2) {
+            cable -= lastLink;
+        }
+        return length[segment] * law.energy(cable * perLength[segment] - 1);
     }
 
     /** Takes the mobility of a node from its mass, and keeps its momentum. */

@@ -26,6 +26,9 @@ final class ChainBuilder {
     /** How much longer segments are in spans where nobody falls [-]. */
     private static final double COARSER = 2;
 
+    /** Segments that such a span has at most. */
+    private static final double COARSEST = 128;
+
     private final MotionSetup setup;
     private final LineModel model;
     private final double target;
@@ -139,7 +142,7 @@ final class ChainBuilder {
             boolean last = k == inside.size();
             double to = last ? whole : Math.min(Math.max(inside.get(k).distance, least), whole - least);
             to = last ? to : Math.max(to, from + 0.5 * least);
-            cutBay(pieces, from, to, falls ? target : COARSER * target);
+            cutBay(pieces, from, to, falls ? target : Math.max(COARSER * target, whole / COARSEST));
             if (!last) {
                 jointNodes.add(points.size() - 1);
                 jointSpots.add(inside.get(k));

@@ -45,7 +45,8 @@ final class FallingBody {
     private double lastExtension;
     private double lastForce;
     private boolean falling;
-    private boolean below;
+    private boolean engaged;
+    private double reach;
     private double dirX;
     private double dirY;
     private double dirZ;
@@ -65,21 +66,27 @@ final class FallingBody {
         return falling;
     }
 
-    /** Sets it in motion as it is at a time, if its fall has begun. */
-    void release(double time, double gravity) {
+    /**
+     * Sets it in motion as it is at a time, if its fall has begun.
+     *
+     * @param time present time [s]
+     * @param early by how much the velocity before the coming kick lags behind the position [s]
+     * @param gravity acceleration of gravity [m/s²]
+     */
+    void release(double time, double early, double gravity) {
         if (!falling && start <= time) {
             falling = true;
             if (start > Double.NEGATIVE_INFINITY) {
                 double t = time - start;
                 z = startZ - 0.5 * gravity * t * t;
-                vz = -gravity * t;
+                vz = -gravity * (t - early);
             }
         }
     }
 
     /** Takes it as hanging at an extension. */
     void hang(double at) {
-        below = true;
+        engaged = true;
         falling = true;
         extension = at;
         curve.tear(at);
@@ -98,14 +105,17 @@ final class FallingBody {
         double dx = x - c.x[joint.node];
         double dy = y - c.y[joint.node];
         double dz = z - c.z[joint.node];
-        if (!below) {
-            if (dz >= 0) {
+        double d = Math.sqrt(dx * dx + dy * dy + dz * dz + 1e-200);
+        if (!engaged) {
+            if (dz >= 0 && d > tautLength) {
                 return;
             }
-            below = true;
+            engaged = true;
+            reach = d;
         }
-        double d = Math.sqrt(dx * dx + dy * dy + dz * dz + 1e-200);
-        extension = d - tautLength;
+        // One who comes from farther off than the subsystem is long has slack in it until the distance grows again.
+        reach = Math.min(reach, d);
+        extension = d - Math.max(tautLength, reach);
         if (Math.abs(extension) < 1e-12 * tautLength) {
             extension = 0;
         }

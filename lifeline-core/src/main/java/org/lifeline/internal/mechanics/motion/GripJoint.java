@@ -2,6 +2,9 @@ package org.lifeline.internal.mechanics.motion;
 
 /** An attachment that holds a material point: a node of the cable like any other, pulled by its worker. */
 final class GripJoint extends Joint {
+    private double beforeX;
+    private double beforeY;
+    private double beforeZ;
 
     GripJoint(Chain chain, int node) {
         super(chain, node);
@@ -14,6 +17,9 @@ final class GripJoint extends Joint {
 
     @Override
     void predict(double kick) {
+        beforeX = chain.vx[node];
+        beforeY = chain.vy[node];
+        beforeZ = chain.vz[node];
         double a = kick * chain.mobility[node];
         chain.wx[node] += a * pullX;
         chain.wy[node] += a * pullY;
@@ -27,7 +33,7 @@ final class GripJoint extends Joint {
 
     @Override
     void finish(double kick) {
-        // The chain's own step holds.
+        frictionHeat = contactHeat(kick, beforeX, beforeY, beforeZ);
     }
 
     @Override

@@ -32,6 +32,9 @@ final class InlineElement {
 
     double dampingHeat;
 
+    /** Energy lost when it drew in a slack cable at the last step [J]. */
+    double settlingHeat;
+
     private int line;
     private int changes;
     private double slope;
@@ -62,16 +65,51 @@ final class InlineElement {
         extension = present;
         force = curve.force(present);
         line = -1;
+        keepLink();
     }
 
-    /** Takes the link out of the stretched length of the segment. */
+    /**
+     * Takes the link out of the stretched length of the segment. Where the cable has gone slack while the absorber is
+     * still stretched, the absorber draws it in until both pull alike, or until it has given back what it can.
+     */
     void shorten() {
         int j = segment();
         double cable = chain.stretched[j] - link();
-        chain.stretched[j] = cable;
         double e = cable * chain.perLength[j] - 1;
+        settlingHeat = 0;
+        if (e < 0 && extension > curve.permanent()) {
+            settle(j, e);
+            cable = chain.stretched[j] - link();
+            e = cable * chain.perLength[j] - 1;
+        }
+        chain.stretched[j] = cable;
         chain.elastic[j] = chain.law.tension(e);
         chain.slope[j] = chain.law.slope(e);
+        keepLink();
+    }
+
+    private void settle(int j, double strain) {
+        double k = chain.law.stiffness * chain.perLength[j];
+        double unloading = curve.slopeOf(-1);
+        double pull = curve.forceOn(-1, extension);
+        double before = extension;
+        double next =
+                Math.max(curve.permanent(), extension - (pull - k * strain / chain.perLength[j]) / (unloading + k));
+        extension = next;
+        double was = force;
+        force = curve.force(next);
+        double given = 0.5 * (was + force) * (before - next);
+        work -= given;
+        settlingHeat = given - 0.5 * force * force / k;
+        line = -1;
+    }
+
+    private void keepLink() {
+        if (first) {
+            chain.firstLink = link();
+        } else {
+            chain.lastLink = link();
+        }
     }
 
     /** Puts its yielding into the row of its segment. */
@@ -144,5 +182,6 @@ final class InlineElement {
         chain.elastic[j] = fresh;
         chain.excess[j] = chain.tension[j] - fresh;
         dampingHeat = -chain.excess[j] * delta;
+        keepLink();
     }
 }

@@ -19,6 +19,12 @@ abstract class Joint {
     double pullY;
     double pullZ;
 
+    /** The part of it that comes from contact with neighbouring joints [N]. */
+    double contactX;
+
+    double contactY;
+    double contactZ;
+
     /** Sum of force over length of the connecting subsystems: their stiffness against being turned [N/m]. */
     double swing;
 
@@ -54,6 +60,37 @@ abstract class Joint {
         // Only a traveller behaves differently before.
     }
 
+    /** Forgets the forces of the last step. */
+    final void release() {
+        pullX = 0;
+        pullY = 0;
+        pullZ = 0;
+        contactX = 0;
+        contactY = 0;
+        contactZ = 0;
+        swing = 0;
+    }
+
+    /** Takes a force of contact. */
+    final void press(double fx, double fy, double fz) {
+        pullX += fx;
+        pullY += fy;
+        pullZ += fz;
+        contactX += fx;
+        contactY += fy;
+        contactZ += fz;
+    }
+
+    /** Work that contact takes from the node in a step, by its velocity before and after [J]. */
+    final double contactHeat(double kick, double beforeX, double beforeY, double beforeZ) {
+        Chain c = chain;
+        return -0.5
+                * kick
+                * (contactX * (c.vx[node] + beforeX)
+                        + contactY * (c.vy[node] + beforeY)
+                        + contactZ * (c.vz[node] + beforeZ));
+    }
+
     /** Contact with neighbouring joints, before any joint predicts. */
     void contact(double kick) {
         // Only what runs along the cable can meet another joint.
@@ -80,6 +117,11 @@ abstract class Joint {
 
     /** An upper bound of the mobility that the neighbouring segments see here [1/kg]. */
     abstract double mobility();
+
+    /** An upper bound of the mobility that a connecting subsystem sees here [1/kg]. */
+    double attachmentMobility() {
+        return Math.max(mobility(), 1 / chain.mass(node));
+    }
 
     /** Mass of cable that passes at the speed of the flow [kg]. */
     double passingMass() {

@@ -226,6 +226,18 @@ public final class Motion {
     }
 
     /**
+     * The line as it is now. Unlike what the steps keep, it is made anew.
+     *
+     * @return the snapshot
+     */
+    public Snapshot present() {
+        Snapshot s = new Snapshot(system.chain.x.length, system.anchors.length, system.bodies.length);
+        system.remember();
+        s.take(system);
+        return s;
+    }
+
+    /**
      * Time at which the first connecting subsystem is taut.
      *
      * @return time [s]

@@ -118,7 +118,7 @@ final class MotionSystem {
 
     private void hook(MotionSetup.Spot spot, Joint joint) {
         double kick = stepScale * SAFETY * stable;
-        double rigid = 0.5 / (kick * kick * Math.max(joint.mobility(), 1 / chain.mass(joint.node)));
+        double rigid = 0.5 / (kick * kick * joint.attachmentMobility());
         for (int k = 0; k < spot.people.size(); k++) {
             MotionSetup.Person person = spot.people.get(k);
             MemoryCurve curve = new MemoryCurve(person.curve(), rigid);
@@ -183,16 +183,14 @@ final class MotionSystem {
         for (InlineElement each : inline) {
             if (each != null) {
                 each.shorten();
+                dampingHeat += each.settlingHeat;
             }
         }
         for (Joint each : joints) {
-            each.pullX = 0;
-            each.pullY = 0;
-            each.pullZ = 0;
-            each.swing = 0;
+            each.release();
         }
         for (FallingBody each : bodies) {
-            each.release(time, c.gravity);
+            each.release(time, h - 0.5 * next, c.gravity);
             each.pull();
         }
         for (Joint each : joints) {
@@ -311,7 +309,7 @@ final class MotionSystem {
         }
         out[MotionEnergy.CABLE_MOTION] = 0.5 * motion;
         for (int j = 0; j < c.segments(); j++) {
-            out[MotionEnergy.STRAIN] += c.length[j] * c.law.energy(strain(j));
+            out[MotionEnergy.STRAIN] += c.strainEnergy(j);
         }
         for (Joint each : joints) {
             if (each instanceof TravellerJoint t) {
@@ -337,18 +335,5 @@ final class MotionSystem {
         out[MotionEnergy.FRICTION] = frictionHeat;
         out[MotionEnergy.DAMPING] = dampingHeat;
         out[MotionEnergy.MESH] = mesher.lost;
-    }
-
-    private double strain(int j) {
-        Chain c = chain;
-        double cable = c.stretched[j];
-        InlineElement at = j == 0 ? inline[0] : j == c.segments() - 1 ? inline[1] : null;
-        if (at != null) {
-            double dx = c.x[j + 1] - c.x[j];
-            double dy = c.y[j + 1] - c.y[j];
-            double dz = c.z[j + 1] - c.z[j];
-            cable = Math.sqrt(dx * dx + dy * dy + dz * dz) - at.link();
-        }
-        return cable * c.perLength[j] - 1;
     }
 }

@@ -54,9 +54,6 @@ final class TravellerJoint extends Joint {
     private double beforeZ;
     private double flowPredicted;
     private double passing;
-    private double contactX;
-    private double contactY;
-    private double contactZ;
     private boolean stopped;
     private double drag;
 
@@ -74,6 +71,11 @@ final class TravellerJoint extends Joint {
     @Override
     boolean passes() {
         return true;
+    }
+
+    @Override
+    double attachmentMobility() {
+        return 1 / ringMass;
     }
 
     @Override
@@ -209,9 +211,6 @@ final class TravellerJoint extends Joint {
         if (waiting) {
             return;
         }
-        contactX = 0;
-        contactY = 0;
-        contactZ = 0;
         double stiffness = CONTACT * ringMass / (kick * kick);
         if (resting) {
             rest(stiffness);
@@ -246,15 +245,8 @@ final class TravellerJoint extends Joint {
     }
 
     private void press(Joint other, double px, double py, double pz) {
-        contactX += px;
-        contactY += py;
-        contactZ += pz;
-        pullX += px;
-        pullY += py;
-        pullZ += pz;
-        other.pullX -= px;
-        other.pullY -= py;
-        other.pullZ -= pz;
+        press(px, py, pz);
+        other.press(-px, -py, -pz);
     }
 
     /** Comes to rest against a support that is near enough, or is pushed off by another attachment. */
@@ -340,12 +332,7 @@ final class TravellerJoint extends Joint {
                         + fy * (c.vy[node] + beforeY)
                         + fz * (c.vz[node] + beforeZ)
                         + drive * (flow + flowBefore));
-        frictionHeat = 0.5 * impulse * (flow + flowBefore)
-                - 0.5
-                        * kick
-                        * (contactX * (c.vx[node] + beforeX)
-                                + contactY * (c.vy[node] + beforeY)
-                                + contactZ * (c.vz[node] + beforeZ));
+        frictionHeat = 0.5 * impulse * (flow + flowBefore) + contactHeat(kick, beforeX, beforeY, beforeZ);
     }
 
     @Override
