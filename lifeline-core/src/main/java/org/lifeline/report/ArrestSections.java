@@ -3,7 +3,6 @@ package org.lifeline.report;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import org.lifeline.analysis.ArrestResult;
@@ -225,8 +224,9 @@ final class ArrestSections {
         t.total(cells.toArray(new String[0]));
         List<ReportBlock> blocks = new ArrayList<>(List.of(t.build()));
         note(blocks, accounts);
-        blocks.add(new ReportBlock.Paragraph(
-                "Not accounted for, unrounded: " + String.format(Locale.ROOT, "%.1e J", e.residual()) + "."));
+        blocks.add(new ReportBlock.Paragraph("Not accounted for, unrounded: "
+                + Verification.power(Measure.ENERGY.in(e.residual(), q.choice().leading())) + " "
+                + Measure.ENERGY.unit(q.choice().leading()) + "."));
         if (!Double.isNaN(r.pathWork()) && r.energy().friction() != 0) {
             blocks.add(new ReportBlock.Paragraph("A second way: the work of the load along its path, ∫P dδ, is "
                     + q.result(Measure.ENERGY, r.pathWork()) + "; what the line took by the table is "

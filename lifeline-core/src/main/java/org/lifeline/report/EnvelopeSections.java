@@ -54,7 +54,8 @@ final class EnvelopeSections {
                         "mass " + q.input(Measure.MASS, i.low()) + " to " + q.input(Measure.MASS, i.high())));
         return "The falls of the design moved along the whole line, at every temperature in service, with both deployment"
                 + " forces" + (ranges.isEmpty() ? "" : ", over the ranges: " + String.join("; ", ranges))
-                + ". Worst places are found to 1 mm or 0.1 % of the value, by " + envelope.evaluations()
+                + ". Worst places are found to " + q.result(Measure.SMALL_LENGTH, 1e-3) + " or 0.1 % of the value, by "
+                + envelope.evaluations()
                 + " arrests by energy balance. Values carry the model factors."
                 + (envelope.isComplete() ? "" : " THE SEARCH WAS ENDED EARLY: worse cases may exist.");
     }

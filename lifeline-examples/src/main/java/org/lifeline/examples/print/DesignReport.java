@@ -8,6 +8,7 @@ import org.lifeline.design.criteria.Criteria;
 import org.lifeline.examples.arrests.DesignRun;
 import org.lifeline.examples.json.DesignFile;
 import org.lifeline.report.CalculationReport;
+import org.lifeline.report.Measure;
 import org.lifeline.report.Quantities;
 import org.lifeline.report.UnitChoice;
 
@@ -41,7 +42,8 @@ public final class DesignReport {
         if (run.searched()) {
             assumptions.add(
                     "The design names no falls. The worst place of a single fall was looked for in each span for each"
-                            + " worker, to 1 mm or 0.1 % of the value, by energy balance; several who fall together, or in"
+                            + " worker, to " + Quantities.in(units).result(Measure.SMALL_LENGTH, 1e-3)
+                            + " or 0.1 % of the value, by energy balance; several who fall together, or in"
                             + " sequence, were not.");
         }
         assumptions.addAll(NotStated.of(file, run.design(), Quantities.in(units)));
