@@ -148,7 +148,8 @@ public class IntegratorBenchmark {
         for (int n : new int[] {64, 128}) {
             Motion motion = Motions.singleSpan(n, 2);
             motion.run(motion.catchTime() + SECONDS);
-            System.out.println(n + " segments: own " + motion.whole().force[0] + " N, " + motion.counts()[0] + " steps");
+            System.out.println(
+                    n + " segments: own " + motion.whole().force[0] + " N, " + motion.counts()[0] + " steps");
             for (double tolerance : new double[] {1e-5, 1e-8}) {
                 Bounce five = adaptive(new DormandPrince54Integrator(1e-12, LONGEST, tolerance, tolerance), n, false);
                 Bounce eight = adaptive(new DormandPrince853Integrator(1e-12, LONGEST, tolerance, tolerance), n, false);
