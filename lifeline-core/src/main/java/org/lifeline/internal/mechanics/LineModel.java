@@ -16,6 +16,19 @@ import org.lifeline.model.Lifeline;
 public final class LineModel {
     private static final int FRICTION_STEPS = 12;
 
+    /** A gap that has no root. */
+    private static final LoadPath.Gap NEVER = new LoadPath.Gap() {
+        @Override
+        public double at(LoadPath path) {
+            return Double.POSITIVE_INFINITY;
+        }
+
+        @Override
+        public double slope(double force, double descentRate) {
+            return 0;
+        }
+    };
+
     private final Lifeline line;
     private final LineSystem bare;
     private final LineState installed;
@@ -53,14 +66,17 @@ public final class LineModel {
         this.line = line;
         this.bare = new LineSystem(
                 line.supports(), line.weightPerLength(), line.cable().elongation());
-        this.installed = new Installation(line).install(bare);
+        Installation installation = new Installation(line);
+        this.installed = installation.install(bare);
         this.system = bare;
         this.state = installed.copy();
-        Equilibrium e = new Equilibrium(bare);
-        if (!e.newton(state)) {
-            throw failure("installed line", 0, e);
+        if (!installation.isExact()) {
+            Equilibrium e = new Equilibrium(bare);
+            if (!e.newton(state)) {
+                throw failure("installed line", 0, e);
+            }
+            note(e);
         }
-        note(e);
     }
 
     /**
@@ -259,7 +275,7 @@ public final class LineModel {
             state.set(before);
             LoadPath path =
                     new LoadPath(this, load, line.supports().get(0).position().z(), force);
-            path.advance(force, p -> Double.POSITIVE_INFINITY, 0);
+            path.advance(force, NEVER, 0);
         }
     }
 
@@ -286,7 +302,13 @@ public final class LineModel {
             double to = Math.min(1, done + part);
             next.set(state);
             change.to(next, to);
-            if (e.solve(next, state)) {
+            boolean found = part == 1 && e.startCold(next) && e.solve(next, state);
+            if (!found) {
+                next.set(state);
+                change.to(next, to);
+                found = e.solve(next, state);
+            }
+            if (found) {
                 state.set(next);
                 done = to;
                 part *= 1.5;
@@ -329,6 +351,11 @@ public final class LineModel {
      * @return number of Newton steps and the last residual
      */
     public Convergence convergence() {
+        if (iterations == 0) {
+            LineAssembly assembly = new LineAssembly(system);
+            assembly.assemble(state, false);
+            residual = assembly.worst;
+        }
         return new Convergence(iterations, residual, Equilibrium.TOLERANCE);
     }
 
@@ -366,12 +393,14 @@ public final class LineModel {
         double total = sys.length[span] + s.slip[span + 1] - s.slip[span];
         double low = 0;
         double high = total;
-        double guess = total * station / Math.hypot(sys.px[span + 1] - sys.px[span], sys.py[span + 1] - sys.py[span]);
+        double runX = sys.px[span + 1] - sys.px[span];
+        double runY = sys.py[span + 1] - sys.py[span];
+        double guess = total * station / Math.sqrt(runX * runX + runY * runY);
         double x = Math.min(Math.max(guess, low), high);
         ElasticCatenary c = new ElasticCatenary(sys.law);
         double tx = s.tension[3 * span];
         double ty = s.tension[3 * span + 1];
-        double h = Math.hypot(tx, ty);
+        double h = Math.sqrt(tx * tx + ty * ty);
         for (int k = 0; k < 100; k++) {
             c.evaluate(tx, ty, s.tension[3 * span + 2], x * s.thermal, sys.weight / s.thermal);
             double at = (c.dx * tx + c.dy * ty) / h;
@@ -381,14 +410,13 @@ public final class LineModel {
             } else {
                 low = x;
             }
-            double next = x - (at - station) / slope;
-            if (!(next > low && next < high)) {
-                next = 0.5 * (low + high);
-            }
-            if (Math.abs(next - x) <= 2e-16 * total) {
+            double step = (station - at) / slope;
+            if (Math.abs(step) <= 1e-8 * total) {
+                // The square of such a step is rounding.
+                x += step;
                 break;
             }
-            x = next;
+            x = x + step > low && x + step < high ? x + step : 0.5 * (low + high);
         }
         return x + s.slip[span];
     }

@@ -4,6 +4,17 @@ import org.lifeline.model.InlineAbsorber;
 
 /** Where on a step of a {@link LoadPath} an anchor begins to slip or an in-line absorber begins to yield. */
 final class PathEvents {
+    /**
+     * Excess from which an anchor that sticks counts as standing on its limit. A step ends there, before the anchor slips,
+     * and the next one lets it go; so no jump is left to be made at the force of the event.
+     */
+    static final double LIMIT = -1e-9;
+
+    /** Excess that is aimed at, and excess above which an anchor would be let go in the middle of a step. */
+    private static final double AIM = -4e-10;
+
+    private static final double SLACK = 1e-10;
+
     private final LineSystem system;
     private final Equilibrium equilibrium;
 
@@ -12,33 +23,116 @@ final class PathEvents {
         this.equilibrium = equilibrium;
     }
 
-    /** The force at which the first anchor that sticks comes to its limit, by the chord between now and next. */
-    double before(LineState now, LineState next, double[] forces) {
-        double goal = forces[1];
-        double event = goal;
+    /**
+     * The share of a step at which the first anchor that sticks comes to its limit, or the first absorber yields, by the
+     * chord between two states.
+     *
+     * @param low the state at the start of the step, below every limit
+     * @param high the state at its end
+     * @param weight factor on what lies beyond the limits in the state at the end
+     * @return the share, from 0 to 1; 1 if no limit is passed
+     */
+    double share(LineState low, LineState high, double weight) {
+        double first = 1;
         for (int i = 1; i < system.spans; i++) {
-            if (sticks(next, i)) {
-                double beyond = equilibrium.excess(next, i);
-                if (beyond > LoadPath.EVENT) {
-                    double before = Math.min(equilibrium.excess(now, i), 0);
-                    double share = -before / (beyond - before);
-                    event = Math.min(event, forces[0] + (share + 0.5 * LoadPath.EVENT) * (goal - forces[0]));
+            if (sticks(high, i)) {
+                double beyond = equilibrium.excess(high, i);
+                if (beyond > SLACK) {
+                    first = Math.min(first, chord(equilibrium.excess(low, i), weight * beyond, AIM));
                 }
             }
         }
         for (int e = 0; e < 2; e++) {
             InlineAbsorber a = system.absorbers[e];
-            if (a != null && !next.yielding[e]) {
-                double limit = equilibrium.resistance(a, next, e);
-                double beyond = system.endTension(next, e) / limit - 1;
+            if (a != null && !high.yielding[e]) {
+                double limit = equilibrium.resistance(a, high, e);
+                double beyond = system.endTension(high, e) / limit - 1;
                 if (beyond > LoadPath.EVENT) {
-                    double before = Math.min(system.endTension(now, e) / limit - 1, 0);
-                    double share = -before / (beyond - before);
-                    event = Math.min(event, forces[0] + (share + 0.5 * LoadPath.EVENT) * (goal - forces[0]));
+                    first = Math.min(
+                            first, chord(system.endTension(low, e) / limit - 1, weight * beyond, 0.5 * LoadPath.EVENT));
                 }
             }
         }
-        return event;
+        return first;
+    }
+
+    /**
+     * The share of a step at which the first anchor that slips, or absorber that yields, comes to rest: a turn that the
+     * two ends of the step need not show.
+     *
+     * @param now the start of the step, with its tangent
+     * @param next its end, with its tangent
+     * @return the share, from 0 to 1, by the chord of the rates; 1 if nothing turns
+     */
+    double turn(PathNode now, PathNode next) {
+        double first = 1;
+        for (int i = 1; i < system.spans; i++) {
+            int mode = next.state.passage[i];
+            boolean runs = system.friction[i] > 0 && Math.abs(mode) == 1 && mode == now.state.passage[i];
+            if (runs) {
+                int k = system.slipIndex(i);
+                first = Math.min(first, turn(-mode * now.tangent[k], -mode * next.tangent[k]));
+            }
+        }
+        for (int e = 0; e < 2; e++) {
+            if (system.absorbers[e] != null && now.state.yielding[e] && next.state.yielding[e]) {
+                int k = system.extensionIndex(e);
+                first = Math.min(first, turn(now.tangent[k], next.tangent[k]));
+            }
+        }
+        return first;
+    }
+
+    private static double turn(double rate, double later) {
+        return rate > 0 && later < 0 ? rate / (rate - later) : 1;
+    }
+
+    /** How many times a small step may be taken until it meets the first event. */
+    double steps(LineState now, LineState ahead) {
+        double least = Double.POSITIVE_INFINITY;
+        for (int i = 1; i < system.spans; i++) {
+            if (sticks(now, i)) {
+                double beyond = equilibrium.excess(now, i);
+                least = Math.min(least, steps(beyond, equilibrium.excess(ahead, i) - beyond));
+            }
+        }
+        for (int e = 0; e < 2; e++) {
+            InlineAbsorber a = system.absorbers[e];
+            if (a != null && !now.yielding[e]) {
+                double limit = equilibrium.resistance(a, now, e);
+                double tension = system.endTension(now, e);
+                least = Math.min(least, steps(tension - limit, system.endTension(ahead, e) - tension));
+            }
+        }
+        return least;
+    }
+
+    private static double steps(double beyond, double rise) {
+        return rise > 0 && beyond < 0 ? -beyond / rise : Double.POSITIVE_INFINITY;
+    }
+
+    /** Where the chord comes to a value. */
+    private static double chord(double low, double high, double aim) {
+        double from = Math.min(low, 0);
+        return high <= aim ? 1 : (aim - from) / (high - from);
+    }
+
+    /** Tells whether one of the limits that a later state passes is just met, or just passed where that is an absorber's. */
+    boolean isMet(LineState s, LineState later) {
+        for (int i = 1; i < system.spans; i++) {
+            if (sticks(s, i) && equilibrium.excess(later, i) > SLACK && equilibrium.excess(s, i) > LIMIT) {
+                return true;
+            }
+        }
+        for (int e = 0; e < 2; e++) {
+            InlineAbsorber a = system.absorbers[e];
+            if (a != null
+                    && !s.yielding[e]
+                    && system.endTension(s, e) > equilibrium.resistance(a, s, e) * (1 + SLACK)) {
+                return true;
+            }
+        }
+        return false;
     }
 
     boolean sticks(LineState s, int i) {

@@ -85,11 +85,12 @@ public final class BandMatrix {
             if (!(Math.abs(value) > LEAST_PIVOT * diagonal[k]) || Double.isInfinite(value)) {
                 return false;
             }
-            int lastRow = Math.min(size - 1, k + lower);
+            int rows = Math.min(size - 1 - k, lower);
             int columns = Math.min(size - k, upper + 1);
             double inverse = 1 / value;
-            for (int i = k + 1; i <= lastRow; i++) {
-                int rowI = i * width + k - i + lower;
+            int rowI = rowK;
+            for (int i = 0; i < rows; i++) {
+                rowI += width - 1;
                 if (a[rowI] != 0) {
                     double factor = a[rowI] * inverse;
                     a[rowI] = factor;
@@ -162,9 +163,11 @@ public final class BandMatrix {
                 b[pivot[k]] = b[k];
                 b[k] = t;
             }
-            int lastRow = Math.min(size - 1, k + lower);
-            for (int i = k + 1; i <= lastRow; i++) {
-                b[i] -= a[i * width + k - i + lower] * t;
+            int last = Math.min(size - 1, k + lower);
+            int at = k * width + lower;
+            for (int i = k + 1; i <= last; i++) {
+                at += width - 1;
+                b[i] -= a[at] * t;
             }
         }
         int reach = exchanged ? width - lower : upper + 1;
