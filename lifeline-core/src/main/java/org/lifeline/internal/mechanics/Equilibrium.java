@@ -293,16 +293,20 @@ final class Equilibrium {
         }
     }
 
-    /** Adds factor · (b − a) to the unknowns. */
+    /** Adds factor · (b − a) to the unknowns; what is held stays. */
     void addDifference(LineState to, double factor, LineState a, LineState b) {
         for (int i = 0; i < to.tension.length; i++) {
             to.tension[i] += factor * (b.tension[i] - a.tension[i]);
         }
         for (int i = 1; i < system.spans; i++) {
-            to.slip[i] += factor * (b.slip[i] - a.slip[i]);
+            if (Math.abs(to.passage[i]) == 1) {
+                to.slip[i] += factor * (b.slip[i] - a.slip[i]);
+            }
         }
         for (int j = 0; j < system.loads; j++) {
-            to.coordinate[j] += factor * (b.coordinate[j] - a.coordinate[j]);
+            if (to.active[j] && !system.gripped[j]) {
+                to.coordinate[j] += factor * (b.coordinate[j] - a.coordinate[j]);
+            }
         }
         for (int e = 0; e < 2; e++) {
             to.extension[e] += factor * (b.extension[e] - a.extension[e]);

@@ -20,6 +20,12 @@ public final class LoadPath {
 
     private static final double LONGEST = 1.5;
 
+    /** Step so short that its error may be rounding. */
+    private static final double SHORT = 0.2;
+
+    /** Shortest step, as a share of the force to go to, unless an event ends it. */
+    private static final double SHORTEST = 1e-7;
+
     /** Number of steps after which the tolerance of a step grows fourfold, and again. */
     private static final int PATIENCE = 300;
 
@@ -36,6 +42,7 @@ public final class LoadPath {
     static final double EVENT = 1e-7;
 
     /** A quantity that starts at or above zero and whose first root along the path is sought. */
+    @FunctionalInterface
     public interface Gap {
         /**
          * The quantity.
@@ -50,9 +57,11 @@ public final class LoadPath {
          *
          * @param force force [N]
          * @param descentRate derivative of the descent by the force [m/N]
-         * @return derivative [J/N]
+         * @return derivative [J/N]; NaN if it is not known
          */
-        double slope(double force, double descentRate);
+        default double slope(double force, double descentRate) {
+            return Double.NaN;
+        }
     }
 
     private final LineModel model;
@@ -220,8 +229,10 @@ public final class LoadPath {
     public boolean advance(double target, Gap gap, double watchFrom) {
         int steps = 0;
         int failures = 0;
+        double least = SHORTEST * target;
         while (now.force < target) {
-            double to = friction ? Math.min(target, rates.beyond(now.force, reach)) : target;
+            double to = friction ? rates.beyond(now.force, Math.max(reach, rates.step(now.force, least))) : target;
+            to = Math.min(to, target);
             if (failures > 0 && !friction) {
                 to = Math.min(target, now.force + Math.pow(0.25, failures) * (target - now.force));
             }
@@ -232,20 +243,20 @@ public final class LoadPath {
             boolean lost = Double.isNaN(reached);
             double error = lost || !friction ? 0 : PathRates.error(now, next);
             double tolerance = stepTolerance() * Math.pow(4, Math.floorDiv(steps, PATIENCE));
-            if (lost || (error > tolerance && reached - now.force > 1e-6 * target)) {
+            if (lost || (error > tolerance && reached - now.force > 10 * least)) {
                 failures++;
                 if (lost) {
-                    reach = 0.25 * (rates.measure(to) - rates.measure(now.force));
-                    if (failures > 400 || to - now.force < 4e-7 * target) {
+                    reach = 0.25 * rates.step(now.force, to - now.force);
+                    if (failures > 400 || to - now.force < 4 * least) {
                         if (giveWay(gap, watchFrom)) {
                             publish();
                             return true;
                         }
                         failures = 0;
-                        reach = rates.measure(now.force + 1e-3 * target) - rates.measure(now.force);
+                        reach = rates.step(now.force, 1e-3 * target);
                     }
                 } else {
-                    reach = shrink(error / tolerance) * (rates.measure(reached) - rates.measure(now.force));
+                    reach = shrink(error / tolerance) * rates.step(now.force, reached - now.force);
                     keepBeyond();
                 }
                 continue;
@@ -259,7 +270,7 @@ public final class LoadPath {
             }
             failures = 0;
             if (friction) {
-                double done = rates.measure(reached) - rates.measure(now.force);
+                double done = rates.step(now.force, reached - now.force);
                 double grown = done * (error > 0 ? Math.min(MOST_GROWTH, shrink(error / tolerance)) : MOST_GROWTH);
                 // Behind an event there is no third point yet, so that steps must be shorter.
                 double behind = Math.max(AFTER_EVENT * reach, 0.1);
@@ -278,7 +289,9 @@ public final class LoadPath {
     /** What the error of a step may be: a part of the work done in it, so that the parts add up to that of the whole. */
     private double stepTolerance() {
         double work = Math.abs(next.energy + next.heat - now.energy - now.heat);
-        return WORK_TOLERANCE * work + SMALLEST * scale + ROUNDING * next.size;
+        // Rounding hides the error of a step, but it does not make a long step right.
+        boolean isShort = rates.step(now.force, next.force - now.force) < SHORT;
+        return WORK_TOLERANCE * work + SMALLEST * scale + (isShort ? ROUNDING * next.size : 0);
     }
 
     /** Factor on a step that would bring its error to the tolerance, with some to spare. */

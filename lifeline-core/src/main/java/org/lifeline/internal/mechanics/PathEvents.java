@@ -25,7 +25,8 @@ final class PathEvents {
 
     /**
      * The share of a step at which the first anchor that sticks comes to its limit, or the first absorber yields, by the
-     * chord between two states.
+     * chord between two states. An anchor that stands on its limit from the start is none of them: a step that finds no
+     * rates with which it lets go settles that at its end.
      *
      * @param low the state at the start of the step, below every limit
      * @param high the state at its end
@@ -37,8 +38,9 @@ final class PathEvents {
         for (int i = 1; i < system.spans; i++) {
             if (sticks(high, i)) {
                 double beyond = equilibrium.excess(high, i);
-                if (beyond > SLACK) {
-                    first = Math.min(first, chord(equilibrium.excess(low, i), weight * beyond, AIM));
+                double start = beyond > SLACK ? toward(low, high, i) : 0;
+                if (beyond > SLACK && start <= LIMIT) {
+                    first = Math.min(first, chord(start, weight * beyond, AIM));
                 }
             }
         }
@@ -57,34 +59,40 @@ final class PathEvents {
     }
 
     /**
-     * The share of a step at which the first anchor that slips, or absorber that yields, comes to rest: a turn that the
-     * two ends of the step need not show.
+     * The lowest rate at the end of a step of an anchor that slips, or an absorber that yields, as a share of its rate at
+     * the start: below zero if one has come to rest on the way, which the two states need not show.
      *
      * @param now the start of the step, with its tangent
      * @param next its end, with its tangent
-     * @return the share, from 0 to 1, by the chord of the rates; 1 if nothing turns
+     * @return the share; 1 if nothing runs
      */
     double turn(PathNode now, PathNode next) {
-        double first = 1;
+        double least = 1;
         for (int i = 1; i < system.spans; i++) {
             int mode = next.state.passage[i];
             boolean runs = system.friction[i] > 0 && Math.abs(mode) == 1 && mode == now.state.passage[i];
             if (runs) {
                 int k = system.slipIndex(i);
-                first = Math.min(first, turn(-mode * now.tangent[k], -mode * next.tangent[k]));
+                least = Math.min(least, share(-mode * now.tangent[k], -mode * next.tangent[k]));
             }
         }
         for (int e = 0; e < 2; e++) {
             if (system.absorbers[e] != null && now.state.yielding[e] && next.state.yielding[e]) {
                 int k = system.extensionIndex(e);
-                first = Math.min(first, turn(now.tangent[k], next.tangent[k]));
+                least = Math.min(least, share(now.tangent[k], next.tangent[k]));
             }
         }
-        return first;
+        return least;
     }
 
-    private static double turn(double rate, double later) {
-        return rate > 0 && later < 0 ? rate / (rate - later) : 1;
+    private static double share(double rate, double later) {
+        return rate > 0 ? later / rate : 1;
+    }
+
+    /** How far an anchor is beyond that one of its two limits which a later state is nearer to. */
+    private double toward(LineState s, LineState later, int i) {
+        return Math.signum(system.logRatio(later, i)) * system.logRatio(s, i)
+                - system.friction[i] * system.turned(s, i);
     }
 
     /** How many times a small step may be taken until it meets the first event. */

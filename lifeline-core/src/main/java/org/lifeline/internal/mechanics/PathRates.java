@@ -49,9 +49,9 @@ final class PathRates {
         this.offset = 4 * tension * stretch + 0.5 * system.weight * system.chord[span] + 1e-3;
     }
 
-    /** The measure u of a force [-]. */
-    double measure(double force) {
-        return Math.log(force + offset);
+    /** A rise of force from another as a step in u [-]. */
+    double step(double force, double rise) {
+        return Math.log1p(rise / (force + offset));
     }
 
     /** dP/du [N]. */
@@ -91,11 +91,13 @@ final class PathRates {
         if (!follow) {
             return;
         }
-        double start = measure(from.force);
-        double step = measure(to.force) - start;
-        boolean three = before.hasTangent && before.state.hasModesOf(from.state) && to.state.hasModesOf(from.state);
+        double step = step(from.force, to.force - from.force);
+        double third = step(from.force, before.force - from.force) / step;
+        boolean three = PathQuadrature.isOfUse(third)
+                && before.hasTangent
+                && before.state.hasModesOf(from.state)
+                && to.state.hasModesOf(from.state);
         to.order = three ? 7 : 5;
-        double third = three ? (measure(before.force) - start) / step : Double.NaN;
         double a = step * perMeasure(from.force);
         double b = step * perMeasure(to.force);
         double c = step * perMeasure(before.force);
@@ -105,7 +107,7 @@ final class PathRates {
         fill(measures, 0, from.descent, from.descentRate * a);
         fill(measures, 1, to.descent, to.descentRate * b);
         fill(measures, 2, before.descent, before.descentRate * c);
-        to.pathWork += PathQuadrature.integral(values, measures, third);
+        to.pathWork += integral(three, third);
         for (int i = 1; i < system.spans; i++) {
             if (from.state.slip[i] != to.state.slip[i] && system.friction[i] > 0) {
                 fill(values, 0, from.drop[i], from.dropRate[i] * a);
@@ -114,9 +116,13 @@ final class PathRates {
                 fill(measures, 0, from.state.slip[i], from.slipRate[i] * a);
                 fill(measures, 1, to.state.slip[i], to.slipRate[i] * b);
                 fill(measures, 2, before.state.slip[i], before.slipRate[i] * c);
-                to.heat -= to.state.thermal * PathQuadrature.integral(values, measures, third);
+                to.heat -= to.state.thermal * integral(three, third);
             }
         }
+    }
+
+    private double integral(boolean three, double third) {
+        return three ? PathQuadrature.integral(values, measures, third) : PathQuadrature.integral(1, values, measures);
     }
 
     private static void fill(double[] a, int point, double value, double slope) {
@@ -196,7 +202,9 @@ final class PathRates {
         to.pathWork += 0.5 * (from.force[load] + to.force) * fall;
         for (int i = 1; i < system.spans; i++) {
             double moved = to.state.slip[i] - from.slip[i];
-            to.heat -= 0.5 * to.state.thermal * moved * (drop(from, i) + drop(to.state, i));
+            if (moved != 0 && system.friction[i] > 0) {
+                to.heat -= 0.5 * to.state.thermal * moved * (drop(from, i) + drop(to.state, i));
+            }
         }
     }
 
@@ -207,6 +215,11 @@ final class PathRates {
         }
         double h = ahead(node);
         return h * events.steps(node.state, fore);
+    }
+
+    /** Tells whether the ratio of tensions at an anchor grows beyond its limit along the rates found last. */
+    boolean excessGrows(PathNode node, int support) {
+        return equilibrium.excess(fore, support) > equilibrium.excess(node.state, support);
     }
 
     /** Difference of T + ∫ε dT across an anchor, behind less before: what a unit of cable that slips turns to heat. */

@@ -6,7 +6,7 @@ package org.lifeline.internal.mechanics;
  */
 final class PathRoot {
     private static final int STEPS = 200;
-    private static final double TOLERANCE = 1e-12;
+    private static final double TOLERANCE = 1e-14;
 
     /** Width of a bracket, as a share of the force, in which only a jump can still hide. */
     private static final double NARROW = 1e-13;

@@ -12,11 +12,17 @@ final class PathStep {
 
     private static final int TURN_STEPS = 30;
 
-    /** Share of a step from which on a turn counts as its end: what runs back beyond is its square. */
-    private static final double LATE = 0.999;
+    /** Share of its rate at the start up to which a rate backward counts as rest: what runs back is its square. */
+    private static final double REST = 1e-3;
 
     /** Factor on the foreseen distance of an event, so that a step ends beyond it rather than before. */
     private static final double EXCESS = 1.05;
+
+    /** Share of a step below which an event is not aimed at: what stands at its limit and stays there would stop the path. */
+    private static final double LEAST = 0.02;
+
+    /** Rate, in chords for a step of one, below which an anchor is not seen to slip the wrong way. */
+    private static final double STILL = 1e-12;
 
     /** How far beyond two points the next one may be foreseen from their parabola, in distances between them. */
     private static final double FARTHEST = 3;
@@ -30,7 +36,7 @@ final class PathStep {
     private final LineState low;
     private final PathNode end;
 
-    /** Share of the last step at which something that ran came to rest. */
+    /** The lowest rate at the end of the last step of what ran at its start, as a share of that at the start. */
     private double turn = 1;
 
     PathStep(Equilibrium equilibrium, PathRates rates, int load, boolean follow) {
@@ -62,7 +68,11 @@ final class PathStep {
         } else if (!now.hasTangent && other.force > 0) {
             rates.tangent(now);
         }
-        double want = follow ? Math.min(to, now.force + EXCESS * rates.untilEvent(now, events)) : to;
+        double want = to;
+        if (follow) {
+            double ahead = Math.max(EXCESS * rates.untilEvent(now, events), LEAST * (to - now.force));
+            want = Math.min(to, now.force + ahead);
+        }
         if (!newton(now, next, other, want)) {
             return Double.NaN;
         }
@@ -73,18 +83,43 @@ final class PathStep {
         if (!follow) {
             return settle(now, next, before, goal);
         }
+        double reached = settle(now, next, before, goal);
+        return Double.isNaN(reached) || turn >= 0 ? reached : comeToRest(points, reached);
+    }
+
+    /**
+     * Ends a step just beyond where something that runs comes to rest and would run back: false position on the lowest
+     * rate, as a share of that at the start, the side that stays being weighted down.
+     */
+    private double comeToRest(PathNode[] points, double beyond) {
+        PathNode now = points[0];
+        PathNode next = points[1];
+        double low = 0;
+        double lowRate = 1;
+        double high = rates.step(now.force, beyond - now.force);
+        double highRate = turn;
         for (int k = 0; k < TURN_STEPS; k++) {
-            double reached = settle(now, next, before, goal);
-            double share = Double.isNaN(reached) ? 1 : turn;
-            if (share > LATE) {
-                return reached;
+            double step = low + (high - low) * (lowRate + 0.5 * REST) / (lowRate - highRate);
+            boolean last = high - low < NARROW * high || k == TURN_STEPS - 1;
+            double goal = rates.beyond(now.force, last ? high : Math.min(step, high));
+            if (k == 0) {
+                end.set(next);
             }
-            // Something that runs comes to rest and would run back: the step ends there.
-            double step = rates.measure(goal) - rates.measure(now.force);
-            goal = rates.beyond(now.force, (share + 0.5 * (1 - LATE)) * step);
-            end.set(next);
             if (!newton(now, next, end, goal)) {
                 return Double.NaN;
+            }
+            double reached = settle(now, next, points[2], goal);
+            if (Double.isNaN(reached) || last || (turn <= 0 && turn > -REST)) {
+                return reached;
+            }
+            if (turn < 0) {
+                lowRate *= 0.5;
+                high = step;
+                highRate = turn;
+            } else {
+                highRate *= 0.5;
+                low = step;
+                lowRate = turn;
             }
         }
         return Double.NaN;
@@ -191,8 +226,8 @@ final class PathStep {
      * tangent alone where its modes are others.
      */
     private void foresee(PathNode now, LineState next, PathNode other, double force) {
-        double whole = rates.measure(other.force) - rates.measure(now.force);
-        double t = (rates.measure(force) - rates.measure(now.force)) / whole;
+        double whole = rates.step(now.force, other.force - now.force);
+        double t = rates.step(now.force, force - now.force) / whole;
         if (!(Math.abs(t) < FARTHEST) || !other.state.hasModesOf(now.state)) {
             equilibrium.apply(next, now.state, force - now.force, now.tangent);
             return;
@@ -227,33 +262,50 @@ final class PathStep {
         return true;
     }
 
-    /** Lets anchors that stand on their limit slip, if the tangent says that they then slip the right way. */
+    /**
+     * Lets anchors that stand on their limit slip, if the tangent says that they then slip the right way, and lets none
+     * stick that the tangent would drive beyond its limit. Anchors that have come to rest stick from here on.
+     */
     private void release(PathNode now) {
-        boolean any = false;
+        boolean changed = now.hasTangent && stick(now);
         for (int i = 1; i < system.spans; i++) {
-            if (events.sticks(now.state, i) && equilibrium.excess(now.state, i) > PathEvents.LIMIT) {
-                now.state.passage[i] = system.logRatio(now.state, i) > 0 ? LineState.RUNS_ON : LineState.RUNS_BACK;
-                any = true;
-            }
+            changed |= letGo(now.state, i);
         }
-        if (!any) {
-            return;
-        }
-        equilibrium.spoil();
-        for (int round = 0; round < system.spans; round++) {
+        for (int round = 0; changed && round < 2 * system.spans; round++) {
+            equilibrium.spoil();
             rates.tangent(now);
-            boolean wrong = false;
-            for (int i = 1; i < system.spans; i++) {
-                boolean rough = system.friction[i] > 0 && !system.clamped[i];
-                if (rough && now.state.passage[i] * now.tangent[system.slipIndex(i)] > 0) {
-                    now.state.passage[i] = LineState.STUCK;
-                    wrong = true;
+            changed = stick(now);
+            if (!changed) {
+                rates.ratesAlong(now);
+                for (int i = 1; i < system.spans; i++) {
+                    changed |= rates.excessGrows(now, i) && letGo(now.state, i);
                 }
             }
-            if (!wrong) {
-                break;
+        }
+    }
+
+    /** Lets anchors stick that slip the wrong way by the tangent; returns whether there are any. */
+    private boolean stick(PathNode now) {
+        boolean any = false;
+        for (int i = 1; i < system.spans; i++) {
+            int mode = now.state.passage[i];
+            if (system.friction[i] > 0 && Math.abs(mode) == 1) {
+                double back = mode * now.tangent[system.slipIndex(i)] * rates.perMeasure(now.force);
+                if (back > STILL * system.chord[i]) {
+                    now.state.passage[i] = LineState.STUCK;
+                    any = true;
+                }
             }
         }
-        rates.ratesAlong(now);
+        return any;
+    }
+
+    /** Lets an anchor slip that sticks on its limit; returns whether it does. */
+    private boolean letGo(LineState s, int i) {
+        if (!events.sticks(s, i) || equilibrium.excess(s, i) <= PathEvents.LIMIT) {
+            return false;
+        }
+        s.passage[i] = system.logRatio(s, i) > 0 ? LineState.RUNS_ON : LineState.RUNS_BACK;
+        return true;
     }
 }
