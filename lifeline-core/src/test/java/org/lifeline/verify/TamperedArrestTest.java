@@ -10,6 +10,7 @@ import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.lifeline.analysis.ClearanceRow;
 import org.lifeline.analysis.EnergyAccount;
 import org.lifeline.analysis.EnergyBalance;
 import org.lifeline.analysis.Statics;
@@ -201,6 +202,28 @@ class TamperedArrestTest {
         assertThat(failed(a)).containsExactly(expected);
     }
 
+    /** The same where there is something in the rows, and an error of 1e-6 of them. */
+    @Test
+    void anotherRowOfAFullAccount() {
+        rowOf(Cases.yielding(), "anchors", Check.ENERGY_ANCHORS);
+        rowOf(Cases.sequence(), "hanging", Check.ENERGY_HANGING);
+        rowOf(Cases.inlineAbsorber(), "inlineAbsorbers", Check.ENERGY_ABSORBERS);
+        rowOf(Cases.twoInlineAbsorbers(), "inlineAbsorbers", Check.ENERGY_ABSORBERS);
+        rowOf(Cases.together(), "connection", Check.ENERGY_CONNECTION);
+    }
+
+    private static void rowOf(ArrestCase each, String row, Check expected) {
+        ArrestNumbers a = numbers(each);
+
+        assertThat(failed(a)).as(each.name()).isEmpty();
+        assertThat(failed(energy(energy(a, row, 1.5e-8), "cable", -0.9e-8)))
+                .as(each.name())
+                .containsExactly(expected);
+        assertThat(failed(energy(energy(a, row, -1.5e-8), "cable", 0.9e-8)))
+                .as(each.name())
+                .containsExactly(expected);
+    }
+
     @Test
     void anAccountThatDoesNotClose() {
         assertThat(failed(energy(energy(level, "cable", 0.9e-8), "hanging", 0.9e-8)))
@@ -268,6 +291,29 @@ class TamperedArrestTest {
                 clearance(Changed.with(c, "rows", Changed.at(c.rows(), 1, r -> Changed.with(r, "value", -r.value()))));
 
         assertThat(failed(a)).containsExactly(Check.CLEARANCE);
+    }
+
+    /** All rows too high by the same: they add up, but do not begin at the line. */
+    @Test
+    void aClearanceThatBeginsElsewhere() {
+        ClearanceNumbers c = level.clearance();
+        List<ClearanceRow> rows = c.rows().stream()
+                .map(r -> Changed.with(r, "elevation", r.elevation() + 1e-6))
+                .toList();
+
+        assertThat(failed(clearance(Changed.with(c, "rows", rows)))).containsExactly(Check.CLEARANCE);
+    }
+
+    /** Two rows that cancel: one of them runs upward. */
+    @Test
+    void aStepUpAndALongerStepDown() {
+        ClearanceNumbers c = level.clearance();
+        double up = c.rows().get(3).value() + 1;
+        List<ClearanceRow> rows =
+                Changed.at(c.rows(), 3, r -> new ClearanceRow(r.item(), -1, r.elevation() + up, r.source()));
+        rows = Changed.at(rows, 4, r -> Changed.with(r, "value", r.value() + up));
+
+        assertThat(failed(clearance(Changed.with(c, "rows", rows)))).containsExactly(Check.CLEARANCE);
     }
 
     @ParameterizedTest

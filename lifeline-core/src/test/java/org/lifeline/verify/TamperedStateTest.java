@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
@@ -193,10 +194,23 @@ class TamperedStateTest {
 
     @Test
     void aSpringOfAnotherStiffness() {
-        Stiffness k = springs.state.line().supports().get(1).stiffness();
-        StateNumbers s = Changed.line(springs.state, 1, p -> p.withStiffness(k.withX(k.x() * 1.001)));
+        Stiffness one = springs.state.line().supports().get(1).stiffness();
+        Stiffness two = springs.state.line().supports().get(2).stiffness();
+        StateNumbers x = Changed.line(springs.state, 1, p -> p.withStiffness(one.withX(one.x() * 1.001)));
+        StateNumbers y = Changed.line(springs.state, 1, p -> p.withStiffness(one.withY(one.y() * 1.001)));
+        StateNumbers z = Changed.line(springs.state, 2, p -> p.withStiffness(two.withZ(two.z() * 1.001)));
 
-        assertThat(springs.failed(s)).containsExactly(Check.ANCHOR_SPRING);
+        assertThat(springs.failed(x)).containsExactly(Check.ANCHOR_SPRING);
+        assertThat(springs.failed(y)).containsExactly(Check.ANCHOR_SPRING);
+        assertThat(springs.failed(z)).containsExactly(Check.ANCHOR_SPRING);
+    }
+
+    @Test
+    void aPieceThatEndsBesideItsSupport() {
+        StateNumbers s =
+                Changed.piece(spans.state, 1, 1, p -> Changed.with(p, "end", Changed.moved(p.end(), 0, 1e-6, 0)));
+
+        assertThat(spans.failed(s)).containsExactly(Check.STRETCH, Check.CONTINUITY);
     }
 
     @Test
@@ -285,18 +299,68 @@ class TamperedStateTest {
                 .containsExactly(Check.FREE_RUNNING);
     }
 
-    /** Two free-running loads side by side whose pieces are moved to touch: they would run apart. */
+    /** The outer loads run inward against the grip; were they heavier, the cable as it hangs would let them run out. */
     @Test
     void loadsThatTouchAreHeldOnlyWhereTheyPush() {
         Solved touching = Solved.of(Cases.level().line(), free(1, 6, 900), gripped(1, 12, 1000), free(1, 18, 800));
 
+        assertThat(touching.state.isTouch(touching.state.span(1), 1)).isTrue();
+        assertThat(touching.state.isTouch(touching.state.span(1), 2)).isTrue();
         assertThat(touching.failed(touching.state)).isEmpty();
-        // The outer ones push inward; were the middle one free and the outer ones gripped, nothing would push.
         assertThat(failures(
                         touching.state,
-                        List.of(gripped(1, 6, 900), free(1, 12, 1000), free(1, 18, 800)),
+                        List.of(free(1, 6, 9000), gripped(1, 12, 1000), free(1, 18, 800)),
                         touching.installed))
-                .contains(Check.GRIPPED);
+                .containsExactly(Check.LOADS, Check.FREE_RUNNING);
+        assertThat(failures(
+                        touching.state,
+                        List.of(free(1, 6, 900), gripped(1, 12, 1000), free(1, 18, 8000)),
+                        touching.installed))
+                .containsExactly(Check.LOADS, Check.FREE_RUNNING);
+    }
+
+    /** Two that touch hold each other: the tensions outside must be equal. */
+    @Test
+    void loadsThatTouchAndNothingHolds() {
+        Solved pair = Solved.of(Cases.level().line(), free(1, 6, 900), free(1, 18, 800));
+
+        assertThat(pair.state.isTouch(pair.state.span(1), 1)).isTrue();
+        assertThat(pair.failed(pair.state)).isEmpty();
+        assertThat(failures(pair.state, List.of(gripped(1, 6, 900), free(1, 18, 800)), pair.installed))
+                .contains(Check.GRIPPED)
+                .doesNotContain(Check.FREE_RUNNING);
+        StateNumbers s =
+                Changed.piece(pair.state, 1, 1, p -> Changed.with(p, "endTension", Changed.pulled(p.endTension(), 1)));
+        assertThat(pair.failed(s)).contains(Check.FREE_RUNNING);
+    }
+
+    /** A load that rests on a post is carried by the post; heavier, it would leave it. */
+    @Test
+    void loadsThatRestOnAPost() {
+        Solved resting = Solved.of(Cases.climbing().line(), free(2, 5, 700));
+        StateNumbers hung = Changed.load(resting.state, 1, l -> Changed.with(l, "restsOn", Optional.empty()));
+
+        assertThat(resting.state.loads().get(0).restsOn()).contains("post 1");
+        assertThat(resting.failed(resting.state)).isEmpty();
+        assertThat(resting.failed(hung)).containsExactly(Check.LOADS, Check.SUPPORT_REACTION);
+        assertThat(failures(resting.state, List.of(free(2, 5, 70_000)), resting.installed))
+                .containsExactly(Check.LOADS, Check.FREE_RUNNING);
+    }
+
+    /** A grip that is drawn to a post holds a higher tension on the far side; a free-running load there would not. */
+    @Test
+    void aGripThatJams() {
+        Solved behind = Solved.of(Cases.plain().line(), gripped(2, 0.005, 300), gripped(1, 6, 9000));
+        Solved before = Solved.of(Cases.plain().line(), gripped(1, 11.995, 300), gripped(2, 6, 9000));
+
+        assertThat(behind.state.isTouch(behind.state.span(2), 0)).isTrue();
+        assertThat(behind.failed(behind.state)).isEmpty();
+        assertThat(failures(behind.state, List.of(free(2, 0.005, 300), gripped(1, 6, 9000)), behind.installed))
+                .contains(Check.PASSAGE_FREE);
+        assertThat(before.state.isTouch(before.state.span(1), 1)).isTrue();
+        assertThat(before.failed(before.state)).isEmpty();
+        assertThat(failures(before.state, List.of(free(1, 11.995, 300), gripped(2, 6, 9000)), before.installed))
+                .contains(Check.PASSAGE_FREE);
     }
 
     @Test

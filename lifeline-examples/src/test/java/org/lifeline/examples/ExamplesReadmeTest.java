@@ -8,7 +8,6 @@ import java.nio.file.Path;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
-import org.lifeline.examples.arrests.DesignAnalysis;
 import org.lifeline.examples.arrests.DesignRun;
 import org.lifeline.examples.criteria.CriteriaCheck;
 import org.lifeline.examples.json.DesignFile;
@@ -26,7 +25,7 @@ class ExamplesReadmeTest {
         Matcher m = Pattern.compile("```json\\n(.*?)```", Pattern.DOTALL).matcher(readme());
         assertThat(m.find()).isTrue();
         DesignFile file = TestFiles.read(m.group(1));
-        DesignRun run = DesignAnalysis.withDefaults().solve(file.design());
+        DesignRun run = DesignRun.of(file.design());
         assertThat(run.arrests()).hasSize(4);
         assertThat(CriteriaCheck.evaluate(run, file.criteria())).isNotEmpty();
     }

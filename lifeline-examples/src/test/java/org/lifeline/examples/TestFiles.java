@@ -7,7 +7,6 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
-import org.lifeline.examples.criteria.BuiltInCriteria;
 import org.lifeline.examples.json.DesignFile;
 import org.lifeline.examples.json.DesignReader;
 
@@ -69,7 +68,7 @@ public final class TestFiles {
     }
 
     public static DesignFile read(byte[] bytes) {
-        return new DesignReader(BuiltInCriteria.ids()).read(bytes);
+        return new DesignReader().read(bytes);
     }
 
     public static DesignFile read(String text) {

@@ -22,15 +22,27 @@ final class AbsorberClasses implements Rule {
             boolean alone = s.design().workers().size() == 1;
             List<Check> kinds = new ArrayList<>();
             for (Kind k : KINDS) {
-                String at = title + ": " + k.name;
+                String at = "class " + k.name;
                 double heavy = alone ? s.extremes().masses().high() : w.mass();
                 double light = alone ? s.extremes().masses().low() : w.mass();
                 kinds.add(Check.all(
                         at,
                         List.of(
-                                Check.of(at, Item.of(w.id(), heavy), most("workerMass", k.masses.high(), "kg"), true),
-                                Check.of(at, Item.of(w.id(), light), least("workerMass", k.masses.low(), "kg"), true),
-                                Check.of(at, Item.of(w.id(), force(w)), most("deploymentForce", k.force, "N"), true))));
+                                Check.of(
+                                        at + ": largest mass against limit",
+                                        Item.of(w.id(), heavy),
+                                        most("workerMass", k.masses.high(), "kg"),
+                                        true),
+                                Check.of(
+                                        at + ": least mass wanted against smallest mass",
+                                        Item.of(w.id(), light),
+                                        least("workerMass", k.masses.low(), "kg"),
+                                        true),
+                                Check.of(
+                                        at + ": deployment force against limit",
+                                        Item.of(w.id(), force(w)),
+                                        most("deploymentForce", k.force, "N"),
+                                        true))));
             }
             workers.add(Check.any("one of the classes", kinds));
         }

@@ -21,6 +21,9 @@ public final class Check {
     private static final double ROUNDING = 1e-12;
 
     private final String title;
+    private final String key;
+    private final String item;
+    private final boolean alternatives;
     private final Status status;
     private final double demand;
     private final double capacity;
@@ -31,6 +34,9 @@ public final class Check {
 
     private Check(Builder b) {
         this.title = b.title;
+        this.key = b.key;
+        this.item = b.item;
+        this.alternatives = b.alternatives;
         this.status = b.status;
         this.demand = b.demand;
         this.capacity = b.capacity;
@@ -42,6 +48,9 @@ public final class Check {
 
     private static final class Builder {
         private final String title;
+        private String key = "";
+        private String item = "";
+        private boolean alternatives;
         private Status status = Status.NOT_EVALUATED;
         private double demand = Double.NaN;
         private double capacity = Double.NaN;
@@ -65,7 +74,9 @@ public final class Check {
 
     /** A comparison of one value with a limit. */
     static Check of(String title, Item item, Limit limit, boolean everyCase) {
-        Builder b = new Builder(item.label().isEmpty() ? title : title + " (" + item.label() + ")");
+        Builder b = new Builder(item.label().isEmpty() ? title : title + ", " + item.label());
+        b.key = limit.demand();
+        b.item = item.label();
         if (item.isMissing()) {
             b.reason = item.label().isEmpty() ? item.reason() : item.label() + ": " + item.reason();
             return new Check(b);
@@ -106,6 +117,7 @@ public final class Check {
         }
         Builder b = new Builder(title);
         b.parts = parts;
+        b.alternatives = !all;
         Comparator<Check> byRatio = Comparator.comparingDouble(c -> c.ratio());
         Optional<Check> worst = parts.stream()
                 .filter(c -> !Double.isNaN(c.ratio()))
@@ -146,6 +158,33 @@ public final class Check {
      */
     public String title() {
         return title;
+    }
+
+    /**
+     * The demand of a single comparison.
+     *
+     * @return its name, see {@link Demand#key()}; empty for a check of several parts
+     */
+    public String demandKey() {
+        return key;
+    }
+
+    /**
+     * What a single comparison is about.
+     *
+     * @return for example the id of an anchor, or {@code "span 2"}; empty where it is about the whole
+     */
+    public String item() {
+        return item;
+    }
+
+    /**
+     * Tells whether one met part is enough.
+     *
+     * @return true for alternatives, false where all parts count
+     */
+    public boolean isOfAlternatives() {
+        return alternatives;
     }
 
     /**
@@ -219,6 +258,25 @@ public final class Check {
      */
     public List<Check> parts() {
         return parts;
+    }
+
+    /**
+     * The single comparisons that decide: of alternatives only those of the one that is met best.
+     *
+     * @return at least one; unmodifiable
+     */
+    public List<Check> deciding() {
+        if (parts.isEmpty()) {
+            return List.of(this);
+        }
+        if (alternatives) {
+            Comparator<Check> better = Comparator.<Check>comparingInt(c -> c.status == Status.MET ? 0 : 1)
+                    .thenComparingDouble(c -> Double.isNaN(c.ratio()) ? Double.POSITIVE_INFINITY : c.ratio());
+            return parts.stream().min(better).orElseThrow().deciding();
+        }
+        List<Check> list = new ArrayList<>();
+        parts.forEach(p -> list.addAll(p.deciding()));
+        return List.copyOf(list);
     }
 
     /**

@@ -7,6 +7,7 @@ import static org.lifeline.design.criteria.Rule.limitPerWorker;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.lifeline.base.Units;
 import org.lifeline.design.envelope.Extremes;
 import org.lifeline.design.envelope.Quantity;
@@ -161,7 +162,10 @@ public final class Criteria {
             practice(
                     "anchor-restraint-3.5kN",
                     "temporary anchor for travel restraint at least 3.5 kN (800 lbf)",
-                    limit(Demand.ANCHOR_CAPACITY, 3.5e3)));
+                    limit(Demand.ANCHOR_CAPACITY, 3.5e3)),
+            practice("clearance-margin", "margin below the feet of at least 0.6 m", limit(Demand.STATED_MARGIN, 0.6)),
+            practice(
+                    "harness-stretch", "harness stretch of at least 0.3 m", limit(Demand.STATED_HARNESS_STRETCH, 0.3)));
 
     private Criteria() {}
 
@@ -184,13 +188,34 @@ public final class Criteria {
     }
 
     /**
-     * A built-in criterion by its name, recalled values included.
+     * A built-in criterion by its name, recalled values included. The name of a {@link TradeFact} gives a criterion that is
+     * never evaluated, since a fact is no limit, so that a design may cite it.
      *
      * @param id for example {@code "us-osha-maf"}
      * @return the criterion, if there is one
      */
     public static Optional<Criterion> of(String id) {
-        return BUILT_IN.stream().filter(c -> c.id().equals(id)).findFirst();
+        return BUILT_IN.stream()
+                .filter(c -> c.id().equals(id))
+                .findFirst()
+                .or(() -> TradeFact.of(id).map(Criteria::cited));
+    }
+
+    private static Criterion cited(TradeFact fact) {
+        return new Criterion(
+                fact.id(), fact.text(), fact.source(), Rule.none("it is a fact of the trade, not a limit"));
+    }
+
+    /**
+     * The names that {@link #of} knows: of the built-in criteria, then of the facts of the trade.
+     *
+     * @return the ids; unmodifiable
+     */
+    public static List<String> ids() {
+        return Stream.concat(
+                        BUILT_IN.stream().map(Criterion::id),
+                        TradeFact.all().stream().map(TradeFact::id))
+                .toList();
     }
 
     /**

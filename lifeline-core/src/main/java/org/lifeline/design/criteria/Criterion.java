@@ -80,7 +80,7 @@ public final class Criterion {
     /**
      * The comparisons in it, as data. How they are joined (all, any, for each worker) stands in the title.
      *
-     * @return at least one; unmodifiable
+     * @return the limits; empty for a fact of the trade that is only cited; unmodifiable
      */
     public List<Limit> limits() {
         return rule.limits();

@@ -110,7 +110,7 @@ public final class CriterionResult {
     }
 
     /**
-     * The single comparisons.
+     * The single comparisons, alternatives included.
      *
      * @return at least one; unmodifiable
      */
@@ -122,7 +122,7 @@ public final class CriterionResult {
     public String toString() {
         String numbers = Double.isNaN(ratio())
                 ? ""
-                : String.format(Locale.ROOT, " %.4g / %.4g %s = %.3f", demand(), capacity(), unit(), ratio());
+                : String.format(Locale.ROOT, " %.6g / %.6g %s = %.3f", demand(), capacity(), unit(), ratio());
         return criterion.id() + ": " + status() + numbers + (reason().isEmpty() ? "" : " (" + reason() + ")") + " ["
                 + criterion.source().mark().words() + "]";
     }

@@ -14,67 +14,119 @@ import org.lifeline.design.envelope.Quantity;
 public final class Demand {
     /** Strength over load, of the cable and of every anchor; the smallest is the worst. */
     public static final Demand STRENGTH_FACTOR =
-            new Demand("strengthFactor", "-", Sense.AT_LEAST, DesignFacts.of(Strengths::all));
+            new Demand("strengthFactor", "strength over load", "-", Sense.AT_LEAST, DesignFacts.of(Strengths::all));
     /** Minimum breaking strength with its termination over the largest tension. */
-    public static final Demand CABLE_STRENGTH_FACTOR =
-            new Demand("cableStrengthFactor", "-", Sense.AT_LEAST, DesignFacts.of(Strengths::cable));
+    public static final Demand CABLE_STRENGTH_FACTOR = new Demand(
+            "cableStrengthFactor",
+            "strength of the cable over its tension",
+            "-",
+            Sense.AT_LEAST,
+            DesignFacts.of(Strengths::cable));
     /** Capacity over load of every anchor; the smallest is the worst. */
-    public static final Demand ANCHOR_STRENGTH_FACTOR =
-            new Demand("anchorStrengthFactor", "-", Sense.AT_LEAST, DesignFacts.of(Strengths::anchors));
+    public static final Demand ANCHOR_STRENGTH_FACTOR = new Demand(
+            "anchorStrengthFactor",
+            "capacity over load of an anchor",
+            "-",
+            Sense.AT_LEAST,
+            DesignFacts.of(Strengths::anchors));
     /** Stated capacity of every anchor [N]; the smallest is the worst. */
-    public static final Demand ANCHOR_CAPACITY =
-            new Demand("anchorCapacity", "N", Sense.AT_LEAST, DesignFacts.of(s -> Strengths.capacities(s, x -> true)));
+    public static final Demand ANCHOR_CAPACITY = new Demand(
+            "anchorCapacity",
+            "capacity of an anchor",
+            "N",
+            Sense.AT_LEAST,
+            DesignFacts.of(s -> Strengths.capacities(s, x -> true)));
     /** Stated capacity of the end anchors [N]; the smaller is the worst. */
     public static final Demand END_ANCHOR_CAPACITY = new Demand(
-            "endAnchorCapacity", "N", Sense.AT_LEAST, DesignFacts.of(s -> Strengths.capacities(s, x -> x.isEnd())));
+            "endAnchorCapacity",
+            "capacity of an end anchor",
+            "N",
+            Sense.AT_LEAST,
+            DesignFacts.of(s -> Strengths.capacities(s, x -> x.isEnd())));
     /** Stated capacity of the intermediate anchors [N]; the smallest is the worst. */
     public static final Demand INTERMEDIATE_ANCHOR_CAPACITY = new Demand(
             "intermediateAnchorCapacity",
+            "capacity of an intermediate anchor",
             "N",
             Sense.AT_LEAST,
             DesignFacts.of(s -> Strengths.capacities(s, x -> !x.isEnd())));
     /** Diameter of the cable [m]. */
-    public static final Demand CABLE_DIAMETER =
-            new Demand("cableDiameter", "m", Sense.AT_LEAST, DesignFacts.of(DesignFacts::diameter));
+    public static final Demand CABLE_DIAMETER = new Demand(
+            "cableDiameter", "diameter of the cable", "m", Sense.AT_LEAST, DesignFacts.of(DesignFacts::diameter));
     /** Horizontal length of every span [m]; the longest is the worst. */
     public static final Demand SPAN_LENGTH =
-            new Demand("spanLength", "m", Sense.AT_MOST, DesignFacts.of(DesignFacts::spans));
+            new Demand("spanLength", "length of a span", "m", Sense.AT_MOST, DesignFacts.of(DesignFacts::spans));
     /** Horizontal distance along the line between the end anchors [m]. */
-    public static final Demand LINE_LENGTH =
-            new Demand("lineLength", "m", Sense.AT_MOST, DesignFacts.of(DesignFacts::length));
+    public static final Demand LINE_LENGTH = new Demand(
+            "lineLength", "distance between the end anchors", "m", Sense.AT_MOST, DesignFacts.of(DesignFacts::length));
     /** Number of spans. */
     public static final Demand SPANS =
-            new Demand("spans", "-", Sense.AT_MOST, DesignFacts.of(DesignFacts::numberOfSpans));
+            new Demand("spans", "number of spans", "-", Sense.AT_MOST, DesignFacts.of(DesignFacts::numberOfSpans));
     /**
      * Slope of the installed cable: sag over half the horizontal length of the span, that of the straight line from a
      * support to the lowest point of a level span [-]; the smallest is the worst.
      */
-    public static final Demand INITIAL_SLOPE =
-            new Demand("initialSlope", "-", Sense.AT_LEAST, DesignFacts.of(s -> DesignFacts.sags(s, 2)));
+    public static final Demand INITIAL_SLOPE = new Demand(
+            "initialSlope",
+            "slope of the installed cable",
+            "-",
+            Sense.AT_LEAST,
+            DesignFacts.of(s -> DesignFacts.sags(s, 2)));
     /** Sag of the installed cable over the horizontal length of the span [-]; the smallest is the worst. */
-    public static final Demand INITIAL_SAG_RATIO =
-            new Demand("initialSagRatio", "-", Sense.AT_LEAST, DesignFacts.of(s -> DesignFacts.sags(s, 1)));
+    public static final Demand INITIAL_SAG_RATIO = new Demand(
+            "initialSagRatio",
+            "initial sag over length of the span",
+            "-",
+            Sense.AT_LEAST,
+            DesignFacts.of(s -> DesignFacts.sags(s, 1)));
     /** Angle of the chord of every span from the horizontal [rad]; the steepest is the worst. */
-    public static final Demand CHORD_ANGLE =
-            new Demand("chordAngle", "rad", Sense.AT_MOST, DesignFacts.of(DesignFacts::chords));
+    public static final Demand CHORD_ANGLE = new Demand(
+            "chordAngle",
+            "angle of a span from the horizontal",
+            "rad",
+            Sense.AT_MOST,
+            DesignFacts.of(DesignFacts::chords));
     /** Number of workers on the line. */
     public static final Demand WORKERS =
-            new Demand("workers", "-", Sense.AT_MOST, DesignFacts.of(DesignFacts::workers));
+            new Demand("workers", "number of workers", "-", Sense.AT_MOST, DesignFacts.of(DesignFacts::workers));
     /** Most workers in one span. */
-    public static final Demand WORKERS_IN_ONE_SPAN =
-            new Demand("workersInOneSpan", "-", Sense.AT_MOST, DesignFacts.of(DesignFacts::workersInOneSpan));
+    public static final Demand WORKERS_IN_ONE_SPAN = new Demand(
+            "workersInOneSpan",
+            "number of workers in one span",
+            "-",
+            Sense.AT_MOST,
+            DesignFacts.of(DesignFacts::workersInOneSpan));
     /** Mass of the heaviest worker with clothing and tools [kg]. */
-    public static final Demand WORKER_MASS =
-            new Demand("workerMass", "kg", Sense.AT_MOST, DesignFacts.of(DesignFacts::heaviest));
+    public static final Demand WORKER_MASS = new Demand(
+            "workerMass", "largest mass of a worker", "kg", Sense.AT_MOST, DesignFacts.of(DesignFacts::heaviest));
     /** Share of the intermediate anchors that hold the cable fast [-]. */
-    public static final Demand FIXED_POSTS =
-            new Demand("fixedPosts", "-", Sense.AT_LEAST, DesignFacts.of(DesignFacts::fixedPosts));
+    public static final Demand FIXED_POSTS = new Demand(
+            "fixedPosts",
+            "share of the posts that hold the cable",
+            "-",
+            Sense.AT_LEAST,
+            DesignFacts.of(DesignFacts::fixedPosts));
     /** Span length over (40/11)(H − 4 m), H the height of the lower support above what lies below [-]. */
-    public static final Demand SPAN_FOR_HEIGHT =
-            new Demand("spanForHeight", "-", Sense.AT_MOST, DesignFacts.of(DesignFacts::spanForHeight));
+    public static final Demand SPAN_FOR_HEIGHT = new Demand(
+            "spanForHeight", "length of a span", "-", Sense.AT_MOST, DesignFacts.of(DesignFacts::spanForHeight));
     /** Lowest point of a falling worker against the top of what lies below, without any margin [m]. */
-    public static final Demand FREE_HEIGHT =
-            new Demand("freeHeight", "m", Sense.AT_LEAST, DesignFacts.of(DesignFacts::freeHeight));
+    public static final Demand FREE_HEIGHT = new Demand(
+            "freeHeight",
+            "height that is left below the feet",
+            "m",
+            Sense.AT_LEAST,
+            DesignFacts.of(DesignFacts::freeHeight));
+
+    /** Margin below the feet that the design states [m]. */
+    public static final Demand STATED_MARGIN =
+            new Demand("statedMargin", "stated margin", "m", Sense.AT_LEAST, DesignFacts.of(DesignFacts::statedMargin));
+    /** Harness stretch that the design states [m]. */
+    public static final Demand STATED_HARNESS_STRETCH = new Demand(
+            "statedHarnessStretch",
+            "stated harness stretch",
+            "m",
+            Sense.AT_LEAST,
+            DesignFacts.of(DesignFacts::statedHarnessStretch));
 
     private static final List<Demand> OF_THE_DESIGN = List.of(
             STRENGTH_FACTOR,
@@ -95,15 +147,19 @@ public final class Demand {
             WORKER_MASS,
             FIXED_POSTS,
             SPAN_FOR_HEIGHT,
-            FREE_HEIGHT);
+            FREE_HEIGHT,
+            STATED_MARGIN,
+            STATED_HARNESS_STRETCH);
 
     private final String key;
+    private final String words;
     private final String unit;
     private final Sense sense;
     private final Function<Situation, List<Item>> items;
 
-    private Demand(String key, String unit, Sense sense, Function<Situation, List<Item>> items) {
+    private Demand(String key, String words, String unit, Sense sense, Function<Situation, List<Item>> items) {
         this.key = key;
+        this.words = words;
         this.unit = unit;
         this.sense = sense;
         this.items = items;
@@ -122,6 +178,7 @@ public final class Demand {
         }
         return new Demand(
                 quantity.key(),
+                quantity.words(),
                 quantity.unit(),
                 quantity.largestIsWorst() ? Sense.AT_MOST : Sense.AT_LEAST,
                 s -> List.of(DesignFacts.quantity(s, quantity)));
@@ -134,7 +191,12 @@ public final class Demand {
      * @return the demand
      */
     public static Demand loadOnSupport(String supportId) {
-        return new Demand("supportLoad", "N", Sense.AT_MOST, s -> List.of(DesignFacts.support(s, supportId)));
+        return new Demand(
+                "supportLoad",
+                "load on the support",
+                "N",
+                Sense.AT_MOST,
+                s -> List.of(DesignFacts.support(s, supportId)));
     }
 
     /**
@@ -188,6 +250,33 @@ public final class Demand {
      */
     public Sense sense() {
         return sense;
+    }
+
+    /**
+     * The demand in the trade's words.
+     *
+     * @return for example {@code "end anchor load"}
+     */
+    public String words() {
+        return words;
+    }
+
+    /** What is compared with what, in words. */
+    String comparison(double limit) {
+        if (key.endsWith("trengthFactor")) {
+            return plain(limit) + " × largest load against strength";
+        }
+        if (key.equals(Quantity.CLEARANCE_MARGIN.key())) {
+            return "clearance required below the line, with the wanted margin, against what is available";
+        }
+        if (key.equals("freeHeight")) {
+            return "distance to the lowest point against distance to the lower level, both below the line";
+        }
+        return sense == Sense.AT_MOST ? words + " against limit" : "least " + words + " wanted against what is there";
+    }
+
+    private static String plain(double value) {
+        return value == Math.rint(value) ? Long.toString((long) value) : Double.toString(value);
     }
 
     List<Item> items(Situation situation) {

@@ -120,6 +120,14 @@ final class DesignFacts {
         return List.of(Item.of("", s.workersInOneSpan()));
     }
 
+    static List<Item> statedMargin(Situation s) {
+        return List.of(Item.of("", s.design().clearance().margin()));
+    }
+
+    static List<Item> statedHarnessStretch(Situation s) {
+        return List.of(Item.of("", s.design().clearance().harnessStretch()));
+    }
+
     static List<Item> heaviest(Situation s) {
         return List.of(Item.of("", s.extremes().masses().high()));
     }

@@ -56,9 +56,24 @@ interface Rule {
         List<Check> list = new ArrayList<>();
         for (Item item : demand.items(s)) {
             list.add(Check.of(
-                    title + ": " + demand.key(), item, limit, s.extremes().coversEverything()));
+                    demand.comparison(limit.value()), item, limit, s.extremes().coversEverything()));
         }
         return Check.all(title, list);
+    }
+
+    /** Nothing to compare. */
+    static Rule none(String why) {
+        return new Rule() {
+            @Override
+            public Check check(String title, Situation s) {
+                return Check.missing(title, why);
+            }
+
+            @Override
+            public List<Limit> limits() {
+                return List.of();
+            }
+        };
     }
 
     /** All of several rules. */

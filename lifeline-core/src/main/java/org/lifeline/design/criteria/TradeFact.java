@@ -29,8 +29,6 @@ public record TradeFact(String id, String text, Source source) {
                             Jurisdiction.PRACTICE,
                             Mark.PUBLISHED)),
             practice("absorber-in-service", "deployment force 65 to 85 % of the value of the class in service"),
-            practice("clearance-margin", "0.6 m (2 ft) to 1.0 m below the feet of the worker"),
-            practice("harness-stretch", "0.3 m, up to 0.6 m reported"),
             practice("dring-height", "harness attachment 1.5 m (5 ft) above the feet"),
             new TradeFact(
                     "human-surrogate",
@@ -39,6 +37,14 @@ public record TradeFact(String id, String text, Source source) {
                             "history of ANSI/ASSP Z359 as quoted in the trade press",
                             Jurisdiction.UNITED_STATES,
                             Mark.RECALLED)),
+            new TradeFact(
+                    "csa-documents",
+                    "what the engineer's documents state: system, layout, workers, component data, proof test, limits of the"
+                            + " surroundings, loads, sags, deployment, arrest force, and the worst case over temperature",
+                    new Source(
+                            "CSA Z259.16-15, cl. 4.3, as summarised publicly",
+                            Jurisdiction.INTERNATIONAL,
+                            Mark.PUBLISHED)),
             new TradeFact(
                     "csa-clearance-force",
                     "distances are computed with the clearance deployment force, loads with the maximum deployment force;"

@@ -2,6 +2,8 @@ package org.lifeline.design.envelope;
 
 import org.lifeline.analysis.ArrestResult;
 import org.lifeline.analysis.EnergyBalance;
+import org.lifeline.analysis.TransientArrest;
+import org.lifeline.model.ClearanceRules;
 import org.lifeline.model.DeploymentForce;
 import org.lifeline.model.Fall;
 import org.lifeline.model.Lifeline;
@@ -14,6 +16,7 @@ final class Corner {
     private final double temperature;
     private final DeploymentForce side;
     private final FallCase.Deviation deviation;
+    private final ClearanceRules clearance;
     private final EnergyBalance analysis;
 
     Corner(
@@ -26,10 +29,11 @@ final class Corner {
         this.temperature = temperature;
         this.side = side;
         this.deviation = deviation;
+        this.clearance = design.clearance();
         this.analysis = EnergyBalance.withDefaults()
                 .withTemperature(temperature)
                 .withSide(side)
-                .withClearance(design.clearance());
+                .withClearance(clearance);
     }
 
     double temperature() {
@@ -51,5 +55,15 @@ final class Corner {
 
     ArrestResult solve(FallCase fallCase) {
         return analysis.solve(line, fallCase.fall());
+    }
+
+    /** The same case in time. */
+    ArrestResult solveInTime(FallCase fallCase) {
+        return TransientArrest.withDefaults()
+                .withTemperature(temperature)
+                .withSide(side)
+                .withClearance(clearance)
+                .solve(line, fallCase.fall())
+                .arrest();
     }
 }

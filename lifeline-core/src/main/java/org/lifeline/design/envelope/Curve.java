@@ -17,6 +17,9 @@ import org.lifeline.model.Place;
  * by halving. Not thread-safe; one thread at a time works on a curve.
  */
 final class Curve {
+    /** Share by which a value must exceed another one to be worse, so that rounding does not choose the place [-]. */
+    static final double HAIR = 1e-9;
+
     private static final double FINEST = 1e-3; // m
     private static final int MOST_SAMPLES = 48; // for one measure
 
@@ -122,13 +125,12 @@ final class Curve {
             arrest = corner.solve(fallCase);
             row = measures.of(arrest);
         } catch (RuntimeException e) {
-            failures.add(new FailedCase(fallCase, Reasons.of(e)));
+            failures.add(new FailedCase(fallCase, e));
             return new Sample(station, null);
         }
         for (int i = 0; i < row.length; i++) {
             Worst w = worst[i];
-            // A hair's breadth is left to the first of two that are equal, so that noise does not choose.
-            if (!Double.isNaN(row[i]) && (w == null || row[i] > w.value + 1e-9 * Math.abs(w.value))) {
+            if (!Double.isNaN(row[i]) && (w == null || row[i] > w.value + HAIR * Math.abs(w.value))) {
                 worst[i] = new Worst(row[i], measures.tolerance(i, row), fallCase, arrest);
             }
         }

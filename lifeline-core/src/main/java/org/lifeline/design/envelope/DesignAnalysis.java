@@ -3,37 +3,63 @@ package org.lifeline.design.envelope;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.concurrent.Executor;
 import org.jspecify.annotations.Nullable;
 import org.lifeline.analysis.ArrestResult;
+import org.lifeline.analysis.Method;
 import org.lifeline.internal.numeric.OrderedWork;
 import org.lifeline.model.DeploymentForce;
 import org.lifeline.model.Fall;
 import org.lifeline.model.LifelineDesign;
+import org.lifeline.model.Place;
+import org.lifeline.model.Worker;
 
 /**
  * A design as it stands: each of its falls at each temperature in service with both deployment forces. A design without
- * falls has its worst places looked for, per span and over the line, each worker falling alone.
+ * falls has its worst places looked for, per worker and span and over the line, each worker falling alone; the falls at these places are
+ * then computed like stated ones.
  *
  * <p>Immutable and thread-safe.
  */
 public final class DesignAnalysis implements WorstCases {
+    /** What a worst place is looked for in every span; everything else over the whole line. */
+    private static final List<Quantity> IN_EVERY_SPAN = List.of(
+            Quantity.END_ANCHOR_LOAD,
+            Quantity.SUPPORT_LOAD,
+            Quantity.MAXIMUM_TENSION,
+            Quantity.ARREST_FORCE,
+            Quantity.REQUIRED_ELEVATION,
+            Quantity.CLEARANCE_MARGIN);
+
     private final @Nullable Executor executor;
     private final ProgressListener listener;
+    private final Method method;
 
-    private DesignAnalysis(@Nullable Executor executor, ProgressListener listener) {
+    private DesignAnalysis(@Nullable Executor executor, ProgressListener listener, Method method) {
         this.executor = executor;
         this.listener = listener;
+        this.method = method;
     }
 
     /**
-     * In the calling thread.
+     * By energy balance, in the calling thread.
      *
      * @return the analysis
      */
     public static DesignAnalysis withDefaults() {
-        return new DesignAnalysis(null, ProgressListener.none());
+        return new DesignAnalysis(null, ProgressListener.none(), Method.ENERGY_BALANCE);
+    }
+
+    /**
+     * The same by another method. Worst places are looked for by energy balance in any case.
+     *
+     * @param value how arrests are computed
+     * @return the new analysis
+     */
+    public DesignAnalysis withMethod(Method value) {
+        return new DesignAnalysis(executor, listener, value);
     }
 
     /**
@@ -43,7 +69,7 @@ public final class DesignAnalysis implements WorstCases {
      * @return the new analysis
      */
     public DesignAnalysis withExecutor(Executor value) {
-        return new DesignAnalysis(value, listener);
+        return new DesignAnalysis(value, listener, method);
     }
 
     /**
@@ -53,7 +79,7 @@ public final class DesignAnalysis implements WorstCases {
      * @return the new analysis
      */
     public DesignAnalysis withProgress(ProgressListener value) {
-        return new DesignAnalysis(executor, value);
+        return new DesignAnalysis(executor, value, method);
     }
 
     /**
@@ -65,7 +91,7 @@ public final class DesignAnalysis implements WorstCases {
      * @throws org.lifeline.base.NoEquilibriumException if the line alone finds no equilibrium
      */
     public DesignResult solve(LifelineDesign design) {
-        return design.falls().isEmpty() ? search(design) : stated(design);
+        return design.falls().isEmpty() ? search(design) : stated(design, false);
     }
 
     @Override
@@ -73,13 +99,12 @@ public final class DesignAnalysis implements WorstCases {
         return solve(design).extremes();
     }
 
-    private DesignResult stated(LifelineDesign design) {
+    private DesignResult stated(LifelineDesign design, boolean searched) {
         List<FallCase> cases = new ArrayList<>();
         List<Corner> corners = new ArrayList<>();
         for (Fall fall : design.falls()) {
             for (double t : design.temperatures()) {
-                for (DeploymentForce side :
-                        new DeploymentForce[] {DeploymentForce.CLEARANCE, DeploymentForce.MAXIMUM}) {
+                for (DeploymentForce side : List.of(DeploymentForce.CLEARANCE, DeploymentForce.MAXIMUM)) {
                     Corner corner = Corners.nominal(design, t, side);
                     corners.add(corner);
                     cases.add(corner.of(fall));
@@ -87,21 +112,25 @@ public final class DesignAnalysis implements WorstCases {
             }
         }
         Measures measures = new Measures(design);
-        Extremes.Collector collector = new Extremes.Collector(design, measures);
+        Extremes.Collector collector = new Extremes.Collector(design, measures, 0);
         List<ArrestResult> arrests = new ArrayList<>();
         List<FailedCase> failures = new ArrayList<>();
         long done = OrderedWork.run(
-                cases.size(), i -> Attempt.of(corners.get((int) i), cases.get((int) i)), executor, (i, attempt) -> {
-                    if (attempt.arrest() == null) {
-                        failures.add(new FailedCase(attempt.fallCase(), attempt.reason()));
-                    } else {
+                cases.size(),
+                i -> Attempt.of(corners.get((int) i), cases.get((int) i), method),
+                executor,
+                (i, attempt) -> {
+                    if (attempt.arrest() != null) {
                         arrests.add(attempt.arrest());
                         add(collector, measures, attempt.fallCase(), attempt.arrest());
+                    }
+                    if (attempt.failure() != null) {
+                        failures.add(attempt.failure());
                     }
                     return listener.progress(i + 1, cases.size());
                 });
         Extremes.Scope scope = Extremes.Scope.of(design, Tolerances.none(), failures, done == cases.size());
-        return new DesignResult(collector.finish(scope), arrests);
+        return new DesignResult(collector.finish(scope), arrests, searched);
     }
 
     private static void add(Extremes.Collector collector, Measures measures, FallCase fallCase, ArrestResult arrest) {
@@ -114,25 +143,54 @@ public final class DesignAnalysis implements WorstCases {
     }
 
     private DesignResult search(LifelineDesign design) {
-        Envelope envelope = Envelope.withDefaults().withAllCorners().withProgress(listener);
-        EnvelopeResult result = (executor == null ? envelope : envelope.withExecutor(executor)).solve(design);
-        Map<ArrestResult, Boolean> distinct = new LinkedHashMap<>();
-        for (int span = 1; span <= design.line().spans(); span++) {
-            for (Quantity q : Quantity.values()) {
-                result.inSpan(span).of(q).ifPresent(e -> distinct.put(e.arrest(), true));
+        Envelope plain = Envelope.withDefaults().withAllCorners().withProgress(listener);
+        Envelope envelope = executor == null ? plain : plain.withExecutor(executor);
+        Map<String, Fall> falls = new LinkedHashMap<>();
+        for (Worker worker : design.workers()) {
+            Fall alone = Fall.builder("worker " + worker.id())
+                    .at(Place.of(1, design.line().run(1) / 2))
+                    .faller(worker)
+                    .build();
+            EnvelopeResult found = envelope.solve(design.withFalls(List.of(alone)));
+            for (int span = 1; span <= design.line().spans(); span++) {
+                for (Quantity q : IN_EVERY_SPAN) {
+                    found.inSpan(span).of(q).ifPresent(e -> keep(e, falls));
+                }
+            }
+            found.extremes().all().forEach(e -> keep(e, falls));
+            if (!found.isComplete() || found.extremes().all().isEmpty()) {
+                return new DesignResult(found.extremes(), List.of(), true);
             }
         }
-        result.extremes().all().forEach(e -> distinct.put(e.arrest(), true));
-        return new DesignResult(result.extremes(), List.copyOf(distinct.keySet()));
+        return stated(design.withFalls(List.copyOf(falls.values())), true);
     }
 
-    /** One case: an arrest, or the reason why there is none. */
-    private record Attempt(FallCase fallCase, @Nullable ArrestResult arrest, String reason) {
-        static Attempt of(Corner corner, FallCase fallCase) {
+    /** The fall of an extreme under a name that says where it is. */
+    private static void keep(Extreme e, Map<String, Fall> falls) {
+        Fall f = e.fallCase().fall();
+        String id = String.format(
+                Locale.ROOT,
+                "%s, span %d, %.3f m",
+                f.id(),
+                f.place().span(),
+                f.place().station());
+        Fall.Builder b = Fall.builder(id).at(f.place());
+        f.fallers().forEach(b::faller);
+        falls.putIfAbsent(id, b.build());
+    }
+
+    /** One case: an arrest, or why there is none. */
+    private record Attempt(
+            FallCase fallCase,
+            @Nullable ArrestResult arrest,
+            @Nullable FailedCase failure) {
+        static Attempt of(Corner corner, FallCase fallCase, Method method) {
             try {
-                return new Attempt(fallCase, corner.solve(fallCase), "");
+                ArrestResult arrest =
+                        method == Method.TRANSIENT ? corner.solveInTime(fallCase) : corner.solve(fallCase);
+                return new Attempt(fallCase, arrest, null);
             } catch (RuntimeException e) {
-                return new Attempt(fallCase, null, Reasons.of(e));
+                return new Attempt(fallCase, null, new FailedCase(fallCase, e));
             }
         }
     }

@@ -12,16 +12,18 @@ import org.lifeline.model.LifelineDesign;
 public final class DesignResult {
     private final Extremes extremes;
     private final List<ArrestResult> arrests;
+    private final boolean searched;
 
-    DesignResult(Extremes extremes, List<ArrestResult> arrests) {
+    DesignResult(Extremes extremes, List<ArrestResult> arrests, boolean searched) {
         this.extremes = extremes;
         this.arrests = List.copyOf(arrests);
+        this.searched = searched;
     }
 
     /**
-     * The design.
+     * The design; where the worst places were looked for, with the falls that were found.
      *
-     * @return the design
+     * @return the design whose falls were computed
      */
     public LifelineDesign design() {
         return extremes.design();
@@ -37,8 +39,16 @@ public final class DesignResult {
     }
 
     /**
-     * The arrests: of the stated falls, in the order fall, temperature, side; or those that govern somewhere, when the worst
-     * places were looked for.
+     * Tells whether the design stated no falls, so that the worst places were looked for.
+     *
+     * @return true if they were looked for
+     */
+    public boolean searched() {
+        return searched;
+    }
+
+    /**
+     * The arrests, in the order fall, temperature, side (clearance, then maximum), without those that could not be computed.
      *
      * @return the arrests; unmodifiable
      */

@@ -48,15 +48,19 @@ public final class Extremes {
         private final Measures measures;
         private final Curve.@Nullable Worst[] worst;
 
-        Collector(LifelineDesign design, Measures measures) {
+        private final double hair;
+
+        /** Collects; of values that differ by no more than a share, the first is kept. */
+        Collector(LifelineDesign design, Measures measures, double hair) {
             this.design = design;
             this.measures = measures;
+            this.hair = hair;
             this.worst = new Curve.Worst[measures.size()];
         }
 
         void add(int index, Curve.@Nullable Worst w) {
             Curve.Worst known = worst[index];
-            if (w != null && (known == null || w.value() > known.value() + 1e-9 * Math.abs(known.value()))) {
+            if (w != null && (known == null || w.value() > known.value() + hair * Math.abs(known.value()))) {
                 worst[index] = w;
             }
         }

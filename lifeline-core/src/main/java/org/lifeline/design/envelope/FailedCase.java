@@ -1,11 +1,56 @@
 package org.lifeline.design.envelope;
 
+import org.lifeline.base.InvalidInputException;
+import org.lifeline.base.NoEquilibriumException;
+
 /**
  * A case that could not be computed.
  *
  * <p>Immutable and thread-safe.
- *
- * @param fallCase the case
- * @param reason what the analysis said
  */
-public record FailedCase(FallCase fallCase, String reason) {}
+public final class FailedCase {
+    private final FallCase fallCase;
+    private final RuntimeException cause;
+
+    FailedCase(FallCase fallCase, RuntimeException cause) {
+        this.fallCase = fallCase;
+        this.cause = cause;
+    }
+
+    /**
+     * The case.
+     *
+     * @return the case
+     */
+    public FallCase fallCase() {
+        return fallCase;
+    }
+
+    /**
+     * What the analysis threw: a {@link NoEquilibriumException} with its numbers, an {@link InvalidInputException} with its
+     * violations, or a fault of the program.
+     *
+     * @return the exception
+     */
+    public RuntimeException cause() {
+        return cause;
+    }
+
+    /**
+     * Why the case could not be computed, in words.
+     *
+     * @return the reason
+     */
+    public String reason() {
+        String message = cause.getMessage() == null ? "" : cause.getMessage();
+        if (cause instanceof NoEquilibriumException || cause instanceof InvalidInputException) {
+            return message;
+        }
+        return "fault of the program: " + cause.getClass().getSimpleName() + (message.isEmpty() ? "" : ": " + message);
+    }
+
+    @Override
+    public String toString() {
+        return fallCase.describe() + ": " + reason();
+    }
+}

@@ -15,43 +15,44 @@ import org.lifeline.model.ModelFactors;
  */
 public enum Quantity {
     /** The larger of the two end anchor loads [N]. */
-    END_ANCHOR_LOAD("endAnchorLoad", Unit.FORCE),
+    END_ANCHOR_LOAD("endAnchorLoad", "end anchor load", Unit.FORCE),
     /** The largest load on an intermediate anchor [N]; absent on a single span. */
-    INTERMEDIATE_ANCHOR_LOAD("intermediateAnchorLoad", Unit.FORCE),
+    INTERMEDIATE_ANCHOR_LOAD("intermediateAnchorLoad", "load on an intermediate anchor", Unit.FORCE),
     /** The largest load on any support [N]. */
-    SUPPORT_LOAD("supportLoad", Unit.FORCE),
+    SUPPORT_LOAD("supportLoad", "load on a support", Unit.FORCE),
     /** Largest tension in the cable [N]. */
-    MAXIMUM_TENSION("maximumTension", Unit.FORCE),
+    MAXIMUM_TENSION("maximumTension", "maximum tension of the cable", Unit.FORCE),
     /** Maximum arrest force on one worker [N]. */
-    ARREST_FORCE("arrestForce", Unit.FORCE),
+    ARREST_FORCE("arrestForce", "maximum arrest force", Unit.FORCE),
     /** Vertical force on the line at the place of the fall [N]. */
-    LINE_LOAD("lineLoad", Unit.FORCE),
+    LINE_LOAD("lineLoad", "force on the line", Unit.FORCE),
     /** Free fall distance [m]. */
-    FREE_FALL("freeFall", Unit.LENGTH),
+    FREE_FALL("freeFall", "free fall distance", Unit.LENGTH),
     /** Deployment of the connecting subsystem [m]. */
-    DEPLOYMENT("deployment", Unit.LENGTH),
+    DEPLOYMENT("deployment", "deployment", Unit.LENGTH),
     /** Sag at the load, below the chord of the span [m]. */
-    SAG("sag", Unit.LENGTH),
+    SAG("sag", "sag at the load", Unit.LENGTH),
     /** Descent of the attachment from its position before the fall [m]. */
-    LINE_DESCENT("lineDescent", Unit.LENGTH),
+    LINE_DESCENT("lineDescent", "descent of the line", Unit.LENGTH),
     /** Extension of an in-line energy absorber [m]; absent without one. */
-    INLINE_EXTENSION("inlineExtension", Unit.LENGTH),
+    INLINE_EXTENSION("inlineExtension", "extension of an in-line absorber", Unit.LENGTH),
     /** Total fall distance [m]. */
-    TOTAL_FALL_DISTANCE("totalFallDistance", Unit.LENGTH),
+    TOTAL_FALL_DISTANCE("totalFallDistance", "total fall distance", Unit.LENGTH),
     /** Clearance required below the line, as it hangs at the station before the fall [m]. */
-    REQUIRED_BELOW_LINE("requiredBelowLine", Unit.LENGTH),
+    REQUIRED_BELOW_LINE("requiredBelowLine", "clearance required below the line", Unit.LENGTH),
     /** Clearance required below the walking level [m]. */
-    REQUIRED_BELOW_WALKING_LEVEL("requiredBelowWalkingLevel", Unit.LENGTH),
+    REQUIRED_BELOW_WALKING_LEVEL(
+            "requiredBelowWalkingLevel", "clearance required below the walking level", Unit.LENGTH),
     /** Elevation below which nothing may stand [m]; the lowest is the worst. */
-    REQUIRED_ELEVATION("requiredElevation", Unit.ELEVATION),
+    REQUIRED_ELEVATION("requiredElevation", "elevation below which nothing may stand", Unit.ELEVATION),
     /** What remains above the highest obstruction below [m], negative where it does not suffice; the least is the worst. */
-    CLEARANCE_MARGIN("clearanceMargin", Unit.ELEVATION),
+    CLEARANCE_MARGIN("clearanceMargin", "clearance margin", Unit.ELEVATION),
     /** Horizontal displacement of the harness attachment in the swing [m]. */
-    SWING_DISPLACEMENT("swingDisplacement", Unit.LENGTH),
+    SWING_DISPLACEMENT("swingDisplacement", "horizontal displacement in the swing", Unit.LENGTH),
     /** Angle of the connecting subsystem from the vertical when it becomes taut [rad]. */
-    SWING_ANGLE("swingAngle", Unit.ANGLE),
+    SWING_ANGLE("swingAngle", "angle of the swing", Unit.ANGLE),
     /** Drop of the harness attachment in the swing [m]. */
-    SWING_DROP("swingDrop", Unit.LENGTH);
+    SWING_DROP("swingDrop", "drop in the swing", Unit.LENGTH);
 
     private enum Unit {
         FORCE("N", true),
@@ -69,10 +70,12 @@ public enum Quantity {
     }
 
     private final String key;
+    private final String words;
     private final Unit unit;
 
-    Quantity(String key, Unit unit) {
+    Quantity(String key, String words, Unit unit) {
         this.key = key;
+        this.words = words;
         this.unit = unit;
     }
 
@@ -102,6 +105,15 @@ public enum Quantity {
      */
     public String key() {
         return key;
+    }
+
+    /**
+     * The quantity in the trade's words.
+     *
+     * @return for example {@code "end anchor load"}
+     */
+    public String words() {
+        return words;
     }
 
     /**

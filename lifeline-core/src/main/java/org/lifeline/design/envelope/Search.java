@@ -36,8 +36,8 @@ final class Search {
         this.stations = stations;
         this.executor = executor;
         this.listener = listener;
-        this.overall = new Extremes.Collector(design, measures);
-        stations.forEach(s -> inSpans.add(new Extremes.Collector(design, measures)));
+        this.overall = new Extremes.Collector(design, measures, Curve.HAIR);
+        stations.forEach(s -> inSpans.add(new Extremes.Collector(design, measures, Curve.HAIR)));
     }
 
     void add(Scene scene, Corner corner, boolean leads) {

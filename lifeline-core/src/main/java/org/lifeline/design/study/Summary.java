@@ -113,7 +113,7 @@ public final class Summary {
     }
 
     /**
-     * Share of the values above a limit. Values within 0.05 % of the limit may be counted on either side.
+     * Share of the values above a limit. Values within 0.01 % of the limit may be counted on either side.
      *
      * @param limit the limit [unit of the response]
      * @return share [-], from 0 to 1

@@ -32,7 +32,7 @@ import org.lifeline.model.Support;
  */
 class EnvelopeBruteForceTest {
     private static final int LINES = 200;
-    private static final int PLACES = Boolean.getBoolean("lifeline.long") ? 240 : 16;
+    private static final int PLACES = Boolean.getBoolean("lifeline.long") ? 240 : 12;
 
     @Test
     void theSearchFindsWhatBruteForceFinds() {

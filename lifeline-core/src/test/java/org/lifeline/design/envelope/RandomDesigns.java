@@ -43,13 +43,13 @@ public final class RandomDesigns {
     /** Ranges: each present or not. */
     public Tolerances tolerances() {
         Tolerances t = Tolerances.none();
-        if (chance(0.4)) {
+        if (chance(0.3)) {
             t = t.withMass(Interval.of(in(50, 80), in(90, 140)));
         }
-        if (chance(0.4)) {
+        if (chance(0.3)) {
             t = t.withPretension(Interval.of(in(0.6, 0.95), in(1.05, 1.5)));
         }
-        if (chance(0.4)) {
+        if (chance(0.3)) {
             t = t.withFriction(Interval.of(in(0, 0.08), in(0.1, 0.3)));
         }
         return t;

@@ -3,6 +3,10 @@ package org.lifeline.examples.arrests;
 import java.util.List;
 import org.lifeline.analysis.ArrestResult;
 import org.lifeline.analysis.LineEquilibrium;
+import org.lifeline.analysis.Statics;
+import org.lifeline.design.envelope.DesignAnalysis;
+import org.lifeline.design.envelope.DesignResult;
+import org.lifeline.design.envelope.Extremes;
 import org.lifeline.model.LifelineDesign;
 
 /**
@@ -10,16 +14,75 @@ import org.lifeline.model.LifelineDesign;
  *
  * <p>Immutable and thread-safe.
  *
- * @param design the design; its falls are those that were computed
- * @param searched true if the design named no falls and the worst places were looked for
+ * @param result the arrests and what governs
  * @param installed the line as installed
- * @param arrests every fall at every temperature with both deployment forces, in that order
  */
-public record DesignRun(
-        LifelineDesign design, boolean searched, LineEquilibrium installed, List<ArrestResult> arrests) {
+public record DesignRun(DesignResult result, LineEquilibrium installed) {
 
-    /** Copies the list. */
-    public DesignRun {
-        arrests = List.copyOf(arrests);
+    /**
+     * Computes a design by energy balance.
+     *
+     * @param design the design
+     * @return everything that was computed
+     * @throws org.lifeline.base.InvalidInputException if the line cannot hang as stated, with paths of the design file
+     * @throws org.lifeline.base.NoEquilibriumException if an equilibrium was not found
+     */
+    public static DesignRun of(LifelineDesign design) {
+        return of(design, DesignAnalysis.withDefaults());
+    }
+
+    /**
+     * Computes a design.
+     *
+     * @param design the design
+     * @param analysis how
+     * @return everything that was computed
+     * @throws org.lifeline.base.InvalidInputException if the line cannot hang as stated, with paths of the design file
+     * @throws org.lifeline.base.NoEquilibriumException if an equilibrium was not found
+     */
+    public static DesignRun of(LifelineDesign design, DesignAnalysis analysis) {
+        LineEquilibrium installed = Statics.withDefaults().solve(design.line(), List.of());
+        DesignResult result = analysis.solve(design);
+        if (!result.failures().isEmpty()) {
+            // A result file without all its arrests would look like one of fewer falls.
+            throw result.failures().get(0).cause();
+        }
+        return new DesignRun(result, installed);
+    }
+
+    /**
+     * The design.
+     *
+     * @return the design; its falls are those that were computed
+     */
+    public LifelineDesign design() {
+        return result.design();
+    }
+
+    /**
+     * Tells whether the worst places were looked for.
+     *
+     * @return true if the design named no falls
+     */
+    public boolean searched() {
+        return result.searched();
+    }
+
+    /**
+     * Every fall at every temperature with both deployment forces.
+     *
+     * @return the arrests in that order; unmodifiable
+     */
+    public List<ArrestResult> arrests() {
+        return result.arrests();
+    }
+
+    /**
+     * The worst values, model factors applied.
+     *
+     * @return the extremes
+     */
+    public Extremes extremes() {
+        return result.extremes();
     }
 }

@@ -2,10 +2,10 @@ package org.lifeline.examples.arrests;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
-import java.util.OptionalDouble;
 import org.lifeline.analysis.ArrestResult;
-import org.lifeline.model.LifelineDesign;
+import org.lifeline.design.envelope.Extreme;
+import org.lifeline.design.envelope.Quantity;
+import org.lifeline.model.ModelFactors;
 import org.lifeline.model.Support;
 
 /**
@@ -14,25 +14,25 @@ import org.lifeline.model.Support;
  *
  * <p>Immutable and thread-safe.
  *
- * @param demand the quantity
+ * @param quantity the quantity
  * @param support the support that a support load belongs to; empty for other quantities
- * @param value the computed value in that arrest, no model factor applied [unit of the demand]
- * @param arrest the arrest in which it occurs
+ * @param value the computed value in that arrest, no model factor applied [unit of the quantity]
+ * @param extreme the value with model factors, and the arrest in which it occurs
  */
-public record Governing(Demand demand, String support, double value, ArrestResult arrest) {
+public record Governing(Quantity quantity, String support, double value, Extreme extreme) {
 
     /** What the governing table lists, in this order, before the load on each support. */
-    private static final List<Demand> QUANTITIES = List.of(
-            Demand.END_ANCHOR_LOAD,
-            Demand.MAXIMUM_TENSION,
-            Demand.ARREST_FORCE,
-            Demand.FREE_FALL,
-            Demand.DEPLOYMENT,
-            Demand.SAG,
-            Demand.LINE_DESCENT,
-            Demand.TOTAL_FALL_DISTANCE,
-            Demand.REQUIRED_BELOW_LINE,
-            Demand.CLEARANCE_MARGIN);
+    private static final List<Quantity> QUANTITIES = List.of(
+            Quantity.END_ANCHOR_LOAD,
+            Quantity.MAXIMUM_TENSION,
+            Quantity.ARREST_FORCE,
+            Quantity.FREE_FALL,
+            Quantity.DEPLOYMENT,
+            Quantity.SAG,
+            Quantity.LINE_DESCENT,
+            Quantity.TOTAL_FALL_DISTANCE,
+            Quantity.REQUIRED_BELOW_LINE,
+            Quantity.CLEARANCE_MARGIN);
 
     /**
      * What governs, for every quantity and every support.
@@ -42,45 +42,35 @@ public record Governing(Demand demand, String support, double value, ArrestResul
      */
     public static List<Governing> all(DesignRun run) {
         List<Governing> list = new ArrayList<>();
-        QUANTITIES.forEach(q -> of(run, q, "").ifPresent(list::add));
-        for (Support each : run.design().line().supports()) {
-            of(run, Demand.SUPPORT_LOAD, each.id()).ifPresent(list::add);
+        for (Quantity q : QUANTITIES) {
+            run.extremes()
+                    .of(q)
+                    .ifPresent(e -> list.add(new Governing(q, "", q.value(e.arrest(), ModelFactors.none()), e)));
+        }
+        for (Support s : run.design().line().supports()) {
+            run.extremes()
+                    .onSupport(s.id())
+                    .ifPresent(e -> list.add(new Governing(
+                            Quantity.SUPPORT_LOAD, s.id(), e.arrest().anchorLoad(s.id()), e)));
         }
         return List.copyOf(list);
     }
 
     /**
-     * The extreme of one quantity. Where several arrests have the same value, the first of them is named.
+     * The value with the design's model factors applied.
      *
-     * @param run the computed design
-     * @param demand the quantity
-     * @param support for a support load the support, or empty for the largest of all
-     * @return the extreme, if any arrest has the quantity
+     * @return the value to compare with a limit [unit of the quantity]
      */
-    public static Optional<Governing> of(DesignRun run, Demand demand, String support) {
-        Governing extreme = null;
-        for (ArrestResult each : run.arrests()) {
-            OptionalDouble value = support.isEmpty() ? demand.of(each) : OptionalDouble.of(each.anchorLoad(support));
-            if (value.isPresent()) {
-                Governing next = new Governing(demand, support, value.getAsDouble(), each);
-                extreme = extreme == null || next.passes(extreme, run.design()) ? next : extreme;
-            }
-        }
-        return Optional.ofNullable(extreme);
-    }
-
-    private boolean passes(Governing other, LifelineDesign design) {
-        double mine = factored(design);
-        return demand.atLeast() ? mine < other.factored(design) : mine > other.factored(design);
+    public double factored() {
+        return extreme.value();
     }
 
     /**
-     * The value with the design's model factors applied.
+     * The arrest in which the extreme occurs.
      *
-     * @param design the design
-     * @return the value to compare with a limit [unit of the demand]
+     * @return the arrest, as computed
      */
-    public double factored(LifelineDesign design) {
-        return demand.factored(value, arrest, design.modelFactors());
+    public ArrestResult arrest() {
+        return extreme.arrest();
     }
 }

@@ -1,7 +1,6 @@
 /**
- * Runs a whole design: every fall at every service temperature with both deployment forces, and picks what governs.
- *
- * <p>Loads and distances both take their extreme over all cases; the case that governs is named with it.
+ * A whole design as it is printed and written: every fall at every service temperature with both deployment forces, and what
+ * governs.
  */
 @NullMarked
 package org.lifeline.examples.arrests;

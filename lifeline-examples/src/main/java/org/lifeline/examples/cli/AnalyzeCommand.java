@@ -12,9 +12,9 @@ import org.lifeline.analysis.Method;
 import org.lifeline.base.InvalidInputException;
 import org.lifeline.base.NoEquilibriumException;
 import org.lifeline.base.Violation;
-import org.lifeline.examples.arrests.DesignAnalysis;
+import org.lifeline.design.envelope.DesignAnalysis;
+import org.lifeline.design.envelope.ProgressListener;
 import org.lifeline.examples.arrests.DesignRun;
-import org.lifeline.examples.criteria.BuiltInCriteria;
 import org.lifeline.examples.criteria.CriteriaCheck;
 import org.lifeline.examples.criteria.CriterionResult;
 import org.lifeline.examples.json.AtomicFile;
@@ -92,10 +92,9 @@ public final class AnalyzeCommand implements Callable<Integer> {
         this(
                 out,
                 err,
-                (design, listener, method) -> DesignAnalysis.withDefaults()
-                        .withListener(listener)
-                        .withMethod(method)
-                        .solve(design));
+                (design, listener, method) -> DesignRun.of(
+                        design,
+                        DesignAnalysis.withDefaults().withProgress(listener).withMethod(method)));
     }
 
     AnalyzeCommand(PrintStream out, PrintStream err, Solver solver) {
@@ -107,7 +106,7 @@ public final class AnalyzeCommand implements Callable<Integer> {
     /** Computes a design. */
     @FunctionalInterface
     interface Solver {
-        DesignRun solve(LifelineDesign design, DesignAnalysis.ArrestListener listener, Method method);
+        DesignRun solve(LifelineDesign design, ProgressListener listener, Method method);
     }
 
     @Override
@@ -162,7 +161,7 @@ public final class AnalyzeCommand implements Callable<Integer> {
         DesignRun run;
         List<CriterionResult> criteria;
         try {
-            design = new DesignReader(BuiltInCriteria.ids()).read(bytes);
+            design = new DesignReader().read(bytes);
         } catch (InvalidInputException e) {
             return bad(e.violations());
         }

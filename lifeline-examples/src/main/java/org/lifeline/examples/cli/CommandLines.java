@@ -11,8 +11,8 @@ import picocli.CommandLine.ParameterException;
 
 /** Takes a command line apart and runs it. */
 public final class CommandLines {
-    private static final String EXAMPLES =
-            "single-span, five-spans, corner, yielding-posts, sequence, synthetic-rope," + " span-study, embedding";
+    private static final String EXAMPLES = "single-span, five-spans, corner, yielding-posts, sequence, synthetic-rope,"
+            + " span-study, envelope, solve-for, map, stringing, field-check, study, embedding";
 
     private CommandLines() {}
 

@@ -3,11 +3,10 @@ package org.lifeline.examples.cli;
 import java.io.PrintStream;
 import java.util.Locale;
 import java.util.function.LongSupplier;
-import org.lifeline.examples.arrests.DesignAnalysis;
-import org.lifeline.examples.print.Inert;
+import org.lifeline.design.envelope.ProgressListener;
 
 /** Says how far a long computation is: nothing within the first second, then about once a second. Not thread-safe. */
-final class Progress implements DesignAnalysis.ArrestListener {
+final class Progress implements ProgressListener {
     private static final long SECOND = 1_000_000_000L;
 
     private final PrintStream err;
@@ -21,12 +20,13 @@ final class Progress implements DesignAnalysis.ArrestListener {
     }
 
     @Override
-    public void next(String what, int done, int all) {
+    public boolean progress(long done, long total) {
         long now = nanoTime.getAsLong();
         if (now - next >= 0) {
-            err.println(String.format(Locale.ROOT, "computing: %d of %d done, now %s", done, all, Inert.of(what)));
+            err.println(String.format(Locale.ROOT, "computing: %d of %d done", done, total));
             err.flush();
             next = now + SECOND;
         }
+        return true;
     }
 }

@@ -11,9 +11,7 @@ import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import org.lifeline.base.InvalidInputException;
 import org.lifeline.base.NoEquilibriumException;
-import org.lifeline.examples.arrests.DesignAnalysis;
 import org.lifeline.examples.arrests.DesignRun;
-import org.lifeline.examples.criteria.BuiltInCriteria;
 import org.lifeline.examples.json.AtomicFile;
 import org.lifeline.examples.json.DesignFile;
 import org.lifeline.examples.json.DesignReader;
@@ -93,8 +91,8 @@ public final class ReportCommand implements Callable<Integer> {
             return ExitCode.BAD_INPUT;
         }
         try {
-            DesignFile design = new DesignReader(BuiltInCriteria.ids()).read(bytes);
-            DesignRun run = DesignAnalysis.withDefaults().solve(design.design());
+            DesignFile design = new DesignReader().read(bytes);
+            DesignRun run = DesignRun.of(design.design());
             ReportDocument document = CalculationReport.of(run.design(), run.arrests())
                     .withUnits(choice)
                     .withSteps(!noSteps)

@@ -10,7 +10,6 @@ import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import org.lifeline.base.InvalidInputException;
 import org.lifeline.base.NoEquilibriumException;
-import org.lifeline.examples.criteria.BuiltInCriteria;
 import org.lifeline.examples.json.DesignFile;
 import org.lifeline.examples.json.DesignReader;
 import org.lifeline.examples.print.Inert;
@@ -87,7 +86,7 @@ public final class ReproduceCommand implements Callable<Integer> {
             return ExitCode.BAD_INPUT;
         }
         try {
-            DesignFile file = new DesignReader(BuiltInCriteria.ids()).read(designBytes);
+            DesignFile file = new DesignReader().read(designBytes);
             return print(Reproduction.by(LibraryVersion.text())
                     .withTolerance(tolerance)
                     .check(file, resultBytes));

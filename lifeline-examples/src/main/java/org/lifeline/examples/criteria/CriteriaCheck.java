@@ -2,16 +2,21 @@ package org.lifeline.examples.criteria;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.lifeline.analysis.ArrestResult;
+import org.lifeline.design.criteria.Check;
+import org.lifeline.design.criteria.Criterion;
+import org.lifeline.design.criteria.Status;
+import org.lifeline.design.envelope.Extreme;
 import org.lifeline.examples.arrests.DesignRun;
-import org.lifeline.examples.criteria.CriterionResult.Mark;
-import org.lifeline.examples.criteria.CriterionResult.Origin;
+import org.lifeline.examples.criteria.CriterionResult.LimitText;
 
-/** Evaluates criteria on a computed design. */
+/** Evaluates criteria on a computed design and lays out their comparisons, one after the other. */
 public final class CriteriaCheck {
     private CriteriaCheck() {}
 
     /**
-     * Evaluates criteria.
+     * Evaluates criteria. Of alternatives only the one that is met best is laid out.
      *
      * @param run the computed design
      * @param criteria the criteria asked for
@@ -20,17 +25,32 @@ public final class CriteriaCheck {
     public static List<CriterionResult> evaluate(DesignRun run, List<Criterion> criteria) {
         List<CriterionResult> list = new ArrayList<>();
         for (Criterion each : criteria) {
-            CriterionSheet sheet;
-            if (each instanceof Criterion.Own own) {
-                sheet = new CriterionSheet(run, own.id(), new Origin(own.source(), Mark.STATED));
-                sheet.own(own);
-            } else {
-                BuiltInCriteria.Entry entry = BuiltInCriteria.entry(each.id());
-                sheet = new CriterionSheet(run, entry.id(), entry.origin());
-                entry.rule().accept(sheet);
+            for (Check check : each.check(run.extremes()).check().deciding()) {
+                list.add(result(each, check));
             }
-            list.addAll(sheet.results());
         }
         return List.copyOf(list);
+    }
+
+    private static CriterionResult result(Criterion criterion, Check check) {
+        @Nullable ArrestResult governs = check.governing().map(Extreme::arrest).orElse(null);
+        if (check.status() == Status.NOT_EVALUATED) {
+            String why = "not evaluated: " + (check.demandKey().isEmpty() ? "" : check.title() + ": ") + check.reason();
+            return new CriterionResult(
+                    new LimitText(criterion.id(), why, "", criterion.source()), Double.NaN, Double.NaN, governs);
+        }
+        // Angles are read in degrees, bare numbers without a unit.
+        double scale = check.unit().equals("rad") ? Math.toDegrees(1) : 1;
+        String unit =
+                switch (check.unit()) {
+                    case "rad" -> "°";
+                    case "-" -> "";
+                    default -> check.unit();
+                };
+        return new CriterionResult(
+                new LimitText(criterion.id(), check.title(), unit, criterion.source()),
+                check.demand() * scale,
+                check.capacity() * scale,
+                governs);
     }
 }

@@ -3,9 +3,11 @@ package org.lifeline.examples.criteria;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.lifeline.analysis.ArrestResult;
+import org.lifeline.design.criteria.Mark;
+import org.lifeline.design.criteria.Source;
 
 /**
- * What came out for one criterion, or for one part of it.
+ * One comparison of a criterion as it is printed and written.
  *
  * <p>Immutable and thread-safe.
  *
@@ -25,43 +27,19 @@ public record CriterionResult(
      *
      * @param id the criterion
      * @param comparison demand against capacity, in words; why nothing could be compared where that is so
-     * @param unit SI unit of demand and capacity; empty for a bare number
-     * @param origin where the limit comes from
+     * @param unit unit of demand and capacity; empty for a bare number
+     * @param source where the limit comes from
      */
-    public record LimitText(String id, String comparison, String unit, Origin origin) {}
-
-    /**
-     * Where a limit comes from.
-     *
-     * @param source the document with its clause
-     * @param mark whether the value was read there
-     */
-    public record Origin(String source, Mark mark) {}
-
-    /** Whether a value was read in its source. */
-    public enum Mark {
-        /** Value and clause were seen in the source or an official copy. */
-        PUBLISHED("published"),
-        /** From memory; to be checked in the document before anyone relies on it. */
-        RECALLED("recalled"),
-        /** A habit of the trade, no source. */
-        COMMON_PRACTICE("common practice"),
-        /** Stated by whoever wrote the design file. */
-        STATED("stated in the design file");
-
-        private final String label;
-
-        Mark(String label) {
-            this.label = label;
-        }
-
+    public record LimitText(String id, String comparison, String unit, Source source) {
         /**
-         * The mark in words.
+         * Whether the value was read in its source, in words.
          *
          * @return the label
          */
-        public String label() {
-            return label;
+        public String mark() {
+            return source.mark() == Mark.STATED
+                    ? "stated in the design file"
+                    : source.mark().words();
         }
     }
 
@@ -89,6 +67,6 @@ public record CriterionResult(
      * @return the answer; empty if it could not be evaluated
      */
     public Optional<Boolean> met() {
-        return evaluated() ? Optional.of(demand <= capacity) : Optional.empty();
+        return evaluated() ? Optional.of(demand <= capacity * (1 + 1e-12)) : Optional.empty();
     }
 }

@@ -6,17 +6,26 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
-import org.lifeline.examples.arrests.Demand;
-import org.lifeline.examples.criteria.Criterion;
+import org.lifeline.design.criteria.Criteria;
+import org.lifeline.design.criteria.Criterion;
+import org.lifeline.design.criteria.Demand;
+import org.lifeline.design.envelope.Quantity;
 import org.lifeline.examples.json.Fields.Range;
 
 /** Reads {@code criteria}. */
 final class CriterionReader {
-    private final Set<String> builtIn;
+    private static final String SUPPORT_LOAD = Quantity.SUPPORT_LOAD.key();
+
+    /** Demands that a design may put a limit on: all whose limit can be written; angles have no unit in design files. */
+    private static final List<String> DEMANDS = Demand.all().stream()
+            .filter(d -> !d.unit().equals("rad"))
+            .map(Demand::key)
+            .toList();
+
+    private final List<String> builtIn = Criteria.ids();
     private final List<String> supportIds;
 
-    CriterionReader(Set<String> builtIn, List<String> supportIds) {
-        this.builtIn = builtIn;
+    CriterionReader(List<String> supportIds) {
         this.supportIds = supportIds;
     }
 
@@ -54,7 +63,7 @@ final class CriterionReader {
             return null;
         }
         findings.note(path, id);
-        return new Criterion.BuiltIn(id);
+        return Criteria.of(id).orElseThrow();
     }
 
     private @Nullable Criterion own(JsonNode item, String path, Findings findings) {
@@ -71,22 +80,24 @@ final class CriterionReader {
                             id.isBlank() ? "must not be blank" : "is the id of a built-in criterion");
         }
         f.required("demand");
-        String key = f.choice("demand", Demand.keys());
-        Demand demand = key == null ? null : Demand.of(key).orElse(null);
+        String key = f.choice("demand", DEMANDS);
+        Demand demand = key == null ? null : Demand.ofKey(key).orElse(null);
         JsonNode capacity = f.required("capacity");
         double limit = Double.NaN;
         if (capacity != null && demand != null) {
-            Dimension dimension = demand.unit().equals("N") ? Dimension.FORCE : Dimension.LENGTH;
-            limit = f.quantity("capacity", dimension, demand.atLeast() ? Range.NOT_NEGATIVE : Range.POSITIVE);
+            Range range = demand.key().equals(Quantity.CLEARANCE_MARGIN.key()) ? Range.NOT_NEGATIVE : Range.POSITIVE;
+            limit = demand.unit().equals("-")
+                    ? f.number("capacity", range)
+                    : f.quantity("capacity", dimension(demand.unit()), range);
         }
         String source = f.text("source");
         String support = f.text("support");
-        if (support != null && (demand != Demand.SUPPORT_LOAD || !supportIds.contains(support))) {
+        if (support != null && (!SUPPORT_LOAD.equals(key) || !supportIds.contains(support))) {
             f.findings()
                     .bad(
                             f.path("support"),
                             f.node("support"),
-                            demand != Demand.SUPPORT_LOAD
+                            !SUPPORT_LOAD.equals(key)
                                     ? "stands only beside the demand supportLoad"
                                     : "is not the id of a support");
         }
@@ -94,10 +105,18 @@ final class CriterionReader {
         if (!f.clean() || id == null || demand == null) {
             return null;
         }
-        return new Criterion.Own(
+        return Criterion.stated(
                 id,
-                demand,
-                new Criterion.Limit(limit, support == null ? "" : support),
+                support == null ? demand : Demand.loadOnSupport(support),
+                limit,
                 source == null ? "no source stated" : source);
+    }
+
+    private static Dimension dimension(String unit) {
+        return switch (unit) {
+            case "N" -> Dimension.FORCE;
+            case "kg" -> Dimension.MASS;
+            default -> Dimension.LENGTH;
+        };
     }
 }

@@ -3,7 +3,7 @@ package org.lifeline.examples.json;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.lifeline.examples.criteria.Criterion;
+import org.lifeline.design.criteria.Criterion;
 import org.lifeline.model.LifelineDesign;
 
 /**

@@ -8,10 +8,9 @@ import java.util.HexFormat;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.lifeline.base.InvalidInputException;
-import org.lifeline.examples.criteria.Criterion;
+import org.lifeline.design.criteria.Criterion;
 import org.lifeline.examples.json.Fields.Range;
 import org.lifeline.model.Cable;
 import org.lifeline.model.Fall;
@@ -33,16 +32,8 @@ public final class DesignReader {
     /** Largest number of bytes that is read. */
     public static final int LARGEST_FILE = JsonTree.LARGEST;
 
-    private final Set<String> builtInCriteria;
-
-    /**
-     * A reader.
-     *
-     * @param builtInCriteria ids of the criteria that a file may name without stating them
-     */
-    public DesignReader(Set<String> builtInCriteria) {
-        this.builtInCriteria = Set.copyOf(builtInCriteria);
-    }
+    /** A reader. */
+    public DesignReader() {}
 
     /**
      * Reads a design.
@@ -62,7 +53,7 @@ public final class DesignReader {
         }
         Parts parts = new Parts(top);
         LifelineDesign design = parts.read();
-        List<Criterion> criteria = new CriterionReader(builtInCriteria, parts.supportIds).readAll(top);
+        List<Criterion> criteria = new CriterionReader(parts.supportIds).readAll(top);
         top.close();
         findings.throwIfAny();
         if (design == null) {

@@ -22,7 +22,7 @@ import org.lifeline.analysis.motion.MotionSummary;
 import org.lifeline.analysis.motion.SupportPeaks;
 import org.lifeline.analysis.motion.WorkerPeaks;
 import org.lifeline.base.Vector3;
-import org.lifeline.examples.arrests.Demand;
+import org.lifeline.design.envelope.Quantity;
 import org.lifeline.examples.arrests.DesignRun;
 import org.lifeline.examples.arrests.Governing;
 import org.lifeline.examples.criteria.CriterionResult;
@@ -213,8 +213,8 @@ public final class ResultWriter {
         node.put("unit", result.limit().unit());
         number(node, "ratio", result.ratio());
         result.met().ifPresentOrElse(met -> node.put("met", met), () -> node.putNull("met"));
-        node.put("source", result.limit().origin().source());
-        node.put("mark", result.limit().origin().mark().label());
+        node.put("source", result.limit().source().citation());
+        node.put("mark", result.limit().mark());
         if (result.governs() != null) {
             node.set("arrest", which(result.governs()));
         }
@@ -226,13 +226,13 @@ public final class ResultWriter {
         for (Governing each : Governing.all(run)) {
             ObjectNode entry = NODES.objectNode();
             number(entry, "value", each.value());
-            number(entry, "factored", each.factored(run.design()));
-            entry.put("unit", each.demand().unit());
+            number(entry, "factored", each.factored());
+            entry.put("unit", each.quantity().unit());
             entry.setAll(which(each.arrest()));
-            if (each.demand() == Demand.SUPPORT_LOAD) {
-                node.withObject("/" + each.demand().key()).set(each.support(), entry);
+            if (each.quantity() == Quantity.SUPPORT_LOAD) {
+                node.withObject("/" + each.quantity().key()).set(each.support(), entry);
             } else {
-                node.set(each.demand().key(), entry);
+                node.set(each.quantity().key(), entry);
             }
         }
         return node;

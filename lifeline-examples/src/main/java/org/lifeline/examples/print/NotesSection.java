@@ -110,8 +110,8 @@ final class NotesSection {
     }
 
     private void strength(Set<String> list, DesignRun run, Governing g) {
-        double value = g.factored(run.design());
-        switch (g.demand()) {
+        double value = g.factored();
+        switch (g.quantity()) {
             case MAXIMUM_TENSION ->
                 run.design().line().cable().breakingStrength().ifPresent(strength -> {
                     double holds = strength * run.design().line().cable().terminationEfficiency();
@@ -145,8 +145,7 @@ final class NotesSection {
                 "Acceleration of gravity: " + run.design().line().gravity() + " m/s²."));
         if (run.searched()) {
             list.add("The design names no falls. The worst place of a single fall was looked for in each span for each"
-                    + " worker, at stations one twelfth of the span apart; several who fall together, or in sequence, were"
-                    + " not.");
+                    + " worker, to 1 mm or 0.1 % of the value; several who fall together, or in sequence, were not.");
         }
         defaults(list, file, run);
         list.forEach(a -> sheet.paragraph("  - ", a));

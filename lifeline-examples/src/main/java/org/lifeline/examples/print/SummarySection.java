@@ -31,9 +31,9 @@ final class SummarySection {
         List<List<String>> table = new ArrayList<>();
         table.add(Sheet.row(List.of("quantity", "SI", "factored", "US", "factored", "governed by"), shown));
         for (Governing each : Governing.all(run)) {
-            Measure m = each.demand().unit().equals("N") ? Measure.FORCE : Measure.LENGTH;
-            double with = each.factored(run.design());
-            String what = each.support().isEmpty() ? each.demand().words() : "load on " + Inert.of(each.support());
+            Measure m = each.quantity().unit().equals("N") ? Measure.FORCE : Measure.LENGTH;
+            double with = each.factored();
+            String what = each.support().isEmpty() ? each.quantity().words() : "load on " + Inert.of(each.support());
             table.add(Sheet.row(
                     List.of(
                             what,
@@ -74,8 +74,8 @@ final class SummarySection {
             }
             sheet.paragraph(
                     "      ",
-                    "source: " + Inert.of(each.limit().origin().source()) + " ("
-                            + each.limit().origin().mark().label() + ")");
+                    "source: " + Inert.of(each.limit().source().citation()) + " ("
+                            + each.limit().mark() + ")");
         }
     }
 

@@ -12,6 +12,12 @@ public final class Programs {
             new Program("sequence", "a second fall while the first worker hangs", TwoInSequence::main),
             new Program("synthetic-rope", "a rope that is not linear beside one of steel", SyntheticRope::main),
             new Program("span-study", "anchor force, sag and clearance over the span", SpanStudy::main),
+            new Program("envelope", "the worst place, temperature and side on a whole line", LineEnvelope::main),
+            new Program("solve-for", "for which values of a variable the criteria are met", SolveFor::main),
+            new Program("map", "the criteria over two variables, as a table and a picture", TwoVariables::main),
+            new Program("stringing", "tension and sag to be read while a line is tensioned", Stringing::main),
+            new Program("field-check", "the pretension now, from a sag measured in the field", FieldReading::main),
+            new Program("study", "Monte Carlo over pretension, friction, mass and force", UncertainLine::main),
             new Program("embedding", "a host program with its own threads and progress", EmbeddingHost::main));
 
     private Programs() {}

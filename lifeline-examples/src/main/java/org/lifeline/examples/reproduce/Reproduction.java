@@ -12,7 +12,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.lifeline.analysis.Method;
-import org.lifeline.examples.arrests.DesignAnalysis;
 import org.lifeline.examples.arrests.DesignRun;
 import org.lifeline.examples.criteria.CriteriaCheck;
 import org.lifeline.examples.json.DesignFile;
@@ -154,7 +153,7 @@ public final class Reproduction {
         identity.add("design SHA-256    " + text(stored, "designSha256")
                 + (sameDesign ? ", as the design file" : "; the design file has " + design.sha256()));
 
-        DesignRun run = DesignAnalysis.withDefaults().solve(design.design());
+        DesignRun run = DesignRun.of(design.design());
         byte[] bytes = new ResultWriter(libraryVersion, design.sha256())
                 .write(run, CriteriaCheck.evaluate(run, design.criteria()));
         JsonNode recomputed = tree(bytes);

@@ -6,6 +6,7 @@ import java.util.SplittableRandom;
 import java.util.function.ToDoubleFunction;
 import org.junit.jupiter.api.Test;
 import org.lifeline.analysis.ArrestResult;
+import org.lifeline.analysis.EnergyBalance;
 import org.lifeline.examples.TestFiles;
 import org.lifeline.model.DeploymentForce;
 import org.lifeline.model.Fall;
@@ -26,7 +27,7 @@ class WorstPlacesTest {
     @Test
     void everyWorkerHasAPlaceInEverySpan() {
         LifelineDesign design = withoutFalls();
-        DesignRun run = DesignAnalysis.withDefaults().solve(design);
+        DesignRun run = DesignRun.of(design);
         assertThat(run.searched()).isTrue();
         for (Worker worker : design.workers()) {
             for (int span = 1; span <= design.line().spans(); span++) {
@@ -39,11 +40,11 @@ class WorstPlacesTest {
                 .hasSize(run.design().falls().size() * design.temperatures().size() * 2);
     }
 
-    /** No random place on the line is worse by more than the width of the grid can hide: 1 %. */
+    /** No random place on the line is worse by more than the 0.1 % to which worst places are found. */
     @Test
     void noOtherPlaceIsMuchWorse() {
         LifelineDesign design = withoutFalls();
-        DesignRun run = DesignAnalysis.withDefaults().solve(design);
+        DesignRun run = DesignRun.of(design);
         long seed = 77;
         SplittableRandom random = new SplittableRandom(seed);
         for (int i = 0; i < 40; i++) {
@@ -54,10 +55,11 @@ class WorstPlacesTest {
                     .faller(worker)
                     .build();
             for (double t : design.temperatures()) {
-                ArrestResult load = DesignAnalysis.arrest(design, t, DeploymentForce.MAXIMUM)
-                        .solve(design.line(), fall);
-                ArrestResult distance = DesignAnalysis.arrest(design, t, DeploymentForce.CLEARANCE)
-                        .solve(design.line(), fall);
+                EnergyBalance balance =
+                        EnergyBalance.withDefaults().withTemperature(t).withClearance(design.clearance());
+                ArrestResult load = balance.withSide(DeploymentForce.MAXIMUM).solve(design.line(), fall);
+                ArrestResult distance =
+                        balance.withSide(DeploymentForce.CLEARANCE).solve(design.line(), fall);
                 String what = "seed " + seed + ", " + fall.place();
                 covered(run, load, ArrestResult::endAnchorLoad, what);
                 covered(run, load, ArrestResult::maximumTension, what);
@@ -70,13 +72,12 @@ class WorstPlacesTest {
     private static void covered(
             DesignRun run, ArrestResult other, ToDoubleFunction<ArrestResult> quantity, String what) {
         double most = run.arrests().stream().mapToDouble(quantity).max().orElseThrow();
-        assertThat(quantity.applyAsDouble(other)).as(what).isLessThanOrEqualTo(1.01 * most);
+        assertThat(quantity.applyAsDouble(other)).as(what).isLessThanOrEqualTo(1.001 * most);
     }
 
     @Test
     void namedFallsAreNotSearched() {
-        DesignRun run = DesignAnalysis.withDefaults()
-                .solve(TestFiles.design("demo-design.json").design());
+        DesignRun run = DesignRun.of(TestFiles.design("demo-design.json").design());
         assertThat(run.searched()).isFalse();
         assertThat(run.design().falls()).hasSize(2);
     }

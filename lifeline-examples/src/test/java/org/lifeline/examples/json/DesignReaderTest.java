@@ -1,6 +1,7 @@
 package org.lifeline.examples.json;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.nio.charset.StandardCharsets;
@@ -11,9 +12,12 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.lifeline.base.Point;
+import org.lifeline.design.criteria.Criterion;
+import org.lifeline.design.criteria.Demand;
+import org.lifeline.design.criteria.Limit;
+import org.lifeline.design.criteria.Mark;
+import org.lifeline.design.criteria.Sense;
 import org.lifeline.examples.TestFiles;
-import org.lifeline.examples.arrests.Demand;
-import org.lifeline.examples.criteria.Criterion;
 import org.lifeline.model.Attachment;
 import org.lifeline.model.Cable;
 import org.lifeline.model.Connection;
@@ -109,13 +113,12 @@ class DesignReaderTest {
         byte[] bytes = TestFiles.bytes(GALLERY);
         DesignFile file = TestFiles.read(bytes);
         assertThat(file.criteria())
-                .containsExactly(
-                        new Criterion.BuiltIn("us-osha-hll-factor"),
-                        new Criterion.Own(
-                                "client anchor limit",
-                                Demand.END_ANCHOR_LOAD,
-                                new Criterion.Limit(30e3, ""),
-                                "client specification 7.2"));
+                .extracting(Criterion::id)
+                .containsExactly("us-osha-hll-factor", "client anchor limit");
+        Criterion own = file.criteria().get(1);
+        assertThat(own.limits()).containsExactly(new Limit("endAnchorLoad", Sense.AT_MOST, 30e3, "N"));
+        assertThat(own.source().citation()).isEqualTo("client specification 7.2");
+        assertThat(own.source().mark()).isEqualTo(Mark.STATED);
         assertThat(file.written("workers[0].connection.absorber.maximumForce")).contains("6 kN");
         assertThat(file.written("supports[3].inlineAbsorber.curve[1][0]")).contains("0.8 m");
         assertThat(file.written("cable.terminationEfficiency")).contains("0.9");
@@ -181,12 +184,35 @@ class DesignReaderTest {
         assertThat(d.falls().get(1).hanging()).containsExactly(new Fall.Hanging(w.get(0), Place.of(4, 3.6576)));
         assertThat(d.clearance().obstructions()).hasSize(2);
         assertThat(d.modelFactors().force()).isEqualTo(1.1);
-        assertThat(TestFiles.design(EVERYTHING).criteria().get(2))
-                .isEqualTo(new Criterion.Own(
-                        "west wall",
-                        Demand.SUPPORT_LOAD,
-                        new Criterion.Limit(17792.886461042, "west"),
-                        "wall calculation"));
+        Criterion wall = TestFiles.design(EVERYTHING).criteria().get(2);
+        assertThat(wall.id()).isEqualTo("west wall");
+        assertThat(wall.limits().get(0).demand()).isEqualTo("supportLoad");
+        assertThat(wall.limits().get(0).value()).isCloseTo(17792.886461042, within(1e-8));
+        assertThat(wall.source().citation()).isEqualTo("wall calculation");
+    }
+
+    /** A limit on every demand whose limit can be written, in the unit that it has. */
+    @Test
+    void everyDemandCanHaveALimit() {
+        for (Demand each : Demand.all()) {
+            String limit =
+                    switch (each.unit()) {
+                        case "N" -> "\"5 kN\"";
+                        case "m" -> "\"5 m\"";
+                        case "kg" -> "\"5 kg\"";
+                        default -> "5";
+                    };
+            String text = TestFiles.gallery(
+                    "\"demand\": \"endAnchorLoad\", \"capacity\": \"30 kN\"",
+                    "\"demand\": \"" + each.key() + "\", \"capacity\": " + limit);
+            if (each.unit().equals("rad")) {
+                assertThatThrownBy(() -> TestFiles.read(text)).hasMessageContaining("criteria[1].demand");
+                continue;
+            }
+            Limit read = TestFiles.read(text).criteria().get(1).limits().get(0);
+            assertThat(read.demand()).isEqualTo(each.key());
+            assertThat(read.value()).isEqualTo(each.unit().equals("N") ? 5000 : 5);
+        }
     }
 
     @ParameterizedTest

@@ -11,7 +11,6 @@ import java.util.List;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.lifeline.examples.TestFiles;
-import org.lifeline.examples.arrests.DesignAnalysis;
 import org.lifeline.examples.arrests.DesignRun;
 import org.lifeline.model.LifelineDesign;
 
@@ -44,7 +43,7 @@ class DesignWriterTest {
     }
 
     private static JsonNode results(LifelineDesign design) {
-        DesignRun run = DesignAnalysis.withDefaults().solve(design);
+        DesignRun run = DesignRun.of(design);
         return TestFiles.tree(new ResultWriter("", "").write(run, List.of()));
     }
 

@@ -11,14 +11,13 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.lifeline.analysis.ArrestResult;
 import org.lifeline.examples.TestFiles;
-import org.lifeline.examples.arrests.DesignAnalysis;
 import org.lifeline.examples.arrests.DesignRun;
 import org.lifeline.examples.criteria.CriteriaCheck;
 
 class ResultWriterTest {
 
     private static DesignRun run(DesignFile file) {
-        return DesignAnalysis.withDefaults().solve(file.design());
+        return DesignRun.of(file.design());
     }
 
     private static JsonNode result(DesignFile file, DesignRun run) {

@@ -21,7 +21,6 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.lifeline.base.InvalidInputException;
 import org.lifeline.base.Violation;
 import org.lifeline.examples.TestFiles;
-import org.lifeline.examples.arrests.DesignAnalysis;
 import org.lifeline.examples.arrests.DesignRun;
 import org.lifeline.examples.criteria.CriteriaCheck;
 
@@ -172,7 +171,7 @@ class SchemaAgreementTest {
     @MethodSource("designs")
     void resultFilesFollowTheirSchema(String name) {
         DesignFile file = TestFiles.design(name);
-        DesignRun run = DesignAnalysis.withDefaults().solve(file.design());
+        DesignRun run = DesignRun.of(file.design());
         byte[] result = new ResultWriter("0.1", file.sha256()).write(run, CriteriaCheck.evaluate(run, file.criteria()));
         assertThat(RESULT.validate(new String(result, StandardCharsets.UTF_8), InputFormat.JSON))
                 .isEmpty();

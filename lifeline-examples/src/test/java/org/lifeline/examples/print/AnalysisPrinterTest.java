@@ -11,7 +11,6 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.lifeline.examples.TestFiles;
-import org.lifeline.examples.arrests.DesignAnalysis;
 import org.lifeline.examples.arrests.DesignRun;
 import org.lifeline.examples.criteria.CriteriaCheck;
 import org.lifeline.examples.json.DesignFile;
@@ -23,7 +22,7 @@ class AnalysisPrinterTest {
     }
 
     private static String print(DesignFile file, UnitChoice units) {
-        DesignRun run = DesignAnalysis.withDefaults().solve(file.design());
+        DesignRun run = DesignRun.of(file.design());
         return new AnalysisPrinter(file, units).print(run, CriteriaCheck.evaluate(run, file.criteria()));
     }
 

@@ -18,9 +18,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.lifeline.examples.TestFiles;
-import org.lifeline.examples.arrests.DesignAnalysis;
 import org.lifeline.examples.arrests.DesignRun;
-import org.lifeline.examples.criteria.BuiltInCriteria;
 import org.lifeline.examples.criteria.CriteriaCheck;
 import org.lifeline.examples.json.DesignFile;
 import org.lifeline.examples.json.DesignReader;
@@ -33,11 +31,11 @@ class ReproductionTest {
     private static final byte[] RESULT = result(DEMO, VERSION);
 
     private static DesignFile design(String name) {
-        return new DesignReader(BuiltInCriteria.ids()).read(TestFiles.bytes(name));
+        return new DesignReader().read(TestFiles.bytes(name));
     }
 
     private static byte[] result(DesignFile design, String version) {
-        DesignRun run = DesignAnalysis.withDefaults().solve(design.design());
+        DesignRun run = DesignRun.of(design.design());
         return new ResultWriter(version, design.sha256()).write(run, CriteriaCheck.evaluate(run, design.criteria()));
     }
 

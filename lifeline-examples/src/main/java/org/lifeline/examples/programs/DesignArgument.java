@@ -1,0 +1,40 @@
+package org.lifeline.examples.programs;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.lifeline.examples.cli.AnalyzeCommand;
+import org.lifeline.examples.json.DesignFile;
+import org.lifeline.examples.json.DesignReader;
+import org.lifeline.examples.json.Dimension;
+import org.lifeline.examples.json.QuantityText;
+
+/** Reads what the programs on design files are given: the file, and quantities with their units. */
+final class DesignArgument {
+    private DesignArgument() {}
+
+    /** The design file that is named first, or the demonstration design. */
+    static DesignFile read(String[] args) throws IOException {
+        if (args.length > 0) {
+            try (InputStream in = Files.newInputStream(Path.of(args[0]))) {
+                return new DesignReader().read(in.readNBytes(DesignReader.LARGEST_FILE + 1));
+            }
+        }
+        try (InputStream in = AnalyzeCommand.class.getResourceAsStream(AnalyzeCommand.DEMO)) {
+            if (in == null) {
+                throw new IllegalStateException("the demonstration design is missing from the program");
+            }
+            return new DesignReader().read(in.readAllBytes());
+        }
+    }
+
+    /** A quantity in SI, by its unit. */
+    static double quantity(String text, Dimension dimension) {
+        try {
+            return QuantityText.parse(text, dimension).si();
+        } catch (QuantityText.RuleBroken e) {
+            throw new IllegalArgumentException('"' + text + "\" " + e.rule(), e);
+        }
+    }
+}

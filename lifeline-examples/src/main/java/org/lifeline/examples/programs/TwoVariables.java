@@ -1,0 +1,120 @@
+package org.lifeline.examples.programs;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Collectors;
+import org.lifeline.design.envelope.DesignAnalysis;
+import org.lifeline.design.envelope.Interval;
+import org.lifeline.design.variable.Axis;
+import org.lifeline.design.variable.DesignMap;
+import org.lifeline.design.variable.DesignVariables;
+import org.lifeline.design.variable.FeasibleInterval;
+import org.lifeline.design.variable.Trial;
+import org.lifeline.examples.json.DesignFile;
+import org.lifeline.report.ChartAxis;
+import org.lifeline.report.MapPicture;
+import org.lifeline.report.Measure;
+import org.lifeline.report.UnitChoice;
+
+/**
+ * The criteria of a design over two variables at once, elevation of the line and pretension: a table of the worst ratios, the
+ * feasible range in each row, and a picture if a file is named.
+ */
+public final class TwoVariables {
+    private static final String ALL_MET = "all met";
+    private static final String NOT_ANALYSED = "cannot be analysed";
+    private static final int MOST_CLASSES = 7;
+
+    private TwoVariables() {}
+
+    /**
+     * Prints the map, and draws it.
+     *
+     * @param args nothing; or a design file; or a design file and the file that the picture goes to, such as {@code map.svg}
+     * @throws IOException if a file cannot be read or written
+     */
+    public static void main(String[] args) throws IOException {
+        DesignFile file = DesignArgument.read(args);
+        double now = file.design().line().supports().get(0).position().z();
+        Axis elevation =
+                Axis.even(DesignVariables.lineElevation(Interval.of(now - 0.8, now + 0.8)), args.length > 1 ? 33 : 9);
+        Axis pretension = Axis.even(DesignVariables.pretension(Interval.of(250, 8000)), args.length > 1 ? 33 : 6);
+        List<DesignMap.Column> map = DesignMap.withCriteria(file.criteria())
+                .withAnalysis(DesignAnalysis.withDefaults())
+                .solve(file.design(), elevation, pretension);
+        if (args.length > 1) {
+            draw(map, elevation, pretension, Path.of(args[1]));
+            System.out.println("drawn: " + args[1]);
+            return;
+        }
+        System.out.println("worst ratio of demand to capacity, and the pretension at which all criteria are met");
+        System.out.println("line at [m]"
+                + pretension.values().stream()
+                        .map(v -> String.format(Locale.ROOT, "%6.2f kN", v / 1000))
+                        .collect(Collectors.joining())
+                + "   feasible pretension");
+        for (DesignMap.Column column : map) {
+            System.out.println(String.format(Locale.ROOT, "%11.2f", column.value())
+                    + column.cells().stream().map(TwoVariables::ratio).collect(Collectors.joining())
+                    + "   " + ranges(column));
+        }
+        map.stream()
+                .flatMap(c -> c.range().notEvaluated().stream())
+                .distinct()
+                .forEach(open -> System.out.println("says nothing of " + open));
+    }
+
+    private static String ratio(Trial t) {
+        return Double.isInfinite(t.ratio()) ? "        -" : String.format(Locale.ROOT, "%9.3f", t.ratio());
+    }
+
+    private static String ranges(DesignMap.Column column) {
+        if (column.range().intervals().isEmpty()) {
+            return "none: "
+                    + column.cells().stream().map(Trial::governing).distinct().collect(Collectors.joining(", "));
+        }
+        return column.range().intervals().stream().map(TwoVariables::range).collect(Collectors.joining(", "));
+    }
+
+    private static String range(FeasibleInterval i) {
+        return String.format(
+                Locale.ROOT, "%.3f to %.3f kN", i.low().value() / 1000, i.high().value() / 1000);
+    }
+
+    private static void draw(List<DesignMap.Column> map, Axis elevation, Axis pretension, Path file)
+            throws IOException {
+        List<String> names = new ArrayList<>(List.of(ALL_MET));
+        int[][] classes = new int[pretension.values().size()][map.size()];
+        for (int j = 0; j < map.size(); j++) {
+            for (int i = 0; i < classes.length; i++) {
+                String name = name(map.get(j).cells().get(i));
+                if (!names.contains(name)) {
+                    names.add(names.size() < MOST_CLASSES - 1 ? name : "others");
+                }
+                classes[i][j] = names.contains(name) ? names.indexOf(name) : names.size() - 1;
+            }
+        }
+        Files.writeString(
+                file,
+                MapPicture.in(UnitChoice.SI)
+                        .draw(
+                                "Which criterion governs, over elevation and pretension",
+                                "Where no criterion is named, the ratio of demand to capacity of every criterion is at most 1.",
+                                new ChartAxis("elevation of the first support", Measure.LENGTH),
+                                new ChartAxis("pretension", Measure.FORCE),
+                                MapPicture.Grid.of(values(elevation), values(pretension), classes, names))
+                        .svg());
+    }
+
+    private static String name(Trial t) {
+        return t.isFeasible() ? ALL_MET : t.governing().isEmpty() ? NOT_ANALYSED : t.governing();
+    }
+
+    private static double[] values(Axis axis) {
+        return axis.values().stream().mapToDouble(Double::doubleValue).toArray();
+    }
+}

@@ -1,0 +1,91 @@
+package org.lifeline.examples.programs;
+
+import java.io.BufferedWriter;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import org.lifeline.design.envelope.DesignAnalysis;
+import org.lifeline.design.envelope.Interval;
+import org.lifeline.design.envelope.Quantity;
+import org.lifeline.design.study.Distribution;
+import org.lifeline.design.study.Evaluation;
+import org.lifeline.design.study.MonteCarlo;
+import org.lifeline.design.study.MonteCarloResult;
+import org.lifeline.design.study.QuantileEstimate;
+import org.lifeline.design.study.Sensitivity;
+import org.lifeline.design.study.StudyCsv;
+import org.lifeline.design.study.Summary;
+import org.lifeline.design.study.Uncertain;
+import org.lifeline.design.variable.DesignVariables;
+import org.lifeline.examples.json.DesignFile;
+
+/** Nobody knows pretension, friction, mass and deployment force exactly: a Monte Carlo study of a design. */
+public final class UncertainLine {
+    private UncertainLine() {}
+
+    /**
+     * Prints quantiles of the worst values and which variable matters most.
+     *
+     * @param args nothing; or a design file, the number of cases, and the file that all cases go to, such as
+     *     {@code cases.csv}
+     * @throws IOException if a file cannot be read or written
+     */
+    public static void main(String[] args) throws IOException {
+        DesignFile file = DesignArgument.read(args);
+        long cases = args.length > 1 ? Long.parseLong(args[1]) : 400;
+        Interval any = Interval.of(1, 1e4);
+        List<Uncertain> variables = List.of(
+                new Uncertain(DesignVariables.pretension(any), Distribution.logNormal(1200, 0.15)),
+                new Uncertain(
+                        DesignVariables.friction(Interval.of(0, 1)), Distribution.uniform(Interval.of(0.05, 0.2))),
+                new Uncertain(
+                        DesignVariables.workerMass(any), Distribution.truncatedNormal(95, 12, Interval.of(60, 140))),
+                new Uncertain(DesignVariables.deploymentForce(any), Distribution.normal(5500, 350)));
+        Evaluation evaluation = Evaluation.worst(
+                DesignAnalysis.withDefaults(), List.of(Quantity.END_ANCHOR_LOAD, Quantity.TOTAL_FALL_DISTANCE));
+        ExecutorService threads = Executors.newFixedThreadPool(2);
+        MonteCarlo study = MonteCarlo.withSeed(2026).withExecutor(threads);
+        try {
+            if (args.length > 2) {
+                try (BufferedWriter out = Files.newBufferedWriter(Path.of(args[2]))) {
+                    StudyCsv csv = StudyCsv.begin(
+                            out, variables.stream().map(Uncertain::variable).toList(), evaluation.responses());
+                    print(study.withRows(csv).solve(file.design(), variables, evaluation, cases));
+                }
+            } else {
+                print(study.solve(file.design(), variables, evaluation, cases));
+            }
+        } finally {
+            threads.shutdown();
+        }
+    }
+
+    private static void print(MonteCarloResult r) {
+        System.out.println(r.cases() + " cases, seed " + r.seed() + ", " + r.failed() + " failed");
+        for (int i = 0; i < r.summaries().size(); i++) {
+            Summary s = r.summaries().get(i);
+            System.out.println();
+            System.out.println(String.format(
+                    Locale.ROOT, "%s: mean %.4g, standard deviation %.3g", s.response(), s.mean(), s.deviation()));
+            for (double share : new double[] {0.05, 0.5, 0.95}) {
+                QuantileEstimate q = s.quantile(share);
+                System.out.println(String.format(
+                        Locale.ROOT, "  %2.0f %%  %.4g (%.4g to %.4g)", 100 * share, q.value(), q.low(), q.high()));
+            }
+            System.out.println(String.format(
+                    Locale.ROOT, "  regression explains %.1f %% of the variance", 100 * r.determination(i)));
+            for (Sensitivity each : r.ranking(i)) {
+                System.out.println(String.format(
+                        Locale.ROOT,
+                        "    %-36s regression %6.3f, rank correlation %6.3f",
+                        each.variable().name(),
+                        each.regression(),
+                        each.rankCorrelation()));
+            }
+        }
+    }
+}

@@ -1,0 +1,99 @@
+package org.lifeline.examples.programs;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.parallel.Isolated;
+import org.lifeline.examples.TestFiles;
+
+/** The programs that take a design file, with arguments. */
+@Isolated("it redirects the standard output")
+class DesignProgramsTest {
+    @TempDir
+    private Path folder;
+
+    private String design() throws IOException {
+        Path file = folder.resolve("design.json");
+        Files.write(file, TestFiles.bytes("independent/silo-roof-gripped-middle.design.json"));
+        return file.toString();
+    }
+
+    private static String output(Programs.Main main, String... args) throws Exception {
+        PrintStream before = System.out;
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+        try {
+            System.setOut(new PrintStream(bytes, true, StandardCharsets.UTF_8));
+            main.run(args);
+        } finally {
+            System.setOut(before);
+        }
+        return bytes.toString(StandardCharsets.UTF_8).replace("\r\n", "\n");
+    }
+
+    @Test
+    void everyProgramTakesADesignFile() throws Exception {
+        String design = design();
+        assertThat(output(LineEnvelope::main, design)).contains("end anchor load", "Every case was computed");
+        assertThat(output(Stringing::main, design)).contains("midspan sag");
+        assertThat(output(FieldReading::main, design, "1", "100 mm", "5 mm", "20 °C"))
+                .contains("measured: midspan sag of span 1 100.0 mm ± 5.0 mm", "pretension now");
+    }
+
+    @Test
+    void theMapIsDrawn() throws Exception {
+        Path picture = folder.resolve("map.svg");
+        Path file = folder.resolve("gallery.json");
+        Files.write(file, TestFiles.bytes("independent/conveyor-gallery.design.json"));
+        assertThat(output(TwoVariables::main, file.toString(), picture.toString()))
+                .contains("drawn:");
+        assertThat(Files.readString(picture))
+                .contains("elevation of the first support [m]", "pretension [kN]", "all met", "cannot be analysed");
+        assertThat(output(TwoVariables::main, file.toString()))
+                .contains("says nothing of us-osha-hll-factor: post 2: its capacity is not given");
+    }
+
+    @Test
+    void aVariableWithItsBounds() throws Exception {
+        Path file = folder.resolve("gallery.json");
+        Files.write(file, TestFiles.bytes("independent/conveyor-gallery.design.json"));
+        String design = file.toString();
+        for (String name : List.of("pretension", "span-length", "elevation", "anchor-capacity", "deployment-force")) {
+            boolean length = name.equals("span-length") || name.equals("elevation");
+            String out = output(SolveFor::main, design, name, length ? "11 m" : "2 kN", length ? "13 m" : "3 kN");
+            assertThat(out).as(name).contains("Criteria: us-osha-hll-factor", "looked for from");
+        }
+        assertThat(output(SolveFor::main, design, "pretension", "2 kN", "3 kN", "everywhere"))
+                .contains("Falls anywhere on the line.");
+        assertThatThrownBy(() -> output(SolveFor::main, design, "colour", "2 kN", "3 kN"))
+                .hasMessageContaining("no variable is called colour");
+        assertThatThrownBy(() -> output(SolveFor::main, design, "pretension", "2 m", "3 kN"))
+                .hasMessageContaining("\"2 m\" is a length");
+    }
+
+    @Test
+    void aStudyWritesItsCases() throws Exception {
+        Path csv = folder.resolve("cases.csv");
+        String out = output(UncertainLine::main, design(), "300", csv.toString());
+        assertThat(out).contains("300 cases, seed 2026, 0 failed");
+        List<String> lines = Files.readAllLines(csv);
+        assertThat(lines).hasSize(301);
+        assertThat(lines.get(0)).startsWith("case,pretension [N],").endsWith(",failure");
+    }
+
+    @Test
+    void aMissingFileIsNamed() {
+        assertThatThrownBy(() -> output(Stringing::main, "nowhere.json"))
+                .isInstanceOf(NoSuchFileException.class)
+                .hasMessageContaining("nowhere.json");
+    }
+}
