@@ -113,9 +113,9 @@ public final class RatioCheck {
         boolean fine = true;
         for (Map.Entry<String, Double> each : now.entrySet()) {
             String name = each.getKey();
-            Double before = stored.get(name);
+            double before = stored.getOrDefault(name, Double.NaN);
             // Our own work only; the kernel is the measure, and what others script is not ours to keep fast.
-            boolean watched = before != null && !name.equals("kernel") && !name.startsWith("scripted");
+            boolean watched = !name.equals("kernel") && !name.startsWith("scripted");
             boolean slower = watched && each.getValue() > MOST_GROWTH * before;
             fine &= !slower;
             System.out.printf(
@@ -123,7 +123,7 @@ public final class RatioCheck {
                     "%-22s %12.3f   stored %12.3f%s%n",
                     name,
                     each.getValue(),
-                    before == null ? Double.NaN : before,
+                    before,
                     slower ? "   SLOWER" : "");
         }
         return fine;
