@@ -30,7 +30,11 @@ final class Equilibrium {
     /** How far an anchor that slips may have moved the wrong way before it sticks, in chords. */
     private static final double STILL = 1e-13;
 
-    private static final double LOOSE = 1e-14;
+    /** The same on the way along a path, where what follows does not build on the last digits. */
+    private static final double LOOSE = 1e-11;
+
+    /** Residual before a step from which its square is trusted to be the next one. */
+    private static final double CLOSE = 1e-4;
 
     final LineSystem system;
     private final LineState trial;
@@ -103,6 +107,10 @@ final class Equilibrium {
                 return true;
             }
             double factor = Math.min(1, admissible(s));
+            if (enough == LOOSE && factor == 1 && residual < CLOSE && isLast(relative, earlier)) {
+                apply(s, s, 1);
+                return true;
+            }
             double before = merit;
             boolean last = relative < STEP_TOLERANCE && factor == 1;
             while (true) {
@@ -139,21 +147,18 @@ final class Equilibrium {
 
     /** Tells from a relative step and the one before it whether what is left is small enough. */
     private boolean isLast(double relative, double earlier) {
-        double growth = earlier < 0.1 ? Math.max(1, 10 * relative / (earlier * earlier)) : 100;
+        double growth = earlier < 0.1 ? Math.max(1, 3 * relative / (earlier * earlier)) : 100;
         return relative * relative * growth < enough;
     }
 
-    /** From now on a solve ends when a relative error of the state of about 1e-14 is left. */
+    /** From now on a solve ends when a relative error of the state of about 1e-11 is left. */
     void loosen() {
         enough = LOOSE;
     }
 
-    /** Takes a state that was solved for loosely to rounding. */
-    void refine(LineState s) {
-        double keep = enough;
+    /** From now on a solve ends at rounding. */
+    void tighten() {
         enough = TIGHT;
-        newton(s);
-        enough = keep;
     }
 
     /**
@@ -391,7 +396,7 @@ final class Equilibrium {
         }
         // Running on means that cable moves toward the end: the slip coordinate falls.
         double moved = (s.slip[i] - past.slip[i]) * mode;
-        if (moved > STILL * system.chord[i] * (1 + round)) {
+        if (moved > Math.max(STILL, 10 * enough) * system.chord[i] * (1 + round)) {
             s.passage[i] = LineState.STUCK;
             s.slip[i] = past.slip[i];
             return true;

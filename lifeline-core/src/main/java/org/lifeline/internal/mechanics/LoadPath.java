@@ -124,10 +124,6 @@ public final class LoadPath {
             throw model.failure("line at the start of the fall", 0, equilibrium);
         }
         double[] datum = {startHeight - system.pz[0], before.line() + before.hanging()};
-        if (friction) {
-            // On the way, errors of a state enter the energy as their squares.
-            equilibrium.loosen();
-        }
         this.rates = new PathRates(equilibrium, this.load, friction, now.state, datum);
         this.stepper = new PathStep(equilibrium, rates, this.load, friction);
         this.root = new PathRoot(this, energyScale);
@@ -239,6 +235,7 @@ public final class LoadPath {
             if (target - to < 1e-9 * target) {
                 to = target;
             }
+            settleFor(to == target);
             double reached = step(to);
             boolean lost = Double.isNaN(reached);
             double error = lost || !friction ? 0 : PathRates.error(now, next);
@@ -264,6 +261,7 @@ public final class LoadPath {
             // A step that cannot be made short enough is a jump, as when a load leaves an anchor with friction.
             gaveWay |= friction && error > tolerance;
             if (reached > watchFrom && gapAt(next, gap) < 0) {
+                settleFor(true);
                 root.find(gap, watchFrom);
                 publish();
                 return true;
@@ -286,6 +284,15 @@ public final class LoadPath {
         return false;
     }
 
+    /** Asks for states to rounding, where somebody looks at them, or for as much as the way needs. */
+    private void settleFor(boolean view) {
+        if (view || !friction) {
+            equilibrium.tighten();
+        } else {
+            equilibrium.loosen();
+        }
+    }
+
     /** What the error of a step may be: a part of the work done in it, so that the parts add up to that of the whole. */
     private double stepTolerance() {
         double work = Math.abs(next.energy + next.heat - now.energy - now.heat);
@@ -296,7 +303,7 @@ public final class LoadPath {
 
     /** Factor on a step that would bring its error to the tolerance, with some to spare. */
     private double shrink(double excess) {
-        return Math.max(0.2, 0.75 * Math.pow(excess, -1.0 / next.order));
+        return Math.max(0.2, 0.9 * Math.pow(excess, -1.0 / next.order));
     }
 
     /**
@@ -408,11 +415,8 @@ public final class LoadPath {
         return false;
     }
 
-    /** Hands the current point to the model, its state refined to rounding. */
+    /** Hands the current point to the model. */
     private void publish() {
-        if (friction) {
-            equilibrium.refine(now.state);
-        }
         model.state().set(now.state);
         model.note(equilibrium);
         equilibrium.iterations = 0;

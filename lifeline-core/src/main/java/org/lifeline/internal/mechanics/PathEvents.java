@@ -8,10 +8,10 @@ final class PathEvents {
      * Excess from which an anchor that sticks counts as standing on its limit. A step ends there, before the anchor slips,
      * and the next one lets it go; so no jump is left to be made at the force of the event.
      */
-    static final double LIMIT = -1e-9;
+    static final double LIMIT = -1e-8;
 
     /** Excess that is aimed at, and excess above which an anchor would be let go in the middle of a step. */
-    private static final double AIM = -4e-10;
+    private static final double AIM = -4e-9;
 
     private static final double SLACK = 1e-10;
 
@@ -101,7 +101,9 @@ final class PathEvents {
         for (int i = 1; i < system.spans; i++) {
             if (sticks(now, i)) {
                 double beyond = equilibrium.excess(now, i);
-                least = Math.min(least, steps(beyond, equilibrium.excess(ahead, i) - beyond));
+                if (beyond <= LIMIT) {
+                    least = Math.min(least, steps(beyond, equilibrium.excess(ahead, i) - beyond));
+                }
             }
         }
         for (int e = 0; e < 2; e++) {

@@ -6,9 +6,9 @@ import org.lifeline.model.LoadElongation;
 /**
  * Completes the points of a {@link LoadPath}: descent, energy, tangent, rates, and what a step adds to heat and work.
  *
- * <p>Steps are measured in u = ln(P + P₀), since a line answers a load by powers of it: descent by P^⅓ and tension by
- * P^⅔ where the cable was light and slack, in proportion to P while that is small against P₀. In u such powers stay
- * smooth over steps that would be far too long in P. Not thread-safe.
+ * <p>Steps are measured in u = asinh(P/P₀). A load in the middle of a taut span of length L goes down by δ with
+ * P = 4 (T₀ + 2 EA δ²/L²) δ/L, and the root of that cubic is δ ∝ sinh(u/3) with P₀ = 16 T₀ √(T₀/EA)/6^1.5: smooth
+ * everywhere in u, as it is not in P. Not thread-safe.
  */
 final class PathRates {
     private final LineSystem system;
@@ -17,7 +17,7 @@ final class PathRates {
     private final boolean follow;
     private final double startHeight;
     private final double startEnergy;
-    private final double offset;
+    private final double scale;
     private final LineState fore;
     private final LineState aft;
     private final double[] values = new double[6];
@@ -44,24 +44,30 @@ final class PathRates {
         this.aft = new LineState(system.spans, system.loads);
         int span = system.loadSpan[load];
         double tension = system.tensionBehind(start, span);
-        double stretch = Math.sqrt(0.5 * tension * system.law.compliance(0));
-        // Where the load has bent the span enough to change its tension, and where it outweighs the span.
-        this.offset = 4 * tension * stretch + 0.5 * system.weight * system.chord[span] + 1e-3;
+        // For the span alone; and where the load outweighs the span, which is what counts when it is slack.
+        double taut = 2 * tension * Math.sqrt(tension * system.law.compliance(0));
+        this.scale = taut + 0.5 * system.weight * system.chord[span] + 1e-3;
     }
 
     /** A rise of force from another as a step in u [-]. */
     double step(double force, double rise) {
-        return Math.log1p(rise / (force + offset));
+        double a = force / scale;
+        double d = rise / scale;
+        double b = a + d;
+        double rootA = Math.sqrt(1 + a * a);
+        // ln((b + √(1 + b²))/(a + √(1 + a²))) without cancellation.
+        return Math.log1p(d * (1 + (a + b) / (rootA + Math.sqrt(1 + b * b))) / (a + rootA));
     }
 
     /** dP/du [N]. */
     double perMeasure(double force) {
-        return force + offset;
+        return Math.sqrt(scale * scale + force * force);
     }
 
     /** The force that is a step in u beyond another [N]. */
     double beyond(double force, double step) {
-        return force + (force + offset) * Math.expm1(step);
+        double half = Math.sinh(0.5 * step);
+        return force + 2 * half * (force * half + perMeasure(force) * Math.sqrt(1 + half * half));
     }
 
     /** Completes a point for which an equilibrium was found. */

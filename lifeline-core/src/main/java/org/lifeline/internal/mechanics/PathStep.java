@@ -19,7 +19,7 @@ final class PathStep {
     private static final double EXCESS = 1.05;
 
     /** Share of a step below which an event is not aimed at: what stands at its limit and stays there would stop the path. */
-    private static final double LEAST = 0.02;
+    private static final double LEAST = 1e-4;
 
     /** Rate, in chords for a step of one, below which an anchor is not seen to slip the wrong way. */
     private static final double STILL = 1e-12;
@@ -155,7 +155,7 @@ final class PathStep {
 
     /**
      * Goes back from the end of a step, which {@code next} holds, to the first event on it: false position on the share
-     * of the step, the side that stays being weighted down, until a limit is passed by no more than the tolerance.
+     * of the step, a side that stays twice being weighted down, until a limit is passed by no more than the tolerance.
      *
      * @return the force reached, or NaN if no equilibrium was found
      */
@@ -169,10 +169,11 @@ final class PathStep {
         end.state.set(next.state);
         end.force = to;
         double weight = 1;
+        int side = 0;
         for (int k = 0; k < EVENT_STEPS; k++) {
             double least = NARROW * Math.max(end.force, 1e-3 * to);
             boolean last = end.force - from < 2 * least;
-            double goal = from + Math.min(Math.max(share, 1e-3), 0.999) * (end.force - from);
+            double goal = from + Math.min(Math.max(share, 1e-9), 1 - 1e-9) * (end.force - from);
             if (last) {
                 goal = Math.min(to, from + least);
             }
@@ -186,11 +187,13 @@ final class PathStep {
             if (again < 1) {
                 end.state.set(next.state);
                 end.force = goal;
-                weight = Math.max(1, 2 * weight);
+                weight = side < 0 ? Math.max(1, 2 * weight) : 1;
+                side = -1;
             } else {
                 low.set(next.state);
                 from = goal;
-                weight = Math.min(1, 0.5 * weight);
+                weight = side > 0 ? Math.min(1, 0.5 * weight) : 1;
+                side = 1;
             }
             share = events.share(low, end.state, weight);
         }
