@@ -10,6 +10,8 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.openjdk.jmh.profile.GCProfiler;
+import org.openjdk.jmh.results.Result;
 import org.openjdk.jmh.results.RunResult;
 import org.openjdk.jmh.runner.Runner;
 import org.openjdk.jmh.runner.RunnerException;
@@ -24,7 +26,8 @@ import org.openjdk.jmh.runner.options.OptionsBuilder;
  */
 public final class RatioCheck {
     private static final double MOST_GROWTH = 1.25;
-    private static final Pattern NUMBER = Pattern.compile("\"([\\w.]+)\": ([0-9.]+)");
+    private static final String BYTES = ".bytes";
+    private static final Pattern NUMBER = Pattern.compile("\"([\\w.-]+)\": ([0-9.]+)");
 
     private RatioCheck() {}
 
@@ -40,6 +43,8 @@ public final class RatioCheck {
                 .include("SolveBenchmark")
                 .include("ScalingBenchmark")
                 .include("ScriptedBenchmark")
+                .include("DesignBenchmark")
+                .addProfiler(GCProfiler.class)
                 .build();
         Map<String, Double> ratios = ratios(new Runner(options).run());
         if (args.length > 2) {
@@ -52,19 +57,29 @@ public final class RatioCheck {
 
     private static Map<String, Double> ratios(Collection<RunResult> results) {
         Map<String, Double> medians = new TreeMap<>();
+        Map<String, Double> ratios = new TreeMap<>();
         for (RunResult each : results) {
-            String name = each.getPrimaryResult().getLabel();
-            String spans = each.getParams().getParam("spans");
-            medians.put(
-                    spans == null ? name : name + spans,
-                    each.getPrimaryResult().getStatistics().getPercentile(50));
+            Result<?> time = each.getPrimaryResult();
+            StringBuilder name = new StringBuilder(time.getLabel());
+            for (String key : each.getParams().getParamsKeys()) {
+                name.append('.').append(each.getParams().getParam(key));
+            }
+            medians.put(name.toString(), time.getStatistics().getPercentile(50) * nanoseconds(time.getScoreUnit()));
+            each.getSecondaryResults().forEach((label, result) -> {
+                if (label.endsWith("gc.alloc.rate.norm")) {
+                    ratios.put(name + BYTES, result.getScore());
+                }
+            });
         }
         double kernel = medians.getOrDefault("kernel", Double.NaN);
-        Map<String, Double> ratios = new TreeMap<>();
         medians.forEach((name, median) -> ratios.put(name, median / kernel));
         ratios.put("kernel", kernel);
         ratios.put("exponent", exponent(medians));
         return ratios;
+    }
+
+    private static double nanoseconds(String unit) {
+        return unit.startsWith("ms") ? 1e6 : unit.startsWith("us") ? 1e3 : 1;
     }
 
     /** Exponent of the cost in the number of spans, by least squares on the logarithms. */
@@ -75,8 +90,8 @@ public final class RatioCheck {
         double sxx = 0;
         double sxy = 0;
         for (Map.Entry<String, Double> each : medians.entrySet()) {
-            if (each.getKey().startsWith("free")) {
-                double x = Math.log(Integer.parseInt(each.getKey().substring(4)));
+            if (each.getKey().startsWith("free.")) {
+                double x = Math.log(Integer.parseInt(each.getKey().substring(5)));
                 double y = Math.log(each.getValue());
                 n++;
                 sx += x;
@@ -95,7 +110,7 @@ public final class RatioCheck {
                 .append(System.getProperty("java.vm.name"))
                 .append(' ')
                 .append(System.getProperty("java.runtime.version"))
-                .append("\",\n  \"unit\": \"kernel in ns, exponent in 1, all others in kernels\"");
+                .append("\",\n  \"unit\": \"kernel in ns, exponent in 1, bytes in bytes, all others in kernels\"");
         ratios.forEach((name, value) -> b.append(String.format(Locale.ROOT, ",%n  \"%s\": %.3f", name, value)));
         return b.append("\n}\n").toString();
     }
@@ -115,12 +130,12 @@ public final class RatioCheck {
             String name = each.getKey();
             double before = stored.getOrDefault(name, Double.NaN);
             // Our own work only; the kernel is the measure, and what others script is not ours to keep fast.
-            boolean watched = !name.equals("kernel") && !name.startsWith("scripted");
+            boolean watched = !name.equals("kernel") && !name.startsWith("kernel.") && !name.startsWith("scripted");
             boolean slower = watched && each.getValue() > MOST_GROWTH * before;
             fine &= !slower;
             System.out.printf(
                     Locale.ROOT,
-                    "%-22s %12.3f   stored %12.3f%s%n",
+                    "%-34s %12.3f   stored %12.3f%s%n",
                     name,
                     each.getValue(),
                     before,

@@ -33,6 +33,9 @@ final class Equilibrium {
     /** The same on the way along a path, where what follows does not build on the last digits. */
     private static final double LOOSE = 1e-11;
 
+    /** Relative step so small that the tangent before it serves behind it. */
+    private static final double SAME = 1e-6;
+
     /** Residual before a step from which its square is trusted to be the next one. */
     private static final double CLOSE = 1e-4;
 
@@ -43,6 +46,7 @@ final class Equilibrium {
 
     private @Nullable LoadedSpan cold;
     private @Nullable LineState fresh;
+    private @Nullable LineState factored;
     private double enough = TIGHT;
 
     /** Newton steps taken so far, over all calls. */
@@ -80,7 +84,7 @@ final class Equilibrium {
 
     /** Newton's method with the modes held. */
     boolean newton(LineState s) {
-        fresh = null;
+        spoil();
         if (!assembly.assemble(s, true)) {
             return false;
         }
@@ -104,11 +108,13 @@ final class Equilibrium {
             }
             if (relative < STEP_TOLERANCE && residual < NEAR) {
                 apply(s, s, 1);
+                factored = s;
                 return true;
             }
             double factor = Math.min(1, admissible(s));
             if (enough == LOOSE && factor == 1 && residual < CLOSE && isLast(relative, earlier)) {
                 apply(s, s, 1);
+                factored = relative < SAME ? s : null;
                 return true;
             }
             double before = merit;
@@ -162,28 +168,33 @@ final class Equilibrium {
     }
 
     /**
-     * Assembles residuals and tangent, unless the last solve left them assembled at that very state.
+     * Factors the tangent at a state, unless the last solve left it factored, or at least assembled, at that very state.
      *
-     * @return false if the state is no good
+     * @return false if the state is no good or the tangent singular
      */
-    boolean assembleAt(LineState s) {
-        boolean ready = fresh == s;
-        fresh = null;
-        return ready || assembly.assemble(s, true);
+    boolean factorAt(LineState s) {
+        if (factored != s) {
+            boolean ready = fresh == s || assembly.assemble(s, true);
+            spoil();
+            factored = ready && assembly.factor(s) ? s : null;
+        }
+        return factored == s;
     }
 
-    /** Makes the next {@link #assembleAt} assemble: the state of the last solve was changed, or the matrix was used. */
+    /** Forgets what the last solve left: its state was changed, or the matrix was used. */
     void spoil() {
         fresh = null;
+        factored = null;
     }
 
     /**
-     * Replaces the tension of a span between rigid anchors, gripped by one load, by that of the bare solver.
+     * Replaces the state of a line between rigid anchors, gripped by one load, by one that does not build on it: a single
+     * span by the bare solver, a line that runs freely over its intermediate anchors by {@link FreeLineStart}.
      *
-     * @return false if the line is another one, or nothing was found
+     * @return false if the line is another one, or nothing was found; the state is then of no use
      */
     boolean startCold(LineState s) {
-        if (system.spans != 1 || system.elastic || system.law.pieces() > 1) {
+        if (system.elastic || system.law.pieces() > 1 || system.absorbers[0] != null || system.absorbers[1] != null) {
             return false;
         }
         int active = -1;
@@ -195,8 +206,12 @@ final class Equilibrium {
                 active = j;
             }
         }
-        if (active < 0 || system.absorbers[0] != null || system.absorbers[1] != null) {
+        if (active < 0) {
             return false;
+        }
+        if (system.spans > 1) {
+            FreeLineStart start = new FreeLineStart(system);
+            return start.fits(s) && start.apply(s, active);
         }
         if (cold == null) {
             cold = new LoadedSpan();
@@ -342,7 +357,7 @@ final class Equilibrium {
             }
         }
         if (changed) {
-            fresh = null;
+            spoil();
         }
         return changed;
     }

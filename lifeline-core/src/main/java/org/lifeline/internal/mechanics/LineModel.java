@@ -3,6 +3,7 @@ package org.lifeline.internal.mechanics;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.function.Supplier;
 import org.lifeline.base.Convergence;
 import org.lifeline.base.NoEquilibriumException;
 import org.lifeline.base.Point;
@@ -99,7 +100,7 @@ public final class LineModel {
             return;
         }
         double from = state.thermal;
-        advance("line at " + temperature + " °C", (s, share) -> s.thermal = from + share * (to - from));
+        advance(() -> "line at " + temperature + " °C", (s, share) -> s.thermal = from + share * (to - from));
     }
 
     /**
@@ -259,7 +260,7 @@ public final class LineModel {
         activate(load);
         int j = load.index;
         try {
-            advance("line under a hanging weight of " + force + " N", (s, share) -> s.force[j] = share * force);
+            advance(() -> "line under a hanging weight of " + force + " N", (s, share) -> s.force[j] = share * force);
         } catch (NoEquilibriumException e) {
             // Slower, but it follows every slip and passes places at which the line gives way.
             state.set(before);
@@ -282,7 +283,7 @@ public final class LineModel {
         return false;
     }
 
-    private void advance(String what, Change change) {
+    private void advance(Supplier<String> what, Change change) {
         Equilibrium e = new Equilibrium(system);
         double done = 0;
         double part = hasFriction() ? 1.0 / FRICTION_STEPS : 1;
@@ -306,7 +307,7 @@ public final class LineModel {
                 part *= 0.25;
                 failures++;
                 if (failures > 60 || part < 1e-12) {
-                    throw failure(what, done, e);
+                    throw failure(what.get(), done, e);
                 }
             }
         }

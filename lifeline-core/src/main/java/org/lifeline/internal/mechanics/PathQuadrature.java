@@ -2,8 +2,8 @@ package org.lifeline.internal.mechanics;
 
 /**
  * Quadrature over a step of a {@link LoadPath} from values and slopes at both its ends, and at a third point of the path
- * where there is one: cubic interpolation, or of degree five, and five Gauss points, exact for the cubic, and for the
- * other but for the highest of its powers (Abramowitz and Stegun, table 25.4).
+ * where there is one: cubic interpolation, or of degree five, and five Gauss points, which are exact for both (Abramowitz
+ * and Stegun, table 25.4).
  */
 final class PathQuadrature {
     private static final double[] GAUSS = {

@@ -146,18 +146,13 @@ final class PathRates {
     /** Derivative of the unknowns by the force of the load. */
     void tangent(PathNode node) {
         node.hasTangent = false;
-        if (!equilibrium.assembleAt(node.state)) {
-            Arrays.fill(node.tangent, 0);
-            return;
-        }
-        LineAssembly assembly = equilibrium.assembly;
-        assembly.byForce(node.state, load, node.tangent);
-        for (int i = 0; i < node.tangent.length; i++) {
-            node.tangent[i] = -node.tangent[i];
-        }
-        boolean fine = assembly.factor(node.state);
-        equilibrium.spoil();
+        boolean fine = equilibrium.factorAt(node.state);
         if (fine) {
+            LineAssembly assembly = equilibrium.assembly;
+            assembly.byForce(node.state, load, node.tangent);
+            for (int i = 0; i < node.tangent.length; i++) {
+                node.tangent[i] = -node.tangent[i];
+            }
             assembly.matrix.solve(node.tangent);
             for (double v : node.tangent) {
                 fine &= Double.isFinite(v);

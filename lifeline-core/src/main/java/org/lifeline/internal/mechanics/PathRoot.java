@@ -8,6 +8,9 @@ final class PathRoot {
     private static final int STEPS = 200;
     private static final double TOLERANCE = 1e-14;
 
+    /** Rounding of the energies of a state [-]. */
+    private static final double ROUNDING = 4e-16;
+
     /** Width of a bracket, as a share of the force, in which only a jump can still hide. */
     private static final double NARROW = 1e-13;
 
@@ -40,7 +43,7 @@ final class PathRoot {
         setLow(gap);
         double before = Double.POSITIVE_INFINITY;
         for (int k = 0; k < STEPS; k++) {
-            if (lowGap <= TOLERANCE * scale) {
+            if (lowGap <= tolerance(path.now())) {
                 return;
             }
             if (high - low <= NARROW * high) {
@@ -65,7 +68,7 @@ final class PathRoot {
                 throw path.lost(low / high);
             }
             double value = path.gapAt(path.next(), gap);
-            boolean met = Math.abs(value) <= TOLERANCE * scale;
+            boolean met = Math.abs(value) <= tolerance(path.next());
             if (value >= 0 || met) {
                 path.accept();
                 if (met) {
@@ -80,6 +83,11 @@ final class PathRoot {
             }
         }
         throw path.lost(low / high);
+    }
+
+    /** What is left of a gap at its root, in which energies are differences of larger ones. */
+    private double tolerance(PathNode node) {
+        return TOLERANCE * scale + ROUNDING * node.size;
     }
 
     private void setLow(LoadPath.Gap gap) {

@@ -200,9 +200,9 @@ final class PathStep {
         return Double.NaN;
     }
 
-    /** Equilibrium at a force with the modes of a point: foreseen from two points, or from a cold start, or from itself. */
+    /** Equilibrium at a force with the modes of a point: from a cold start, or foreseen from two points, or from itself. */
     private boolean newton(PathNode now, PathNode next, PathNode other, double force) {
-        if (!follow) {
+        if (!follow && (system.spans == 1 || !now.hasTangent || now.force == 0)) {
             reset(now, next, force);
             if (equilibrium.startCold(next.state) && equilibrium.newton(next.state)) {
                 return true;
