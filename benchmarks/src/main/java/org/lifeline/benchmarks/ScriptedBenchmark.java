@@ -38,6 +38,6 @@ public class ScriptedBenchmark {
      */
     @Benchmark
     public double scriptedNoAbsorber() {
-        return script.arrest(11, 100, 1.5, 6e4);
+        return script.arrest(11, 100, 2.5839789570930547, 6e4);
     }
 }

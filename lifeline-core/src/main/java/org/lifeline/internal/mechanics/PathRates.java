@@ -44,7 +44,8 @@ final class PathRates {
         this.aft = new LineState(system.spans, system.loads);
         int span = system.loadSpan[load];
         double tension = system.tensionBehind(start, span);
-        // For the span alone; and where the load outweighs the span, which is what counts when it is slack.
+        // Some twice the P₀ of the span alone, since the cable beside it and its anchors give; and where the load
+        // outweighs the span, which is what counts when it is slack.
         double taut = 2 * tension * Math.sqrt(tension * system.law.compliance(0));
         this.scale = taut + 0.5 * system.weight * system.chord[span] + 1e-3;
     }

@@ -10,8 +10,8 @@ import org.jspecify.annotations.Nullable;
 /**
  * Independent pieces of work whose results are taken in order, so that the outcome is the same for any number of
  * threads. At most {@value #WINDOW} pieces are under way, so that memory does not grow with their number. The calling
- * thread helps: work that no thread of the executor has begun is done by the caller, so that an executor that is busy,
- * or that the caller itself runs on, cannot block.
+ * thread helps: while the piece that is due is not done, the caller does pieces that no thread of the executor has begun, so
+ * that no thread idles, and an executor that is busy, or that the caller itself runs on, cannot block.
  */
 public final class OrderedWork {
     private static final int WINDOW = 64;
@@ -61,12 +61,13 @@ public final class OrderedWork {
             for (long i = 0; i < count; i++) {
                 while (next < count && underWay.size() < WINDOW) {
                     long index = next++;
-                    FutureTask<T> future = new FutureTask<>(() -> task.apply(index));
-                    underWay.add(future);
-                    executor.execute(future);
+                    FutureTask<T> piece = new FutureTask<>(() -> task.apply(index));
+                    underWay.add(piece);
+                    executor.execute(piece);
                 }
                 FutureTask<T> first = underWay.remove();
                 first.run();
+                help(first, underWay);
                 if (!sink.take(i, first.get())) {
                     return i + 1;
                 }
@@ -85,6 +86,16 @@ public final class OrderedWork {
             throw new IllegalStateException("a task threw a checked exception", e.getCause());
         } finally {
             underWay.forEach(f -> f.cancel(false));
+        }
+    }
+
+    /** Does what nobody has begun, until a piece is done or all are begun; running a piece that has begun does nothing. */
+    private static <T> void help(FutureTask<T> awaited, Iterable<FutureTask<T>> others) {
+        for (FutureTask<T> each : others) {
+            if (awaited.isDone()) {
+                return;
+            }
+            each.run();
         }
     }
 }
