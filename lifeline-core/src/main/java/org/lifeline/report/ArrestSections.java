@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.stream.Collectors;
 import org.lifeline.analysis.ArrestResult;
 import org.lifeline.analysis.Clearance;
 import org.lifeline.analysis.ClearanceRow;
@@ -11,70 +12,131 @@ import org.lifeline.analysis.EnergyAccount;
 import org.lifeline.analysis.InlineAbsorberState;
 import org.lifeline.analysis.SupportReaction;
 import org.lifeline.base.UnitSystem;
-import org.lifeline.model.DeploymentForce;
+import org.lifeline.design.envelope.Quantity;
+import org.lifeline.design.envelope.SwingFall;
+import org.lifeline.model.Fall;
 import org.lifeline.model.LifelineDesign;
+import org.lifeline.model.ModelFactors;
+import org.lifeline.model.Worker;
 
 /** Writes down an arrest: results, pictures, accounts, supports, calculation. */
 final class ArrestSections {
+    /** Displacement below which no swing is stated [m]. */
+    private static final double NOTABLE_SWING = 1e-3;
+
     private final LifelineDesign design;
     private final Quantities q;
+    private final boolean pictures;
     private final boolean steps;
 
-    ArrestSections(LifelineDesign design, Quantities q, boolean steps) {
+    ArrestSections(LifelineDesign design, Quantities q) {
+        this(design, q, false, false);
+    }
+
+    private ArrestSections(LifelineDesign design, Quantities q, boolean pictures, boolean steps) {
         this.design = design;
         this.q = q;
+        this.pictures = pictures;
         this.steps = steps;
     }
 
-    static String side(ArrestResult r) {
-        return r.side() == DeploymentForce.CLEARANCE ? "clearance deployment force" : "maximum deployment force";
+    ArrestSections withPictures(boolean value) {
+        return new ArrestSections(design, q, value, steps);
     }
 
-    static String name(ArrestResult r, Quantities q) {
-        return InertText.name(r.fall().id()) + ", " + q.input(Measure.TEMPERATURE, r.temperature()) + ", " + side(r);
+    ArrestSections withSteps(boolean value) {
+        return new ArrestSections(design, q, pictures, value);
     }
 
     List<ReportSection> sections(int number, ArrestResult r) {
+        String arrest = "Arrest " + number;
         List<ReportSection> list = new ArrayList<>();
-        list.add(new ReportSection("Arrest " + number + ": " + name(r, q), 1, results(r)));
-        List<ReportBlock> pictures = new ArrayList<>();
-        pictures.add(new ReportBlock.Figure(
-                ElevationPicture.draw(r, design.clearance().obstructions(), q.choice())));
-        if (PlanPicture.turns(r.line())) {
-            pictures.add(new ReportBlock.Figure(PlanPicture.draw(r, q.choice())));
+        list.add(new ReportSection(arrest + ": " + Governing.name(r, q), 1, results(r)));
+        if (pictures) {
+            list.add(new ReportSection(arrest + ": pictures", 2, figures(r)));
         }
-        pictures.add(new ReportBlock.Figure(DescentPicture.draw(r, q.choice())));
-        list.add(new ReportSection("Arrest " + number + ": pictures", 2, pictures));
-        list.add(new ReportSection("Arrest " + number + ": energy account", 2, energy(r)));
-        list.add(new ReportSection("Arrest " + number + ": clearance account", 2, clearance(r)));
-        list.add(new ReportSection("Arrest " + number + ": line and supports at the lowest point", 2, line(r)));
+        list.add(new ReportSection(arrest + ": energy account", 2, energy(r)));
+        list.add(new ReportSection(arrest + ": clearance account", 2, clearance(r)));
+        list.add(new ReportSection(arrest + ": line and supports at the lowest point", 2, line(r)));
+        r.motion()
+                .ifPresent(
+                        m -> list.add(new ReportSection(arrest + ": in time", 2, new MotionSections(q).summary(r, m))));
         if (steps) {
-            list.add(new ReportSection("Arrest " + number + ": calculation", 2, calculation(r)));
+            list.add(new ReportSection(arrest + ": calculation", 2, calculation(r)));
         }
         return list;
     }
 
+    private List<ReportBlock> figures(ArrestResult r) {
+        List<ReportBlock> blocks = new ArrayList<>();
+        ArrestPictures.of(design, r, q.choice()).values().forEach(p -> blocks.add(new ReportBlock.Figure(p)));
+        return blocks;
+    }
+
+    private String who(ArrestResult r) {
+        Fall fall = r.fall();
+        String falls = fall.fallers().stream().map(w -> InertText.name(w.id())).collect(Collectors.joining(", "));
+        String hangs = fall.hanging().stream()
+                .map(h -> InertText.name(h.worker().id()) + " in span "
+                        + h.place().span() + " at "
+                        + q.input(Measure.LENGTH, h.place().station()))
+                .collect(Collectors.joining("; "));
+        return "Falls: " + falls + ", in span " + fall.place().span() + " at station "
+                + q.input(Measure.LENGTH, fall.place().station())
+                + (hangs.isEmpty() ? "" : "; hangs already: " + hangs) + ". Method: "
+                + r.method().label() + ".";
+    }
+
     private List<ReportBlock> results(ArrestResult r) {
-        boolean scaled =
-                design.modelFactors().force() != 1 || design.modelFactors().distance() != 1;
         TableBuilder t =
                 new TableBuilder("Results").text("Quantity").text("Symbol").number("Computed");
-        if (scaled) {
-            t.number("Times model factor");
+        if (scaled()) {
+            t.number("With model factors");
         }
+        t.text("Formula");
+        Fall fall = r.fall();
         double f = design.modelFactors().force();
         double d = design.modelFactors().distance();
-        add(t, "Free fall", "h", Measure.LENGTH, new double[] {r.freeFall(), 1});
-        add(t, "Deployment of the connecting subsystem", "x", Measure.LENGTH, new double[] {r.deployment(), d});
-        add(t, "Descent of the attachment", "δ", Measure.LENGTH, new double[] {r.lineDescent(), d});
-        add(t, "Total fall distance", "", Measure.LENGTH, new double[] {r.totalFallDistance(), d});
-        add(t, "Maximum arrest force on one worker (MAF)", "F", Measure.FORCE, new double[] {r.arrestForce(), f});
-        add(t, "Load on the line", "P", Measure.FORCE, new double[] {r.lineLoad(), f});
-        add(t, "Sag at the load, below the chord", "f", Measure.LENGTH, new double[] {r.sag(), d});
-        add(t, "Distance of the load from the span's first support", "a", Measure.LENGTH, new double[] {r.loadX(), 1});
-        add(t, "Largest tension in the cable", "", Measure.FORCE, new double[] {r.maximumTension(), f});
-        add(t, "Largest load at an end anchor (MAL)", "", Measure.FORCE, new double[] {r.endAnchorLoad(), f});
-        List<ReportBlock> blocks = new ArrayList<>(List.of(t.build()));
+        double total = Quantity.TOTAL_FALL_DISTANCE.value(r, design.modelFactors()) / r.totalFallDistance();
+        boolean moving = r.motion().isPresent();
+        String dropped = moving ? "[9]" : "[3]";
+        String hung = moving ? "[9]" : "[1] [3]";
+        String line = moving ? "[9]" : "[1]";
+        put(t, "Mass that falls", "M", new Cell(Measure.MASS, fall.fallingMass(), 1, ""));
+        put(
+                t,
+                "Line at the station before the fall, elevation",
+                "z_l",
+                length(r.attachmentBefore().z(), 1, "[1]"));
+        for (Worker w : fall.fallers()) {
+            String name = "Harness attachment of " + InertText.name(w.id()) + ", elevation";
+            put(t, name, "z_h", length(w.harnessElevation(), 1, ""));
+        }
+        put(
+                t,
+                "Free fall distance",
+                "h",
+                length(r.freeFall(), 1, fall.freeFall().isPresent() ? "stated" : "[2]"));
+        put(t, "Deployment (deceleration distance)", "x", length(r.deployment(), d, dropped));
+        put(t, "Descent of the line at the attachment", "δ", length(r.lineDescent(), d, hung));
+        put(t, "Total fall distance", "", length(r.totalFallDistance(), total, "[6]"));
+        put(t, "Maximum arrest force on one worker (MAF)", "F", force(r.arrestForce(), f, dropped));
+        put(t, "Force on the line", "P", force(r.lineLoad(), f, moving ? "[9]" : "P = Σ F"));
+        put(t, "Sag at the load, below the chord", "f", length(r.sag(), d, "[5]"));
+        put(t, "Distance of the load from the span's first support", "a", length(r.loadX(), 1, line));
+        put(t, "Largest tension in the cable", "T", force(r.maximumTension(), f, line));
+        put(t, "Largest load at an end anchor (MAL)", "", force(r.endAnchorLoad(), f, moving ? "[9]" : "[1] [7]"));
+        if (r.lineLoad() > 0) {
+            double ratio = r.maximumTension() / r.lineLoad();
+            put(t, "Tension for each unit of force on the line", "T/P", new Cell(Measure.RATIO, ratio, 1, ""));
+        }
+        SwingFall swing = SwingFall.of(r);
+        if (swing.displacement() > NOTABLE_SWING) {
+            put(t, "Horizontal displacement in the swing", "D", length(swing.displacement(), 1, "[10]"));
+            put(t, "Angle of the swing", "", new Cell(Measure.ANGLE, swing.angle(), 1, "[10]"));
+            put(t, "Drop in the swing", "", length(swing.drop(), 1, "[10]"));
+        }
+        List<ReportBlock> blocks = new ArrayList<>(List.of(new ReportBlock.Paragraph(who(r)), t.build()));
         if (r.bottomedOut()) {
             blocks.add(new ReportBlock.Paragraph(
                     "ATTENTION: the connecting subsystem bottoms out: it is used up and the force"
@@ -83,11 +145,27 @@ final class ArrestSections {
         return blocks;
     }
 
-    private void add(TableBuilder t, String name, String symbol, Measure m, double[] valueAndFactor) {
-        List<String> cells = new ArrayList<>(List.of(name, symbol, q.result(m, valueAndFactor[0])));
-        if (design.modelFactors().force() != 1 || design.modelFactors().distance() != 1) {
-            cells.add(valueAndFactor[1] == 1 ? "" : q.result(m, valueAndFactor[0] * valueAndFactor[1]));
+    /** A value, the model factor that it takes (1 for none), and the formula that it comes from. */
+    private record Cell(Measure measure, double value, double factor, String formula) {}
+
+    private static Cell length(double value, double factor, String formula) {
+        return new Cell(Measure.LENGTH, value, factor, formula);
+    }
+
+    private static Cell force(double value, double factor, String formula) {
+        return new Cell(Measure.FORCE, value, factor, formula);
+    }
+
+    private boolean scaled() {
+        return !design.modelFactors().equals(ModelFactors.none());
+    }
+
+    private void put(TableBuilder t, String name, String symbol, Cell c) {
+        List<String> cells = new ArrayList<>(List.of(name, symbol, q.result(c.measure(), c.value())));
+        if (scaled()) {
+            cells.add(c.factor() == 1 ? "" : q.result(c.measure(), c.value() * c.factor()));
         }
+        cells.add(c.formula());
         t.row(cells);
     }
 
@@ -95,9 +173,20 @@ final class ArrestSections {
         EnergyAccount e = r.energy();
         List<String> names = new ArrayList<>();
         List<Double> parts = new ArrayList<>();
-        put(names, parts, "Strain of the cable and height of its weight", e.cable());
+        boolean moving = r.motion().isPresent();
+        put(
+                names,
+                parts,
+                moving
+                        ? "Cable: strain, height of its weight, motion, damping"
+                        : "Strain of the cable and height of its weight",
+                e.cable());
         if (e.hanging() != 0) {
-            put(names, parts, "Lifting those who hang already", e.hanging());
+            put(
+                    names,
+                    parts,
+                    moving ? "Those who hang already, motion of workers" : "Lifting those who hang already",
+                    e.hanging());
         }
         if (e.friction() != 0) {
             put(names, parts, "Heat of friction at the anchors", e.friction());
@@ -111,8 +200,12 @@ final class ArrestSections {
         put(names, parts, "Connecting subsystem", e.connection());
         // What is left over by rounding in the iteration is a row of its own, so that the sum is the energy of the
         // fall.
-        put(names, parts, "Left over", e.residual());
-        TableBuilder t = new TableBuilder("Where the energy of the fall went").text("Item");
+        put(names, parts, "Not accounted for", e.residual());
+        TableBuilder t = new TableBuilder(
+                        moving
+                                ? "Where the energy of the fall went, at the lowest point [9]"
+                                : "Where the energy of the fall went [3] [4]")
+                .text("Item");
         List<Account> accounts = new ArrayList<>();
         for (UnitSystem s : q.choice().systems()) {
             t.number(Measure.ENERGY.unit(s));
@@ -125,11 +218,15 @@ final class ArrestSections {
             }
             t.row(cells);
         }
-        List<String> cells = new ArrayList<>(List.of("Set free by the fall"));
+        List<String> cells =
+                new ArrayList<>(List.of(moving ? "Set free by the fall" : "Set free by the fall, M g (h + δ + x)"));
         accounts.forEach(a -> cells.add(Measure.show(a.totals().get(0))));
         t.total(cells.toArray(new String[0]));
         List<ReportBlock> blocks = new ArrayList<>(List.of(t.build()));
         note(blocks, accounts);
+        blocks.add(new ReportBlock.Paragraph("Not accounted for, unrounded: "
+                + Verification.power(Measure.ENERGY.in(e.residual(), q.choice().leading())) + " "
+                + Measure.ENERGY.unit(q.choice().leading()) + "."));
         if (!Double.isNaN(r.pathWork()) && r.energy().friction() != 0) {
             blocks.add(new ReportBlock.Paragraph("A second way: the work of the load along its path, ∫P dδ, is "
                     + q.result(Measure.ENERGY, r.pathWork()) + "; what the line took by the table is "
@@ -156,8 +253,8 @@ final class ArrestSections {
         List<Double> values = new ArrayList<>();
         List<ClearanceRow> rows = c.rows();
         rows.subList(1, rows.size()).forEach(x -> values.add(x.value()));
-        TableBuilder t =
-                new TableBuilder("From the line down: each elevation is the one above it less the step").text("Step");
+        TableBuilder t = new TableBuilder("From the line down: each elevation is the one above it less the step [8]")
+                .text("Step");
         List<Account> accounts = new ArrayList<>();
         for (UnitSystem s : q.choice().systems()) {
             String unit = Measure.LENGTH.unit(s);
@@ -211,7 +308,7 @@ final class ArrestSections {
                 .number("y")
                 .number("z")
                 .number("Below the horizontal")
-                .number("Displacement")
+                .number("Moved by")
                 .number("Cable passed toward the fall")
                 .number("Stated strength over force");
         for (int i = 0; i < r.supports().size(); i++) {
@@ -226,7 +323,7 @@ final class ArrestSections {
                     q.result(Measure.ANGLE, s.angleBelowHorizontal()),
                     q.result(Measure.SMALL_LENGTH, s.displacement().magnitude()),
                     q.result(Measure.SMALL_LENGTH, r.slip(i)),
-                    capacity.isPresent() ? q.result(Measure.RATIO, capacity.getAsDouble() / s.force()) : "not stated");
+                    capacity.isPresent() ? q.result(Measure.RATIO, capacity.getAsDouble() / s.force()) : "–");
         }
         blocks.add(t.build());
         if (!r.inlineAbsorbers().isEmpty()) {

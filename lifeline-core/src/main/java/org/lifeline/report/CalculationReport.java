@@ -2,42 +2,68 @@ package org.lifeline.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import org.jspecify.annotations.Nullable;
 import org.lifeline.analysis.ArrestResult;
 import org.lifeline.analysis.LineEquilibrium;
 import org.lifeline.analysis.Statics;
 import org.lifeline.analysis.SupportReaction;
+import org.lifeline.analysis.TransientResult;
+import org.lifeline.design.criteria.CriterionResult;
+import org.lifeline.design.envelope.EnvelopeResult;
 import org.lifeline.model.LifelineDesign;
 import org.lifeline.model.Support;
 
 /**
- * Draws up the calculation report of a design: inputs, assumptions, installed state, every arrest with its accounts and its
- * calculation line by line, what was not considered, what the documents of a plan need, cautions.
+ * Draws up the calculation report of a design: what governs, criteria, warnings, inputs, assumptions, installed state,
+ * every arrest with its accounts and its calculation line by line, the independent check, what was not considered, what
+ * the documents of a plan need, cautions; where they were computed also the envelope along the line and arrests in time.
  *
  * <p>Immutable and thread-safe; each {@code with…} method returns a new one.
  */
 public final class CalculationReport {
     private final LifelineDesign design;
     private final List<ArrestResult> arrests;
-    private final UnitChoice units;
-    private final Provenance provenance;
-    private final List<Picture> pictures;
-    private final boolean steps;
+    private final Options options;
 
-    private CalculationReport(
-            LifelineDesign design, List<ArrestResult> arrests, UnitChoice units, Provenance provenance, Extras extras) {
+    private CalculationReport(LifelineDesign design, List<ArrestResult> arrests, Options options) {
         this.design = design;
         this.arrests = arrests;
-        this.units = units;
-        this.provenance = provenance;
-        this.pictures = extras.pictures();
-        this.steps = extras.steps();
+        this.options = options;
     }
 
-    /** What can be added or left out. */
-    private record Extras(List<Picture> pictures, boolean steps) {}
+    /** What can be chosen, added or left out. Never changed once a report holds it. */
+    private static final class Options {
+        private UnitChoice units = UnitChoice.BOTH;
+        private Provenance provenance = Provenance.of("");
+        private ReportDetail detail = ReportDetail.GOVERNING;
+        private List<Picture> pictures = List.of();
+        private List<ReportSection> inputs = List.of();
+        private List<String> assumptions = List.of();
+        private @Nullable List<CriterionResult> criteria;
+        private @Nullable EnvelopeResult envelope;
+        private List<TransientResult> motions = List.of();
+
+        Options with(Consumer<Options> change) {
+            Options o = new Options();
+            o.units = units;
+            o.provenance = provenance;
+            o.detail = detail;
+            o.pictures = pictures;
+            o.inputs = inputs;
+            o.assumptions = assumptions;
+            o.criteria = criteria;
+            o.envelope = envelope;
+            o.motions = motions;
+            change.accept(o);
+            return o;
+        }
+    }
 
     /**
-     * The report of a design and its arrests, in both systems of units.
+     * The report of a design and its arrests, in both systems of units, with pictures and calculation of the arrests that
+     * govern.
      *
      * @param design the design
      * @param arrests its arrests
@@ -45,18 +71,24 @@ public final class CalculationReport {
      * @throws IllegalArgumentException if an arrest is one of a line with other supports
      */
     public static CalculationReport of(LifelineDesign design, List<ArrestResult> arrests) {
-        List<String> ids = design.line().supports().stream().map(Support::id).toList();
         for (int i = 0; i < arrests.size(); i++) {
-            List<String> other =
-                    arrests.get(i).supports().stream().map(SupportReaction::id).toList();
-            if (!other.equals(ids)) {
-                throw new IllegalArgumentException("arrests[" + i + "]: " + other.size()
-                        + " supports: must be an arrest of the design's line, which has " + ids.size()
-                        + " supports with their names in the same order");
-            }
+            sameSupports("arrests[" + i + "]", design, arrests.get(i));
         }
-        return new CalculationReport(
-                design, List.copyOf(arrests), UnitChoice.BOTH, Provenance.of(""), new Extras(List.of(), true));
+        return new CalculationReport(design, List.copyOf(arrests), new Options());
+    }
+
+    private static void sameSupports(String what, LifelineDesign design, ArrestResult arrest) {
+        List<String> ids = design.line().supports().stream().map(Support::id).toList();
+        List<String> other = arrest.supports().stream().map(SupportReaction::id).toList();
+        if (!other.equals(ids)) {
+            throw new IllegalArgumentException(
+                    what + ": " + other.size() + " supports: must be an arrest of the design's line, which has "
+                            + ids.size() + " supports with their names in the same order");
+        }
+    }
+
+    private CalculationReport with(Consumer<Options> change) {
+        return new CalculationReport(design, arrests, options.with(change));
     }
 
     /**
@@ -66,7 +98,7 @@ public final class CalculationReport {
      * @return the new report
      */
     public CalculationReport withUnits(UnitChoice value) {
-        return new CalculationReport(design, arrests, value, provenance, new Extras(pictures, steps));
+        return with(o -> o.units = value);
     }
 
     /**
@@ -76,27 +108,110 @@ public final class CalculationReport {
      * @return the new report
      */
     public CalculationReport withProvenance(Provenance value) {
-        return new CalculationReport(design, arrests, units, value, new Extras(pictures, steps));
+        return with(o -> o.provenance = value);
     }
 
     /**
-     * The same with further pictures, such as an envelope or histories, in a section of their own.
+     * The same with more or less of each arrest.
+     *
+     * @param value how much to show; {@link ReportDetail#GOVERNING} by default
+     * @return the new report
+     */
+    public CalculationReport withDetail(ReportDetail value) {
+        return with(o -> o.detail = value);
+    }
+
+    /**
+     * The same with further pictures in a section of their own.
      *
      * @param value the pictures
      * @return the new report
      */
     public CalculationReport withPictures(List<Picture> value) {
-        return new CalculationReport(design, arrests, units, provenance, new Extras(List.copyOf(value), steps));
+        return with(o -> o.pictures = List.copyOf(value));
     }
 
     /**
-     * The same with or without the calculation line by line.
+     * The same with sections of the caller's own before the inputs, such as the input as somebody wrote it. A short report
+     * then leaves out its own tables of supports, workers and falls.
      *
-     * @param value true to show it, as is the default
+     * @param value the sections
      * @return the new report
      */
-    public CalculationReport withSteps(boolean value) {
-        return new CalculationReport(design, arrests, units, provenance, new Extras(pictures, value));
+    public CalculationReport withInputSections(List<ReportSection> value) {
+        return with(o -> o.inputs = List.copyOf(value));
+    }
+
+    /**
+     * The same with further assumptions, such as values that were taken because none was stated.
+     *
+     * @param value the assumptions, each a sentence
+     * @return the new report
+     */
+    public CalculationReport withAssumptions(List<String> value) {
+        return with(o -> o.assumptions = List.copyOf(value));
+    }
+
+    /**
+     * The same with what came out for criteria.
+     *
+     * @param value the results; an empty list is reported as such
+     * @return the new report
+     */
+    public CalculationReport withCriteria(List<CriterionResult> value) {
+        return with(o -> o.criteria = List.copyOf(value));
+    }
+
+    /**
+     * The same with the envelope along the line.
+     *
+     * @param value the envelope, of the same design
+     * @return the new report
+     * @throws IllegalArgumentException if the envelope is one of a line with other supports
+     */
+    public CalculationReport withEnvelope(EnvelopeResult value) {
+        List<String> ids = design.line().supports().stream().map(Support::id).toList();
+        List<String> other =
+                value.design().line().supports().stream().map(Support::id).toList();
+        if (!other.equals(ids)) {
+            throw new IllegalArgumentException("envelope: " + other.size()
+                    + " supports: must be an envelope of the design's line, which has " + ids.size());
+        }
+        return with(o -> o.envelope = value);
+    }
+
+    /**
+     * The same with arrests in time.
+     *
+     * @param value the results of the transient analysis
+     * @return the new report
+     * @throws IllegalArgumentException if one is an arrest of a line with other supports
+     */
+    public CalculationReport withMotions(List<TransientResult> value) {
+        for (int i = 0; i < value.size(); i++) {
+            sameSupports("motions[" + i + "]", design, value.get(i).arrest());
+        }
+        return with(o -> o.motions = List.copyOf(value));
+    }
+
+    /**
+     * The numbers of the arrests that govern, as the report counts them: those with the largest loads and distances and
+     * the least clearance.
+     *
+     * @return numbers from 1, rising; unmodifiable
+     */
+    public List<Integer> governing() {
+        return new Governing(design, arrests).numbers();
+    }
+
+    /**
+     * The numbers of the arrests that govern the end anchor load and the clearance: those that are calculated line by line,
+     * and worth following in time.
+     *
+     * @return numbers from 1, rising; unmodifiable
+     */
+    public List<Integer> calculated() {
+        return new Governing(design, arrests).calculated();
     }
 
     /**
@@ -105,48 +220,72 @@ public final class CalculationReport {
      * @return the report, to be written by {@link TextReport} or {@link HtmlReport}
      */
     public ReportDocument build() {
-        Quantities q = Quantities.in(units);
+        Quantities q = Quantities.in(options.units);
         LineEquilibrium installed = Statics.withDefaults().solve(design.line(), List.of());
+        Governing governing = new Governing(design, arrests);
+        Verification verification = Verification.of(arrests);
         List<ReportSection> sections = new ArrayList<>();
-        sections.add(new SummarySection(design, arrests, q).section());
-        sections.addAll(new InputSections(design, q).sections());
-        sections.add(RemarkSections.assumptions(design, arrests, q));
+        sections.add(new SummarySection(governing, q).section(options.detail));
+        List<CriterionResult> criteria = options.criteria;
+        if (criteria != null) {
+            sections.add(new CriteriaSection(governing, q).section(criteria));
+        }
+        sections.add(new WarningSection(governing, q)
+                .section(verification, options.motions, Optional.ofNullable(options.envelope)));
+        sections.addAll(options.inputs);
+        boolean given = options.detail == ReportDetail.SHORT && !options.inputs.isEmpty();
+        sections.addAll(new InputSections(design, q).sections(given));
+        sections.add(RemarkSections.assumptions(design, arrests, q, options.assumptions));
         sections.add(RemarkSections.modelFactors(design));
+        sections.add(RemarkSections.formulas());
         sections.add(new LineSections(q).installed(installed));
+        EnvelopeResult envelope = options.envelope;
+        if (envelope != null) {
+            List<CriterionResult> again = criteria == null ? List.of() : criteria;
+            sections.add(
+                    new EnvelopeSections(envelope, q).section(governing, again, options.detail != ReportDetail.SHORT));
+        }
         for (int i = 0; i < arrests.size(); i++) {
-            sections.addAll(new ArrestSections(design, q, steps).sections(i + 1, arrests.get(i)));
+            Integer number = i + 1;
+            boolean all = options.detail == ReportDetail.FULL;
+            boolean some = options.detail == ReportDetail.GOVERNING;
+            sections.addAll(new ArrestSections(design, q)
+                    .withPictures(all || (some && governing.numbers().contains(number)))
+                    .withSteps(all || (some && governing.calculated().contains(number)))
+                    .sections(number, arrests.get(i)));
         }
-        if (!pictures.isEmpty()) {
-            sections.add(new ReportSection(
-                    "Pictures",
-                    1,
-                    pictures.stream()
-                            .map(p -> (ReportBlock) new ReportBlock.Figure(p))
-                            .toList()));
+        for (TransientResult each : options.motions) {
+            sections.addAll(new MotionSections(q).sections(each, options.detail != ReportDetail.SHORT));
         }
+        if (!options.pictures.isEmpty()) {
+            List<ReportBlock> blocks = new ArrayList<>();
+            options.pictures.forEach(p -> blocks.add(new ReportBlock.Figure(p)));
+            sections.add(new ReportSection("Pictures", 1, blocks));
+        }
+        sections.add(verification.section(options.detail != ReportDetail.SHORT));
         sections.add(RemarkSections.iterations(installed, arrests));
-        sections.add(RemarkSections.notConsidered(design, arrests));
+        sections.add(RemarkSections.notConsidered(design, arrests, !options.motions.isEmpty()));
         sections.add(new DocumentSection(design, arrests, installed, q).section());
         sections.add(RemarkSections.cautions());
         return new ReportDocument("Calculation report: " + InertText.name(design.title()), identity(), sections);
     }
 
     private List<String> identity() {
+        Provenance p = options.provenance;
         List<String> lines = new ArrayList<>();
-        if (!provenance.program().isBlank()) {
-            lines.add("Computed with " + InertText.name(provenance.program()));
+        if (!p.program().isBlank()) {
+            lines.add("Computed with " + InertText.name(p.program()));
         }
-        if (!provenance.designHash().isBlank()) {
-            lines.add("Design file SHA-256: " + InertText.name(provenance.designHash()));
+        if (!p.designHash().isBlank()) {
+            lines.add("Design file SHA-256: " + InertText.name(p.designHash()));
         }
-        if (!provenance.date().isBlank()) {
-            lines.add("Date: " + InertText.name(provenance.date()));
+        if (!p.date().isBlank()) {
+            lines.add("Date: " + InertText.name(p.date()));
         }
-        lines.add("Prepared by: "
-                + (provenance.preparedBy().isBlank() ? "________________" : InertText.name(provenance.preparedBy()))
+        lines.add("Prepared by: " + (p.preparedBy().isBlank() ? "________________" : InertText.name(p.preparedBy()))
                 + "    Checked by: ________________");
         lines.add(
-                switch (units) {
+                switch (options.units) {
                     case SI -> "Units: SI";
                     case US_CUSTOMARY -> "Units: US customary";
                     case BOTH -> "Units: SI, US customary in parentheses; the calculation is drawn up in SI";

@@ -141,24 +141,38 @@ public final class ChartPicture {
         c.line(Pen.INK, LEFT, top, LEFT, top + FIELD);
         c.line(Pen.INK, LEFT, top + FIELD, right, top + FIELD);
         c.upward(18, top + FIELD / 2, SvgCanvas.cut(label(p.axis()), FIELD + 20));
-        double row = top + 13;
-        for (ChartMark m : p.marks()) {
-            if (m.vertical()) {
-                double at = x.at(in(horizontal, m.value()));
-                if (at >= LEFT - 0.5 && at <= right + 0.5) {
-                    c.line(Pen.GHOST, at, top, at, top + FIELD);
-                    boolean leftward = at + SvgCanvas.width(m.label()) > right;
-                    c.text(leftward ? at - 4 : at + 4, row, leftward ? "end" : "start", SvgCanvas.cut(m.label(), 260));
-                    row = row > top + 60 ? top + 13 : row + 15;
-                }
-            }
-        }
+        verticals(c, p, x, top, horizontal);
         for (int i = 0; i < p.series().size(); i++) {
             for (List<double[]> part : parts(p.series().get(i), x, y, horizontal, p.axis())) {
                 c.polyline(PENS[i], part);
             }
         }
         labels(c, p, x, y, top, horizontal);
+    }
+
+    /** Places on the horizontal axis: labels above the field, and within it where they would run into each other. */
+    private void verticals(SvgCanvas c, ChartPanel p, Scale x, double top, ChartAxis horizontal) {
+        double right = WIDTH - RIGHT;
+        double free = LEFT;
+        double row = top + 13;
+        for (ChartMark m : p.marks()) {
+            double at = m.vertical() ? x.at(in(horizontal, m.value())) : Double.NaN;
+            if (!(at >= LEFT - 0.5 && at <= right + 0.5)) {
+                continue;
+            }
+            c.line(Pen.GHOST, at, top, at, top + FIELD);
+            String label = SvgCanvas.cut(m.label(), 260);
+            double width = SvgCanvas.width(label);
+            double start = Math.min(at - width / 2, right - width);
+            if (start >= free) {
+                c.text(start, top - 6, "start", label);
+                free = start + width + 8;
+            } else {
+                boolean leftward = at + width > right;
+                c.text(leftward ? at - 4 : at + 4, row, leftward ? "end" : "start", label);
+                row = row > top + 60 ? top + 13 : row + 15;
+            }
+        }
     }
 
     /** Points in the picture; where many fall on one column, the first, lowest, highest and last of them. */

@@ -64,12 +64,13 @@ public final class DescentPicture {
                     - curve.work(x);
         }
         double[] work = work(load, descent);
-        String title = "Load, tension and energy against descent: " + fall.id();
+        String title = "Load, tension and energy against descent: " + Governing.name(arrest, Quantities.in(choice));
         Quantities q = Quantities.in(choice);
         String description = "The load on the line grows to " + q.result(Measure.FORCE, arrest.lineLoad())
                 + " while the attachment descends " + q.result(Measure.LENGTH, arrest.lineDescent())
                 + "; the line takes " + q.result(Measure.ENERGY, arrest.energy().lineWork())
-                + ". At that point the energy that the fall leaves for the line is used up.";
+                + ". At that point the energy that the fall leaves for the line is used up; where that line drops at the end,"
+                + " the connecting subsystem deploys and takes the difference.";
         String firstId = line.supports().get(0).id();
         String lastId = line.supports().get(line.spans()).id();
         return ChartPicture.in(choice)

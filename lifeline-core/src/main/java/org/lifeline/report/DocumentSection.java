@@ -159,7 +159,7 @@ final class DocumentSection {
         ArrestResult distance = arrests.stream()
                 .max(Comparator.comparingDouble(r -> r.clearance().requiredBelowLine()))
                 .orElseThrow();
-        return "loads: " + ArrestSections.name(load, q) + "; distances: " + ArrestSections.name(distance, q);
+        return "loads: " + Governing.name(load, q) + "; distances: " + Governing.name(distance, q);
     }
 
     private String clearance() {

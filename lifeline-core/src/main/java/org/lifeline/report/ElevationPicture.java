@@ -55,7 +55,7 @@ public final class ElevationPicture {
         this.quantities = Quantities.in(choice);
         this.system = choice.leading();
         this.line = arrest.line();
-        this.title = "Elevation: " + arrest.fall().id();
+        this.title = "Elevation: " + Governing.name(arrest, Quantities.in(choice));
         offset = new double[line.spans() + 1];
         for (int i = 1; i <= line.spans(); i++) {
             offset[i] = offset[i - 1] + line.run(i);
@@ -372,7 +372,7 @@ public final class ElevationPicture {
         List<double[]> spans = new ArrayList<>();
         for (int i = 1; i < rows.size(); i++) {
             if (rows.get(i).value() != 0) {
-                names.add(rows.get(i).item());
+                names.add(rows.get(i).item().replace("connecting subsystem", "subsystem"));
                 values.add(Measure.show(account.rows().get(i - 1)));
                 spans.add(new double[] {
                     pz(rows.get(i - 1).elevation()), pz(rows.get(i).elevation())

@@ -9,11 +9,12 @@ import org.lifeline.analysis.CalculationStep;
  * in light and dark, and printable on A4 and Letter. A content security policy forbids everything but its own style.
  */
 public final class HtmlReport {
+    private static final int LONGEST_NUMBER = 40;
     private static final Pattern INDEX = Pattern.compile("_([0-9A-Za-z.]+)");
     private static final String STYLE = """
-            :root{color-scheme:light dark;--paper:#fff;--ink:#14181c;--soft:#4a545d;--rule:#b9c1c8;--band:#f1f4f6}
+            :root{color-scheme:light dark;--paper:#fff;--ink:#14181c;--soft:#4a545d;--rule:#b9c1c8;--band:#f1f4f6;--link:#0a4f8f}
             @media screen and (prefers-color-scheme:dark){
-            :root{--paper:#14181c;--ink:#eef1f4;--soft:#b4bdc5;--rule:#4a545d;--band:#1f262c}}
+            :root{--paper:#14181c;--ink:#eef1f4;--soft:#b4bdc5;--rule:#4a545d;--band:#1f262c;--link:#8fc4ff}}
             *{box-sizing:border-box}
             html{-webkit-text-size-adjust:100%}
             body{margin:0 auto;padding:1.2rem 1rem 3rem;max-width:64rem;background:var(--paper);color:var(--ink);
@@ -23,22 +24,26 @@ public final class HtmlReport {
             h3{font-size:1.05rem;margin:1.5rem 0 .4rem;overflow-wrap:anywhere}
             p,li{overflow-wrap:anywhere}
             .identity{color:var(--soft);margin:0 0 1rem;padding:0;list-style:none}
+            nav ul{columns:18rem;list-style:none;margin:0;padding:.6rem 0;border-top:1px solid var(--rule)}
+            nav li{padding:.12rem 0;overflow-wrap:anywhere;break-inside:avoid}
+            a{color:var(--link)}
             .wide{overflow-x:auto;margin:.8rem 0 1.1rem}
             .wide:focus-visible{outline:3px solid #0a4f8f;outline-offset:2px}
             table{border-collapse:collapse;font-size:.92rem;min-width:40%}
             caption{text-align:left;font-weight:bold;padding:.2rem 0 .35rem}
             th,td{padding:.25rem .6rem;border-bottom:1px solid var(--rule);text-align:left;vertical-align:top}
             thead th{border-bottom:2px solid var(--ink);vertical-align:bottom}
-            thead .n{white-space:normal}
             tbody th{font-weight:normal}
-            .n{text-align:right;font-variant-numeric:tabular-nums;white-space:nowrap}
+            .n{text-align:right;font-variant-numeric:tabular-nums}
+            .n span{white-space:nowrap}
             .total th,.total td{border-top:2px solid var(--ink);font-weight:bold;background:var(--band)}
             figure{margin:1rem 0}
             figure .wide{margin:0}
             figure svg{display:block;width:100%;min-width:40rem;height:auto;border:1px solid var(--rule)}
             figcaption{color:var(--soft);font-size:.9rem;margin-top:.35rem}
             .calc{table-layout:fixed;width:100%}
-            .calc col.c1{width:9%}.calc col.c2{width:24%}.calc col.c3{width:37%}.calc col.c4{width:15%}.calc col.c5{width:15%}
+            .calc col.c1{width:8%}.calc col.c2{width:34%}.calc col.c3{width:42%}.calc col.c4{width:16%}
+            .calc small{color:var(--soft);font-size:.88em}
             .calc td,.calc th{overflow-wrap:anywhere}
             .calc .group th{font-weight:bold;background:var(--band);border-bottom:1px solid var(--ink)}
             .calc .f{font-variant-numeric:tabular-nums}
@@ -46,18 +51,22 @@ public final class HtmlReport {
             sub{font-size:.75em;line-height:0}
             @media (max-width:44rem){
             body{padding:.8rem .7rem 2rem;font-size:.95rem}
-            .n{white-space:normal}th,td{padding:.25rem .4rem}
+            th,td{padding:.25rem .4rem}
+            .calc caption{display:block}
             .calc,.calc tbody,.calc tr,.calc td,.calc th{display:block;width:auto}
             .calc thead,.calc colgroup{display:none}
             .calc tr{border-bottom:1px solid var(--rule);padding:.35rem 0}
             .calc td,.calc th{border:0;padding:.08rem 0}}
             @media print{
+            a{color:inherit;text-decoration:none}
             @page{margin:16mm 14mm}
             body{max-width:none;padding:0;font-size:9.5pt}
             h2{border-top:1.5pt solid #000;break-after:avoid}h3,caption{break-after:avoid}
-            tr,figure{break-inside:avoid}thead{display:table-header-group}
+            tr,figure{break-inside:avoid}thead{display:table-header-group;break-after:avoid}
+            tbody tr:first-child{break-before:avoid}
             .wide{overflow:visible}table{font-size:8.5pt}
             th,td{padding:.15rem .35rem}
+            .calc{font-size:7.5pt}.calc th,.calc td{padding:.1rem .3rem}
             figure svg{min-width:0}}
             """;
 
@@ -93,7 +102,9 @@ public final class HtmlReport {
                 .append(title)
                 .append("</bdi></h1>\n<ul class=\"identity\">\n");
         d.identity().forEach(i -> out.append("<li>").append(InertText.markup(i)).append("</li>\n"));
-        out.append("</ul>\n</header>\n<main>\n");
+        out.append("</ul>\n</header>\n");
+        contents(d);
+        out.append("<main>\n");
         int number = 0;
         for (ReportSection s : d.sections()) {
             String tag = s.level() == 1 ? "h2" : "h3";
@@ -113,6 +124,23 @@ public final class HtmlReport {
             out.append("</section>\n");
         }
         out.append("</main>\n</body>\n</html>\n");
+    }
+
+    /** Links to the main sections. */
+    private void contents(ReportDocument d) {
+        out.append("<nav aria-label=\"Contents\">\n<ul>\n");
+        int number = 0;
+        for (ReportSection s : d.sections()) {
+            number++;
+            if (s.level() == 1) {
+                out.append("<li><a href=\"#s")
+                        .append(number)
+                        .append("\">")
+                        .append(InertText.markup(s.title()))
+                        .append("</a></li>\n");
+            }
+        }
+        out.append("</ul>\n</nav>\n");
     }
 
     private void block(ReportBlock b) {
@@ -152,8 +180,10 @@ public final class HtmlReport {
         for (ReportBlock.Row r : t.rows()) {
             out.append(r.total() ? "<tr class=\"total\">" : "<tr>");
             for (int j = 0; j < r.cells().size(); j++) {
-                String cell = "<bdi>" + InertText.markup(r.cells().get(j)) + "</bdi>";
-                String css = t.columns().get(j).numeric() ? " class=\"n\"" : "";
+                boolean numeric = t.columns().get(j).numeric();
+                String text = InertText.markup(r.cells().get(j));
+                String cell = "<bdi>" + (numeric ? number(text) : text) + "</bdi>";
+                String css = numeric ? " class=\"n\"" : "";
                 out.append(
                         j == 0 ? "<th scope=\"row\"" + css + ">" + cell + "</th>" : "<td" + css + ">" + cell + "</td>");
             }
@@ -162,16 +192,26 @@ public final class HtmlReport {
         out.append("</tbody>\n</table>\n</div>\n");
     }
 
+    /** A number in both systems of units breaks between them only; other text in a column of numbers as it must. */
+    private static String number(String markup) {
+        if (markup.length() > LONGEST_NUMBER) {
+            return markup;
+        }
+        int at = markup.indexOf(" (");
+        return at < 0
+                ? "<span>" + markup + "</span>"
+                : "<span>" + markup.substring(0, at) + "</span> <span>" + markup.substring(at + 1) + "</span>";
+    }
+
     private static String formula(String text) {
         return INDEX.matcher(InertText.escape(text)).replaceAll("<sub>$1</sub>");
     }
 
     private void calculation(List<CalculationStep> steps) {
         out.append("<table class=\"calc\">\n<caption>Calculation, line by line</caption>\n")
-                .append(
-                        "<colgroup><col class=\"c1\"/><col class=\"c2\"/><col class=\"c3\"/><col class=\"c4\"/><col class=\"c5\"/>")
+                .append("<colgroup><col class=\"c1\"/><col class=\"c2\"/><col class=\"c3\"/><col class=\"c4\"/>")
                 .append("</colgroup>\n<thead>\n<tr>");
-        for (String head : List.of("Symbol", "What", "Formula, and with numbers", "Result", "Source")) {
+        for (String head : List.of("Symbol", "What [source]", "Formula, and with numbers", "Result")) {
             out.append("<th scope=\"col\">").append(head).append("</th>");
         }
         out.append("</tr>\n</thead>\n");
@@ -180,7 +220,7 @@ public final class HtmlReport {
             if (!s.section().equals(section)) {
                 out.append(section.isEmpty() ? "" : "</tbody>\n").append("<tbody>\n");
                 section = s.section();
-                out.append("<tr class=\"group\"><th scope=\"rowgroup\" colspan=\"5\">")
+                out.append("<tr class=\"group\"><th scope=\"rowgroup\" colspan=\"4\">")
                         .append(InertText.markup(section))
                         .append("</th></tr>\n");
             }
@@ -188,6 +228,9 @@ public final class HtmlReport {
                     .append(formula(s.symbol()))
                     .append("</th><td>")
                     .append(formula(InertText.plain(s.what())))
+                    .append(" <small>[")
+                    .append(InertText.markup(s.source()))
+                    .append("]</small>")
                     .append("</td><td class=\"f\">");
             if (!s.formula().isEmpty()) {
                 out.append("= ").append(formula(s.formula())).append("<br/>= ").append(InertText.escape(s.numbers()));
@@ -195,8 +238,6 @@ public final class HtmlReport {
             out.append("</td><td class=\"r\">")
                     .append(InertText.escape(s.printed()))
                     .append(s.unit().equals("-") ? "" : " " + InertText.escape(s.unit()))
-                    .append("</td><td>")
-                    .append(InertText.markup(s.source()))
                     .append("</td></tr>\n");
         }
         out.append(section.isEmpty() ? "" : "</tbody>\n").append("</table>\n");

@@ -28,17 +28,20 @@ final class InputSections {
         this.q = q;
     }
 
-    List<ReportSection> sections() {
-        List<ReportSection> list = new ArrayList<>();
-        list.add(new ReportSection(
-                "Inputs",
-                1,
-                List.of(new ReportBlock.Paragraph("As they were given, without rounding beyond the seventh digit."))));
-        list.add(new ReportSection("Cable and installation", 2, cable()));
-        list.add(new ReportSection("Supports", 2, supports()));
-        list.add(new ReportSection("Workers and connecting subsystems", 2, workers()));
-        list.add(new ReportSection("Falls and clearance", 2, falls()));
-        return list;
+    List<ReportSection> sections(boolean cableOnly) {
+        if (cableOnly) {
+            return List.of(new ReportSection("Cable and installation", 1, cable()));
+        }
+        return List.of(
+                new ReportSection(
+                        "Inputs",
+                        1,
+                        List.of(new ReportBlock.Paragraph(
+                                "As they were given, without rounding beyond the seventh digit."))),
+                new ReportSection("Cable and installation", 2, cable()),
+                new ReportSection("Supports", 2, supports()),
+                new ReportSection("Workers and connecting subsystems", 2, workers()),
+                new ReportSection("Falls and clearance", 2, falls()));
     }
 
     private List<ReportBlock> cable() {

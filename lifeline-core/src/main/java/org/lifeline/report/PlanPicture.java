@@ -73,7 +73,7 @@ public final class PlanPicture {
         double left = (WIDTH - scale * (east - west)) / 2;
         double[] origin = {left - scale * west, 30 + MARGIN + scale * north};
         SvgCanvas c = new SvgCanvas(WIDTH, high + 70);
-        String title = "Plan: " + arrest.fall().id();
+        String title = "Plan: " + Governing.name(arrest, Quantities.in(choice));
         c.bold(12, 22, "start", SvgCanvas.cut(title, WIDTH - 40));
         List<double[]> points = new ArrayList<>();
         for (Support s : line.supports()) {
@@ -135,8 +135,8 @@ public final class PlanPicture {
                 32 + size,
                 y + 4,
                 "start",
-                bar.stripTrailingZeros().toPlainString() + " " + Measure.LENGTH.unit(system)
-                        + "; drawn to true scale. Arrows: horizontal force of the line on the anchor at the lowest point.");
+                bar.stripTrailingZeros().toPlainString() + " " + Measure.LENGTH.unit(system) + "; drawn to true scale");
+        c.text(24, y + 24, "start", "Arrows: horizontal force of the line on the anchor at the lowest point.");
         c.arrow(Pen.THIN, WIDTH - 64, 64, WIDTH - 28, 64);
         c.arrow(Pen.THIN, WIDTH - 64, 64, WIDTH - 64, 28);
         c.text(WIDTH - 24, 68, "start", "x");

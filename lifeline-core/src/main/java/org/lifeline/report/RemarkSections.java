@@ -2,7 +2,6 @@ package org.lifeline.report;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import org.lifeline.analysis.ArrestResult;
 import org.lifeline.analysis.LineEquilibrium;
 import org.lifeline.analysis.Method;
@@ -15,7 +14,8 @@ import org.lifeline.model.Passage;
 final class RemarkSections {
     private RemarkSections() {}
 
-    static ReportSection assumptions(LifelineDesign design, List<ArrestResult> arrests, Quantities q) {
+    static ReportSection assumptions(
+            LifelineDesign design, List<ArrestResult> arrests, Quantities q, List<String> more) {
         List<String> items = new ArrayList<>();
         items.add(
                 "The cable is perfectly flexible, elastic (unloading follows the loading curve), and hangs in the vertical"
@@ -40,7 +40,14 @@ final class RemarkSections {
         if (arrests.stream().anyMatch(r -> r.method() == Method.ENERGY_BALANCE)) {
             items.add(
                     "Energy balance: at the lowest point the energy set free by the fall equals the work of the line along its"
-                            + " static load path and the work of the connecting subsystem. Inertia of the cable is left out.");
+                            + " static load path and the work of the connecting subsystem. Inertia of the cable is left out: a"
+                            + " force applied within a few milliseconds can overshoot; a model factor on force covers that if the"
+                            + " engineer sets one.");
+        }
+        if (arrests.stream().anyMatch(r -> r.method() == Method.TRANSIENT)) {
+            items.add(
+                    "Arrests in time: cable of lumped masses without bending stiffness, internal damping, no drag of the"
+                            + " air; connecting subsystems without mass.");
         }
         items.add(
                 "Deceleration distance is the deployment of the connecting subsystem alone; elongation and sag of the line are"
@@ -49,6 +56,7 @@ final class RemarkSections {
                 + q.input(Measure.TEMPERATURE, design.line().installed().temperature())
                 + "; cable properties are the same at all temperatures.");
         items.add("Standing workers who are hooked on load the line with nothing.");
+        more.forEach(m -> items.add(InertText.plain(m)));
         return new ReportSection("Assumptions", 1, List.of(new ReportBlock.Items(items)));
     }
 
@@ -73,6 +81,33 @@ final class RemarkSections {
                                                 + " computed values and, beside them, these times the factor.")));
     }
 
+    /** The formulas that the tables of results name. */
+    static ReportSection formulas() {
+        return new ReportSection(
+                "Formulas",
+                1,
+                List.of(new ReportBlock.Items(List.of(
+                        "[1] Elastic catenary in every piece of cable between two forces (Irvine, Cable Structures, 1981,"
+                                + " ch. 1).",
+                        "[2] Free fall h = max(0, L + z_h − z_l): L taut length of the connecting subsystem (self-retracting:"
+                                + " what is paid out + lock-up distance), z_h harness attachment, z_l line at the station before"
+                                + " the fall.",
+                        "[3] Energy balance M g (h + δ + x) = W + E, P = Σ F(x): W = ∫ P dδ on the line, E = Σ ∫ F dx in the"
+                                + " connecting subsystems.",
+                        "[4] W = growth of strain energy and weight potential of the cable + lift of those who hang + heat of"
+                                + " friction + work of in-line absorbers + energy of elastic anchors.",
+                        "[5] Sag f = vertical distance from the chord of the span, between its supports where they now are, to"
+                                + " the load.",
+                        "[6] Total fall distance = h + x + δ + harness stretch.",
+                        "[7] Passage with friction: the cable sticks while e^(−μθ) ≤ T₂/T₁ ≤ e^(μθ), θ the angle turned"
+                                + " (capstan rule).",
+                        "[8] Clearance: elevations from the line down, each row less its value.",
+                        "[9] In time: lumped masses on tension-only segments, T = EA(ε + τ dε/dt); forces and tensions are"
+                                + " peaks of the first catch, positions and energies those at the lowest point.",
+                        "[10] Swing: pendulum of length ℓ, the taut length, displaced horizontally by D: drop"
+                                + " ℓ − √(ℓ² − D²), or ℓ where D ≥ ℓ."))));
+    }
+
     static ReportSection iterations(LineEquilibrium installed, List<ArrestResult> arrests) {
         TableBuilder t = new TableBuilder("How the iterations ended")
                 .text("Calculation")
@@ -81,7 +116,9 @@ final class RemarkSections {
                 .number("Bound");
         convergence(t, "installed state", installed.convergence());
         for (int i = 0; i < arrests.size(); i++) {
-            convergence(t, "arrest " + (i + 1), arrests.get(i).convergence());
+            if (arrests.get(i).method() == Method.ENERGY_BALANCE) {
+                convergence(t, "arrest " + (i + 1), arrests.get(i).convergence());
+            }
         }
         return new ReportSection(
                 "Residuals",
@@ -94,17 +131,18 @@ final class RemarkSections {
     }
 
     private static void convergence(TableBuilder t, String name, Convergence c) {
-        t.row(name, Integer.toString(c.iterations()), power(c.residual()), power(c.tolerance()));
+        t.row(
+                name,
+                Integer.toString(c.iterations()),
+                Verification.power(c.residual()),
+                Verification.power(c.tolerance()));
     }
 
-    private static String power(double value) {
-        return value == 0 ? "0" : String.format(Locale.ROOT, "%.1e", value);
-    }
-
-    static ReportSection notConsidered(LifelineDesign design, List<ArrestResult> arrests) {
+    static ReportSection notConsidered(LifelineDesign design, List<ArrestResult> arrests, boolean inTime) {
         List<String> items = new ArrayList<>();
         if (arrests.stream().anyMatch(r -> r.method() == Method.ENERGY_BALANCE)) {
-            items.add("Motion: overshoot beyond the static path, waves in the cable, rebound (energy balance only).");
+            items.add("Motion: overshoot beyond the static path, waves in the cable, rebound"
+                    + (inTime ? ", except in the arrests that were followed in time." : " (energy balance only)."));
         }
         items.add(
                 "Swing of the worker, except where this report states it; contact with edges, structure or other workers on the"

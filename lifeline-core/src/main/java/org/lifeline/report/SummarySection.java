@@ -2,71 +2,34 @@ package org.lifeline.report;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.function.ToDoubleFunction;
 import org.lifeline.analysis.ArrestResult;
-import org.lifeline.model.LifelineDesign;
+import org.lifeline.design.envelope.Quantity;
+import org.lifeline.model.DeploymentForce;
 
-/** The governing values over all arrests, each with the arrest that governs it. */
+/** What governs, and all arrests in one table. */
 final class SummarySection {
-    private final LifelineDesign design;
-    private final List<ArrestResult> arrests;
+    private static final double NOTABLE_SWING = 1e-3;
+
+    private final Governing governing;
     private final Quantities q;
 
-    SummarySection(LifelineDesign design, List<ArrestResult> arrests, Quantities q) {
-        this.design = design;
-        this.arrests = arrests;
+    SummarySection(Governing governing, Quantities q) {
+        this.governing = governing;
         this.q = q;
     }
 
-    ReportSection section() {
+    ReportSection section(ReportDetail detail) {
         List<ReportBlock> blocks = new ArrayList<>();
+        List<ArrestResult> arrests = governing.arrests();
         if (arrests.isEmpty()) {
             blocks.add(new ReportBlock.Paragraph("No fall was analysed."));
             return new ReportSection("Summary", 1, blocks);
         }
-        boolean scaled =
-                design.modelFactors().force() != 1 || design.modelFactors().distance() != 1;
-        TableBuilder t = new TableBuilder("Largest values over " + arrests.size()
-                        + (arrests.size() == 1 ? " arrest" : " arrests") + " and the arrest that governs each")
-                .text("Quantity")
-                .number("Computed");
-        if (scaled) {
-            t.number("Times model factor");
-        }
-        t.text("Governed by");
-        double f = design.modelFactors().force();
-        double d = design.modelFactors().distance();
-        add(t, "Maximum arrest force on a worker (MAF)", Measure.FORCE, f, ArrestResult::arrestForce);
-        add(t, "Maximum arrest load at an end anchor (MAL)", Measure.FORCE, f, ArrestResult::endAnchorLoad);
-        add(t, "Largest tension in the cable", Measure.FORCE, f, ArrestResult::maximumTension);
-        add(t, "Largest load on any anchor", Measure.FORCE, f, SummarySection::anchorLoad);
-        add(t, "Largest sag at the load", Measure.LENGTH, d, ArrestResult::sag);
-        add(t, "Largest descent of the attachment", Measure.LENGTH, d, ArrestResult::lineDescent);
-        add(t, "Largest deployment (deceleration distance)", Measure.LENGTH, d, ArrestResult::deployment);
-        add(t, "Largest free fall", Measure.LENGTH, 1, ArrestResult::freeFall);
-        add(t, "Largest total fall distance", Measure.LENGTH, d, ArrestResult::totalFallDistance);
-        add(
-                t,
-                "Largest clearance required below the line",
-                Measure.LENGTH,
-                d,
-                r -> r.clearance().requiredBelowLine());
-        List<ArrestResult> above =
-                arrests.stream().filter(r -> r.clearance().margin().isPresent()).toList();
-        if (!above.isEmpty()) {
-            ArrestResult least = above.get(0);
-            for (ArrestResult r : above) {
-                if (margin(r) < margin(least)) {
-                    least = r;
-                }
-            }
-            row(t, "Least clearance left above an obstruction", Measure.LENGTH, new double[] {margin(least), 1}, least);
-        }
-        blocks.add(t.build());
+        blocks.add(worst());
         blocks.add(new ReportBlock.Paragraph(
-                "Loads are governed by the maximum deployment force, distances by the clearance"
-                        + " deployment force; this table takes the larger of the arrests that were computed. It judges nothing: "
-                        + "whether a value is acceptable is for a qualified person to decide."));
+                "Loads are governed by the maximum deployment force, distances by the clearance deployment force; this table"
+                        + " takes the worst of the arrests that were computed. It judges nothing: whether a value is"
+                        + " acceptable is for a qualified person to decide."));
         long bottomed = arrests.stream().filter(ArrestResult::bottomedOut).count();
         if (bottomed > 0) {
             blocks.add(
@@ -74,35 +37,101 @@ final class SummarySection {
                             "ATTENTION: in " + bottomed + " of " + arrests.size()
                                     + " arrests the connecting subsystem bottoms out: it is used up and the force is set by its stop."));
         }
+        blocks.add(all());
+        if (detail == ReportDetail.GOVERNING && governing.numbers().size() < arrests.size()) {
+            blocks.add(new ReportBlock.Paragraph(
+                    "Pictures are given of what governs, " + Governing.list(governing.numbers())
+                            + "; the calculation line by line of what governs the end anchor load and the clearance, "
+                            + Governing.list(governing.calculated()) + "."));
+        }
         return new ReportSection("Summary", 1, blocks);
     }
 
-    private static double margin(ArrestResult r) {
-        return r.clearance().margin().orElse(Double.POSITIVE_INFINITY);
-    }
-
-    private static double anchorLoad(ArrestResult r) {
-        return r.supports().stream().mapToDouble(s -> s.force()).max().orElse(0);
-    }
-
-    private void add(TableBuilder t, String name, Measure m, double factor, ToDoubleFunction<ArrestResult> value) {
-        ArrestResult most = arrests.get(0);
-        for (ArrestResult r : arrests) {
-            if (value.applyAsDouble(r) > value.applyAsDouble(most)) {
-                most = r;
-            }
+    private ReportBlock worst() {
+        int n = governing.arrests().size();
+        TableBuilder t = new TableBuilder("Worst values over " + n + (n == 1 ? " arrest" : " arrests")
+                        + " and the arrest that governs each")
+                .text("Quantity")
+                .number("Computed");
+        if (governing.isScaled()) {
+            t.number("With model factors");
         }
-        row(t, name, m, new double[] {value.applyAsDouble(most), factor}, most);
+        t.number("Arrest");
+        add(t, "Maximum arrest force on a worker (MAF)", Quantity.ARREST_FORCE);
+        add(t, "Maximum arrest load at an end anchor (MAL)", Quantity.END_ANCHOR_LOAD);
+        add(t, "Largest tension in the cable", Quantity.MAXIMUM_TENSION);
+        List<String> supports = governing.supports();
+        for (int i = 0; i < supports.size(); i++) {
+            String name = "Largest load on " + supports.get(i);
+            governing.onSupport(i).ifPresent(w -> row(t, name, Measure.FORCE, w));
+        }
+        add(t, "Largest sag at the load", Quantity.SAG);
+        add(t, "Largest descent of the attachment", Quantity.LINE_DESCENT);
+        add(t, "Largest free fall distance", Quantity.FREE_FALL);
+        add(t, "Largest deployment (deceleration distance)", Quantity.DEPLOYMENT);
+        add(t, "Largest extension of an in-line absorber", Quantity.INLINE_EXTENSION);
+        add(t, "Largest total fall distance", Quantity.TOTAL_FALL_DISTANCE);
+        add(t, "Largest clearance required below the line", Quantity.REQUIRED_BELOW_LINE);
+        add(t, "Largest clearance required below the walking level", Quantity.REQUIRED_BELOW_WALKING_LEVEL);
+        governing
+                .worst(Quantity.SWING_DISPLACEMENT)
+                .filter(w -> w.computed() > NOTABLE_SWING)
+                .ifPresent(w -> {
+                    row(t, "Largest horizontal displacement in a swing", Measure.LENGTH, w);
+                    add(t, "Largest drop in a swing", Quantity.SWING_DROP);
+                });
+        governing
+                .worst(Quantity.CLEARANCE_MARGIN)
+                .ifPresent(w -> row(
+                        t,
+                        w.factored() < 0
+                                ? "Least clearance left above an obstruction (negative: LACKING)"
+                                : "Least clearance left above an obstruction, beyond the margin",
+                        Measure.LENGTH,
+                        w));
+        return t.build();
     }
 
-    private void row(TableBuilder t, String name, Measure m, double[] valueAndFactor, ArrestResult by) {
-        double value = valueAndFactor[0];
-        double factor = valueAndFactor[1];
-        List<String> cells = new ArrayList<>(List.of(name, q.result(m, value)));
-        if (design.modelFactors().force() != 1 || design.modelFactors().distance() != 1) {
-            cells.add(factor == 1 ? "" : q.result(m, factor * value));
+    private void add(TableBuilder t, String name, Quantity quantity) {
+        Measure m = quantity.isForce() ? Measure.FORCE : Measure.LENGTH;
+        governing.worst(quantity).ifPresent(w -> row(t, name, m, w));
+    }
+
+    private void row(TableBuilder t, String name, Measure m, Governing.Worst w) {
+        List<String> cells = new ArrayList<>(List.of(name, q.result(m, w.computed())));
+        if (governing.isScaled()) {
+            cells.add(q.result(m, w.factored()));
         }
-        cells.add((arrests.indexOf(by) + 1) + ": " + ArrestSections.name(by, q));
+        cells.add(Integer.toString(w.number()));
         t.row(cells);
+    }
+
+    private ReportBlock all() {
+        TableBuilder t = new TableBuilder("All arrests, as computed")
+                .number("Arrest")
+                .text("Fall")
+                .text("Force")
+                .number("Temperature")
+                .number("Free fall")
+                .number("Deployment")
+                .number("Arrest force")
+                .number("End anchor load")
+                .number("Clearance left");
+        for (int i = 0; i < governing.arrests().size(); i++) {
+            ArrestResult r = governing.arrests().get(i);
+            t.row(
+                    Integer.toString(i + 1),
+                    InertText.name(r.fall().id()),
+                    r.side() == DeploymentForce.CLEARANCE ? "clearance" : "maximum",
+                    q.input(Measure.TEMPERATURE, r.temperature()),
+                    q.result(Measure.LENGTH, r.freeFall()),
+                    q.result(Measure.LENGTH, r.deployment()),
+                    q.result(Measure.FORCE, r.arrestForce()),
+                    q.result(Measure.FORCE, r.endAnchorLoad()),
+                    r.clearance().margin().isPresent()
+                            ? q.result(Measure.LENGTH, r.clearance().margin().getAsDouble())
+                            : "–");
+        }
+        return t.build();
     }
 }

@@ -37,6 +37,11 @@ final class SvgCanvas {
         }
     }
 
+    /** Letters with a rim in the colour of the paper, so that lines behind them do not disturb. */
+    private static final String HALO =
+            " fill=\"#14181c\" stroke=\"#ffffff\" stroke-width=\"3\" stroke-linejoin=\"round\""
+                    + " paint-order=\"stroke\"";
+
     private static final String FONT = "font-family=\"Helvetica, Arial, 'DejaVu Sans', sans-serif\"";
     private final StringBuilder body = new StringBuilder();
     private final double width;
@@ -252,8 +257,8 @@ final class SvgCanvas {
                 .append(n(y))
                 .append("\" text-anchor=\"")
                 .append(anchor)
-                .append("\" fill=\"#14181c\" stroke=\"#ffffff\"")
-                .append(" stroke-width=\"3\" stroke-linejoin=\"round\" paint-order=\"stroke\"")
+                .append('"')
+                .append(HALO)
                 .append(css.contains("bold") ? " font-weight=\"bold\"" : "")
                 .append(">")
                 .append(InertText.markup(text))
@@ -267,7 +272,9 @@ final class SvgCanvas {
                 .append(n(x))
                 .append(' ')
                 .append(n(y))
-                .append(") rotate(-90)\" text-anchor=\"middle\" fill=\"#14181c\">")
+                .append(") rotate(-90)\" text-anchor=\"middle\"")
+                .append(HALO)
+                .append('>')
                 .append(InertText.markup(text))
                 .append("</text>\n");
         return this;

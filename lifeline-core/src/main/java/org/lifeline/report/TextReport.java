@@ -1,13 +1,14 @@
 package org.lifeline.report;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.regex.Pattern;
 import org.lifeline.analysis.CalculationStep;
 
 /** Writes a report as plain text, {@value #WIDTH} characters wide where its tables allow. */
 public final class TextReport {
-    private static final int WIDTH = 100;
+    private static final int WIDTH = 110;
     private static final int LONGEST_WORD = 16;
 
     private final StringBuilder out = new StringBuilder();
@@ -87,14 +88,26 @@ public final class TextReport {
         List<String> lines = new ArrayList<>();
         String rest = text;
         while (length(rest) > width) {
-            int cut = rest.offsetByCodePoints(0, width);
-            int space = rest.lastIndexOf(' ', cut);
-            int at = space > 0 ? space : cut;
+            int at = end(rest, rest.offsetByCodePoints(0, width));
             lines.add(rest.substring(0, at));
             rest = rest.substring(at).stripLeading();
         }
         lines.add(rest);
         return lines;
+    }
+
+    /** The last space up to a place, but one between a number and its unit only if there is no other. */
+    private static int end(String text, int cut) {
+        int last = text.lastIndexOf(' ', cut);
+        int space = last;
+        while (space > 0 && Character.isDigit(text.charAt(space - 1)) && isUnit(text.charAt(space + 1))) {
+            space = text.lastIndexOf(' ', space - 1);
+        }
+        return space > 0 ? space : last > 0 ? last : cut;
+    }
+
+    private static boolean isUnit(char c) {
+        return Character.isLetter(c) || c == '°' || c == '%';
     }
 
     private static int length(String text) {
@@ -131,23 +144,34 @@ public final class TextReport {
         }
     }
 
-    /** As wide as the widest cell; text columns give way until the table fits. */
+    /** As wide as the widest cell; where that is too wide, numbers in both systems stand in two lines, then text gives way. */
     private static int[] widths(ReportBlock.Table t, List<List<String>> cells) {
         int n = t.columns().size();
-        int[] widths = new int[n];
+        int[] natural = new int[n];
         int[] least = new int[n];
-        int sum = 2;
         for (int j = 0; j < n; j++) {
+            boolean numeric = t.columns().get(j).numeric();
             for (int i = 0; i < cells.size(); i++) {
                 String cell = cells.get(i).get(j);
-                boolean breaks = i == 0 || !t.columns().get(j).numeric();
-                least[j] = Math.max(least[j], breaks ? Math.min(longestWord(cell), LONGEST_WORD) : length(cell));
-                widths[j] = Math.max(widths[j], i == 0 ? 0 : length(cell));
+                boolean breaks = i == 0 || !numeric;
+                int most = breaks ? Math.min(longestWord(cell), LONGEST_WORD) : longest(stacked(cell));
+                least[j] = Math.max(least[j], most);
+                natural[j] = Math.max(natural[j], i == 0 ? 0 : length(cell));
             }
-            widths[j] = Math.max(widths[j], least[j]);
-            sum += widths[j] + 2;
+            natural[j] = Math.max(natural[j], least[j]);
         }
-        while (sum > WIDTH) {
+        int[] widths = natural.clone();
+        if (sum(widths) > WIDTH) {
+            for (int j = 0; j < n; j++) {
+                widths[j] = t.columns().get(j).numeric() ? least[j] : natural[j];
+            }
+            for (int j = 0; j < n; j++) {
+                if (sum(widths) - widths[j] + natural[j] <= WIDTH) {
+                    widths[j] = natural[j];
+                }
+            }
+        }
+        while (sum(widths) > WIDTH) {
             int widest = -1;
             for (int j = 0; j < n; j++) {
                 if (widths[j] > least[j] && (widest < 0 || widths[j] - least[j] > widths[widest] - least[widest])) {
@@ -158,24 +182,36 @@ public final class TextReport {
                 break;
             }
             widths[widest]--;
-            sum--;
         }
         return widths;
     }
 
+    private static int sum(int[] widths) {
+        return Arrays.stream(widths).sum() + 2 * widths.length;
+    }
+
     private static int longestWord(String text) {
-        int longest = 0;
-        for (String word : Pattern.compile(" ").splitAsStream(text).toList()) {
-            longest = Math.max(longest, length(word));
-        }
-        return longest;
+        return longest(Pattern.compile(" ").splitAsStream(text).toList());
+    }
+
+    private static int longest(List<String> texts) {
+        return texts.stream().mapToInt(TextReport::length).max().orElse(0);
+    }
+
+    /** A number in both systems of units, one above the other. */
+    private static List<String> stacked(String cell) {
+        int at = cell.indexOf(" (");
+        return at < 0 ? List.of(cell) : List.of(cell.substring(0, at), cell.substring(at + 1));
     }
 
     private void rows(ReportBlock.Table t, List<String> cells, int[] widths) {
         List<List<String>> wrapped = new ArrayList<>();
         int lines = 0;
         for (int j = 0; j < widths.length; j++) {
-            List<String> w = wrapped(cells.get(j), widths[j]);
+            String cell = cells.get(j);
+            boolean stack =
+                    t.columns().get(j).numeric() && length(cell) > widths[j] && longest(stacked(cell)) <= widths[j];
+            List<String> w = stack ? stacked(cell) : wrapped(cell, widths[j]);
             wrapped.add(w);
             lines = Math.max(lines, w.size());
         }

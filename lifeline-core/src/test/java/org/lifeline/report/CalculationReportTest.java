@@ -36,11 +36,14 @@ class CalculationReportTest {
         assertThat(titles)
                 .containsSubsequence(
                         "Summary",
+                        "Warnings",
                         "Inputs",
                         "Supports",
                         "Assumptions",
                         "Model factors",
+                        "Formulas",
                         "Installed state",
+                        "Independent check",
                         "Residuals",
                         "Not considered",
                         "Documents of the plan",
@@ -63,7 +66,7 @@ class CalculationReportTest {
                         .build();
                 ReportDocument d = CalculationReport.of(design, List.of(r))
                         .withUnits(units)
-                        .withSteps(false)
+                        .withDetail(ReportDetail.SHORT)
                         .build();
                 ReportBlock.Table energy = tables(d, "Where the energy").get(0);
                 for (int j = 1; j < energy.columns().size(); j++) {
@@ -144,6 +147,8 @@ class CalculationReportTest {
         assertThat(contrast("#4a545d", "#ffffff")).isGreaterThan(4.5);
         assertThat(contrast("#eef1f4", "#14181c")).isGreaterThan(7);
         assertThat(contrast("#b4bdc5", "#14181c")).isGreaterThan(4.5);
+        assertThat(contrast("#0a4f8f", "#ffffff")).isGreaterThan(4.5);
+        assertThat(contrast("#8fc4ff", "#14181c")).isGreaterThan(4.5);
         for (SvgCanvas.Pen p : SvgCanvas.Pen.values()) {
             if (p != SvgCanvas.Pen.GRID) {
                 // WCAG 2.1, success criterion 1.4.11: graphics at least 3 : 1.
@@ -223,10 +228,10 @@ class CalculationReportTest {
         LifelineDesign design = b.build();
         ReportDocument d = CalculationReport.of(design, ReportSamples.arrests(design))
                 .withUnits(UnitChoice.SI)
-                .withSteps(false)
+                .withDetail(ReportDetail.SHORT)
                 .build();
-        ReportBlock.Table summary = tables(d, "Largest values").get(0);
-        assertThat(summary.columns()).extracting(ReportBlock.Column::heading).contains("Times model factor");
+        ReportBlock.Table summary = tables(d, "Worst values over").get(0);
+        assertThat(summary.columns()).extracting(ReportBlock.Column::heading).contains("With model factors");
         List<String> force = summary.rows().get(0).cells();
         double computed = Double.parseDouble(force.get(1).replace(" kN", ""));
         double factored = Double.parseDouble(force.get(2).replace(" kN", ""));

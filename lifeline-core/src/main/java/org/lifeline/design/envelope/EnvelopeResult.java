@@ -15,6 +15,7 @@ import org.lifeline.model.Place;
  */
 public final class EnvelopeResult {
     private final LifelineDesign design;
+    private final Tolerances tolerances;
     private final Measures measures;
     private final List<double[]> stations;
     private final Extremes overall;
@@ -27,6 +28,7 @@ public final class EnvelopeResult {
     EnvelopeResult(
             LifelineDesign design, Tolerances tolerances, Search search, List<double[]> stations, boolean complete) {
         this.design = design;
+        this.tolerances = tolerances;
         this.measures = search.measures();
         this.stations = stations;
         this.complete = complete;
@@ -74,6 +76,15 @@ public final class EnvelopeResult {
      */
     public LifelineDesign design() {
         return design;
+    }
+
+    /**
+     * The ranges that the envelope went over, beside temperatures and sides.
+     *
+     * @return mass, pretension, friction
+     */
+    public Tolerances tolerances() {
+        return tolerances;
     }
 
     /**

@@ -21,10 +21,13 @@ import org.lifeline.examples.json.AtomicFile;
 import org.lifeline.examples.json.DesignFile;
 import org.lifeline.examples.json.DesignReader;
 import org.lifeline.examples.json.ResultWriter;
-import org.lifeline.examples.print.AnalysisPrinter;
-import org.lifeline.examples.print.Inert;
-import org.lifeline.examples.print.UnitChoice;
+import org.lifeline.examples.print.DesignReport;
 import org.lifeline.model.LifelineDesign;
+import org.lifeline.report.InertText;
+import org.lifeline.report.Provenance;
+import org.lifeline.report.ReportDetail;
+import org.lifeline.report.TextReport;
+import org.lifeline.report.UnitChoice;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -54,6 +57,7 @@ public final class AnalyzeCommand implements Callable<Integer> {
 
     private final PrintStream out;
     private final PrintStream err;
+    private final Failures failures;
     private final Solver solver;
 
     @Parameters(paramLabel = "FILE", arity = "0..1", description = "Design file (JSON, org.lifeline.design/1).")
@@ -100,6 +104,7 @@ public final class AnalyzeCommand implements Callable<Integer> {
     AnalyzeCommand(PrintStream out, PrintStream err, Solver solver) {
         this.out = out;
         this.err = err;
+        this.failures = new Failures(err);
         this.solver = solver;
     }
 
@@ -114,33 +119,22 @@ public final class AnalyzeCommand implements Callable<Integer> {
         try {
             return analyze();
         } catch (NoEquilibriumException e) {
-            err.println("No equilibrium was found.");
-            err.println("  where:            " + Inert.of(e.where()));
-            err.println("  last load factor: " + e.loadFactor());
-            err.println("  residual:         " + e.convergence().residual() + " (tolerance "
-                    + e.convergence().tolerance() + ", after " + e.convergence().iterations() + " iterations)");
-            return ExitCode.NO_EQUILIBRIUM;
+            return failures.noEquilibrium(e);
         } catch (IOException e) {
-            err.println("The result file could not be written: " + reason(e));
+            err.println("The result file could not be written: " + Failures.reason(e));
             return ExitCode.FAULT;
         } catch (RuntimeException | StackOverflowError | OutOfMemoryError e) {
-            err.println("The program failed: " + Inert.of(String.valueOf(e)));
-            err.println(
-                    "This is a fault of the program, not of the design. Run again with --stack-trace to report it.");
-            if (stackTrace) {
-                e.printStackTrace(err);
-            }
-            return ExitCode.FAULT;
+            return failures.fault(e, stackTrace);
         }
     }
 
     private int analyze() throws IOException {
-        UnitChoice choice = UnitChoice.named(units);
+        UnitChoice choice = DesignReport.units(units);
         boolean moving = method.equals(TRANSIENT);
         if (choice == null || (!moving && !method.equals(ENERGY_BALANCE))) {
             String option = choice == null ? "--units" : "--method";
             String value = choice == null ? units : method;
-            err.println("Bad command line: " + option + " " + Inert.of(value) + ": must be "
+            err.println("Bad command line: " + option + " " + InertText.plain(value) + ": must be "
                     + (choice == null ? "both, si or us" : ENERGY_BALANCE + " or " + TRANSIENT));
             return ExitCode.BAD_INPUT;
         }
@@ -148,12 +142,13 @@ public final class AnalyzeCommand implements Callable<Integer> {
         try {
             bytes = bytes();
         } catch (IOException e) {
-            err.println("The design file cannot be read: " + Inert.of(String.valueOf(file)) + ": " + reason(e));
+            err.println("The design file cannot be read: " + InertText.plain(String.valueOf(file)) + ": "
+                    + Failures.reason(e));
             return ExitCode.BAD_INPUT;
         }
         Path target = target();
         if (target != null && file != null && sameFile(target, file)) {
-            err.println("Bad command line: --result " + Inert.of(target.toString())
+            err.println("Bad command line: --result " + InertText.plain(target.toString())
                     + ": must not be the design file itself");
             return ExitCode.BAD_INPUT;
         }
@@ -172,16 +167,17 @@ public final class AnalyzeCommand implements Callable<Integer> {
                     moving ? Method.TRANSIENT : Method.ENERGY_BALANCE);
             criteria = CriteriaCheck.evaluate(run, design.criteria());
         } catch (InvalidInputException e) {
-            return bad(e.violations().stream()
-                    .map(v -> new Violation(v.path(), written(design, v), v.rule()))
-                    .toList());
+            return bad(Failures.asWritten(design, e.violations()));
         }
         if (target != null) {
             AtomicFile.write(target, new ResultWriter(LibraryVersion.text(), design.sha256()).write(run, criteria));
         }
-        String text = new AnalysisPrinter(design, choice).print(run, criteria);
+        String text = TextReport.write(DesignReport.of(design, run, choice)
+                .withDetail(ReportDetail.SHORT)
+                .withProvenance(new Provenance("Lifeline " + LibraryVersion.text(), design.sha256(), "", ""))
+                .build());
         if (target != null) {
-            out.println("Result file: " + Inert.of(target.toString()));
+            out.println("Result file: " + InertText.plain(target.toString()));
         }
         out.print(text);
         out.flush();
@@ -189,19 +185,7 @@ public final class AnalyzeCommand implements Callable<Integer> {
     }
 
     private int bad(List<Violation> violations) {
-        String name = file == null ? "The demonstration design" : Inert.of(file.toString());
-        err.println(name + " cannot be used: " + violations.size()
-                + (violations.size() == 1 ? " violation" : " violations"));
-        for (Violation each : violations) {
-            err.println("  " + Inert.of(each.path()) + ": " + Inert.of(each.value()) + ": " + Inert.of(each.rule()));
-        }
-        err.flush();
-        return ExitCode.BAD_INPUT;
-    }
-
-    /** The value of a violation that only the analysis finds, as it was written. */
-    private static String written(DesignFile design, Violation v) {
-        return design.written(v.path()).map(text -> '"' + text + '"').orElse(v.value());
+        return failures.violations(file == null ? "The demonstration design" : file.toString(), violations);
     }
 
     private byte[] bytes() throws IOException {
@@ -239,9 +223,5 @@ public final class AnalyzeCommand implements Callable<Integer> {
         } catch (IOException e) {
             return a.toAbsolutePath().normalize().equals(b.toAbsolutePath().normalize());
         }
-    }
-
-    private static String reason(IOException e) {
-        return Inert.of(e.getClass().getSimpleName().replace("Exception", "") + ": " + e.getMessage());
     }
 }

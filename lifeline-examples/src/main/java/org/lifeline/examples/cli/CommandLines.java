@@ -3,7 +3,7 @@ package org.lifeline.examples.cli;
 import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
-import org.lifeline.examples.print.Inert;
+import org.lifeline.report.InertText;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.HelpCommand;
@@ -57,7 +57,7 @@ public final class CommandLines {
     }
 
     private static int misused(ParameterException e, PrintStream err) {
-        err.println("Bad command line: " + Inert.of(String.valueOf(e.getMessage())));
+        err.println("Bad command line: " + InertText.plain(String.valueOf(e.getMessage())));
         err.println("Try: help");
         err.flush();
         return ExitCode.BAD_INPUT;

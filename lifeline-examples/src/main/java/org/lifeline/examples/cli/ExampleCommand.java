@@ -1,11 +1,13 @@
 package org.lifeline.examples.cli;
 
+import java.io.IOException;
 import java.io.PrintStream;
 import java.util.List;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
-import org.lifeline.examples.print.Inert;
+import org.lifeline.base.NoEquilibriumException;
 import org.lifeline.examples.programs.Programs;
+import org.lifeline.report.InertText;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
 
@@ -47,7 +49,7 @@ public final class ExampleCommand implements Callable<Integer> {
                 return run(each);
             }
         }
-        err.println("Bad command line: example " + Inert.of(name) + ": must be one of");
+        err.println("Bad command line: example " + InertText.plain(name) + ": must be one of");
         list(err);
         return ExitCode.BAD_INPUT;
     }
@@ -60,8 +62,18 @@ public final class ExampleCommand implements Callable<Integer> {
             Thread.currentThread().interrupt();
             err.println("The example was stopped.");
             return ExitCode.FAULT;
+        } catch (IllegalArgumentException e) {
+            err.println("Bad input: " + InertText.plain(String.valueOf(e.getMessage())));
+            return ExitCode.BAD_INPUT;
+        } catch (IOException e) {
+            err.println("No such file, or it cannot be read or written: "
+                    + InertText.plain(String.valueOf(e.getMessage())));
+            return ExitCode.BAD_INPUT;
+        } catch (NoEquilibriumException e) {
+            err.println("No equilibrium: " + InertText.plain(String.valueOf(e.getMessage())));
+            return ExitCode.NO_EQUILIBRIUM;
         } catch (Exception e) {
-            err.println("The example failed: " + Inert.of(String.valueOf(e)));
+            err.println("The example failed: " + InertText.plain(String.valueOf(e)));
             return ExitCode.FAULT;
         }
     }

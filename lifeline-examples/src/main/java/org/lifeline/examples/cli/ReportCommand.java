@@ -6,19 +6,30 @@ import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
+import org.lifeline.analysis.ArrestResult;
+import org.lifeline.analysis.TransientArrest;
+import org.lifeline.analysis.TransientResult;
 import org.lifeline.base.InvalidInputException;
 import org.lifeline.base.NoEquilibriumException;
+import org.lifeline.design.envelope.DesignAnalysis;
+import org.lifeline.design.envelope.Envelope;
 import org.lifeline.examples.arrests.DesignRun;
 import org.lifeline.examples.json.AtomicFile;
 import org.lifeline.examples.json.DesignFile;
 import org.lifeline.examples.json.DesignReader;
-import org.lifeline.examples.print.Inert;
+import org.lifeline.examples.print.DesignReport;
+import org.lifeline.model.ClearanceRules;
 import org.lifeline.report.CalculationReport;
 import org.lifeline.report.HtmlReport;
+import org.lifeline.report.InertText;
 import org.lifeline.report.Provenance;
+import org.lifeline.report.ReportDetail;
 import org.lifeline.report.ReportDocument;
 import org.lifeline.report.TextReport;
 import org.lifeline.report.UnitChoice;
@@ -29,17 +40,21 @@ import picocli.CommandLine.Parameters;
 /** Computes a design and writes the calculation report with every step and pictures. Not thread-safe. */
 @Command(
         name = "report",
-        description = "Computes a design and writes the calculation report, with every step and pictures.",
+        description = {
+            "Computes a design and writes the calculation report: what governs, criteria, every arrest with its accounts,",
+            "the envelope along the line, what governs followed in time, the independent check, pictures, every step."
+        },
         footer = {"", "Exit codes: 0 done, 2 bad file or command line, 3 no equilibrium found, 1 fault of the program."
         },
         mixinStandardHelpOptions = false,
         sortOptions = false)
 public final class ReportCommand implements Callable<Integer> {
-    private static final Map<String, UnitChoice> UNITS =
-            Map.of("both", UnitChoice.BOTH, "si", UnitChoice.SI, "us", UnitChoice.US_CUSTOMARY);
+    private static final Map<String, ReportDetail> DETAILS =
+            Map.of("short", ReportDetail.SHORT, "governing", ReportDetail.GOVERNING, "full", ReportDetail.FULL);
 
     private final PrintStream out;
     private final PrintStream err;
+    private final Failures failures;
 
     @Parameters(paramLabel = "FILE", description = "Design file (JSON, org.lifeline.design/1).")
     private @Nullable Path file;
@@ -50,20 +65,44 @@ public final class ReportCommand implements Callable<Integer> {
     @Option(
             names = "--text",
             paramLabel = "FILE",
-            description = "Writes the report as text; without --html and --text it is" + " printed.")
+            description = "Writes the report as text; without --html, --text and --parts it is printed.")
     private @Nullable Path text;
+
+    @Option(
+            names = "--parts",
+            paramLabel = "FOLDER",
+            description =
+                    "Writes every table, and the calculation of every arrest with unrounded numbers, as CSV, and every"
+                            + " picture as SVG; index.csv says what is what.")
+    private @Nullable Path parts;
 
     @Option(names = "--units", paramLabel = "UNITS", defaultValue = "both", description = "Units: both, si or us.")
     private String units = "both";
 
-    @Option(names = "--no-steps", description = "Leaves out the calculation line by line.")
-    private boolean noSteps;
+    @Option(
+            names = "--detail",
+            paramLabel = "DETAIL",
+            defaultValue = "governing",
+            description = "Pictures and calculation line by line: short (none), governing (of what governs) or"
+                    + " full (of every arrest).")
+    private String detail = "governing";
+
+    @Option(names = "--no-envelope", description = "Leaves out the envelope along the line.")
+    private boolean noEnvelope;
+
+    @Option(
+            names = "--no-transient",
+            description = "Does not follow in time the arrests that govern the end anchor load and the clearance.")
+    private boolean noTransient;
 
     @Option(names = "--date", paramLabel = "TEXT", defaultValue = "", description = "Date of issue to be printed.")
     private String date = "";
 
     @Option(names = "--by", paramLabel = "NAME", defaultValue = "", description = "Who prepared it.")
     private String by = "";
+
+    @Option(names = "--stack-trace", description = "Shows where the program failed, for a report of a fault.")
+    private boolean stackTrace;
 
     /**
      * The command with its streams.
@@ -74,52 +113,100 @@ public final class ReportCommand implements Callable<Integer> {
     public ReportCommand(PrintStream out, PrintStream err) {
         this.out = out;
         this.err = err;
+        this.failures = new Failures(err);
     }
 
     @Override
     public Integer call() {
-        UnitChoice choice = UNITS.get(units);
-        if (file == null || choice == null) {
-            err.println("Bad command line: --units " + Inert.of(units) + ": must be both, si or us");
+        UnitChoice choice = DesignReport.units(units);
+        ReportDetail much = DETAILS.get(detail);
+        if (file == null || choice == null || much == null) {
+            err.println("Bad command line: "
+                    + (choice == null
+                            ? "--units " + InertText.plain(units) + ": must be both, si or us"
+                            : "--detail " + InertText.plain(detail) + ": must be short, governing or full"));
             return ExitCode.BAD_INPUT;
         }
         byte[] bytes;
         try (InputStream in = Files.newInputStream(file)) {
             bytes = in.readNBytes(DesignReader.LARGEST_FILE + 1);
         } catch (IOException e) {
-            err.println("The design file cannot be read: " + Inert.of(String.valueOf(e.getMessage())));
+            err.println(
+                    "The design file cannot be read: " + InertText.plain(file.toString()) + ": " + Failures.reason(e));
             return ExitCode.BAD_INPUT;
         }
         try {
             DesignFile design = new DesignReader().read(bytes);
-            DesignRun run = DesignRun.of(design.design());
-            ReportDocument document = CalculationReport.of(run.design(), run.arrests())
-                    .withUnits(choice)
-                    .withSteps(!noSteps)
-                    .withProvenance(new Provenance("Lifeline " + LibraryVersion.text(), design.sha256(), date, by))
-                    .build();
-            return write(document);
+            try {
+                return write(report(design, choice, much));
+            } catch (InvalidInputException e) {
+                return failures.violations(file.toString(), Failures.asWritten(design, e.violations()));
+            }
         } catch (InvalidInputException e) {
-            err.println(Inert.of(file.toString()) + " cannot be used:");
-            e.violations().forEach(v -> err.println("  " + Inert.of(v.toString())));
-            return ExitCode.BAD_INPUT;
+            return failures.violations(file.toString(), e.violations());
         } catch (NoEquilibriumException e) {
-            err.println("No equilibrium was found: " + Inert.of(e.where()));
-            return ExitCode.NO_EQUILIBRIUM;
+            return failures.noEquilibrium(e);
         } catch (IOException e) {
-            err.println("The report could not be written: " + Inert.of(String.valueOf(e.getMessage())));
+            err.println("The report could not be written: " + Failures.reason(e));
             return ExitCode.FAULT;
+        } catch (RuntimeException | StackOverflowError | OutOfMemoryError e) {
+            return failures.fault(e, stackTrace);
         }
     }
 
-    private int write(ReportDocument document) throws IOException {
+    /** A report and the arrests that it is about. */
+    private record Drawn(ReportDocument document, List<ArrestResult> arrests, UnitChoice units) {}
+
+    private Drawn report(DesignFile design, UnitChoice choice, ReportDetail much) {
+        Progress progress = new Progress(err, System::nanoTime);
+        DesignRun run =
+                DesignRun.of(design.design(), DesignAnalysis.withDefaults().withProgress(progress));
+        CalculationReport report = DesignReport.of(design, run, choice)
+                .withDetail(much)
+                .withProvenance(new Provenance("Lifeline " + LibraryVersion.text(), design.sha256(), date, by));
+        if (!noEnvelope) {
+            report = report.withEnvelope(
+                    Envelope.withDefaults().withProgress(progress).solve(run.design()));
+        }
+        if (!noTransient) {
+            List<TransientResult> motions = new ArrayList<>();
+            for (int number : report.calculated()) {
+                follow(run.design().clearance(), number, run.arrests().get(number - 1), motions);
+            }
+            report = report.withMotions(motions);
+        }
+        return new Drawn(report.build(), run.arrests(), choice);
+    }
+
+    /** Follows an arrest in time; one that cannot be followed is named, and the report goes on without it. */
+    private void follow(ClearanceRules clearance, int number, ArrestResult balance, List<TransientResult> motions) {
+        try {
+            motions.add(TransientArrest.withDefaults()
+                    .withTemperature(balance.temperature())
+                    .withSide(balance.side())
+                    .withClearance(clearance)
+                    .solve(balance.line(), balance.fall()));
+        } catch (InvalidInputException | NoEquilibriumException e) {
+            err.println(String.format(
+                    Locale.ROOT,
+                    "Arrest %d was not followed in time: %s",
+                    number,
+                    InertText.plain(String.valueOf(e.getMessage()))));
+        }
+    }
+
+    private int write(Drawn drawn) throws IOException {
+        ReportDocument document = drawn.document();
         if (html != null) {
             AtomicFile.write(html, HtmlReport.write(document).getBytes(StandardCharsets.UTF_8));
         }
         if (text != null) {
             AtomicFile.write(text, TextReport.write(document).getBytes(StandardCharsets.UTF_8));
         }
-        if (html == null && text == null) {
+        if (parts != null) {
+            new ReportParts(parts).write(document, drawn.arrests(), drawn.units());
+        }
+        if (html == null && text == null && parts == null) {
             out.print(TextReport.write(document));
             out.flush();
         }

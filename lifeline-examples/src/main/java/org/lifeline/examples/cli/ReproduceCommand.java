@@ -5,6 +5,7 @@ import java.io.InputStream;
 import java.io.PrintStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Locale;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
@@ -12,10 +13,10 @@ import org.lifeline.base.InvalidInputException;
 import org.lifeline.base.NoEquilibriumException;
 import org.lifeline.examples.json.DesignFile;
 import org.lifeline.examples.json.DesignReader;
-import org.lifeline.examples.print.Inert;
 import org.lifeline.examples.reproduce.Difference;
 import org.lifeline.examples.reproduce.Reproduction;
 import org.lifeline.examples.reproduce.StoredCheck;
+import org.lifeline.report.InertText;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -55,6 +56,9 @@ public final class ReproduceCommand implements Callable<Integer> {
                             + " kg), the largest difference. Default: ${DEFAULT-VALUE}.")
     private double tolerance = Reproduction.DEFAULT_TOLERANCE;
 
+    @Option(names = "--stack-trace", description = "Shows where the program failed, for a report of a fault.")
+    private boolean stackTrace;
+
     /**
      * The command with its streams.
      *
@@ -82,21 +86,21 @@ public final class ReproduceCommand implements Callable<Integer> {
             designBytes = read(design);
             resultBytes = read(result);
         } catch (IOException e) {
-            err.println("A file cannot be read: " + Inert.of(String.valueOf(e.getMessage())));
+            err.println("A file cannot be read: " + InertText.plain(String.valueOf(e.getMessage())));
             return ExitCode.BAD_INPUT;
         }
         try {
             DesignFile file = new DesignReader().read(designBytes);
             return print(Reproduction.by(LibraryVersion.text())
                     .withTolerance(tolerance)
+                    .withProgress(new Progress(err, System::nanoTime))
                     .check(file, resultBytes));
         } catch (InvalidInputException e) {
-            err.println(Inert.of(design.toString()) + " cannot be used:");
-            e.violations().forEach(v -> err.println("  " + Inert.of(v.toString())));
-            return ExitCode.BAD_INPUT;
+            return new Failures(err).violations(design.toString(), e.violations());
         } catch (NoEquilibriumException e) {
-            err.println("No equilibrium was found: " + Inert.of(e.where()));
-            return ExitCode.NO_EQUILIBRIUM;
+            return new Failures(err).noEquilibrium(e);
+        } catch (RuntimeException | StackOverflowError | OutOfMemoryError e) {
+            return new Failures(err).fault(e, stackTrace);
         }
     }
 
@@ -107,8 +111,8 @@ public final class ReproduceCommand implements Callable<Integer> {
     }
 
     private int print(Reproduction.Outcome o) {
-        out.println("Result " + Inert.of(String.valueOf(result)));
-        o.identity().forEach(i -> out.println("  " + Inert.of(i)));
+        out.println("Result " + InertText.plain(String.valueOf(result)));
+        o.identity().forEach(i -> out.println("  " + InertText.plain(i)));
         out.println(o.compared() + " values compared, tolerance " + tolerance + ": "
                 + o.differences().size() + " differ");
         o.differences().stream().limit(MOST_LINES).forEach(this::print);
@@ -121,24 +125,28 @@ public final class ReproduceCommand implements Callable<Integer> {
             out.printf(
                     Locale.ROOT,
                     "  %s: %s: off by %.2e, limit %.0e%n",
-                    Inert.of(c.where()),
+                    InertText.plain(c.where()),
                     c.law(),
                     c.off(),
                     c.limit());
         }
+        List<String> failed = o.verified().orElse(List.of());
         out.println("independent check of the recomputed results: "
-                + (o.verified().isEmpty() ? "all hold" : o.verified().size() + " fail"));
-        o.verified().forEach(v -> out.println("  " + Inert.of(v)));
+                + (o.verified().isEmpty()
+                        ? "not made, there is no arrest by energy balance"
+                        : failed.isEmpty() ? "all hold" : failed.size() + " fail"));
+        failed.forEach(v -> out.println("  " + InertText.plain(v)));
         out.println(o.verdict().text());
         out.flush();
-        return o.verdict().isReproduced() && o.verified().isEmpty() ? ExitCode.DONE : ExitCode.NOT_REPRODUCED;
+        return o.verdict().isReproduced() && failed.isEmpty() ? ExitCode.DONE : ExitCode.NOT_REPRODUCED;
     }
 
     private void print(Difference d) {
         String off = Double.isNaN(d.relative())
                 ? ""
                 : String.format(Locale.ROOT, ", relative difference %.2e", d.relative());
-        out.println("  " + Inert.of(d.path()) + ": stored " + (d.stored().isEmpty() ? "nothing" : Inert.of(d.stored()))
-                + ", recomputed " + (d.recomputed().isEmpty() ? "nothing" : Inert.of(d.recomputed())) + off);
+        out.println("  " + InertText.plain(d.path()) + ": stored "
+                + (d.stored().isEmpty() ? "nothing" : InertText.plain(d.stored())) + ", recomputed "
+                + (d.recomputed().isEmpty() ? "nothing" : InertText.plain(d.recomputed())) + off);
     }
 }

@@ -8,6 +8,9 @@ import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.lifeline.examples.json.DesignFile;
+import org.lifeline.report.InertText;
+import org.lifeline.report.ReportBlock;
+import org.lifeline.report.ReportSection;
 
 /** What the design file states, in the units in which it states it: every value of the file, none converted. */
 final class GivenSection {
@@ -16,10 +19,12 @@ final class GivenSection {
             Pattern.compile("(?<part>[A-Za-z]+(?:\\[[0-9]+])?)(?<keys>(?:\\.[A-Za-z]+(?:\\[[0-9]+](?=\\.))?)*)"
                     + "(?<index>(?:\\[[0-9]+])*)");
 
+    /** Characters of a cell beyond which a new row begins; writers of reports cut what is far longer. */
+    private static final int LONGEST_CELL = 600;
+
     private GivenSection() {}
 
-    static void print(Sheet sheet, DesignFile file) {
-        sheet.section("What was given (as written in the design file)");
+    static ReportSection of(DesignFile file) {
         Map<String, Map<String, List<String>>> parts = new LinkedHashMap<>();
         file.written().forEach((path, text) -> {
             Matcher m = PATH.matcher(path);
@@ -29,16 +34,53 @@ final class GivenSection {
             String keys = m.group("keys").isEmpty() ? "" : m.group("keys").substring(1);
             parts.computeIfAbsent(m.group("part"), p -> new LinkedHashMap<>())
                     .computeIfAbsent(keys, k -> new ArrayList<>())
-                    .add(pairMark(m.group("index")) + Inert.of(text));
+                    .add(pairMark(m.group("index")) + InertText.name(text));
         });
-        int widest =
-                parts.keySet().stream().mapToInt(s -> label(s).length()).max().orElse(0);
+        List<ReportBlock.Row> rows = new ArrayList<>();
         parts.forEach((part, values) -> {
-            List<String> words = new ArrayList<>();
-            values.forEach((keys, texts) -> words.add((label(keys) + " " + join(texts)).strip()));
-            String lead = "  " + label(part) + " ".repeat(widest - label(part).length()) + "  ";
-            sheet.paragraph(lead, String.join("; ", words));
+            Cells cells = new Cells(label(part), rows);
+            values.forEach((keys, texts) -> {
+                String lead = label(keys);
+                for (String each : joined(texts)) {
+                    cells.add((lead + " " + each).strip());
+                    lead = "";
+                }
+            });
+            cells.end();
         });
+        return new ReportSection(
+                "What was given (as written in the design file)",
+                1,
+                List.of(new ReportBlock.Table(
+                        "Every value of the design file, none converted",
+                        List.of(new ReportBlock.Column("Part", false), new ReportBlock.Column("Given", false)),
+                        rows)));
+    }
+
+    /** Fills rows of a table until they are long. */
+    private static final class Cells {
+        private final String part;
+        private final List<ReportBlock.Row> rows;
+        private final StringBuilder text = new StringBuilder();
+
+        Cells(String part, List<ReportBlock.Row> rows) {
+            this.part = part;
+            this.rows = rows;
+        }
+
+        void add(String words) {
+            if (text.length() + words.length() > LONGEST_CELL) {
+                end();
+            }
+            text.append(text.isEmpty() ? "" : "; ").append(words);
+        }
+
+        void end() {
+            if (!text.isEmpty()) {
+                rows.add(new ReportBlock.Row(List.of(part, text.toString()), false));
+                text.setLength(0);
+            }
+        }
     }
 
     /** Values that belong in pairs, as the corners of a curve do, are marked by their place in the pair. */
@@ -46,18 +88,23 @@ final class GivenSection {
         return index.endsWith("][0]") ? "(" : index.endsWith("][1]") ? ")" : "";
     }
 
-    private static String join(List<String> texts) {
+    /** Values one after the other, in pieces that are not too long. */
+    private static List<String> joined(List<String> texts) {
+        List<String> pieces = new ArrayList<>();
         StringBuilder b = new StringBuilder();
         for (String each : texts) {
-            if (each.startsWith("(")) {
-                b.append(b.isEmpty() ? "" : " ").append(each);
-            } else if (each.startsWith(")")) {
+            if (each.startsWith(")")) {
                 b.append(", ").append(each.substring(1)).append(')');
-            } else {
-                b.append(b.isEmpty() ? "" : ", ").append(each);
+                continue;
             }
+            if (b.length() > LONGEST_CELL / 2) {
+                pieces.add(b.toString());
+                b.setLength(0);
+            }
+            b.append(b.isEmpty() ? "" : each.startsWith("(") ? " " : ", ").append(each);
         }
-        return b.toString();
+        pieces.add(b.toString());
+        return pieces;
     }
 
     /** {@code workers[0]} becomes "workers 1", {@code massPerLength} "mass per length". */

@@ -1,4 +1,4 @@
-/** The printed calculation: inputs as given, results in SI and US customary units, every step with symbol and formula. */
+/** What a design file adds to the core's calculation report: the input as it was written, and what it left out. */
 @NullMarked
 package org.lifeline.examples.print;
 

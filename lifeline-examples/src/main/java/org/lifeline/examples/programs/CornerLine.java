@@ -64,6 +64,15 @@ public final class CornerLine {
                     s.vector().y() / 1000,
                     s.vector().z() / 1000);
         }
+        double before = r.peak().span(1).pieces().get(0).endTension().magnitude();
+        double behind = r.peak().span(2).pieces().get(0).startTension().magnitude();
+        System.out.printf(
+                Locale.ROOT,
+                "tension at the corner: %.2f kN before it, %.2f kN behind it, ratio %.3f; e^(0.15·π/2) = %.3f%n",
+                before / 1000,
+                behind / 1000,
+                behind / before,
+                Math.exp(0.15 * Math.PI / 2));
         System.out.printf(Locale.ROOT, "cable passed the corner: %.1f mm%n", 1000 * r.slip(1));
     }
 }

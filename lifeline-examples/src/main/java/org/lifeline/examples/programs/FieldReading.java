@@ -47,23 +47,18 @@ public final class FieldReading {
                 r.pretensionRange().high());
         Extremes designed = DesignAnalysis.withDefaults().extremes(file.design());
         print("");
-        print("                                        designed      now, at worst");
+        print("%-36s %12s %15s", "", "as designed", "now, at worst");
         for (Quantity q : List.of(
                 Quantity.END_ANCHOR_LOAD, Quantity.SAG, Quantity.TOTAL_FALL_DISTANCE, Quantity.CLEARANCE_MARGIN)) {
             // A design without obstructions has no margin.
             double before = designed.of(q).map(Extreme::value).orElse(Double.NaN);
             double now = r.worst(q).map(Extreme::value).orElse(Double.NaN);
-            double scale = q.isForce() ? 1e-3 : 1;
-            print("%-36s %8.3f %s   %8.3f %s", q.words(), before * scale, unit(q), now * scale, unit(q));
+            print("%-36s %12s %15s", q.words(), Lines.value(q.unit(), before), Lines.value(q.unit(), now));
         }
         print("");
         for (CriterionResult each : Criteria.check(file.criteria(), r.extremes())) {
-            print("%s", each);
+            print("%s", Lines.criterion(each));
         }
-    }
-
-    private static String unit(Quantity q) {
-        return q.isForce() ? "kN" : "m ";
     }
 
     private static void print(String format, Object... values) {

@@ -15,6 +15,7 @@ import org.lifeline.design.envelope.Tolerances;
 import org.lifeline.examples.json.DesignFile;
 import org.lifeline.model.LifelineDesign;
 import org.lifeline.model.Support;
+import org.lifeline.report.InertText;
 
 /**
  * The worst that can happen anywhere on a line: the falls of a design moved along all of it, at every temperature, on both sides
@@ -37,7 +38,9 @@ public final class LineEnvelope {
                         Tolerances.none().withPretension(Interval.of(0.8, 1.2)).withFriction(Interval.of(0.05, 0.2)))
                 .solve(design);
         Extremes worst = result.extremes();
-        System.out.println(design.title());
+        System.out.println(InertText.name(design.title()));
+        System.out.println(
+                "Pretension × 0.8 to 1.2, friction 0.05 to 0.2; values carry the model factors of the design.");
         System.out.println();
         for (Quantity q : Quantity.values()) {
             worst.of(q).ifPresent(e -> print(q.words(), e));
@@ -52,12 +55,12 @@ public final class LineEnvelope {
                         .times(design.modelFactors().force());
                 System.out.println(String.format(
                         Locale.ROOT,
-                        "load on %-11s %6.2f kN   x %6.2f  y %6.2f  z %6.2f",
-                        s.id(),
-                        e.value() / 1000,
-                        v.x() / 1000 + 0.0,
-                        v.y() / 1000 + 0.0,
-                        v.z() / 1000 + 0.0));
+                        "load on %-12s %9s   x %9s   y %9s   z %9s",
+                        InertText.name(s.id()),
+                        Lines.value("N", e.value()),
+                        Lines.value("N", v.x()),
+                        Lines.value("N", v.y()),
+                        Lines.value("N", v.z())));
             });
         }
         System.out.println();
@@ -67,20 +70,18 @@ public final class LineEnvelope {
         }
         System.out.println();
         for (CriterionResult each : Criteria.check(file.criteria(), worst)) {
-            System.out.println(each);
+            System.out.println(Lines.criterion(each));
         }
         System.out.println();
         System.out.println(
                 result.failures().isEmpty()
                         ? "Every case was computed. Ratios are for a qualified person to judge."
                         : result.failures().size() + " cases could not be computed, such as "
-                                + result.failures().get(0));
+                                + InertText.plain(result.failures().get(0).toString()));
     }
 
     private static void print(String what, Extreme e) {
-        double scale = e.unit().equals("N") ? 1e-3 : e.unit().equals("rad") ? Math.toDegrees(1) : 1;
-        String unit = e.unit().equals("N") ? "kN" : e.unit().equals("rad") ? "°" : e.unit();
-        System.out.println(
-                String.format(Locale.ROOT, "%-42s %7.3f %-2s  %s", what, e.value() * scale, unit, e.fallCase()));
+        System.out.println(String.format(Locale.ROOT, "%-41s %9s", what, Lines.value(e.unit(), e.value())));
+        System.out.println("    " + Lines.fallCase(e.fallCase()));
     }
 }

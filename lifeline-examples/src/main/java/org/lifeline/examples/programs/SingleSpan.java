@@ -50,18 +50,22 @@ public final class SingleSpan {
                                 .build()))
                 .build();
         Fall fall = Fall.builder("middle").at(Place.of(1, 7)).faller(worker).build();
-        for (DeploymentForce side : DeploymentForce.values()) {
-            ArrestResult r = EnergyBalance.withDefaults().withSide(side).solve(line, fall);
-            System.out.printf(
-                    Locale.ROOT,
-                    "%-9s  arrest %.2f kN  anchor %.2f kN  sag %.2f m  deployment %.2f m  below the line %.2f m%n",
-                    side,
-                    r.arrestForce() / 1000,
-                    r.endAnchorLoad() / 1000,
-                    r.sag(),
-                    r.deployment(),
-                    r.clearance().requiredBelowLine());
-        }
-        System.out.println("Loads take the maximum side, distances the clearance side.");
+        EnergyBalance balance = EnergyBalance.withDefaults();
+        ArrestResult low = balance.withSide(DeploymentForce.CLEARANCE).solve(line, fall);
+        ArrestResult high = balance.withSide(DeploymentForce.MAXIMUM).solve(line, fall);
+        System.out.println("deployment force               clearance     maximum");
+        row("arrest force on the worker", "kN", low.arrestForce() / 1000, high.arrestForce() / 1000);
+        row("load on each end anchor", "kN", low.endAnchorLoad() / 1000, high.endAnchorLoad() / 1000);
+        row("free fall", "m", low.freeFall(), high.freeFall());
+        row("deployment", "m", low.deployment(), high.deployment());
+        row("descent of the line", "m", low.lineDescent(), high.lineDescent());
+        row("sag at the load", "m", low.sag(), high.sag());
+        double least = low.clearance().requiredBelowLine();
+        row("clearance required below line", "m", least, high.clearance().requiredBelowLine());
+        System.out.println("Take the loads from the maximum side, the distances from the clearance side.");
+    }
+
+    private static void row(String what, String unit, double clearance, double maximum) {
+        System.out.printf(Locale.ROOT, "%-29s  %7.2f %-2s  %7.2f %s%n", what, clearance, unit, maximum, unit);
     }
 }

@@ -15,6 +15,7 @@ import org.lifeline.design.variable.FeasibleSearch;
 import org.lifeline.examples.json.DesignFile;
 import org.lifeline.examples.json.Dimension;
 import org.lifeline.model.LifelineDesign;
+import org.lifeline.report.InertText;
 
 /** For which values of a variable are all criteria of a design met, and which criterion closes each end? */
 public final class SolveFor {
@@ -44,7 +45,16 @@ public final class SolveFor {
         System.out.println(
                 everywhere ? "Falls anywhere on the line." : "The falls of the design, where it states them.");
         System.out.println("Criteria: "
-                + String.join(", ", file.criteria().stream().map(Criterion::id).toList()));
+                + String.join(
+                        ", ",
+                        file.criteria().stream()
+                                .map(Criterion::id)
+                                .map(InertText::name)
+                                .toList()));
+        System.out.println(
+                "All are met between the ends below. In parentheses: what closes an end, a criterion that is not met"
+                        + " beyond it,");
+        System.out.println("or the bound of the search.");
         for (DesignVariable each : variables) {
             print(search, file.design(), each);
         }
@@ -72,7 +82,7 @@ public final class SolveFor {
         System.out.println(String.format(
                 Locale.ROOT,
                 "%s, looked for from %.5g to %.5g",
-                variable,
+                InertText.plain(variable.toString()),
                 variable.bounds().low(),
                 variable.bounds().high()));
         for (FeasibleInterval i : r.intervals()) {
@@ -84,15 +94,15 @@ public final class SolveFor {
                     i.high().value(),
                     end(i.high())));
         }
-        r.noneBecause().ifPresent(why -> System.out.println("  none: " + why));
-        r.notEvaluated().forEach(open -> System.out.println("  says nothing of " + open));
+        r.noneBecause().ifPresent(why -> System.out.println("  none: " + InertText.plain(why)));
+        r.notEvaluated().forEach(open -> System.out.println("  says nothing of " + InertText.plain(open)));
     }
 
     private static String end(FeasibleInterval.End end) {
         return switch (end.closure()) {
             case BOUND -> "bound";
-            case CRITERION, JUMP -> end.by();
-            case FAILURE -> "cannot be analysed beyond: " + end.by();
+            case CRITERION, JUMP -> InertText.plain(end.by());
+            case FAILURE -> "cannot be analysed beyond: " + InertText.plain(end.by());
         };
     }
 }

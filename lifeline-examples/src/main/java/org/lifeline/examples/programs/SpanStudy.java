@@ -61,6 +61,10 @@ public final class SpanStudy {
         double[] arrest = new double[n];
         double[] sag = new double[n];
         double[] clearance = new double[n];
+        System.out.println(
+                "A fall of 100 kg in the middle of a line installed with a sag of one hundredth of the span.");
+        System.out.println(
+                "Loads with the maximum deployment force, sag and clearance with the clearance deployment force.");
         System.out.println("span [m]   anchor load [kN]   arrest force [kN]   sag [m]   clearance below the line [m]");
         for (int i = 0; i < n; i++) {
             span[i] = 4.0 * (i + 1);

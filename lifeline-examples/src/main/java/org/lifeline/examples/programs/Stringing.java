@@ -23,6 +23,7 @@ public final class Stringing {
         List<StringingRow> rows = StringingTable.withDefaults()
                 .withTolerance(Interval.of(0.9, 1.1))
                 .solve(file.design().line(), List.of(-20.0, -10.0, 0.0, 10.0, 20.0, 30.0, 40.0));
+        System.out.println("In parentheses: what is read with 10 % less and with 10 % more pretension than designed.");
         System.out.println("  °C  span   tension [N]            midspan sag [mm]");
         for (StringingRow r : rows) {
             System.out.println(String.format(

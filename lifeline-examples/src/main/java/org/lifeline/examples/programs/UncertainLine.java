@@ -4,10 +4,13 @@ import java.io.BufferedWriter;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
+import java.util.stream.DoubleStream;
+import org.lifeline.analysis.Statics;
 import org.lifeline.design.envelope.DesignAnalysis;
 import org.lifeline.design.envelope.Interval;
 import org.lifeline.design.envelope.Quantity;
@@ -22,6 +25,9 @@ import org.lifeline.design.study.Summary;
 import org.lifeline.design.study.Uncertain;
 import org.lifeline.design.variable.DesignVariables;
 import org.lifeline.examples.json.DesignFile;
+import org.lifeline.model.DeploymentForce;
+import org.lifeline.model.LifelineDesign;
+import org.lifeline.model.Passage;
 
 /** Nobody knows pretension, friction, mass and deployment force exactly: a Monte Carlo study of a design. */
 public final class UncertainLine {
@@ -36,21 +42,20 @@ public final class UncertainLine {
      */
     public static void main(String[] args) throws IOException {
         DesignFile file = DesignArgument.read(args);
-        long cases = args.length > 1 ? Long.parseLong(args[1]) : 400;
-        Interval any = Interval.of(1, 1e4);
-        List<Uncertain> variables = List.of(
-                new Uncertain(DesignVariables.pretension(any), Distribution.logNormal(1200, 0.15)),
-                new Uncertain(
-                        DesignVariables.friction(Interval.of(0, 1)), Distribution.uniform(Interval.of(0.05, 0.2))),
-                new Uncertain(
-                        DesignVariables.workerMass(any), Distribution.truncatedNormal(95, 12, Interval.of(60, 140))),
-                new Uncertain(DesignVariables.deploymentForce(any), Distribution.normal(5500, 350)));
+        long cases = args.length > 1 ? cases(args[1]) : 400;
+        List<Uncertain> variables = variables(file.design());
+        System.out.println("assumed, for want of measurements:");
+        variables.forEach(u -> System.out.println(
+                String.format(Locale.ROOT, "  %-36s %s", u.variable().name(), u.distribution())));
         Evaluation evaluation = Evaluation.worst(
                 DesignAnalysis.withDefaults(), List.of(Quantity.END_ANCHOR_LOAD, Quantity.TOTAL_FALL_DISTANCE));
         ExecutorService threads = Executors.newFixedThreadPool(2);
         MonteCarlo study = MonteCarlo.withSeed(2026).withExecutor(threads);
         try {
             if (args.length > 2) {
+                if (cases < 1) {
+                    throw new IllegalArgumentException("number of cases: " + cases + ": must be at least 1");
+                }
                 try (BufferedWriter out = Files.newBufferedWriter(Path.of(args[2]))) {
                     StudyCsv csv = StudyCsv.begin(
                             out, variables.stream().map(Uncertain::variable).toList(), evaluation.responses());
@@ -62,6 +67,39 @@ public final class UncertainLine {
         } finally {
             threads.shutdown();
         }
+    }
+
+    private static long cases(String text) {
+        try {
+            return Long.parseLong(text);
+        } catch (NumberFormatException e) {
+            throw new IllegalArgumentException("number of cases: \"" + text + "\": must be a whole number", e);
+        }
+    }
+
+    /** Scatter about what the design states: pretension 15 %, absorbers 8 % below their maximum with 6 %. */
+    private static List<Uncertain> variables(LifelineDesign design) {
+        Interval any = Interval.of(1, 1e6);
+        List<Uncertain> list = new ArrayList<>();
+        double pretension =
+                Statics.withDefaults().solve(design.line(), List.of()).firstTension();
+        list.add(new Uncertain(DesignVariables.pretension(any), Distribution.logNormal(pretension, 0.15)));
+        if (design.line().supports().stream()
+                .anyMatch(s -> !s.isEnd() && s.passage().kind() != Passage.Kind.CLAMPED)) {
+            list.add(new Uncertain(
+                    DesignVariables.friction(Interval.of(0, 1)), Distribution.uniform(Interval.of(0.05, 0.2))));
+        }
+        list.add(new Uncertain(
+                DesignVariables.workerMass(any), Distribution.truncatedNormal(95, 12, Interval.of(60, 140))));
+        double[] forces = design.workers().stream()
+                .mapToDouble(w -> w.connection().curve(DeploymentForce.MAXIMUM).activationForce())
+                .toArray();
+        if (DoubleStream.of(forces).allMatch(f -> f > 0)) {
+            double most = DoubleStream.of(forces).max().orElseThrow();
+            list.add(
+                    new Uncertain(DesignVariables.deploymentForce(any), Distribution.normal(0.92 * most, 0.06 * most)));
+        }
+        return list;
     }
 
     private static void print(MonteCarloResult r) {

@@ -41,6 +41,9 @@ public final class YieldingPosts {
                                 .build()))
                 .build();
         Fall fall = Fall.builder("middle bay").at(Place.of(2, 4)).faller(worker).build();
+        System.out.println(
+                "Posts give way along the line. As installed their springs hold the pretension of 1 kN already:");
+        System.out.println("anchor load = 1 kN + stiffness × way of the top.");
         System.out.println("stiffness of the end posts   anchor load   top moves   required below the line");
         for (double stiffness : new double[] {Double.POSITIVE_INFINITY, 2e6, 5e5, 2e5, 5e4}) {
             Stiffness post = Stiffness.alongX(stiffness);

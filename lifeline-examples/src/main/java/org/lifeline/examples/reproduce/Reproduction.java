@@ -12,6 +12,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.lifeline.analysis.Method;
+import org.lifeline.design.envelope.DesignAnalysis;
+import org.lifeline.design.envelope.ProgressListener;
 import org.lifeline.examples.arrests.DesignRun;
 import org.lifeline.examples.criteria.CriteriaCheck;
 import org.lifeline.examples.json.DesignFile;
@@ -29,10 +31,12 @@ public final class Reproduction {
 
     private final String libraryVersion;
     private final double tolerance;
+    private final ProgressListener listener;
 
-    private Reproduction(String libraryVersion, double tolerance) {
+    private Reproduction(String libraryVersion, double tolerance, ProgressListener listener) {
         this.libraryVersion = libraryVersion;
         this.tolerance = tolerance;
+        this.listener = listener;
     }
 
     /**
@@ -42,7 +46,7 @@ public final class Reproduction {
      * @return the reproduction, with {@link #DEFAULT_TOLERANCE}
      */
     public static Reproduction by(String libraryVersion) {
-        return new Reproduction(libraryVersion, DEFAULT_TOLERANCE);
+        return new Reproduction(libraryVersion, DEFAULT_TOLERANCE, ProgressListener.none());
     }
 
     /**
@@ -52,7 +56,17 @@ public final class Reproduction {
      * @return the new reproduction
      */
     public Reproduction withTolerance(double value) {
-        return new Reproduction(libraryVersion, value);
+        return new Reproduction(libraryVersion, value, listener);
+    }
+
+    /**
+     * The same with a listener that hears of each arrest that is computed anew.
+     *
+     * @param value the listener
+     * @return the new reproduction
+     */
+    public Reproduction withProgress(ProgressListener value) {
+        return new Reproduction(libraryVersion, tolerance, value);
     }
 
     /**
@@ -63,7 +77,8 @@ public final class Reproduction {
      * @param compared number of values that were compared
      * @param differences values that differ by more than the tolerance
      * @param stored checks of the stored numbers, without the solver
-     * @param verified checks of the recomputed results by the independent verifier that failed
+     * @param verified checks of the recomputed results by the independent verifier that failed; empty where none could be
+     *     made, since an arrest in time is no equilibrium
      */
     public record Outcome(
             Verdict verdict,
@@ -71,13 +86,13 @@ public final class Reproduction {
             int compared,
             List<Difference> differences,
             List<StoredCheck> stored,
-            List<String> verified) {
+            Optional<List<String>> verified) {
         /** Copies the lists. */
         public Outcome {
             identity = List.copyOf(identity);
             differences = List.copyOf(differences);
             stored = List.copyOf(stored);
-            verified = List.copyOf(verified);
+            verified = verified.map(List::copyOf);
         }
 
         /**
@@ -91,7 +106,7 @@ public final class Reproduction {
     }
 
     private static Outcome unusable(Verdict verdict, String why) {
-        return new Outcome(verdict, List.of(why), 0, List.of(), List.of(), List.of());
+        return new Outcome(verdict, List.of(why), 0, List.of(), List.of(), Optional.empty());
     }
 
     /**
@@ -153,7 +168,11 @@ public final class Reproduction {
         identity.add("design SHA-256    " + text(stored, "designSha256")
                 + (sameDesign ? ", as the design file" : "; the design file has " + design.sha256()));
 
-        DesignRun run = DesignRun.of(design.design());
+        Method method = method(stored);
+        identity.add("method            " + method.label());
+        DesignRun run = DesignRun.of(
+                design.design(),
+                DesignAnalysis.withDefaults().withMethod(method).withProgress(listener));
         byte[] bytes = new ResultWriter(libraryVersion, design.sha256())
                 .write(run, CriteriaCheck.evaluate(run, design.criteria()));
         JsonNode recomputed = tree(bytes);
@@ -175,6 +194,15 @@ public final class Reproduction {
         return new Outcome(verdict, identity, comparison.compared(), comparison.differences(), checks, verified(run));
     }
 
+    /** The method by which most of the arrests say that they were computed. */
+    private static Method method(JsonNode stored) {
+        int moving = 0;
+        for (JsonNode arrest : stored.path("arrests")) {
+            moving += arrest.path("method").asText().equals(Method.TRANSIENT.label()) ? 1 : -1;
+        }
+        return moving > 0 ? Method.TRANSIENT : Method.ENERGY_BALANCE;
+    }
+
     private static String text(JsonNode node, String key) {
         return Optional.ofNullable(node.path(key).textValue()).orElse("not stated");
     }
@@ -187,14 +215,16 @@ public final class Reproduction {
         }
     }
 
-    private static List<String> verified(DesignRun run) {
+    private static Optional<List<String>> verified(DesignRun run) {
         List<String> failures = new ArrayList<>();
+        int checked = 0;
         for (int i = 0; i < run.arrests().size(); i++) {
             if (run.arrests().get(i).method() == Method.ENERGY_BALANCE) {
+                checked++;
                 String where = "arrests[" + i + "]: ";
                 Verifier.withDefaults().arrest(run.arrests().get(i)).failures().forEach(f -> failures.add(where + f));
             }
         }
-        return failures;
+        return checked > 0 ? Optional.of(failures) : Optional.empty();
     }
 }

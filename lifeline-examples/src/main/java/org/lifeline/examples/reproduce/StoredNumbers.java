@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.lifeline.analysis.Method;
 import org.lifeline.model.DeploymentForce;
 import org.lifeline.model.Fall;
 import org.lifeline.model.LifelineDesign;
@@ -17,6 +18,9 @@ import org.lifeline.model.LoadingCurve;
 final class StoredNumbers {
     private static final double TIGHT = 1e-9;
     private static final double BALANCE = 1e-6;
+
+    /** Share of the energy of a fall by which an account in time may fail to close: drift of the integration, about 1e-5. */
+    private static final double DRIFT = 1e-3;
 
     private final LifelineDesign design;
     private final List<StoredCheck> checks = new ArrayList<>();
@@ -56,24 +60,26 @@ final class StoredNumbers {
         Optional<Fall> fall = design.falls().stream()
                 .filter(f -> f.id().equals(a.path("fall").asText()))
                 .findFirst();
-        fall.ifPresent(f -> forces(where, a, f, cableWeight));
-        fall.ifPresent(f -> energy(where, a, f));
+        lengths(where, a);
+        if (a.path("method").asText().equals(Method.TRANSIENT.label())) {
+            // Peaks of a motion are met at different times, and no equilibrium.
+            fall.ifPresent(f -> peaks(where, a, f));
+        } else {
+            fall.ifPresent(f -> forces(where, a, f, cableWeight));
+            fall.ifPresent(f -> energy(where, a, f));
+        }
         account(where, a);
         distances(where, a);
         clearance(where + ".clearance", a);
     }
 
-    private void forces(String where, JsonNode a, Fall fall, double cableWeight) {
-        double[] sum = new double[3];
-        double largest = 0;
-        double ends = 0;
-        int n = a.path("supports").size();
-        for (int i = 0; i < n; i++) {
+    /** The force on each support is the length of its vector. */
+    private void lengths(String where, JsonNode a) {
+        for (int i = 0; i < a.path("supports").size(); i++) {
             JsonNode s = a.path("supports").get(i);
             double square = 0;
             for (int k = 0; k < 3; k++) {
                 double v = s.path("vector").path(k).asDouble(Double.NaN);
-                sum[k] += v;
                 square += v * v;
             }
             double force = number(s, "force");
@@ -83,6 +89,64 @@ final class StoredNumbers {
                     Math.sqrt(square) - force,
                     force,
                     TIGHT);
+        }
+    }
+
+    /** An arrest in time: the first catch is a part of the whole run, and a worker's force one of the curve. */
+    private void peaks(String where, JsonNode a, Fall fall) {
+        JsonNode whole = a.path("motion").path("wholeRun");
+        part(where, "maximumTension", whole.path("maximumTension"), number(a, "maximumTension"));
+        for (int i = 0; i < a.path("supports").size(); i++) {
+            part(
+                    where + ".supports[" + i + "]",
+                    "force",
+                    whole.path("supports").path(i).path("force"),
+                    number(a.path("supports").get(i), "force"));
+        }
+        double most = 0;
+        for (JsonNode worker : whole.path("workers")) {
+            most = Math.max(most, worker.path("arrestForce").asDouble());
+        }
+        double arrestForce = number(a, "arrestForce");
+        String law = "the first catch is a part of the whole run";
+        add(where + ".arrestForce", law, Math.max(0, arrestForce - most), most, TIGHT);
+        if (fall.fallers().size() == 1) {
+            boolean clearance = a.path("force").asText().equals("clearance");
+            LoadingCurve curve = fall.fallers()
+                    .get(0)
+                    .connection()
+                    .curve(clearance ? DeploymentForce.CLEARANCE : DeploymentForce.MAXIMUM);
+            double x = number(a, "deployment");
+            double outside =
+                    Math.max(0, Math.max(curve.nearExtension(arrestForce) - x, x - curve.farExtension(arrestForce)));
+            add(where, "deployment and force are a point of the curve", outside, Math.max(x, 1), BALANCE);
+            double taken = number(a.path("energy"), "connection");
+            add(
+                    where,
+                    "the connecting subsystem takes no more than the work of its curve",
+                    Math.max(0, taken - curve.work(x)),
+                    taken,
+                    BALANCE);
+        }
+    }
+
+    private void part(String where, String key, JsonNode whole, double first) {
+        double most = whole.asDouble(Double.NaN);
+        String law = "the first catch is a part of the whole run";
+        add(where + "." + key, law, Math.max(0, first - most), most, TIGHT);
+    }
+
+    private void forces(String where, JsonNode a, Fall fall, double cableWeight) {
+        double[] sum = new double[3];
+        double largest = 0;
+        double ends = 0;
+        int n = a.path("supports").size();
+        for (int i = 0; i < n; i++) {
+            JsonNode s = a.path("supports").get(i);
+            for (int k = 0; k < 3; k++) {
+                sum[k] += s.path("vector").path(k).asDouble(Double.NaN);
+            }
+            double force = number(s, "force");
             largest = Math.max(largest, force);
             ends = i == 0 || i == n - 1 ? Math.max(ends, force) : ends;
         }
@@ -142,17 +206,58 @@ final class StoredNumbers {
                 + number(e, "inlineAbsorbers")
                 + number(e, "anchors");
         double free = number(e, "fall");
-        add(where + ".energy", "the parts add up to the energy of the fall", free - parts, free, BALANCE);
+        boolean moving = moving(a);
+        add(
+                where + ".energy",
+                "the parts add up to the energy of the fall",
+                free - parts,
+                free,
+                moving ? DRIFT : BALANCE);
         add(where + ".energy", "the residual is what is left over", free - parts - number(e, "residual"), free, TIGHT);
     }
 
+    private static boolean moving(JsonNode a) {
+        return a.path("method").asText().equals(Method.TRANSIENT.label());
+    }
+
     private void distances(String where, JsonNode a) {
+        boolean moving = moving(a);
+        int fallers = design.falls().stream()
+                .filter(f -> f.id().equals(a.path("fall").asText()))
+                .mapToInt(f -> f.fallers().size())
+                .sum();
+        if (moving && fallers != 1) {
+            return; // The account is that of the one who reaches lowest, not always of the one who falls furthest.
+        }
         double total = number(a, "freeFall")
-                + number(a, "deployment")
+                + (moving ? reach(a) : number(a, "deployment"))
                 + number(a, "lineDescent")
                 + design.clearance().harnessStretch();
         double stated = number(a, "totalFallDistance");
         add(where, "the total fall distance is the sum of its parts", total - stated, stated, TIGHT);
+        if (moving) {
+            add(
+                    where,
+                    "the deployment is not less than the extension at the lowest point",
+                    Math.max(0, row(a, "deployment") - number(a, "deployment")),
+                    stated,
+                    TIGHT);
+        }
+    }
+
+    /** How far the extended connecting subsystem reaches down at the lowest point, beyond its taut length. */
+    private static double reach(JsonNode a) {
+        return row(a, "deployment") + row(a, "connecting subsystem out of plumb");
+    }
+
+    /** Value of a row of the clearance account; zero where there is none. */
+    private static double row(JsonNode a, String item) {
+        for (JsonNode row : a.path("clearance").path("rows")) {
+            if (row.path("item").asText().equals(item)) {
+                return number(row, "value");
+            }
+        }
+        return 0;
     }
 
     private void clearance(String where, JsonNode a) {

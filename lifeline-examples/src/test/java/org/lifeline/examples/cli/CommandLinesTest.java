@@ -58,7 +58,7 @@ class CommandLinesTest {
         assertThat(run()).isZero();
         assertThat(out())
                 .contains("Flour mill, loading roof over the wagon siding")
-                .contains("What governs")
+                .contains("Worst values over 8 arrests")
                 .contains("Cautions")
                 .doesNotContain("Result file");
         assertThat(err()).isEmpty();
@@ -128,7 +128,7 @@ class CommandLinesTest {
     @CsvSource({"both, true, true", "si, true, false", "us, false, true"})
     void unitsAreChosen(String units, boolean si, boolean us) {
         assertThat(run("analyze", "--units", units)).isZero();
-        String results = out().substring(out().indexOf("The line as installed"), out().indexOf("Criteria\n"));
+        String results = out().substring(out().indexOf("Installed state"), out().indexOf("Documents of the plan"));
         assertThat(results.contains(" kN")).isEqualTo(si);
         assertThat(results.contains(" lbf")).isEqualTo(us);
     }
@@ -290,12 +290,12 @@ class CommandLinesTest {
                 .replace("\"middle of bay 2\"", "\"bay\\r\\n 2\"");
         Path design = file("inert.json", text);
         assertThat(run("analyze", design.toString(), "--no-result")).isZero();
-        assertThat(out()).contains("red \\u001B[31m\\u202Etxt\\u0007 \\u009B2J").contains("bay\\u000D\\u000A 2");
+        assertThat(out()).contains("red ␛[31m⟨U+202E⟩txt␇ ⟨U+009B⟩2J").contains("bay   2");
         assertThat(out().chars().filter(c -> c != '\n')).noneMatch(Character::isISOControl);
 
         Path bad = file("bad.json", TestFiles.gallery("\"mass\"", "\"\\u001b[2Jmass\""));
         assertThat(run("analyze", bad.toString())).isEqualTo(2);
-        assertThat(err()).contains("\\u001B[2Jmass");
+        assertThat(err()).contains("␛[2Jmass");
         assertThat(err().chars().filter(c -> c != '\n')).noneMatch(Character::isISOControl);
     }
 

@@ -8,6 +8,7 @@ import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -121,9 +122,44 @@ class ReproduceAndReportTest {
         assertThat(Files.readString(text))
                 .contains("Calculation report: Flour mill")
                 .contains("Cautions");
-        assertThat(run("report", design.toString(), "--no-steps", "--units", "us"))
+        assertThat(Files.readString(text))
+                .contains("Envelope along the line")
+                .contains("In time: ")
+                .contains("Independent check")
+                .contains("MET");
+        assertThat(run(
+                        "report",
+                        design.toString(),
+                        "--detail",
+                        "short",
+                        "--units",
+                        "us",
+                        "--no-transient",
+                        "--no-envelope"))
                 .isZero();
-        assertThat(out()).contains("lbf").doesNotContain("kN");
+        String results = out().substring(out().indexOf("Installed state"));
+        assertThat(results).contains("lbf").doesNotContain(" kN").doesNotContain("Envelope along");
+        assertThat(run("report", design.toString(), "--detail", "novel")).isEqualTo(2);
+        assertThat(err()).contains("--detail novel: must be short, governing or full");
+    }
+
+    @Test
+    void thePartsOfAReportAreFilesOfTheirOwn() throws IOException {
+        Path parts = folder.resolve("parts");
+        assertThat(run("report", design.toString(), "--parts", parts.toString(), "--no-transient", "--no-envelope"))
+                .isZero();
+        assertThat(out()).isEmpty();
+        List<String> index = Files.readAllLines(parts.resolve("index.csv"));
+        assertThat(index.get(0)).isEqualTo("file,section,holds");
+        for (String line : index.subList(1, index.size())) {
+            Path part = parts.resolve(line.substring(0, line.indexOf(',')));
+            assertThat(part).isNotEmptyFile();
+            if (part.toString().endsWith(".svg")) {
+                assertThat(Files.readString(part)).startsWith("<svg");
+            }
+        }
+        assertThat(index).filteredOn(l -> l.startsWith("calculation-")).hasSize(8);
+        assertThat(index).filteredOn(l -> l.startsWith("picture-")).hasSizeGreaterThanOrEqualTo(4);
     }
 
     @Test

@@ -1,0 +1,62 @@
+package org.lifeline.examples.cli;
+
+import java.io.IOException;
+import java.io.PrintStream;
+import java.util.List;
+import org.lifeline.base.NoEquilibriumException;
+import org.lifeline.base.Violation;
+import org.lifeline.examples.json.DesignFile;
+import org.lifeline.report.InertText;
+
+/** Says why a command did not do what it was asked for. */
+final class Failures {
+    private final PrintStream err;
+
+    Failures(PrintStream err) {
+        this.err = err;
+    }
+
+    /** Lists what is wrong with a file. */
+    int violations(String name, List<Violation> violations) {
+        err.println(InertText.plain(name) + " cannot be used: " + violations.size()
+                + (violations.size() == 1 ? " violation" : " violations"));
+        for (Violation each : violations) {
+            err.println("  " + InertText.plain(each.path()) + ": " + InertText.plain(each.value()) + ": "
+                    + InertText.plain(each.rule()));
+        }
+        err.flush();
+        return ExitCode.BAD_INPUT;
+    }
+
+    /** Violations that only the analysis finds, with the values as they were written. */
+    static List<Violation> asWritten(DesignFile design, List<Violation> violations) {
+        return violations.stream()
+                .map(v -> new Violation(
+                        v.path(),
+                        design.written(v.path()).map(text -> '"' + text + '"').orElse(v.value()),
+                        v.rule()))
+                .toList();
+    }
+
+    int noEquilibrium(NoEquilibriumException e) {
+        err.println("No equilibrium was found.");
+        err.println("  where:            " + InertText.plain(e.where()));
+        err.println("  last load factor: " + e.loadFactor());
+        err.println("  residual:         " + e.convergence().residual() + " (tolerance "
+                + e.convergence().tolerance() + ", after " + e.convergence().iterations() + " iterations)");
+        return ExitCode.NO_EQUILIBRIUM;
+    }
+
+    int fault(Throwable e, boolean stackTrace) {
+        err.println("The program failed: " + InertText.plain(String.valueOf(e)));
+        err.println("This is a fault of the program, not of the design. Run again with --stack-trace to report it.");
+        if (stackTrace) {
+            e.printStackTrace(err);
+        }
+        return ExitCode.FAULT;
+    }
+
+    static String reason(IOException e) {
+        return InertText.plain(e.getClass().getSimpleName().replace("Exception", "") + ": " + e.getMessage());
+    }
+}

@@ -1,0 +1,66 @@
+package org.lifeline.examples.programs;
+
+import java.util.Locale;
+import org.lifeline.design.criteria.CriterionResult;
+import org.lifeline.design.envelope.FallCase;
+import org.lifeline.model.DeploymentForce;
+import org.lifeline.report.InertText;
+import org.lifeline.report.Measure;
+import org.lifeline.report.Quantities;
+import org.lifeline.report.UnitChoice;
+
+/** How programs on design files write values, cases and criteria; names from a file come out inert. */
+final class Lines {
+    private static final Quantities SI = Quantities.in(UnitChoice.SI);
+
+    private Lines() {}
+
+    /** A value by its SI unit: "9.574 kN", "2.091 m", "22.00°". */
+    static String value(String unit, double value) {
+        return switch (unit) {
+            case "N" -> SI.result(Measure.FORCE, value);
+            case "m" -> SI.result(Measure.LENGTH, value);
+            case "kg" -> SI.result(Measure.MASS, value);
+            case "rad" -> SI.result(Measure.ANGLE, value);
+            default -> value == Math.rint(value) ? Long.toString((long) value) : SI.result(Measure.RATIO, value);
+        };
+    }
+
+    /** Who falls where, when it is how warm, with which force, and what deviates from the design. */
+    static String fallCase(FallCase c) {
+        StringBuilder b = new StringBuilder(InertText.name(c.fall().id()));
+        b.append(": span ").append(c.fall().place().span());
+        b.append(" at ").append(SI.result(Measure.LENGTH, c.fall().place().station()));
+        b.append(", ").append(SI.input(Measure.TEMPERATURE, c.temperature()));
+        b.append(c.side() == DeploymentForce.CLEARANCE ? ", clearance force" : ", maximum force");
+        c.pretensionFactor().ifPresent(f -> b.append(", pretension × ").append(f));
+        c.friction().ifPresent(f -> b.append(", friction ").append(f));
+        c.mass().ifPresent(m -> b.append(", mass ").append(SI.input(Measure.MASS, m)));
+        return b.toString();
+    }
+
+    /** A criterion with demand, capacity and ratio. */
+    static String criterion(CriterionResult r) {
+        String words =
+                switch (r.status()) {
+                    case MET -> "MET";
+                    case NOT_MET -> "NOT MET";
+                    case NOT_EVALUATED -> "not evaluated";
+                };
+        String numbers = Double.isNaN(r.ratio())
+                ? InertText.plain(r.reason())
+                : String.format(
+                        Locale.ROOT,
+                        "%10s / %10s = %.3f",
+                        value(r.unit(), r.demand()),
+                        value(r.unit(), r.capacity()),
+                        r.ratio());
+        return String.format(
+                Locale.ROOT,
+                "%-22s %-13s %s  [%s]",
+                InertText.name(r.criterion().id()),
+                words,
+                numbers,
+                r.criterion().source().mark().words());
+    }
+}
