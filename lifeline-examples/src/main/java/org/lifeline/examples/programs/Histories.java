@@ -18,7 +18,6 @@ import org.lifeline.analysis.motion.SupportPeaks;
 import org.lifeline.analysis.motion.WorkerHistory;
 import org.lifeline.analysis.motion.WorkerPeaks;
 import org.lifeline.examples.json.DesignFile;
-
 import org.lifeline.model.Fall;
 import org.lifeline.model.LifelineDesign;
 import org.lifeline.report.ChartAxis;
