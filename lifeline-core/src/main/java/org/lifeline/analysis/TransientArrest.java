@@ -3,6 +3,7 @@ package org.lifeline.analysis;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.lifeline.base.Convergence;
 import org.lifeline.base.NoEquilibriumException;
 import org.lifeline.base.Point;
 import org.lifeline.base.Violation;
@@ -35,6 +36,9 @@ public final class TransientArrest {
      * 100 Hz; the theory page shows how little the peaks depend on it.
      */
     public static final double DAMPING_TIME = 2e-4;
+
+    /** Drift of the energies, as a share of the energy of the fall, beyond which a motion is lost [-]. */
+    private static final double LOST = 1;
 
     private final double temperature;
     private final DeploymentForce side;
@@ -197,7 +201,7 @@ public final class TransientArrest {
      * @return histories, peaks and the arrest
      * @throws org.lifeline.base.InvalidInputException if a place does not lie on the line, the line cannot hang as
      *     stated, the cable has no mass, a worker takes part twice, or the free fall outlasts the duration
-     * @throws NoEquilibriumException if the line before the fall has no equilibrium, or the motion is lost
+     * @throws NoEquilibriumException if the line before the fall has no equilibrium, or the motion is lost: its energies do not add up
      */
     public TransientResult solve(Lifeline line, Fall fall) {
         check(line, fall);
@@ -235,7 +239,17 @@ public final class TransientArrest {
                         "must be longer than the free fall, " + c.soonestCatch(line.gravity()) + " s")
                 .throwIfAny();
         RefinedMotion motion = RefinedMotion.run(setup, request);
-        return c.result(motion, request, balance(line, fall, t));
+        TransientResult result = c.result(motion, request, balance(line, fall, t));
+        if (!(result.relativeDrift() <= LOST)) {
+            throw new NoEquilibriumException(
+                    "motion of the line, whose energies drifted apart by more than the fall set free",
+                    0,
+                    new Convergence(
+                            (int) Math.min(motion.motion().counts()[0], Integer.MAX_VALUE),
+                            result.relativeDrift(),
+                            LOST));
+        }
+        return result;
     }
 
     /** The energy balance of the same fall; null where it finds none. */

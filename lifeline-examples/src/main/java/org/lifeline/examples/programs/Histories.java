@@ -18,13 +18,13 @@ import org.lifeline.analysis.motion.SupportPeaks;
 import org.lifeline.analysis.motion.WorkerHistory;
 import org.lifeline.analysis.motion.WorkerPeaks;
 import org.lifeline.examples.json.DesignFile;
-import org.lifeline.examples.print.Inert;
 import org.lifeline.model.Fall;
 import org.lifeline.model.LifelineDesign;
 import org.lifeline.report.ChartAxis;
 import org.lifeline.report.ChartPanel;
 import org.lifeline.report.ChartPicture;
 import org.lifeline.report.ChartSeries;
+import org.lifeline.report.InertText;
 import org.lifeline.report.Measure;
 import org.lifeline.report.UnitChoice;
 
@@ -63,12 +63,12 @@ public final class Histories {
     }
 
     private static void print(String title, TransientResult r) {
-        System.out.println(Inert.of(title));
+        System.out.println(InertText.plain(title));
         for (WorkerPeaks w : r.firstCatch().workers()) {
             System.out.println(String.format(
                     Locale.ROOT,
                     "%-12s force %5.2f kN at %.2f s, lowest %.2f m at %.2f s, extension %.2f m",
-                    Inert.of(w.id()),
+                    InertText.plain(w.id()),
                     w.force().value() / 1000,
                     w.force().time(),
                     w.lowest().value(),
@@ -79,7 +79,7 @@ public final class Histories {
             System.out.println(String.format(
                     Locale.ROOT,
                     "%-12s force %5.2f kN at %.2f s, tension %5.2f kN before and %5.2f kN behind",
-                    Inert.of(s.id()),
+                    InertText.plain(s.id()),
                     s.force().value() / 1000,
                     s.force().time(),
                     s.tensionBefore() / 1000,
@@ -130,10 +130,7 @@ public final class Histories {
         List<double[]> values = new ArrayList<>(columns.values());
         String separator = "";
         for (String name : columns.keySet()) {
-            out.append(separator)
-                    .append('"')
-                    .append(Inert.of(name).replace("\"", "\"\""))
-                    .append('"');
+            out.append(separator).append(InertText.csv(name));
             separator = ",";
         }
         out.append('\n');

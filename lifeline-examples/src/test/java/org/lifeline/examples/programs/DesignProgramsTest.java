@@ -100,7 +100,7 @@ class DesignProgramsTest {
         List<String> lines = Files.readAllLines(csv);
         assertThat(lines).hasSizeBetween(2900, 3005);
         String[] head = lines.get(0).split(",");
-        assertThat(head[0]).isEqualTo("\"time [s]\"");
+        assertThat(head[0]).isEqualTo("time [s]");
         assertThat(lines.get(0)).contains(": force [N]", ": tension before [N]", "energy: cable motion [J]");
         double before = -1;
         int energies = 0;
@@ -113,7 +113,7 @@ class DesignProgramsTest {
             double sum = 0;
             double motion = 0;
             for (int k = 0; k < head.length; k++) {
-                if (head[k].startsWith("\"energy:")) {
+                if (head[k].startsWith("energy:")) {
                     sum += Double.parseDouble(values[k]);
                     energies++;
                     motion += head[k].contains("worker motion") ? Double.parseDouble(values[k]) : 0;

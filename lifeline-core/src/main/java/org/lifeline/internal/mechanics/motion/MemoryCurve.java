@@ -11,7 +11,7 @@ import org.lifeline.model.LoadingCurve;
  * Beyond the last corner the stop is an elastic spring. The unloading stiffness is the initial one, or the steepest
  * piece of the curve if that is steeper, so that no cycle gives back more than it took.
  *
- * <p>Rigid starts and stops get a large finite stiffness. Mutable, not thread-safe.
+ * <p>Rigid starts and stops get a large finite stiffness, and nothing is steeper. Mutable, not thread-safe.
  */
 final class MemoryCurve {
     private final double[] x;
@@ -26,7 +26,7 @@ final class MemoryCurve {
      * A curve that nothing has happened to.
      *
      * @param curve force on first loading
-     * @param stiffest stiffness that stands for a rigid start or stop [N/m]
+     * @param stiffest stiffness that stands for a rigid start or stop [N/m]; steeper parts get it as well
      */
     MemoryCurve(LoadingCurve curve, double stiffest) {
         List<LoadingCurve.Corner> corners = curve.corners();
@@ -46,6 +46,14 @@ final class MemoryCurve {
                 x[i] = Math.max(x[i], x[i - 1]);
             }
         }
+        double shifted = 0;
+        for (int i = 1; i < x.length; i++) {
+            // Loading and unloading must be limited alike, or a cycle would give back more than it took.
+            double run = x[i] + shifted - x[i - 1];
+            double least = (f[i] - f[i - 1]) / stiffest;
+            x[i] = x[i - 1] + Math.max(run, least);
+            shifted += Math.max(0, least - run);
+        }
         stop = Math.min(curve.stopStiffness(), stiffest);
         double steepest = Math.min(curve.initialStiffness(), stiffest);
         if (curve.initialStiffness() == Double.POSITIVE_INFINITY && !rigidStart) {
@@ -55,6 +63,23 @@ final class MemoryCurve {
             steepest = Math.max(steepest, (f[i] - f[i - 1]) / (x[i] - x[i - 1]));
         }
         unloading = steepest > 0 ? Math.min(steepest, stiffest) : stop;
+    }
+
+    /** Largest finite stiffness of a curve: of its start, its pieces, its stop [N/m]; 0 if all are rigid or flat. */
+    static double stiffest(LoadingCurve curve) {
+        double most = 0;
+        if (curve.initialStiffness() < Double.POSITIVE_INFINITY) {
+            most = curve.initialStiffness();
+        }
+        if (curve.stopStiffness() < Double.POSITIVE_INFINITY) {
+            most = Math.max(most, curve.stopStiffness());
+        }
+        List<LoadingCurve.Corner> corners = curve.corners();
+        for (int i = 1; i < corners.size(); i++) {
+            double run = corners.get(i).extension() - corners.get(i - 1).extension();
+            most = Math.max(most, (corners.get(i).force() - corners.get(i - 1).force()) / run);
+        }
+        return most;
     }
 
     /** Extension at which the stop takes over [m]. */

@@ -91,6 +91,11 @@ public final class Motion {
         while (system.time < until) {
             step();
         }
+        if (Double.isNaN(lowest.time())) {
+            // Nobody has come to rest yet: the end is the lowest that there is.
+            system.remember();
+            lowest.take(system);
+        }
     }
 
     /** One step. */
@@ -217,7 +222,8 @@ public final class Motion {
     }
 
     /**
-     * The line when those who fell first are at their lowest in the first catch.
+     * The line when those who fell first are at their lowest in the first catch; if the run ended before that, the line
+     * at its end.
      *
      * @return the snapshot
      */

@@ -33,6 +33,15 @@ final class MotionSystem {
     /** Stiffness of an in-line absorber that is rigid, in stiffnesses of its segment [-]. */
     private static final double RIGID_INLINE = 1e4;
 
+    /** Square of the step times the square of the angular frequency of attachment and worker on their link, at most [-]. */
+    private static final double LINK = 0.5;
+
+    /** No step is longer [s]: where segments go slack or taut the energy account errs by the square of the step. */
+    private static final double LONGEST_STEP = 2.5e-4;
+
+    /** Steps at most, on account of a link, where the cable needs one. */
+    private static final double MOST_STEPS = 8;
+
     final Chain chain;
     final Joint[] joints;
     final AnchorJoint[] anchors;
@@ -58,6 +67,7 @@ final class MotionSystem {
     private double dampingStep;
     private double drift;
     private double stable;
+    private final double longest;
     private final double stepScale;
     private final double[] oldX;
     private final double[] oldY;
@@ -94,6 +104,7 @@ final class MotionSystem {
             }
         }
         stable = stableStep();
+        longest = linkStep(built.spots, built.spotJoints);
         for (int i = 0; i < built.spots.size(); i++) {
             hook(built.spots.get(i), built.spotJoints.get(i));
         }
@@ -116,11 +127,27 @@ final class MotionSystem {
         }
     }
 
+    /**
+     * The longest step that follows the stiffest connecting subsystem [s]. What would need steps much shorter than the
+     * cable does counts as rigid.
+     */
+    private double linkStep(List<MotionSetup.Spot> spots, List<Joint> spotJoints) {
+        double axial = stepScale * SAFETY * stable;
+        double step = axial;
+        for (int i = 0; i < spots.size(); i++) {
+            for (MotionSetup.Person person : spots.get(i).people) {
+                double k = MemoryCurve.stiffest(person.curve());
+                double mobility = spotJoints.get(i).attachmentMobility() + 1 / person.mass();
+                step = Math.min(step, Math.sqrt(LINK / (k * mobility)));
+            }
+        }
+        return Math.min(Math.max(step, axial / MOST_STEPS), stepScale * LONGEST_STEP);
+    }
+
     private void hook(MotionSetup.Spot spot, Joint joint) {
-        double kick = stepScale * SAFETY * stable;
-        double rigid = 0.5 / (kick * kick * joint.attachmentMobility());
         for (int k = 0; k < spot.people.size(); k++) {
             MotionSetup.Person person = spot.people.get(k);
+            double rigid = LINK / (longest * longest * (joint.attachmentMobility() + 1 / person.mass()));
             MemoryCurve curve = new MemoryCurve(person.curve(), rigid);
             double z = chain.z[joint.node] - person.tautLength();
             boolean hangs = person.start() == Double.NEGATIVE_INFINITY;
@@ -175,7 +202,7 @@ final class MotionSystem {
         if (steps % LOOK == 0) {
             stable = stableStep();
         }
-        double next = stepScale * SAFETY * stable;
+        double next = Math.min(stepScale * SAFETY * stable, longest);
         double h = drift == 0 ? 0.5 * next : 0.5 * (drift + next);
         drift = next;
         Chain c = chain;

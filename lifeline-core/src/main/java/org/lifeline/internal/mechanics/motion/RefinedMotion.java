@@ -14,10 +14,10 @@ public final class RefinedMotion {
     private static final double LONGEST = 0.25;
 
     /**
-     * Length below which segments are not halved again [m]: a few diameters of a rope, where bending, which the chain
-     * does not know, would smooth what a finer mesh sharpens.
+     * Length below which segments are not halved again [m]: two diameters of a rope, where bending, which the chain does
+     * not know, would smooth what a finer mesh sharpens.
      */
-    private static final double FINEST = 0.04;
+    private static final double FINEST = 0.02;
 
     /** Steps times nodes that one run may cost at most. */
     private static final double MOST_WORK = 4e9;

@@ -14,8 +14,8 @@ import org.jspecify.annotations.Nullable;
  *   along:   m′ v̇ = Q·u − B,   m (q̇ + v̇) = B
  * </pre>
  *
- * <p>A ring that comes to a support rests against it: a stiff spring holds it where it met the support until the worker
- * draws it away.
+ * <p>A ring that comes to a support rests against it: a stiff spring holds it where it met the support, and goes with the
+ * support where that yields, until the worker draws it away.
  */
 final class TravellerJoint extends Joint {
     /** Share of the ring's mass over the square of the step that makes the contact spring's stiffness [-]. */
@@ -220,7 +220,7 @@ final class TravellerJoint extends Joint {
         meet(neighbourBehind, stiffness);
     }
 
-    /** Holds the ring where it met a support, unless it is drawn away. */
+    /** Holds the ring beside the support where they met, unless it is drawn away. */
     private void rest(double stiffness) {
         Joint held = restSupport;
         if (held == null) {
@@ -228,9 +228,10 @@ final class TravellerJoint extends Joint {
             return;
         }
         Chain c = chain;
-        double dx = restX - c.x[node];
-        double dy = restY - c.y[node];
-        double dz = restZ - c.z[node];
+        int at = held.node;
+        double dx = c.x[at] + restX - c.x[node];
+        double dy = c.y[at] + restY - c.y[node];
+        double dz = c.z[at] + restZ - c.z[node];
         double away = (held == neighbourBefore ? 1 : -1) * (dx * ax + dy * ay + dz * az);
         if (away < 0) {
             resting = false;
@@ -239,9 +240,9 @@ final class TravellerJoint extends Joint {
         double damping = 0.5 * Math.sqrt(stiffness * ringMass);
         press(
                 held,
-                stiffness * dx - damping * c.vx[node],
-                stiffness * dy - damping * c.vy[node],
-                stiffness * dz - damping * c.vz[node]);
+                stiffness * dx - damping * (c.vx[node] - c.vx[at]),
+                stiffness * dy - damping * (c.vy[node] - c.vy[at]),
+                stiffness * dz - damping * (c.vz[node] - c.vz[at]));
     }
 
     private void press(Joint other, double px, double py, double pz) {
@@ -264,9 +265,9 @@ final class TravellerJoint extends Joint {
         }
         if (other instanceof AnchorJoint) {
             resting = true;
-            restX = c.x[node];
-            restY = c.y[node];
-            restZ = c.z[node];
+            restX = dx;
+            restY = dy;
+            restZ = dz;
             restSupport = other;
             return;
         }

@@ -7,7 +7,7 @@
  * forces of the connecting subsystems are explicit; the internal damping of the cable is implicit, which costs one
  * scalar tridiagonal system a step because damping acts along the cable only. So the step is set by the time an axial
  * wave needs to cross the shortest segment, and not by the damping. See {@code src/docs/theory/transient.md} and
- * decision record 0010.
+ * decision record 0011.
  *
  * <p>Material that passes an anchor or a traveller is counted by one flow coordinate per joint: it lengthens one
  * neighbouring segment and shortens the other, in strain as in strain rate. Nodes that come too close to a joint are

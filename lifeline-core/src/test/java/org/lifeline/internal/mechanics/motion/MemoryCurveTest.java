@@ -74,6 +74,26 @@ class MemoryCurveTest {
         assertThat(c.steepest()).isEqualTo(RIGID);
     }
 
+    /**
+     * Pieces that are steeper than the step can follow are as steep as that, loading as unloading: else a link would give
+     * back more than it took.
+     */
+    @Test
+    void piecesTooSteepAreLimitedOnBothWays() {
+        MemoryCurve c = new MemoryCurve(
+                LoadingCurve.through(
+                        List.of(new Corner(0, 0), new Corner(0.02, 10000), new Corner(0.7, 10000)), 5e5, 5e5),
+                1e5);
+        assertThat(c.steepest()).isEqualTo(1e5);
+        assertThat(c.force(0.05)).isCloseTo(5000, within(1e-6));
+        assertThat(c.force(0.04)).isCloseTo(4000, within(1e-6));
+        assertThat(c.force(0.1)).isCloseTo(10000, within(1e-6));
+        assertThat(c.force(0.7)).isCloseTo(10000, within(1e-6));
+        assertThat(c.force(0.65)).isCloseTo(5000, within(1e-6));
+        assertThat(c.end()).isCloseTo(0.78, within(1e-12));
+        assertThat(MemoryCurve.stiffest(LoadingCurve.spring(3e4))).isEqualTo(3e4);
+    }
+
     /** No cycle gives back more than it took: property over random histories. */
     @Test
     void noHistoryGivesWorkBack() {
