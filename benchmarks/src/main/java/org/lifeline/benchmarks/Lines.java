@@ -1,6 +1,8 @@
 package org.lifeline.benchmarks;
 
 import java.util.List;
+import java.util.SplittableRandom;
+import org.lifeline.analysis.LoadedSpans;
 import org.lifeline.base.Point;
 import org.lifeline.model.Attachment;
 import org.lifeline.model.Cable;
@@ -51,6 +53,36 @@ final class Lines {
         Support last = Support.end("b", Point.of(x, 0, 10)).withStiffness(end);
         b.support(rough ? last.withInlineAbsorber(inline()) : last);
         return b.build();
+    }
+
+    /** Spans about that of the bare kernel, no two alike. */
+    static LoadedSpans batch(int rows) {
+        SplittableRandom random = new SplittableRandom(7);
+        double[] run = new double[rows];
+        double[] rise = new double[rows];
+        double[] weight = new double[rows];
+        double[] stiffness = new double[rows];
+        double[] length = new double[rows];
+        double[] share = new double[rows];
+        double[] load = new double[rows];
+        for (int i = 0; i < rows; i++) {
+            run[i] = 10 + 40 * random.nextDouble();
+            rise[i] = 2 * random.nextDouble() - 1;
+            weight[i] = 2 + 6 * random.nextDouble();
+            stiffness[i] = 1e6 * (2 + 8 * random.nextDouble());
+            length[i] = Math.hypot(run[i], rise[i]) * (1 + 0.005 * random.nextDouble());
+            share[i] = 0.1 + 0.8 * random.nextDouble();
+            load[i] = 1000 + 9000 * random.nextDouble();
+        }
+        return LoadedSpans.builder()
+                .run(run)
+                .rise(rise)
+                .weightPerLength(weight)
+                .axialStiffness(stiffness)
+                .unstretchedLength(length)
+                .loadShare(share)
+                .load(load)
+                .build();
     }
 
     private static InlineAbsorber inline() {

@@ -259,7 +259,7 @@ public final class EnergyBalance {
             double x = 0;
             for (LoadingCurve.Corner corner : curve.corners()) {
                 if (corner.force() > path.force() * (1 + FLAT)) {
-                    if (path.advance(corner.force(), p -> gap(p, curve.nearExtension(p.peakForce())), weight)) {
+                    if (path.advance(corner.force(), new Shortfall(false), weight)) {
                         return closed(path, curve.nearExtension(path.peakForce()));
                     }
                     x = curve.nearExtension(path.peakForce());
@@ -276,7 +276,7 @@ public final class EnergyBalance {
             }
             double target = Math.max(4 * weight, 2 * path.force());
             while (true) {
-                if (path.advance(target, p -> gap(p, curve.farExtension(p.peakForce())), weight)) {
+                if (path.advance(target, new Shortfall(true), weight)) {
                     return closed(path, curve.farExtension(path.peakForce()));
                 }
                 target *= 2;
@@ -300,6 +300,32 @@ public final class EnergyBalance {
             boolean onPiece = Math.abs(curve.forceOnPiece(piece, x) - force) <= 1e-9 * force;
             boolean flat = Math.abs(change) * curve.slopeOfPiece(piece) <= FLAT * force;
             return onPiece && flat ? Math.max(0, x + change) : x;
+        }
+
+        /** The gap along the path, with the extension that goes with the force. */
+        private final class Shortfall implements LoadPath.Gap {
+            private final boolean far;
+
+            Shortfall(boolean far) {
+                this.far = far;
+            }
+
+            private double extension(double force) {
+                return far ? curve.farExtension(force) : curve.nearExtension(force);
+            }
+
+            @Override
+            public double at(LoadPath path) {
+                return gap(path, extension(path.peakForce()));
+            }
+
+            @Override
+            public double slope(double force, double descentRate) {
+                double stiffness =
+                        force > curve.rigidForce() ? curve.slope(extension(force)) : Double.POSITIVE_INFINITY;
+                double extensionRate = stiffness > 0 ? 1 / stiffness : 0;
+                return (mass * g - force) * (descentRate + extensionRate);
+            }
         }
 
         double connection(double x) {

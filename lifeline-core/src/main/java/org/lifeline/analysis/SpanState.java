@@ -65,7 +65,11 @@ public final class SpanState {
      * @return length [m]
      */
     public double unstretchedLength() {
-        return pieces.stream().mapToDouble(CablePiece::unstretchedLength).sum();
+        double sum = 0;
+        for (CablePiece each : pieces) {
+            sum += each.unstretchedLength();
+        }
+        return sum;
     }
 
     /**

@@ -141,12 +141,13 @@ public final class Lifeline {
      */
     public List<Violation> check(Place place) {
         Violations v = new Violations();
-        boolean span = place.span() >= 1 && place.span() <= spans();
-        v.require(span, "span", Integer.toString(place.span()), "must be a span from 1 to " + spans());
-        if (span) {
-            double run = run(place.span());
-            v.require(
-                    place.station() > 0 && place.station() < run,
+        if (place.span() < 1 || place.span() > spans()) {
+            v.add("span", Integer.toString(place.span()), "must be a span from 1 to " + spans());
+            return v.list();
+        }
+        double run = run(place.span());
+        if (!(place.station() > 0 && place.station() < run)) {
+            v.add(
                     "station",
                     Violations.show(place.station(), "m"),
                     "must lie inside the span, above 0 m and below " + run + " m");

@@ -24,6 +24,7 @@ final class DescentControl {
      */
     boolean solve(LineState s, double want) {
         LineAssembly assembly = equilibrium.assembly;
+        equilibrium.spoil();
         double[] a = new double[system.unknowns()];
         double[] b = new double[system.unknowns()];
         LineState probe = s.copy();

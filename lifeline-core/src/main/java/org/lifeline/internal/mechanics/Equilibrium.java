@@ -1,5 +1,6 @@
 package org.lifeline.internal.mechanics;
 
+import org.jspecify.annotations.Nullable;
 import org.lifeline.model.InlineAbsorber;
 import org.lifeline.model.LoadingCurve;
 
@@ -17,13 +18,36 @@ final class Equilibrium {
     private static final double STEP_TOLERANCE = 1e-10;
     private static final double ROUNDING = 4e-15;
 
+    /** Residual from which a last step of less than {@link #STEP_TOLERANCE} leads to rounding. */
+    private static final double NEAR = 1e-13;
+
     /** Residual that counts as converged when it cannot be lowered any further. */
     static final double TOLERANCE = 1e-11;
 
-    private final LineSystem system;
+    /** Relative error of a state, as foreseen from the square of the last step, at which Newton's method ends. */
+    private static final double TIGHT = 1e-15;
+
+    /** How far an anchor that slips may have moved the wrong way before it sticks, in chords. */
+    private static final double STILL = 1e-13;
+
+    /** The same on the way along a path, where what follows does not build on the last digits. */
+    private static final double LOOSE = 1e-11;
+
+    /** Relative step so small that the tangent before it serves behind it. */
+    private static final double SAME = 1e-6;
+
+    /** Residual before a step from which its square is trusted to be the next one. */
+    private static final double CLOSE = 1e-4;
+
+    final LineSystem system;
     private final LineState trial;
     final LineAssembly assembly;
     private final double[] step;
+
+    private @Nullable LoadedSpan cold;
+    private @Nullable LineState fresh;
+    private @Nullable LineState factored;
+    private double enough = TIGHT;
 
     /** Newton steps taken so far, over all calls. */
     int iterations;
@@ -60,10 +84,13 @@ final class Equilibrium {
 
     /** Newton's method with the modes held. */
     boolean newton(LineState s) {
+        spoil();
         if (!assembly.assemble(s, true)) {
             return false;
         }
+        trial.set(s);
         boolean fine = assembly.worst < ROUNDING;
+        double earlier = 1;
         for (int k = 0; k < NEWTON_STEPS; k++) {
             double merit = assembly.merit;
             residual = assembly.worst;
@@ -79,21 +106,30 @@ final class Equilibrium {
             if (!(relative < Double.POSITIVE_INFINITY)) {
                 return false;
             }
+            if (relative < STEP_TOLERANCE && residual < NEAR) {
+                apply(s, s, 1);
+                factored = s;
+                return true;
+            }
             double factor = Math.min(1, admissible(s));
-            trial.set(s);
+            if (enough == LOOSE && factor == 1 && residual < CLOSE && isLast(relative, earlier)) {
+                apply(s, s, 1);
+                factored = relative < SAME ? s : null;
+                return true;
+            }
             double before = merit;
             boolean last = relative < STEP_TOLERANCE && factor == 1;
             while (true) {
                 apply(trial, s, factor);
                 boolean valid = assembly.assemble(trial, true);
                 if (valid && (assembly.merit < before * (1 - 1e-4 * factor) || assembly.worst < ROUNDING)) {
-                    s.set(trial);
+                    s.setUnknowns(trial);
                     break;
                 }
                 if (last || (valid && residual < TOLERANCE && factor < 0.2)) {
                     // Rounding keeps the residual from falling any further: the better of the two states stands.
                     if (valid && assembly.merit < before) {
-                        s.set(trial);
+                        s.setUnknowns(trial);
                     }
                     residual = Math.min(residual, assembly.worst);
                     return residual < TOLERANCE || last;
@@ -104,12 +140,99 @@ final class Equilibrium {
                 }
             }
             residual = assembly.worst;
-            if (last || (fine && assembly.worst < ROUNDING)) {
+            boolean small = assembly.worst < (enough == TIGHT ? ROUNDING : TOLERANCE);
+            if (last || (small && (fine || (factor == 1 && isLast(relative, earlier))))) {
+                fresh = s;
                 return true;
             }
+            earlier = relative;
             fine = assembly.worst < ROUNDING;
         }
         return residual < TOLERANCE;
+    }
+
+    /** Tells from a relative step and the one before it whether what is left is small enough. */
+    private boolean isLast(double relative, double earlier) {
+        double growth = earlier < 0.1 ? Math.max(1, 3 * relative / (earlier * earlier)) : 100;
+        return relative * relative * growth < enough;
+    }
+
+    /** From now on a solve ends when a relative error of the state of about 1e-11 is left. */
+    void loosen() {
+        enough = LOOSE;
+    }
+
+    /** From now on a solve ends at rounding. */
+    void tighten() {
+        enough = TIGHT;
+    }
+
+    /**
+     * Factors the tangent at a state, unless the last solve left it factored, or at least assembled, at that very state.
+     *
+     * @return false if the state is no good or the tangent singular
+     */
+    boolean factorAt(LineState s) {
+        if (factored != s) {
+            boolean ready = fresh == s || assembly.assemble(s, true);
+            spoil();
+            factored = ready && assembly.factor(s) ? s : null;
+        }
+        return factored == s;
+    }
+
+    /** Forgets what the last solve left: its state was changed, or the matrix was used. */
+    void spoil() {
+        fresh = null;
+        factored = null;
+    }
+
+    /**
+     * Replaces the state of a line between rigid anchors, gripped by one load, by one that does not build on it: a single
+     * span by the bare solver, a line that runs freely over its intermediate anchors by {@link FreeLineStart}.
+     *
+     * @return false if the line is another one, or nothing was found; the state is then of no use
+     */
+    boolean startCold(LineState s) {
+        if (system.elastic || system.law.pieces() > 1 || system.absorbers[0] != null || system.absorbers[1] != null) {
+            return false;
+        }
+        int active = -1;
+        for (int j = 0; j < system.loads; j++) {
+            if (s.active[j]) {
+                if (active >= 0 || !system.gripped[j]) {
+                    return false;
+                }
+                active = j;
+            }
+        }
+        if (active < 0) {
+            return false;
+        }
+        if (system.spans > 1) {
+            FreeLineStart start = new FreeLineStart(system);
+            return start.fits(s) && start.apply(s, active);
+        }
+        if (cold == null) {
+            cold = new LoadedSpan();
+        }
+        double x = system.px[1] - system.px[0];
+        double y = system.py[1] - system.py[0];
+        cold.run = Math.sqrt(x * x + y * y);
+        cold.rise = system.pz[1] - system.pz[0];
+        cold.weight = system.weight / s.thermal;
+        cold.compliance = system.law.compliance(0);
+        cold.before = s.coordinate[active] * s.thermal;
+        cold.behind = (system.length[0] - s.coordinate[active]) * s.thermal;
+        cold.load = s.force[active];
+        if (!cold.solve()) {
+            return false;
+        }
+        s.tension[0] = cold.horizontal * x / cold.run;
+        s.tension[1] = cold.horizontal * y / cold.run;
+        s.tension[2] = cold.vertical;
+        iterations += cold.iterations;
+        return true;
     }
 
     /** Largest step of a tension relative to that tension, of a length relative to its span. */
@@ -190,6 +313,26 @@ final class Equilibrium {
         }
     }
 
+    /** Adds factor · (b − a) to the unknowns; what is held stays. */
+    void addDifference(LineState to, double factor, LineState a, LineState b) {
+        for (int i = 0; i < to.tension.length; i++) {
+            to.tension[i] += factor * (b.tension[i] - a.tension[i]);
+        }
+        for (int i = 1; i < system.spans; i++) {
+            if (Math.abs(to.passage[i]) == 1) {
+                to.slip[i] += factor * (b.slip[i] - a.slip[i]);
+            }
+        }
+        for (int j = 0; j < system.loads; j++) {
+            if (to.active[j] && !system.gripped[j]) {
+                to.coordinate[j] += factor * (b.coordinate[j] - a.coordinate[j]);
+            }
+        }
+        for (int e = 0; e < 2; e++) {
+            to.extension[e] += factor * (b.extension[e] - a.extension[e]);
+        }
+    }
+
     /**
      * Changes the modes that an equilibrium shows to be wrong.
      *
@@ -212,6 +355,9 @@ final class Equilibrium {
             if (a != null) {
                 changed |= changeAbsorber(s, past, e, a);
             }
+        }
+        if (changed) {
+            spoil();
         }
         return changed;
     }
@@ -265,7 +411,7 @@ final class Equilibrium {
         }
         // Running on means that cable moves toward the end: the slip coordinate falls.
         double moved = (s.slip[i] - past.slip[i]) * mode;
-        if (moved > 1e-13 * system.chord[i] * (1 + round)) {
+        if (moved > Math.max(STILL, 10 * enough) * system.chord[i] * (1 + round)) {
             s.passage[i] = LineState.STUCK;
             s.slip[i] = past.slip[i];
             return true;
@@ -327,6 +473,15 @@ final class Equilibrium {
         }
         if (mode == LineState.AT_START && system.restSupport(s, j) >= 0) {
             s.tension[3 * system.loadSpan[j] + 2] += system.groupForce(s, j);
+        }
+    }
+
+    /** Takes over the extensions to which in-line absorbers that yield have come. */
+    static void keepYield(LineState s, LineState past) {
+        for (int e = 0; e < 2; e++) {
+            if (s.yielding[e]) {
+                s.yielded[e] = Math.max(past.yielded[e], s.extension[e]);
+            }
         }
     }
 

@@ -20,6 +20,7 @@ final class Installation {
     private final double w;
     private final int spans;
     private final double[] z;
+    private boolean exact = true;
 
     Installation(Lifeline line) {
         this.line = line;
@@ -61,6 +62,11 @@ final class Installation {
         return s;
     }
 
+    /** Tells whether every span fits to rounding; if not, the whole line is to be refined. */
+    boolean isExact() {
+        return exact;
+    }
+
     private void preload(LineSystem system, LineState s, int e, InlineAbsorber a) {
         double tension = e == 0 ? system.tensionBehind(s, 0) : system.tensionBefore(s, spans);
         double activation = a.curve().activationForce();
@@ -93,6 +99,7 @@ final class Installation {
         s.tension[3 * i + 1] = f.h * uy;
         s.tension[3 * i + 2] = f.v;
         system.length[i] = f.s;
+        exact &= f.exact;
     }
 
     /** The named span from the number that fixes the installed state. */

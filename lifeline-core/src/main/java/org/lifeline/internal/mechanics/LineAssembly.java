@@ -13,6 +13,8 @@ final class LineAssembly {
     private final LineSystem sys;
     private final ElasticCatenary catenary;
     private final double[] endZ;
+    private final double[] d = new double[3];
+    private final double[] u = new double[3];
 
     final BandMatrix matrix;
     final double[] residual;
@@ -121,12 +123,14 @@ final class LineAssembly {
                 from = to;
             }
         }
-        double[] d = {dx, dy, dz};
+        d[0] = dx;
+        d[1] = dy;
+        d[2] = dz;
         if (i == 0 && sys.absorbers[0] != null) {
-            addLink(s, 0, d, tangent);
+            addLink(s, 0, tangent);
         }
         if (i == sys.spans - 1 && sys.absorbers[1] != null) {
-            addLink(s, 1, d, tangent);
+            addLink(s, 1, tangent);
         }
         for (int c = 0; c < 3; c++) {
             double want = sys.coordinate(i + 1, c)
@@ -212,7 +216,7 @@ final class LineAssembly {
     }
 
     /** The in-line absorber's extension as a straight link in the direction of the cable at that end. */
-    private void addLink(LineState s, int end, double[] d, boolean tangent) {
+    private void addLink(LineState s, int end, boolean tangent) {
         int i = end == 0 ? 0 : sys.spans - 1;
         int row = sys.tensionIndex(i);
         double tx = s.tension[3 * i];
@@ -220,7 +224,9 @@ final class LineAssembly {
         double tz = end == 0 ? s.tension[2] : endZ[i];
         double t = Math.sqrt(tx * tx + ty * ty + tz * tz);
         double e = s.extension[end] - sys.installedExtension[end];
-        double[] u = {tx / t, ty / t, tz / t};
+        u[0] = tx / t;
+        u[1] = ty / t;
+        u[2] = tz / t;
         for (int c = 0; c < 3; c++) {
             d[c] += e * u[c];
         }
@@ -304,22 +310,28 @@ final class LineAssembly {
         double a2 = ax * ax + ay * ay + az * az;
         double b2 = bx * bx + by * by + bz * bz;
         double mu = mode * sys.friction[support];
-        double theta = mu == 0 ? 0 : LineSystem.angle(ax, ay, az, bx, by, bz);
-        put(row, 0.5 * Math.log(b2 / a2) - mu * theta, 1);
-        if (!tangent) {
-            return;
-        }
         double fb = 1 / b2;
         double fa = -1 / a2;
         double cross = 0;
-        if (mu != 0 && theta > 1e-9) {
-            double sin = Math.sin(theta);
-            double cos = Math.cos(theta);
-            double ab = Math.sqrt(a2 * b2);
-            // ∂θ/∂b = (cos θ b/|b| − a/|a|)/(|b| sin θ)
-            fb -= mu * cos / (sin * b2);
-            fa -= mu * cos / (sin * a2);
-            cross = mu / (sin * ab);
+        double limit = 0;
+        if (mu != 0) {
+            double dot = ax * bx + ay * by + az * bz;
+            double cx = ay * bz - az * by;
+            double cy = az * bx - ax * bz;
+            double cz = ax * by - ay * bx;
+            double area = Math.sqrt(cx * cx + cy * cy + cz * cz);
+            double theta = Math.atan2(area, dot);
+            limit = mu * theta;
+            if (theta > 1e-9) {
+                // ∂θ/∂b = (cos θ b/|b| − a/|a|)/(|b| sin θ), with cos θ = dot/|a||b| and sin θ = area/|a||b|.
+                fb -= mu * dot / (area * b2);
+                fa -= mu * dot / (area * a2);
+                cross = mu / area;
+            }
+        }
+        put(row, 0.5 * Math.log(b2 / a2) - limit, 1);
+        if (!tangent) {
+            return;
         }
         int ca = sys.tensionIndex(i);
         int cb = sys.tensionIndex(support);
@@ -457,7 +469,9 @@ final class LineAssembly {
     private void absorberByEnd(LineState s, InlineAbsorber absorber, double[] out) {
         int i = sys.spans - 1;
         int row = sys.tensionIndex(i);
-        double[] u = {s.tension[3 * i], s.tension[3 * i + 1], sys.endZ(s, i)};
+        u[0] = s.tension[3 * i];
+        u[1] = s.tension[3 * i + 1];
+        u[2] = sys.endZ(s, i);
         double t = sys.tensionBefore(s, sys.spans);
         double e = s.extension[1] - sys.installedExtension[1];
         for (int c = 0; c < 3; c++) {

@@ -3,6 +3,7 @@ package org.lifeline.internal.mechanics;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.function.Supplier;
 import org.lifeline.base.Convergence;
 import org.lifeline.base.NoEquilibriumException;
 import org.lifeline.base.Point;
@@ -15,6 +16,9 @@ import org.lifeline.model.Lifeline;
  */
 public final class LineModel {
     private static final int FRICTION_STEPS = 12;
+
+    /** A gap that has no root. */
+    private static final LoadPath.Gap NEVER = path -> Double.POSITIVE_INFINITY;
 
     private final Lifeline line;
     private final LineSystem bare;
@@ -53,14 +57,17 @@ public final class LineModel {
         this.line = line;
         this.bare = new LineSystem(
                 line.supports(), line.weightPerLength(), line.cable().elongation());
-        this.installed = new Installation(line).install(bare);
+        Installation installation = new Installation(line);
+        this.installed = installation.install(bare);
         this.system = bare;
         this.state = installed.copy();
-        Equilibrium e = new Equilibrium(bare);
-        if (!e.newton(state)) {
-            throw failure("installed line", 0, e);
+        if (!installation.isExact()) {
+            Equilibrium e = new Equilibrium(bare);
+            if (!e.newton(state)) {
+                throw failure("installed line", 0, e);
+            }
+            note(e);
         }
-        note(e);
     }
 
     /**
@@ -93,7 +100,7 @@ public final class LineModel {
             return;
         }
         double from = state.thermal;
-        advance("line at " + temperature + " °C", (s, share) -> s.thermal = from + share * (to - from));
+        advance(() -> "line at " + temperature + " °C", (s, share) -> s.thermal = from + share * (to - from));
     }
 
     /**
@@ -114,7 +121,7 @@ public final class LineModel {
     }
 
     private double grippedCoordinate(int span, double station) {
-        double coordinate = coordinateAt(bare, installed, span, station);
+        double coordinate = Stations.coordinateAt(bare, installed, span, station);
         double low = state.slip[span];
         double high = system.length[span] + state.slip[span + 1];
         return coordinate > low && coordinate < high ? coordinate : presentCoordinate(span, station);
@@ -132,7 +139,7 @@ public final class LineModel {
                 high = Math.min(high, Math.nextDown(state.coordinate[j]));
             }
         }
-        return Math.max(low, Math.min(high, lowestCoordinate(span)));
+        return Math.max(low, Math.min(high, Stations.lowest(system, state, span)));
     }
 
     /** Material coordinate that hangs at a station in the current state. */
@@ -253,13 +260,13 @@ public final class LineModel {
         activate(load);
         int j = load.index;
         try {
-            advance("line under a hanging weight of " + force + " N", (s, share) -> s.force[j] = share * force);
+            advance(() -> "line under a hanging weight of " + force + " N", (s, share) -> s.force[j] = share * force);
         } catch (NoEquilibriumException e) {
             // Slower, but it follows every slip and passes places at which the line gives way.
             state.set(before);
             LoadPath path =
                     new LoadPath(this, load, line.supports().get(0).position().z(), force);
-            path.advance(force, p -> Double.POSITIVE_INFINITY, 0);
+            path.advance(force, NEVER, 0);
         }
     }
 
@@ -276,7 +283,7 @@ public final class LineModel {
         return false;
     }
 
-    private void advance(String what, Change change) {
+    private void advance(Supplier<String> what, Change change) {
         Equilibrium e = new Equilibrium(system);
         double done = 0;
         double part = hasFriction() ? 1.0 / FRICTION_STEPS : 1;
@@ -286,7 +293,13 @@ public final class LineModel {
             double to = Math.min(1, done + part);
             next.set(state);
             change.to(next, to);
-            if (e.solve(next, state)) {
+            boolean found = part == 1 && e.startCold(next) && e.solve(next, state);
+            if (!found) {
+                next.set(state);
+                change.to(next, to);
+                found = e.solve(next, state);
+            }
+            if (found) {
                 state.set(next);
                 done = to;
                 part *= 1.5;
@@ -294,7 +307,7 @@ public final class LineModel {
                 part *= 0.25;
                 failures++;
                 if (failures > 60 || part < 1e-12) {
-                    throw failure(what, done, e);
+                    throw failure(what.get(), done, e);
                 }
             }
         }
@@ -329,68 +342,12 @@ public final class LineModel {
      * @return number of Newton steps and the last residual
      */
     public Convergence convergence() {
+        if (iterations == 0) {
+            LineAssembly assembly = new LineAssembly(system);
+            assembly.assemble(state, false);
+            residual = assembly.worst;
+        }
         return new Convergence(iterations, residual, Equilibrium.TOLERANCE);
-    }
-
-    /** Material coordinate at which the cable of a span is lowest, or the nearer end where it falls all the way. */
-    private double lowestCoordinate(int span) {
-        double w = line.weightPerLength();
-        double low = state.slip[span];
-        double high = system.length[span] + state.slip[span + 1];
-        int from = system.firstLoad[span];
-        int to = system.firstLoad[span + 1];
-        double z = state.tension[3 * span + 2];
-        double at = low;
-        for (int j = from; j < to; j++) {
-            if (!state.active[j]) {
-                continue;
-            }
-            double next = z + w * (state.coordinate[j] - at);
-            if (next >= 0) {
-                return z >= 0 ? at : at - z / w;
-            }
-            at = state.coordinate[j];
-            z = next + system.cableForce(state, j);
-            if (z >= 0) {
-                return at;
-            }
-        }
-        if (z >= 0) {
-            return at;
-        }
-        return w > 0 ? Math.min(high, at - z / w) : high;
-    }
-
-    /** Material coordinate that hangs at a horizontal distance from where the span's cable begins. */
-    private static double coordinateAt(LineSystem sys, LineState s, int span, double station) {
-        double total = sys.length[span] + s.slip[span + 1] - s.slip[span];
-        double low = 0;
-        double high = total;
-        double guess = total * station / Math.hypot(sys.px[span + 1] - sys.px[span], sys.py[span + 1] - sys.py[span]);
-        double x = Math.min(Math.max(guess, low), high);
-        ElasticCatenary c = new ElasticCatenary(sys.law);
-        double tx = s.tension[3 * span];
-        double ty = s.tension[3 * span + 1];
-        double h = Math.hypot(tx, ty);
-        for (int k = 0; k < 100; k++) {
-            c.evaluate(tx, ty, s.tension[3 * span + 2], x * s.thermal, sys.weight / s.thermal);
-            double at = (c.dx * tx + c.dy * ty) / h;
-            double slope = (c.ex * tx + c.ey * ty) / h * s.thermal;
-            if (at > station) {
-                high = x;
-            } else {
-                low = x;
-            }
-            double next = x - (at - station) / slope;
-            if (!(next > low && next < high)) {
-                next = 0.5 * (low + high);
-            }
-            if (Math.abs(next - x) <= 2e-16 * total) {
-                break;
-            }
-            x = next;
-        }
-        return x + s.slip[span];
     }
 
     /**

@@ -93,16 +93,27 @@ final class LineState {
         thermal = from.thermal;
     }
 
+    /** Takes over what an iteration changes. */
+    void setUnknowns(LineState from) {
+        System.arraycopy(from.tension, 0, tension, 0, tension.length);
+        System.arraycopy(from.slip, 0, slip, 0, slip.length);
+        System.arraycopy(from.coordinate, 0, coordinate, 0, coordinate.length);
+        extension[0] = from.extension[0];
+        extension[1] = from.extension[1];
+    }
+
     LineState copy() {
         LineState c = new LineState(tension.length / 3, force.length);
         c.set(this);
         return c;
     }
 
-    boolean sameModes(LineState other) {
+    /** Tells whether both states hold the same and let go of the same. */
+    boolean hasModesOf(LineState other) {
         return Arrays.equals(passage, other.passage)
                 && Arrays.equals(mode, other.mode)
                 && Arrays.equals(active, other.active)
-                && Arrays.equals(yielding, other.yielding);
+                && Arrays.equals(yielding, other.yielding)
+                && Arrays.equals(piece, other.piece);
     }
 }

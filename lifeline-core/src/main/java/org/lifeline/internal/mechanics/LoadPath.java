@@ -1,49 +1,93 @@
 package org.lifeline.internal.mechanics;
 
-import java.util.Arrays;
-import java.util.function.ToDoubleFunction;
-import org.jspecify.annotations.Nullable;
 import org.lifeline.base.NoEquilibriumException;
-import org.lifeline.model.LoadElongation;
 
 /**
  * The path along which one load on a line grows from nothing: force, descent of the load, energy taken up by the line.
  *
  * <p>Where no anchor has friction the state at a force does not depend on the way to it, and a step may be as long as
  * Newton's method carries. Where an anchor has friction, steps end where an anchor starts to slip, and stay so short
- * that the heat, ∫ΔΨ dq with cubic Hermite interpolation in the force, agrees with the work ∫P dδ done on the line by
- * the same rule.
+ * that the heat, ∫ΔΨ dq by Hermite interpolation ({@link PathRates}), agrees with the work ∫P dδ done on the line by the
+ * same rule.
  *
  * <p>Not thread-safe.
  */
 public final class LoadPath {
     private static final int MOST_STEPS = 20_000;
-    private static final int ROOT_STEPS = 200;
-    private static final double ROOT_TOLERANCE = 1e-14;
+
+    /** First step and longest step of a path that is followed, in ln(P + P₀). */
+    private static final double FIRST = 1.5;
+
+    private static final double LONGEST = 1.5;
+
+    /** Step so short that its error may be rounding. */
+    private static final double SHORT = 0.2;
+
+    /** Shortest step, as a share of the force to go to, unless an event ends it. */
+    private static final double SHORTEST = 1e-7;
+
     /** Number of steps after which the tolerance of a step grows fourfold, and again. */
     private static final int PATIENCE = 300;
 
     private static final double WORK_TOLERANCE = 2e-7;
     private static final double SMALLEST = 1e-11;
-    private static final double ROUNDING = 2e-14;
-    /** Part of a step, or relative excess of a limit, within which an event counts as met [-]. */
+
+    /** Rounding of an energy that is a difference of larger ones [-]. */
+    static final double ROUNDING = 2e-14;
+
+    private static final double MOST_GROWTH = 3;
+    private static final double AFTER_EVENT = 0.3;
+
+    /** Relative excess of a limit within which an event counts as met [-]. */
     static final double EVENT = 1e-7;
+
+    /** A quantity that starts at or above zero and whose first root along the path is sought. */
+    @FunctionalInterface
+    public interface Gap {
+        /**
+         * The quantity.
+         *
+         * @param path the path, at a point
+         * @return the quantity [J]
+         */
+        double at(LoadPath path);
+
+        /**
+         * Its derivative by the force, which speeds up the search; need not hold at corners.
+         *
+         * @param force force [N]
+         * @param descentRate derivative of the descent by the force [m/N]
+         * @return derivative [J/N]; NaN if it is not known
+         */
+        default double slope(double force, double descentRate) {
+            return Double.NaN;
+        }
+    }
 
     private final LineModel model;
     private final LineSystem system;
     private final int load;
     private final Equilibrium equilibrium;
-    private final PathEvents events;
+    private final PathRates rates;
+    private final PathStep stepper;
+    private final PathRoot root;
     private final boolean friction;
-    private final double startEnergy;
     private final double startHeight;
     private final double scale;
-    private double suggested;
+    private double reach = FIRST;
     private double peak;
     private boolean gaveWay;
 
     private PathNode now;
     private PathNode next;
+
+    /** The point before the current one. */
+    private PathNode before;
+
+    /** A point beyond the current one, if the last step overshot. */
+    private PathNode beyond;
+
+    private boolean overshot;
 
     /**
      * A path that starts at the model's current state.
@@ -60,7 +104,6 @@ public final class LoadPath {
         this.system = model.system();
         this.load = load.index();
         this.equilibrium = new Equilibrium(system);
-        this.events = new PathEvents(system, equilibrium);
         boolean rough = false;
         for (int i = 1; i < system.spans; i++) {
             rough |= system.friction[i] > 0 && !system.clamped[i];
@@ -72,16 +115,19 @@ public final class LoadPath {
         this.friction = rough || (first && second) || ((first || second) && system.loads > 1);
         this.startHeight = startHeight;
         this.scale = energyScale;
-        this.startEnergy = before.line() + before.hanging();
         this.now = new PathNode(system);
         this.next = new PathNode(system);
+        this.before = new PathNode(system);
+        this.beyond = new PathNode(system);
         now.state.set(model.state());
-        now.force = 0;
         if (!equilibrium.solve(now.state, now.state.copy())) {
             throw model.failure("line at the start of the fall", 0, equilibrium);
         }
-        finish(now, null);
-        this.suggested = Double.NaN;
+        double[] datum = {startHeight - system.pz[0], before.line() + before.hanging()};
+        this.rates = new PathRates(equilibrium, this.load, friction, now.state, datum);
+        this.stepper = new PathStep(equilibrium, rates, this.load, friction);
+        this.root = new PathRoot(this, energyScale);
+        rates.finish(now);
     }
 
     /**
@@ -176,56 +222,134 @@ public final class LoadPath {
      * @param watchFrom force below which the gap is not looked at [N]
      * @return true if the root was met
      */
-    public boolean advance(double target, ToDoubleFunction<LoadPath> gap, double watchFrom) {
+    public boolean advance(double target, Gap gap, double watchFrom) {
         int steps = 0;
         int failures = 0;
-        double reach = Double.isNaN(suggested) || !friction ? target - now.force : suggested;
-        if (friction && Double.isNaN(suggested)) {
-            reach = (target - now.force) / 16;
-        }
+        double least = SHORTEST * target;
         while (now.force < target) {
-            double to = Math.min(target, now.force + reach);
+            double to = friction ? rates.beyond(now.force, Math.max(reach, rates.step(now.force, least))) : target;
+            to = Math.min(to, target);
+            if (failures > 0 && !friction) {
+                to = Math.min(target, now.force + Math.pow(0.25, failures) * (target - now.force));
+            }
             if (target - to < 1e-9 * target) {
                 to = target;
             }
-            boolean wanted = to == now.force + reach;
+            settleFor(to == target);
             double reached = step(to);
-            double error = Double.isNaN(reached) ? Double.NaN : stepError();
-            double tolerance =
-                    Double.isNaN(reached) ? Double.NaN : stepTolerance() * Math.pow(4, Math.floorDiv(steps, PATIENCE));
-            if (Double.isNaN(reached) || (friction && error > tolerance && reached - now.force > 1e-6 * target)) {
+            boolean lost = Double.isNaN(reached);
+            double error = lost || !friction ? 0 : PathRates.error(now, next);
+            double tolerance = stepTolerance() * Math.pow(4, Math.floorDiv(steps, PATIENCE));
+            if (lost || (error > tolerance && reached - now.force > 10 * least)) {
                 failures++;
-                reach = (Double.isNaN(reached) ? to - now.force : reached - now.force)
-                        * (Double.isNaN(reached) ? 0.25 : Math.max(0.2, 0.9 * Math.pow(tolerance / error, 0.2)));
-                if (Double.isNaN(reached) && (failures > 400 || reach < 1e-7 * target)) {
-                    if (giveWay(gap, watchFrom)) {
-                        return true;
+                if (lost) {
+                    reach = 0.25 * rates.step(now.force, to - now.force);
+                    if (failures > 400 || to - now.force < 4 * least) {
+                        if (giveWay(gap, watchFrom)) {
+                            publish();
+                            return true;
+                        }
+                        failures = 0;
+                        reach = rates.step(now.force, 1e-3 * target);
                     }
-                    failures = 0;
-                    reach = 1e-3 * target;
+                } else {
+                    reach = shrink(error / tolerance) * rates.step(now.force, reached - now.force);
+                    keepBeyond();
                 }
                 continue;
             }
             // A step that cannot be made short enough is a jump, as when a load leaves an anchor with friction.
             gaveWay |= friction && error > tolerance;
             if (reached > watchFrom && gapAt(next, gap) < 0) {
-                root(gap, watchFrom, reached);
+                settleFor(true);
+                root.find(gap, watchFrom);
+                publish();
                 return true;
             }
-            double done = reached - now.force;
-            swap();
+            failures = 0;
             if (friction) {
-                double grow = error > 0 ? Math.min(4, 0.9 * Math.pow(tolerance / error, 0.2)) : 4;
-                reach = wanted || reached < to ? Math.max(done * grow, 1e-9 * target) : Math.max(reach, done);
-                suggested = reach;
-            } else {
-                reach = Math.max(target - now.force, 0);
+                double done = rates.step(now.force, reached - now.force);
+                double grown = done * (error > 0 ? Math.min(MOST_GROWTH, shrink(error / tolerance)) : MOST_GROWTH);
+                // Behind an event there is no third point yet, so that steps must be shorter.
+                double behind = Math.max(AFTER_EVENT * reach, 0.1);
+                reach = Math.min(LONGEST, reached < to ? Math.max(behind, grown) : grown);
             }
+            accept();
+            overshot = false;
             if (++steps > MOST_STEPS) {
-                throw model.failure("line under the arrest load", now.force / target, equilibrium);
+                throw lost(now.force / target);
             }
         }
+        publish();
         return false;
+    }
+
+    /** Asks for states to rounding, where somebody looks at them, or for as much as the way needs. */
+    private void settleFor(boolean view) {
+        if (view || !friction) {
+            equilibrium.tighten();
+        } else {
+            equilibrium.loosen();
+        }
+    }
+
+    /** What the error of a step may be: a part of the work done in it, so that the parts add up to that of the whole. */
+    private double stepTolerance() {
+        double work = Math.abs(next.energy + next.heat - now.energy - now.heat);
+        // Rounding hides the error of a step, but it does not make a long step right.
+        boolean isShort = rates.step(now.force, next.force - now.force) < SHORT;
+        return WORK_TOLERANCE * work + SMALLEST * scale + (isShort ? ROUNDING * next.size : 0);
+    }
+
+    /** Factor on a step that would bring its error to the tolerance, with some to spare. */
+    private double shrink(double excess) {
+        return Math.max(0.2, 0.9 * Math.pow(excess, -1.0 / next.order));
+    }
+
+    /**
+     * Takes one step into the next point.
+     *
+     * @return the force reached, or NaN if no equilibrium was found
+     */
+    double step(double to) {
+        return stepper.take(new PathNode[] {now, next, before, overshot ? beyond : before}, to);
+    }
+
+    /** The next point becomes the current one; a point beyond it is kept. */
+    void accept() {
+        PathNode t = before;
+        before = now;
+        now = next;
+        next = t;
+    }
+
+    /** The next point is kept as one beyond the current one. */
+    void keepBeyond() {
+        PathNode t = next;
+        next = beyond;
+        beyond = t;
+        overshot = true;
+    }
+
+    PathNode now() {
+        return now;
+    }
+
+    PathNode next() {
+        return next;
+    }
+
+    /** Derivative of the gap by the force at a point [J/N]; NaN if unknown. */
+    double slopeAt(PathNode node, Gap gap) {
+        if (!friction) {
+            rates.rates(node);
+        }
+        return node.hasTangent ? gap.slope(node.force, node.descentRate) : Double.NaN;
+    }
+
+    NoEquilibriumException lost(double share) {
+        publish();
+        return model.failure("line under the arrest load", share, equilibrium);
     }
 
     /**
@@ -234,8 +358,9 @@ public final class LoadPath {
      *
      * @return true if the root of the gap was met on the way
      */
-    private boolean giveWay(ToDoubleFunction<LoadPath> gap, double watchFrom) {
+    boolean giveWay(Gap gap, double watchFrom) {
         gaveWay = true;
+        overshot = false;
         peak = Math.max(peak, now.force);
         double span = system.chord[system.loadSpan[load]];
         double drop = 1e-4 * span;
@@ -244,6 +369,7 @@ public final class LoadPath {
             if (!descend(now.descent + drop)) {
                 drop *= 0.25;
                 if (++failures > 200 || drop < 1e-13 * span || now.descent > 1e3 * span) {
+                    publish();
                     throw model.failure("line that gives way under the arrest load", 0, equilibrium);
                 }
                 continue;
@@ -254,7 +380,7 @@ public final class LoadPath {
                 for (int k = 0; k < 100 && high - low > 1e-13 * span; k++) {
                     double middle = 0.5 * (low + high);
                     if (descend(middle) && gapAt(next, gap) >= 0) {
-                        swap();
+                        accept();
                         low = now.descent;
                     } else {
                         high = middle;
@@ -262,7 +388,7 @@ public final class LoadPath {
                 }
                 return true;
             }
-            swap();
+            accept();
             drop = Math.min(1.5 * drop, 0.02 * span);
         }
         return false;
@@ -279,315 +405,28 @@ public final class LoadPath {
             }
             if (!equilibrium.changeModes(next.state, now.state, round)) {
                 next.force = next.state.force[load];
-                finish(next, now);
-                double fall = next.descent - now.descent;
-                next.pathWork = now.pathWork + 0.5 * (now.force + next.force) * fall;
+                rates.finish(next);
+                next.pathWork = now.pathWork;
                 next.heat = now.heat;
-                for (int i = 1; i < system.spans; i++) {
-                    double moved = next.state.slip[i] - now.state.slip[i];
-                    next.heat -= 0.5 * next.state.thermal * moved * (drop(now.state, i) + drop(next.state, i));
-                }
+                rates.addJump(now.state, next, next.descent - now.descent);
                 return true;
             }
         }
         return false;
     }
 
-    private void swap() {
-        PathNode t = now;
-        now = next;
-        next = t;
-        publish();
-    }
-
+    /** Hands the current point to the model. */
     private void publish() {
         model.state().set(now.state);
         model.note(equilibrium);
         equilibrium.iterations = 0;
     }
 
-    private double gapAt(PathNode node, ToDoubleFunction<LoadPath> gap) {
+    double gapAt(PathNode node, Gap gap) {
         PathNode keep = now;
         now = node;
-        double value = gap.applyAsDouble(this);
+        double value = gap.at(this);
         now = keep;
         return value;
-    }
-
-    /**
-     * Goes to the root of the gap, which lies between the current point, or the force from which the gap is looked at,
-     * and a force beyond it. Each point at which the gap is not yet below zero becomes the current point, so that the
-     * path is followed and not jumped. Regula falsi with the Illinois weight, and halving where it stalls.
-     */
-    private void root(ToDoubleFunction<LoadPath> gap, double watchFrom, double beyond) {
-        while (now.force < watchFrom) {
-            if (Double.isNaN(step(watchFrom))) {
-                throw model.failure("line under the arrest load", now.force / watchFrom, equilibrium);
-            }
-            swap();
-        }
-        double lowGap = gapAt(now, gap);
-        double high = beyond;
-        double highGap = gapAt(next, gap);
-        if (next.force != beyond) {
-            highGap = -lowGap;
-        }
-        double width = high - now.force;
-        boolean halve = false;
-        for (int k = 0; k < ROOT_STEPS; k++) {
-            double low = now.force;
-            if (lowGap <= ROOT_TOLERANCE * scale) {
-                return;
-            }
-            if (high - low <= 1e-13 * high) {
-                boolean jump = gapAt(now, gap) > 1e-10 * scale + ROUNDING * now.size;
-                if (!jump || giveWay(gap, watchFrom) || high - low <= 1e-15 * high) {
-                    return;
-                }
-            }
-            double share = halve ? 0.5 : lowGap / (lowGap - highGap);
-            double to = low + share * (high - low);
-            if (!(to > low && to < high)) {
-                to = 0.5 * (low + high);
-            }
-            double reached = step(to);
-            for (int tries = 0; Double.isNaN(reached) && tries < 40; tries++) {
-                to = low + 0.25 * (to - low);
-                reached = step(to);
-            }
-            if (Double.isNaN(reached)) {
-                throw model.failure("line under the arrest load", low / high, equilibrium);
-            }
-            double value = gapAt(next, gap);
-            if (value >= 0) {
-                swap();
-                lowGap = value;
-                highGap = k > 0 ? 0.5 * highGap : highGap;
-            } else {
-                high = reached;
-                highGap = value;
-                if (-value <= ROOT_TOLERANCE * scale) {
-                    swap();
-                    return;
-                }
-                lowGap = k > 0 ? 0.5 * lowGap : lowGap;
-                if (k % 3 == 2) {
-                    lowGap = gapAt(now, gap);
-                }
-            }
-            halve = high - now.force > 0.5 * width;
-            width = high - now.force;
-        }
-        throw model.failure("force at which the fall is arrested", now.force / high, equilibrium);
-    }
-
-    /**
-     * Takes one step into {@link #next}: to the force, or to where an anchor starts to slip before it.
-     *
-     * @return the force reached, or NaN if no equilibrium was found
-     */
-    private double step(double to) {
-        if (friction) {
-            release();
-        }
-        double goal = to;
-        double low = now.force;
-        for (int k = 0; k < 60; k++) {
-            if (!newton(goal)) {
-                return Double.NaN;
-            }
-            double event = friction ? events.before(now.state, next.state, new double[] {now.force, goal}) : goal;
-            if (!(event < goal)) {
-                break;
-            }
-            double least = low + 1e-3 * (goal - low);
-            goal = Math.max(event, least);
-            if (goal - low < EVENT * Math.max(goal, 1e-3 * to)) {
-                goal = low + EVENT * Math.max(goal, 1e-3 * to);
-                if (goal >= to) {
-                    goal = to;
-                }
-                if (!newton(goal)) {
-                    return Double.NaN;
-                }
-                break;
-            }
-        }
-        if (!equilibrium.changeModes(next.state, now.state, 0)) {
-            next.force = goal;
-            finish(next, now);
-            return goal;
-        }
-        if (!equilibrium.solve(next.state, now.state)) {
-            return Double.NaN;
-        }
-        next.force = goal;
-        finish(next, now);
-        return goal;
-    }
-
-    /** Equilibrium at a force with the modes of the current point, from its tangent or, failing that, from itself. */
-    private boolean newton(double force) {
-        next.state.set(now.state);
-        next.state.force[load] = force;
-        if (now.hasTangent) {
-            equilibrium.apply(next.state, now.state, force - now.force, now.tangent);
-            if (plausible(next.state, now.state) && equilibrium.newton(next.state)) {
-                return true;
-            }
-            next.state.set(now.state);
-            next.state.force[load] = force;
-        }
-        return equilibrium.newton(next.state);
-    }
-
-    private boolean plausible(LineState to, LineState from) {
-        for (int i = 0; i < system.spans; i++) {
-            double x = to.tension[3 * i];
-            double y = to.tension[3 * i + 1];
-            double fx = from.tension[3 * i];
-            double fy = from.tension[3 * i + 1];
-            double dot = x * fx + y * fy;
-            double old = fx * fx + fy * fy;
-            if (!(dot > 0.1 * old && dot < 30 * old)) {
-                return false;
-            }
-            double have = system.length[i] + from.slip[i + 1] - from.slip[i];
-            if (!(system.length[i] + to.slip[i + 1] - to.slip[i] > 0.5 * have)) {
-                return false;
-            }
-        }
-        return true;
-    }
-
-    /** Lets anchors that stand on their limit slip, if the tangent says that they then slip the right way. */
-    private void release() {
-        boolean any = false;
-        for (int i = 1; i < system.spans; i++) {
-            if (events.sticks(now.state, i) && equilibrium.excess(now.state, i) > -1e-9) {
-                now.state.passage[i] = system.logRatio(now.state, i) > 0 ? LineState.RUNS_ON : LineState.RUNS_BACK;
-                any = true;
-            }
-        }
-        if (!any) {
-            return;
-        }
-        for (int round = 0; round < system.spans; round++) {
-            tangent(now);
-            boolean wrong = false;
-            for (int i = 1; i < system.spans; i++) {
-                boolean rough = system.friction[i] > 0 && !system.clamped[i];
-                if (rough && now.state.passage[i] * now.tangent[system.slipIndex(i)] > 0) {
-                    now.state.passage[i] = LineState.STUCK;
-                    wrong = true;
-                }
-            }
-            if (!wrong) {
-                break;
-            }
-        }
-        finishRates(now);
-    }
-
-    /** Completes a point: descent, energies, tangent, and what the step from the point before adds. */
-    private void finish(PathNode node, @Nullable PathNode before) {
-        LineEnergy e = LineEnergies.of(system, node.state);
-        double height = system.pz[0] + height(node.state);
-        node.descent = startHeight - height;
-        double hanging = e.hanging() - node.state.force[load] * (height - system.pz[0]);
-        node.energy = e.line() + hanging - startEnergy;
-        node.size = Math.abs(e.strain()) + Math.abs(e.weight()) + Math.abs(e.springs()) + Math.abs(hanging);
-        node.heat = before == null ? 0 : before.heat;
-        node.pathWork = before == null ? 0 : before.pathWork;
-        if (!friction) {
-            node.hasTangent = tangent(node);
-            return;
-        }
-        node.hasTangent = tangent(node);
-        finishRates(node);
-        if (before != null) {
-            double step = node.force - before.force;
-            node.pathWork += PathQuadrature.integral(step, new double[] {before.force, 1, node.force, 1}, new double[] {
-                before.descent, before.descentRate, node.descent, node.descentRate
-            });
-            for (int i = 1; i < system.spans; i++) {
-                double from = before.state.slip[i];
-                double to = node.state.slip[i];
-                if (from != to && system.friction[i] > 0) {
-                    node.heat -= node.state.thermal
-                            * PathQuadrature.integral(
-                                    step,
-                                    new double[] {before.drop[i], before.dropRate[i], node.drop[i], node.dropRate[i]},
-                                    new double[] {from, before.slipRate[i], to, node.slipRate[i]});
-                }
-            }
-        }
-    }
-
-    /** What the error of a step may be: a part of the work done in it, so that the parts add up to that of the whole. */
-    private double stepTolerance() {
-        double work = Math.abs(next.energy + next.heat - now.energy - now.heat);
-        return WORK_TOLERANCE * work + SMALLEST * scale + ROUNDING * next.size;
-    }
-
-    private double stepError() {
-        if (!friction) {
-            return 0;
-        }
-        double byEnergy = next.energy + next.heat - now.energy - now.heat;
-        double byPath = next.pathWork - now.pathWork;
-        return Math.abs(byEnergy - byPath);
-    }
-
-    private boolean tangent(PathNode node) {
-        if (!equilibrium.assembly.assemble(node.state, true)) {
-            return false;
-        }
-        equilibrium.assembly.byForce(node.state, load, node.tangent);
-        for (int i = 0; i < node.tangent.length; i++) {
-            node.tangent[i] = -node.tangent[i];
-        }
-        if (!equilibrium.assembly.factor(node.state)) {
-            Arrays.fill(node.tangent, 0);
-            return false;
-        }
-        equilibrium.assembly.matrix.solve(node.tangent);
-        for (double v : node.tangent) {
-            if (!Double.isFinite(v)) {
-                Arrays.fill(node.tangent, 0);
-                return false;
-            }
-        }
-        return true;
-    }
-
-    /** Rates of descent, slip and tension drop by the force, by central differences along the tangent. */
-    private void finishRates(PathNode node) {
-        double h = 1e-4 * Math.max(node.force, 0.1);
-        LineState a = node.state.copy();
-        LineState b = node.state.copy();
-        equilibrium.apply(a, node.state, -h, node.tangent);
-        equilibrium.apply(b, node.state, h, node.tangent);
-        a.force[load] = node.force - h;
-        b.force[load] = node.force + h;
-        node.descentRate = -(height(b) - height(a)) / (2 * h);
-        for (int i = 1; i < system.spans; i++) {
-            node.slipRate[i] = node.tangent[system.slipIndex(i)];
-            node.drop[i] = drop(node.state, i);
-            node.dropRate[i] = (drop(b, i) - drop(a, i)) / (2 * h);
-        }
-    }
-
-    /** Difference of T + ∫ε dT across an anchor, behind less before: what a unit of cable that slips turns to heat. */
-    private double drop(LineState s, int i) {
-        LoadElongation law = system.law;
-        double a = system.tensionBefore(s, i);
-        double b = system.tensionBehind(s, i);
-        return b - a + law.complementaryEnergy(b) - law.complementaryEnergy(a);
-    }
-
-    /** Elevation of the load above the as-installed first support. */
-    private double height(LineState s) {
-        return LineEnergies.height(system, s, load);
     }
 }

@@ -108,6 +108,18 @@ public final class LoadedSpan {
         return false;
     }
 
+    /**
+     * How far the load hangs below the start, after a solve.
+     *
+     * @return distance [m], positive down
+     */
+    public double drop() {
+        double h2 = horizontal * horizontal;
+        double v2 = vertical + weight * before;
+        double sum = Math.sqrt(h2 + vertical * vertical) + Math.sqrt(h2 + v2 * v2);
+        return -before * (vertical + v2) * (1 / sum + 0.5 * compliance);
+    }
+
     private double misfit() {
         return (run - x) * (run - x) + (rise - z) * (rise - z);
     }

@@ -19,11 +19,31 @@ final class PathNode {
     double heat;
     double pathWork;
 
+    /** Order in the step of the error of heat and work. */
+    int order = 5;
+
     PathNode(LineSystem s) {
         state = new LineState(s.spans, s.loads);
         tangent = new double[s.unknowns()];
         slipRate = new double[s.spans + 1];
         drop = new double[s.spans + 1];
         dropRate = new double[s.spans + 1];
+    }
+
+    void set(PathNode from) {
+        state.set(from.state);
+        System.arraycopy(from.tangent, 0, tangent, 0, tangent.length);
+        System.arraycopy(from.slipRate, 0, slipRate, 0, slipRate.length);
+        System.arraycopy(from.drop, 0, drop, 0, drop.length);
+        System.arraycopy(from.dropRate, 0, dropRate, 0, dropRate.length);
+        hasTangent = from.hasTangent;
+        force = from.force;
+        descent = from.descent;
+        descentRate = from.descentRate;
+        energy = from.energy;
+        size = from.size;
+        heat = from.heat;
+        pathWork = from.pathWork;
+        order = from.order;
     }
 }

@@ -56,6 +56,9 @@ final class SpanFinder {
     /** Unstretched length [m]. */
     double s;
 
+    /** Tells whether Newton's steps died out, so that the span fits to rounding. */
+    boolean exact;
+
     private double closing;
     private double closingH;
     private double closingV;
@@ -95,7 +98,8 @@ final class SpanFinder {
      * @return false if there is no such span
      */
     boolean find(Known known, double value) {
-        return findTaut(known, value) || findAny(known, value);
+        exact = findTaut(known, value);
+        return exact || findAny(known, value);
     }
 
     /** The span from its parabola, if it is so taut that only one shape can be meant and Newton's steps die out. */

@@ -3,11 +3,11 @@ package org.lifeline.internal.numeric;
 import java.util.Arrays;
 
 /**
- * A square band matrix with an LU factorisation by partial pivoting, in place and without allocation after
- * construction (Golub and Van Loan, <i>Matrix Computations</i>, 4th ed. 2013, section 4.3).
+ * A square band matrix with an LU factorisation, in place, and one by partial pivoting (Golub and Van Loan, <i>Matrix
+ * Computations</i>, 4th ed. 2013, section 4.3). Nothing is allocated after construction, but for the first row exchange.
  *
- * <p>Rows are stored one after the other; row i keeps the columns i − lower … i + upper + lower, the last
- * {@code lower} of them for the fill of the row exchanges. Not thread-safe.
+ * <p>Rows are stored one after the other; row i keeps the columns i − lower … i + upper. For the fill of row exchanges
+ * they are copied into rows that are longer by {@code lower} columns. Not thread-safe.
  */
 public final class BandMatrix {
     /** Share of its diagonal entry that a pivot must keep in an elimination without row exchanges. */
@@ -18,6 +18,8 @@ public final class BandMatrix {
     private final int width;
     private final int size;
     private final double[] a;
+    private final int wide;
+    private double[] exchange = {};
     private final int[] pivot;
     private final double[] diagonal;
     private boolean exchanged;
@@ -33,7 +35,8 @@ public final class BandMatrix {
         this.size = size;
         this.lower = lower;
         this.upper = upper;
-        this.width = 2 * lower + upper + 1;
+        this.width = lower + upper + 1;
+        this.wide = width + lower;
         this.a = new double[size * width];
         this.pivot = new int[size];
         this.diagonal = new double[size];
@@ -85,11 +88,12 @@ public final class BandMatrix {
             if (!(Math.abs(value) > LEAST_PIVOT * diagonal[k]) || Double.isInfinite(value)) {
                 return false;
             }
-            int lastRow = Math.min(size - 1, k + lower);
+            int rows = Math.min(size - 1 - k, lower);
             int columns = Math.min(size - k, upper + 1);
             double inverse = 1 / value;
-            for (int i = k + 1; i <= lastRow; i++) {
-                int rowI = i * width + k - i + lower;
+            int rowI = rowK;
+            for (int i = 0; i < rows; i++) {
+                rowI += width - 1;
                 if (a[rowI] != 0) {
                     double factor = a[rowI] * inverse;
                     a[rowI] = factor;
@@ -109,12 +113,20 @@ public final class BandMatrix {
      */
     public boolean factor() {
         exchanged = true;
+        if (exchange.length == 0) {
+            exchange = new double[size * wide];
+        }
+        double[] f = exchange;
+        for (int i = 0; i < size; i++) {
+            System.arraycopy(a, i * width, f, i * wide, width);
+            Arrays.fill(f, i * wide + width, (i + 1) * wide, 0);
+        }
         for (int k = 0; k < size; k++) {
             int lastRow = Math.min(size - 1, k + lower);
             int best = k;
-            double bestValue = Math.abs(a[k * width + lower]);
+            double bestValue = Math.abs(f[k * wide + lower]);
             for (int i = k + 1; i <= lastRow; i++) {
-                double value = Math.abs(a[i * width + k - i + lower]);
+                double value = Math.abs(f[i * wide + k - i + lower]);
                 if (value > bestValue) {
                     bestValue = value;
                     best = i;
@@ -124,24 +136,24 @@ public final class BandMatrix {
             if (!(bestValue > 0) || Double.isInfinite(bestValue)) {
                 return false;
             }
-            int columns = Math.min(size - k, width - lower);
-            int rowK = k * width + lower;
+            int columns = Math.min(size - k, width);
+            int rowK = k * wide + lower;
             if (best != k) {
-                int rowBest = best * width + k - best + lower;
+                int rowBest = best * wide + k - best + lower;
                 for (int j = 0; j < columns; j++) {
-                    double t = a[rowK + j];
-                    a[rowK + j] = a[rowBest + j];
-                    a[rowBest + j] = t;
+                    double t = f[rowK + j];
+                    f[rowK + j] = f[rowBest + j];
+                    f[rowBest + j] = t;
                 }
             }
-            double inverse = 1 / a[rowK];
+            double inverse = 1 / f[rowK];
             for (int i = k + 1; i <= lastRow; i++) {
-                int rowI = i * width + k - i + lower;
-                double factor = a[rowI] * inverse;
-                a[rowI] = factor;
+                int rowI = i * wide + k - i + lower;
+                double factor = f[rowI] * inverse;
+                f[rowI] = factor;
                 if (factor != 0) {
                     for (int j = 1; j < columns; j++) {
-                        a[rowI + j] -= factor * a[rowK + j];
+                        f[rowI + j] -= factor * f[rowK + j];
                     }
                 }
             }
@@ -155,27 +167,43 @@ public final class BandMatrix {
      * @param b right-hand side, replaced by the solution
      */
     public void solve(double[] b) {
-        for (int k = 0; k < size; k++) {
-            double t = b[k];
-            if (exchanged && pivot[k] != k) {
-                t = b[pivot[k]];
-                b[pivot[k]] = b[k];
-                b[k] = t;
+        if (exchanged) {
+            forwardExchanged(b);
+            backward(exchange, wide, width, b);
+        } else {
+            for (int i = 1; i < size; i++) {
+                double sum = b[i];
+                int row = i * width + lower - i;
+                for (int k = Math.max(0, i - lower); k < i; k++) {
+                    sum -= a[row + k] * b[k];
+                }
+                b[i] = sum;
             }
-            int lastRow = Math.min(size - 1, k + lower);
-            for (int i = k + 1; i <= lastRow; i++) {
-                b[i] -= a[i * width + k - i + lower] * t;
+            backward(a, width, upper + 1, b);
+        }
+    }
+
+    private void forwardExchanged(double[] b) {
+        for (int k = 0; k < size; k++) {
+            double t = b[pivot[k]];
+            b[pivot[k]] = b[k];
+            b[k] = t;
+            int last = Math.min(size - 1, k + lower);
+            for (int i = k + 1; i <= last; i++) {
+                b[i] -= exchange[i * wide + k - i + lower] * t;
             }
         }
-        int reach = exchanged ? width - lower : upper + 1;
+    }
+
+    private void backward(double[] f, int stride, int reach, double[] b) {
         for (int k = size - 1; k >= 0; k--) {
             int columns = Math.min(size - k, reach);
-            int rowK = k * width + lower;
+            int rowK = k * stride + lower;
             double sum = b[k];
             for (int j = 1; j < columns; j++) {
-                sum -= a[rowK + j] * b[k + j];
+                sum -= f[rowK + j] * b[k + j];
             }
-            b[k] = sum / a[rowK];
+            b[k] = sum / f[rowK];
         }
     }
 }

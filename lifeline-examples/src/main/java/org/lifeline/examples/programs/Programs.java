@@ -18,6 +18,11 @@ public final class Programs {
             new Program("stringing", "tension and sag to be read while a line is tensioned", Stringing::main),
             new Program("field-check", "the pretension now, from a sag measured in the field", FieldReading::main),
             new Program("study", "Monte Carlo over pretension, friction, mass and force", UncertainLine::main),
+            new Program(
+                    "transient-study",
+                    "arrests in time beside the energy balance, over the span",
+                    TransientStudy::main),
+            new Program("histories", "a fall followed in time: peaks, a table of numbers, a picture", Histories::main),
             new Program("embedding", "a host program with its own threads and progress", EmbeddingHost::main));
 
     private Programs() {}

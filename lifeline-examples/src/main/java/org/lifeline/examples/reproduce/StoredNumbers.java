@@ -120,6 +120,13 @@ final class StoredNumbers {
             double outside =
                     Math.max(0, Math.max(curve.nearExtension(arrestForce) - x, x - curve.farExtension(arrestForce)));
             add(where, "deployment and force are a point of the curve", outside, Math.max(x, 1), BALANCE);
+            double taken = number(a.path("energy"), "connection");
+            add(
+                    where,
+                    "the connecting subsystem takes no more than the work of its curve",
+                    Math.max(0, taken - curve.work(x)),
+                    taken,
+                    BALANCE);
         }
     }
 

@@ -2,6 +2,7 @@ package org.lifeline.examples.programs;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
 
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -88,6 +89,57 @@ class DesignProgramsTest {
         List<String> lines = Files.readAllLines(csv);
         assertThat(lines).hasSize(301);
         assertThat(lines.get(0)).startsWith("case,pretension [N],").endsWith(",failure");
+    }
+
+    @Test
+    void historiesAreWrittenAndDrawn() throws Exception {
+        Path csv = folder.resolve("histories.csv");
+        Path picture = folder.resolve("histories.svg");
+        assertThat(output(Histories::main, design(), csv.toString(), picture.toString()))
+                .contains("largest tension", "written:", "drawn:");
+        List<String> lines = Files.readAllLines(csv);
+        assertThat(lines).hasSizeBetween(2900, 3005);
+        String[] head = lines.get(0).split(",");
+        assertThat(head[0]).isEqualTo("\"time [s]\"");
+        assertThat(lines.get(0)).contains(": force [N]", ": tension before [N]", "energy: cable motion [J]");
+        double before = -1;
+        int energies = 0;
+        for (int i = 1; i < lines.size(); i++) {
+            String[] values = lines.get(i).split(",");
+            assertThat(values).hasSameSizeAs(head);
+            double time = Double.parseDouble(values[0]);
+            assertThat(time).isGreaterThan(before);
+            before = time;
+            double sum = 0;
+            double motion = 0;
+            for (int k = 0; k < head.length; k++) {
+                if (head[k].startsWith("\"energy:")) {
+                    sum += Double.parseDouble(values[k]);
+                    energies++;
+                    motion += head[k].contains("worker motion") ? Double.parseDouble(values[k]) : 0;
+                }
+            }
+            assertThat(Math.abs(sum)).as("sum of the energies at %s s", time).isLessThan(5);
+            // The product of the velocities half a step before and behind passes zero where the worker turns.
+            assertThat(motion).isGreaterThan(-1e-3);
+        }
+        assertThat(energies).isEqualTo(11 * (lines.size() - 1));
+        assertThat(before).isCloseTo(3, within(2e-3));
+        assertThat(Files.readString(picture))
+                .contains("force on the worker [kN]", "tension at supports [kN]", "elevation [m]", "time [s]");
+    }
+
+    @Test
+    void aDesignWithoutFallsHasNoHistories() throws Exception {
+        Path file = folder.resolve("without.json");
+        String text =
+                new String(TestFiles.bytes("independent/silo-roof-gripped-middle.design.json"), StandardCharsets.UTF_8);
+        int at = text.indexOf("\"falls\"");
+        int end = text.lastIndexOf(']', text.indexOf("\"clearance\""));
+        Files.writeString(file, text.substring(0, at) + "\"falls\": [" + text.substring(end));
+        assertThatThrownBy(() -> output(Histories::main, file.toString()))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageContaining("falls: none");
     }
 
     @Test

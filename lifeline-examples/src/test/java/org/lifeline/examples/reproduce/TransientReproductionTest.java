@@ -106,7 +106,9 @@ class TransientReproductionTest {
     @ValueSource(strings = {"maximumTension", "arrestForce", "freeFall", "lineDescent", "totalFallDistance"})
     void storedNumbersContradictAChangeEvenWithoutComputing(String key) {
         ObjectNode changed = tree();
-        arrest(changed).put(key, arrest(changed).path(key).doubleValue() * 1.02);
+        // On a plateau a longer deployment breaks no law; a shorter one does, since the lowest point has its own.
+        double factor = key.equals("deployment") ? 0.9 : 1.02;
+        arrest(changed).put(key, arrest(changed).path(key).doubleValue() * factor);
         List<StoredCheck> broken = StoredNumbers.check(FILE.design(), changed).stream()
                 .filter(c -> !c.holds())
                 .toList();

@@ -84,6 +84,9 @@ final class Chain {
     final double[] partial;
     final double[] damping;
 
+    /** What moves along when a node is removed or inserted. */
+    private final double[][] nodeArrays;
+
     Chain(int capacity, double massPerLength, double gravity, RopeLaw law, double dampingTime) {
         this.massPerLength = massPerLength;
         this.gravity = gravity;
@@ -117,6 +120,7 @@ final class Chain {
         factor = new double[capacity];
         partial = new double[capacity];
         damping = new double[capacity];
+        nodeArrays = new double[][] {x, y, z, vx, vy, vz, mobility};
     }
 
     /** Number of segments. */
@@ -204,7 +208,7 @@ final class Chain {
     void remove(int node) {
         double sum = length[node - 1] + length[node];
         int tail = nodes - node - 1;
-        for (double[] a : nodeArrays()) {
+        for (double[] a : nodeArrays) {
             System.arraycopy(a, node + 1, a, node, tail);
         }
         System.arraycopy(length, node + 1, length, node, tail - 1);
@@ -218,7 +222,7 @@ final class Chain {
         double rest = length[node] - firstPart;
         double share = firstPart * perLength[node];
         int tail = nodes - node - 1;
-        for (double[] a : nodeArrays()) {
+        for (double[] a : nodeArrays) {
             System.arraycopy(a, node + 1, a, node + 2, tail);
             a[node + 1] = a[node] + share * (a[node + 2] - a[node]);
         }
@@ -227,9 +231,5 @@ final class Chain {
         nodes++;
         setLength(node, firstPart);
         setLength(node + 1, rest);
-    }
-
-    private double[][] nodeArrays() {
-        return new double[][] {x, y, z, vx, vy, vz, mobility};
     }
 }
