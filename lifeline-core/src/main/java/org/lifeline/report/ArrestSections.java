@@ -119,7 +119,7 @@ final class ArrestSections {
                 length(r.freeFall(), 1, fall.freeFall().isPresent() ? "stated" : "[2]"));
         put(t, "Deployment (deceleration distance)", "x", length(r.deployment(), d, dropped));
         put(t, "Descent of the line at the attachment", "δ", length(r.lineDescent(), d, hung));
-        put(t, "Total fall distance", "", length(r.totalFallDistance(), total, "[6]"));
+        put(t, "Total fall distance", "", length(r.totalFallDistance(), total, moving ? "[9]" : "[6]"));
         put(t, "Maximum arrest force on one worker (MAF)", "F", force(r.arrestForce(), f, dropped));
         put(t, "Force on the line", "P", force(r.lineLoad(), f, moving ? "[9]" : "P = Σ F"));
         put(t, "Sag at the load, below the chord", "f", length(r.sag(), d, "[5]"));

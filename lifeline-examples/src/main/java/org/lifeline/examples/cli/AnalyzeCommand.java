@@ -172,7 +172,7 @@ public final class AnalyzeCommand implements Callable<Integer> {
         if (target != null) {
             AtomicFile.write(target, new ResultWriter(LibraryVersion.text(), design.sha256()).write(run, criteria));
         }
-        String text = TextReport.write(DesignReport.of(design, run, choice)
+        String text = TextReport.write(DesignReport.of(design, run, choice, List.of())
                 .withDetail(ReportDetail.SHORT)
                 .withProvenance(new Provenance("Lifeline " + LibraryVersion.text(), design.sha256(), "", ""))
                 .build());

@@ -24,7 +24,7 @@ import org.lifeline.examples.json.AtomicFile;
 import org.lifeline.examples.json.DesignFile;
 import org.lifeline.examples.json.DesignReader;
 import org.lifeline.examples.print.DesignReport;
-import org.lifeline.model.ClearanceRules;
+import org.lifeline.model.LifelineDesign;
 import org.lifeline.report.CalculationReport;
 import org.lifeline.report.HtmlReport;
 import org.lifeline.report.InertText;
@@ -161,38 +161,36 @@ public final class ReportCommand implements Callable<Integer> {
         Progress progress = new Progress(err, System::nanoTime);
         DesignRun run =
                 DesignRun.of(design.design(), DesignAnalysis.withDefaults().withProgress(progress));
-        CalculationReport report = DesignReport.of(design, run, choice)
+        List<TransientResult> motions = new ArrayList<>();
+        List<String> remarks = new ArrayList<>();
+        if (!noTransient) {
+            for (int number : CalculationReport.of(run.design(), run.arrests()).calculated()) {
+                try {
+                    motions.add(inTime(run.design(), run.arrests().get(number - 1)));
+                } catch (InvalidInputException | NoEquilibriumException e) {
+                    remarks.add(String.format(
+                            Locale.ROOT, "Arrest %d could not be followed in time: %s.", number, e.getMessage()));
+                }
+            }
+        }
+        CalculationReport report = DesignReport.of(design, run, choice, remarks)
                 .withDetail(much)
+                .withMotions(motions)
                 .withProvenance(new Provenance("Lifeline " + LibraryVersion.text(), design.sha256(), date, by));
         if (!noEnvelope) {
             report = report.withEnvelope(
                     Envelope.withDefaults().withProgress(progress).solve(run.design()));
         }
-        if (!noTransient) {
-            List<TransientResult> motions = new ArrayList<>();
-            for (int number : report.calculated()) {
-                follow(run.design().clearance(), number, run.arrests().get(number - 1), motions);
-            }
-            report = report.withMotions(motions);
-        }
+        remarks.forEach(r -> err.println(InertText.plain(r)));
         return new Drawn(report.build(), run.arrests(), choice);
     }
 
-    /** Follows an arrest in time; one that cannot be followed is named, and the report goes on without it. */
-    private void follow(ClearanceRules clearance, int number, ArrestResult balance, List<TransientResult> motions) {
-        try {
-            motions.add(TransientArrest.withDefaults()
-                    .withTemperature(balance.temperature())
-                    .withSide(balance.side())
-                    .withClearance(clearance)
-                    .solve(balance.line(), balance.fall()));
-        } catch (InvalidInputException | NoEquilibriumException e) {
-            err.println(String.format(
-                    Locale.ROOT,
-                    "Arrest %d was not followed in time: %s",
-                    number,
-                    InertText.plain(String.valueOf(e.getMessage()))));
-        }
+    private static TransientResult inTime(LifelineDesign design, ArrestResult balance) {
+        return TransientArrest.withDefaults()
+                .withTemperature(balance.temperature())
+                .withSide(balance.side())
+                .withClearance(design.clearance())
+                .solve(balance.line(), balance.fall());
     }
 
     private int write(Drawn drawn) throws IOException {

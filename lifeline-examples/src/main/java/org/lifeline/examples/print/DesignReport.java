@@ -35,9 +35,10 @@ public final class DesignReport {
      * @param file the design as it was read
      * @param run what was computed
      * @param units the units
+     * @param remarks what else the reader has to know, each a sentence; they stand among the assumptions
      * @return the report, to be given a provenance and more
      */
-    public static CalculationReport of(DesignFile file, DesignRun run, UnitChoice units) {
+    public static CalculationReport of(DesignFile file, DesignRun run, UnitChoice units, List<String> remarks) {
         List<String> assumptions = new ArrayList<>();
         if (run.searched()) {
             assumptions.add(
@@ -47,6 +48,7 @@ public final class DesignReport {
                             + " sequence, were not.");
         }
         assumptions.addAll(NotStated.of(file, run.design(), Quantities.in(units)));
+        assumptions.addAll(remarks);
         return CalculationReport.of(run.design(), run.arrests())
                 .withUnits(units)
                 .withInputSections(List.of(GivenSection.of(file)))

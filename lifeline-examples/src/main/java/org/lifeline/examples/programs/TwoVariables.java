@@ -16,6 +16,7 @@ import org.lifeline.design.variable.FeasibleInterval;
 import org.lifeline.design.variable.Trial;
 import org.lifeline.examples.json.DesignFile;
 import org.lifeline.report.ChartAxis;
+import org.lifeline.report.InertText;
 import org.lifeline.report.MapPicture;
 import org.lifeline.report.Measure;
 import org.lifeline.report.UnitChoice;
@@ -48,7 +49,7 @@ public final class TwoVariables {
                 .solve(file.design(), elevation, pretension);
         if (args.length > 1) {
             draw(map, elevation, pretension, Path.of(args[1]));
-            System.out.println("drawn: " + args[1]);
+            System.out.println("drawn: " + InertText.plain(args[1]));
             return;
         }
         System.out.println("worst ratio of demand to capacity, and the pretension at which all criteria are met");
@@ -65,7 +66,7 @@ public final class TwoVariables {
         map.stream()
                 .flatMap(c -> c.range().notEvaluated().stream())
                 .distinct()
-                .forEach(open -> System.out.println("says nothing of " + open));
+                .forEach(open -> System.out.println("says nothing of " + InertText.plain(open)));
     }
 
     private static String ratio(Trial t) {
@@ -75,7 +76,11 @@ public final class TwoVariables {
     private static String ranges(DesignMap.Column column) {
         if (column.range().intervals().isEmpty()) {
             return "none: "
-                    + column.cells().stream().map(Trial::governing).distinct().collect(Collectors.joining(", "));
+                    + column.cells().stream()
+                            .map(Trial::governing)
+                            .map(InertText::name)
+                            .distinct()
+                            .collect(Collectors.joining(", "));
         }
         return column.range().intervals().stream().map(TwoVariables::range).collect(Collectors.joining(", "));
     }

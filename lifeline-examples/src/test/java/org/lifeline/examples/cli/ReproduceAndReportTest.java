@@ -144,6 +144,20 @@ class ReproduceAndReportTest {
     }
 
     @Test
+    void anArrestThatCannotBeFollowedInTimeIsNamed() throws IOException {
+        Path massless = folder.resolve("massless.json");
+        Files.writeString(
+                massless, TestFiles.gallery("\"massPerLength\": \"0.576 kg/m\"", "\"weightPerLength\": \"0 N/m\""));
+        assertThat(run("report", massless.toString(), "--detail", "short", "--no-envelope"))
+                .as(err())
+                .isZero();
+        assertThat(out().replaceAll("\\s+", " "))
+                .contains("could not be followed in time: cable.massPerLength")
+                .doesNotContain("Peaks beside the energy balance");
+        assertThat(err()).contains("could not be followed in time");
+    }
+
+    @Test
     void thePartsOfAReportAreFilesOfTheirOwn() throws IOException {
         Path parts = folder.resolve("parts");
         assertThat(run("report", design.toString(), "--parts", parts.toString(), "--no-transient", "--no-envelope"))

@@ -23,7 +23,7 @@ import org.lifeline.report.UnitChoice;
 class DesignReportTest {
 
     private static ReportDocument report(DesignFile file, UnitChoice units) {
-        return DesignReport.of(file, DesignRun.of(file.design()), units)
+        return DesignReport.of(file, DesignRun.of(file.design()), units, List.of())
                 .withDetail(ReportDetail.SHORT)
                 .build();
     }
