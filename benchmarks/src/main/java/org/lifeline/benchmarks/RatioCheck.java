@@ -74,7 +74,8 @@ public final class RatioCheck {
         double kernel = medians.getOrDefault("kernel", Double.NaN);
         medians.forEach((name, median) -> ratios.put(name, median / kernel));
         ratios.put("kernel", kernel);
-        ratios.put("exponent", exponent(medians));
+        ratios.put("exponent", exponent(medians, "free."));
+        ratios.put("exponent.plain", exponent(medians, "plain."));
         return ratios;
     }
 
@@ -83,15 +84,15 @@ public final class RatioCheck {
     }
 
     /** Exponent of the cost in the number of spans, by least squares on the logarithms. */
-    private static double exponent(Map<String, Double> medians) {
+    private static double exponent(Map<String, Double> medians, String series) {
         double n = 0;
         double sx = 0;
         double sy = 0;
         double sxx = 0;
         double sxy = 0;
         for (Map.Entry<String, Double> each : medians.entrySet()) {
-            if (each.getKey().startsWith("free.")) {
-                double x = Math.log(Integer.parseInt(each.getKey().substring(5)));
+            if (each.getKey().startsWith(series)) {
+                double x = Math.log(Integer.parseInt(each.getKey().substring(series.length())));
                 double y = Math.log(each.getValue());
                 n++;
                 sx += x;

@@ -26,6 +26,7 @@ import org.openjdk.jmh.annotations.Warmup;
 @Fork(1)
 public class ScalingBenchmark {
     private final Fall fall = Lines.fall(3, 5, Lines.absorber());
+    private final Fall hard = Lines.fall(3, 5, Lines.plain());
 
     /** Number of spans. */
     @Param({"10", "30", "100", "300", "1000"})
@@ -47,5 +48,15 @@ public class ScalingBenchmark {
     @Benchmark
     public ArrestResult free() {
         return EnergyBalance.withDefaults().solve(line, fall);
+    }
+
+    /**
+     * The same without an absorber: the same search for a root at every number of spans.
+     *
+     * @return the arrest
+     */
+    @Benchmark
+    public ArrestResult plain() {
+        return EnergyBalance.withDefaults().solve(line, hard);
     }
 }
