@@ -3,6 +3,8 @@ package org.lifeline.examples.cli;
 import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import java.util.stream.Collectors;
+import org.lifeline.examples.programs.Programs;
 import org.lifeline.report.InertText;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -11,21 +13,12 @@ import picocli.CommandLine.ParameterException;
 
 /** Takes a command line apart and runs it. */
 public final class CommandLines {
-    private static final String EXAMPLES = "single-span, five-spans, corner, yielding-posts, sequence, synthetic-rope,"
-            + " span-study, envelope, solve-for, map, stringing, field-check, study, embedding";
-
     private CommandLines() {}
 
     /** The program itself: without a command it analyzes the demonstration design. */
     @Command(
             name = "lifeline",
             description = "Engineering analysis of horizontal lifelines.",
-            footer = {
-                "",
-                "Without a command: analyze, on the built-in demonstration design.",
-                "Example programs, run with example NAME: " + EXAMPLES + ".",
-                "Results are an aid for a qualified person; they do not replace codes, instructions or tests."
-            },
             synopsisSubcommandLabel = "COMMAND",
             subcommands = HelpCommand.class)
     private static final class Program {}
@@ -44,6 +37,16 @@ public final class CommandLines {
 
     static int run(AnalyzeCommand analyze, PrintStream out, PrintStream err, String... args) {
         CommandLine line = new CommandLine(new Program());
+        line.getCommandSpec()
+                .usageMessage()
+                .footer(
+                        "",
+                        "Without a command: analyze, on the built-in demonstration design.",
+                        "Example programs, run with example NAME: "
+                                + Programs.all().stream()
+                                        .map(Programs.Program::name)
+                                        .collect(Collectors.joining(", ")) + ".",
+                        "Results are an aid for a qualified person; they do not replace codes, instructions or tests.");
         line.addSubcommand(analyze);
         line.addSubcommand(new ReproduceCommand(out, err));
         line.addSubcommand(new ReportCommand(out, err));
