@@ -12,7 +12,7 @@ import picocli.CommandLine.ParameterException;
 /** Takes a command line apart and runs it. */
 public final class CommandLines {
     private static final String EXAMPLES = "single-span, five-spans, corner, yielding-posts, sequence, synthetic-rope,"
-            + " span-study, envelope, solve-for, map, stringing, field-check, study, embedding";
+            + " span-study, envelope, solve-for, map, stringing, field-check, study, transient-study, histories, embedding";
 
     private CommandLines() {}
 
