@@ -9,6 +9,8 @@ import org.lifeline.report.InertText;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.HelpCommand;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.ParameterException;
 
 /** Takes a command line apart and runs it. */
@@ -51,12 +53,24 @@ public final class CommandLines {
         line.addSubcommand(new ReproduceCommand(out, err));
         line.addSubcommand(new ReportCommand(out, err));
         line.addSubcommand(new ExampleCommand(out, err));
+        askForHelp(line.getCommandSpec());
+        line.getSubcommands().values().stream()
+                .map(CommandLine::getCommandSpec)
+                .filter(spec -> !spec.helpCommand())
+                .forEach(CommandLines::askForHelp);
         line.setOut(new PrintWriter(out, true, StandardCharsets.UTF_8));
         line.setErr(new PrintWriter(err, true, StandardCharsets.UTF_8));
         line.setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.OFF));
         line.setParameterExceptionHandler((e, arguments) -> misused(e, err));
         String[] effective = args.length == 0 ? new String[] {"analyze"} : args;
         return line.execute(effective);
+    }
+
+    private static void askForHelp(CommandSpec spec) {
+        spec.addOption(OptionSpec.builder("-h", "--help")
+                .usageHelp(true)
+                .description("Prints this help.")
+                .build());
     }
 
     private static int misused(ParameterException e, PrintStream err) {

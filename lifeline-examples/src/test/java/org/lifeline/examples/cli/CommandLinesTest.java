@@ -256,6 +256,18 @@ class CommandLinesTest {
     }
 
     @Test
+    void everyCommandTellsWhatItTakes() {
+        assertThat(run("--help")).isZero();
+        assertThat(out()).contains("Commands:", "report");
+        for (String command : List.of("analyze", "report", "reproduce", "example")) {
+            outBytes.reset();
+            assertThat(run(command, "--help")).as(command).isZero();
+            assertThat(out()).as(command).contains("Usage: lifeline " + command, "--help");
+            assertThat(err()).isEmpty();
+        }
+    }
+
+    @Test
     void helpExplains() {
         assertThat(run("help")).isZero();
         assertThat(out()).contains("analyze").contains("demonstration");
