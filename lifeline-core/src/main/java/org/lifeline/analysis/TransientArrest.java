@@ -38,7 +38,7 @@ public final class TransientArrest {
     public static final double DAMPING_TIME = 2e-4;
 
     /** Drift of the energies, as a share of the energy of the fall, beyond which a motion is lost [-]. */
-    private static final double LOST = 1;
+    private static final double LOST = 0.1;
 
     private final double temperature;
     private final DeploymentForce side;
@@ -242,7 +242,7 @@ public final class TransientArrest {
         TransientResult result = c.result(motion, request, balance(line, fall, t));
         if (!(result.relativeDrift() <= LOST)) {
             throw new NoEquilibriumException(
-                    "motion of the line, whose energies drifted apart by more than the fall set free",
+                    "motion of the line, whose energies drifted apart by more than a tenth of what the fall set free",
                     0,
                     new Convergence(
                             (int) Math.min(motion.motion().counts()[0], Integer.MAX_VALUE),

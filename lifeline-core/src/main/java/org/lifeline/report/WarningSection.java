@@ -33,6 +33,9 @@ final class WarningSection {
     /** Share by which a later peak must exceed that of the first catch to be worth a warning [-]. */
     private static final double NOTABLE = 1e-3;
 
+    /** Share of the energy of the fall to which the account of a motion should close [-]. */
+    private static final double CLOSED = 1e-3;
+
     /** Share by which a load elsewhere, or in time, must be larger to be worth a warning [-]. */
     private static final double NOTABLE_ELSEWHERE = 0.01;
 
@@ -142,6 +145,10 @@ final class WarningSection {
         if (!(m.mesh().spread() <= r.convergence().tolerance())) {
             list.add(name + ": peaks still change by "
                     + MotionSections.percent(m.mesh().spread()) + " when mesh and step are halved.");
+        }
+        if (!(m.relativeDrift() <= CLOSED)) {
+            list.add(name + ": the energies of the motion do not add up to " + MotionSections.percent(m.relativeDrift())
+                    + " of that of the fall; its peaks are that uncertain at least.");
         }
         if (m.wholeRun().tension().value() > r.maximumTension() * (1 + NOTABLE)) {
             list.add(name + ": the tension after the first catch is larger, "
