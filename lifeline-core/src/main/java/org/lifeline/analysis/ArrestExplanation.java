@@ -185,7 +185,6 @@ final class ArrestExplanation {
                 : sheet.given("h_m", "longest free fall", arrest.freeFall(), Dimension.LENGTH, "largest of them");
         Figure harness = sheet.given("a_s", "harness stretch", arrest.harnessStretch(), Dimension.LENGTH, "design");
         sheet.row("h_t", "total fall distance", sum(longest, deployment, descent, harness), Dimension.LENGTH, "sum");
-        double reach = arrest.totalFallDistance() - arrest.freeFall() - arrest.lineDescent() - arrest.harnessStretch();
         Figure z = f.line();
         List<ClearanceRow> rows = c.rows();
         Figure start = z;
@@ -195,7 +194,7 @@ final class ArrestExplanation {
             Figure step;
             if (row.value() == arrest.lineDescent()) {
                 step = descent;
-            } else if (Math.abs(row.value() - reach) < SAME) {
+            } else if (Math.abs(row.value() - arrest.reach()) < SAME) {
                 step = deployment;
             } else {
                 step = sheet.given("d" + k, row.item(), row.value(), Dimension.LENGTH, row.source());

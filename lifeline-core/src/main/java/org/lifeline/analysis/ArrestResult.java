@@ -308,6 +308,15 @@ public final class ArrestResult {
     }
 
     /**
+     * How far the connecting subsystem reaches down at the lowest point, beyond its taut length.
+     *
+     * @return extension [m]: the deployment, or in a transient what is left of it at that moment
+     */
+    double reach() {
+        return motion.map(m -> m.harnessFall() - freeFall - lineDescent()).orElse(deployment);
+    }
+
+    /**
      * Stretch of the harness in the total fall distance.
      *
      * @return stretch [m]

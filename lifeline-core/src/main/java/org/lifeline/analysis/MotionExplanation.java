@@ -48,11 +48,10 @@ final class MotionExplanation {
         Figure descent = sheet.given(
                 "δ", "descent of the attachment since before the fall", arrest.lineDescent(), Dimension.LENGTH, LOWEST);
         sheet.given("f", "sag at the load, below the chord", arrest.sag(), Dimension.LENGTH, LOWEST);
-        double reach = arrest.totalFallDistance() - arrest.freeFall() - arrest.lineDescent() - arrest.harnessStretch();
         Figure extension = sheet.given(
                 "x_l",
                 "extension of the connecting subsystem, as far as it reaches down",
-                reach,
+                arrest.reach(),
                 Dimension.LENGTH,
                 LOWEST);
         double spread = arrest.convergence().residual();

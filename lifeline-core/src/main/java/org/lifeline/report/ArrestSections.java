@@ -22,7 +22,7 @@ import org.lifeline.model.Worker;
 /** Writes down an arrest: results, pictures, accounts, supports, calculation. */
 final class ArrestSections {
     /** Displacement below which no swing is stated [m]. */
-    private static final double NOTABLE_SWING = 1e-3;
+    static final double NOTABLE_SWING = 1e-3;
 
     private final LifelineDesign design;
     private final Quantities q;

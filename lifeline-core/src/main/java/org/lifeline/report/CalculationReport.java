@@ -78,13 +78,21 @@ public final class CalculationReport {
     }
 
     private static void sameSupports(String what, LifelineDesign design, ArrestResult arrest) {
-        List<String> ids = design.line().supports().stream().map(Support::id).toList();
         List<String> other = arrest.supports().stream().map(SupportReaction::id).toList();
+        requireSupports(what, "an arrest", design, other);
+    }
+
+    private static void requireSupports(String what, String kind, LifelineDesign design, List<String> other) {
+        List<String> ids = ids(design);
         if (!other.equals(ids)) {
             throw new IllegalArgumentException(
-                    what + ": " + other.size() + " supports: must be an arrest of the design's line, which has "
+                    what + ": " + other.size() + " supports: must be " + kind + " of the design's line, which has "
                             + ids.size() + " supports with their names in the same order");
         }
+    }
+
+    private static List<String> ids(LifelineDesign design) {
+        return design.line().supports().stream().map(Support::id).toList();
     }
 
     private CalculationReport with(Consumer<Options> change) {
@@ -170,13 +178,7 @@ public final class CalculationReport {
      * @throws IllegalArgumentException if the envelope is one of a line with other supports
      */
     public CalculationReport withEnvelope(EnvelopeResult value) {
-        List<String> ids = design.line().supports().stream().map(Support::id).toList();
-        List<String> other =
-                value.design().line().supports().stream().map(Support::id).toList();
-        if (!other.equals(ids)) {
-            throw new IllegalArgumentException("envelope: " + other.size()
-                    + " supports: must be an envelope of the design's line, which has " + ids.size());
-        }
+        requireSupports("envelope", "an envelope", design, ids(value.design()));
         return with(o -> o.envelope = value);
     }
 

@@ -103,18 +103,10 @@ final class CriteriaSection {
                 numbers ? quantity(q, c.unit(), c.demand()) : "–",
                 numbers ? quantity(q, c.unit(), c.capacity()) : "–",
                 numbers ? q.result(Measure.RATIO, c.ratio()) : "–",
-                words(c.status()),
+                c.status().words(),
                 c.governing()
                         .map(e -> governing.name(e.fallCase(), q))
                         .orElse(c.status() == Status.NOT_EVALUATED ? "–" : "the design"));
-    }
-
-    static String words(Status status) {
-        return switch (status) {
-            case MET -> "MET";
-            case NOT_MET -> "NOT MET";
-            case NOT_EVALUATED -> "not evaluated";
-        };
     }
 
     /** A quantity by its SI unit, "rad" in degrees, bare numbers as short as they are. */

@@ -10,7 +10,6 @@ import org.lifeline.design.envelope.FailedCase;
 import org.lifeline.design.envelope.Interval;
 import org.lifeline.design.envelope.Quantity;
 import org.lifeline.design.envelope.Tolerances;
-import org.lifeline.model.DeploymentForce;
 import org.lifeline.model.Obstruction;
 import org.lifeline.model.Support;
 
@@ -74,7 +73,11 @@ final class EnvelopeSections {
                 .text("Temperature, deployment force, ranges");
         for (Quantity each : Quantity.values()) {
             if (each != Quantity.SUPPORT_LOAD) {
-                row(t, capital(each.words()), each.unit(), envelope.extremes().of(each));
+                row(
+                        t,
+                        Governing.capital(each.words()),
+                        each.unit(),
+                        envelope.extremes().of(each));
             }
         }
         for (Support s : envelope.design().line().supports()) {
@@ -103,12 +106,8 @@ final class EnvelopeSections {
                 Integer.toString(e.fallCase().fall().place().span()),
                 q.result(Measure.LENGTH, e.fallCase().fall().place().station()),
                 q.input(Measure.TEMPERATURE, e.fallCase().temperature()) + ", "
-                        + (e.fallCase().side() == DeploymentForce.CLEARANCE ? "clearance" : "maximum")
+                        + Governing.shortSide(e.fallCase().side())
                         + Governing.deviations(e.fallCase(), q, ", ")));
-    }
-
-    private static String capital(String text) {
-        return Character.toUpperCase(text.charAt(0)) + text.substring(1);
     }
 
     private void failures(List<ReportBlock> blocks) {

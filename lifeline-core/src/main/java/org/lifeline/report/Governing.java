@@ -31,6 +31,7 @@ final class Governing {
     private final LifelineDesign design;
     private final List<ArrestResult> arrests;
     private final List<Integer> numbers;
+    private final List<Integer> calculated;
 
     Governing(LifelineDesign design, List<ArrestResult> arrests) {
         this.design = design;
@@ -40,6 +41,12 @@ final class Governing {
             worst(each).ifPresent(w -> set.add(w.number()));
         }
         this.numbers = List.copyOf(set);
+        TreeSet<Integer> few = new TreeSet<>();
+        worst(Quantity.END_ANCHOR_LOAD).ifPresent(w -> few.add(w.number()));
+        worst(Quantity.CLEARANCE_MARGIN)
+                .or(() -> worst(Quantity.REQUIRED_BELOW_LINE))
+                .ifPresent(w -> few.add(w.number()));
+        this.calculated = List.copyOf(few);
     }
 
     /**
@@ -66,12 +73,7 @@ final class Governing {
 
     /** Numbers of the arrests that govern the end anchor load and the clearance, from 1: those calculated line by line. */
     List<Integer> calculated() {
-        TreeSet<Integer> set = new TreeSet<>();
-        worst(Quantity.END_ANCHOR_LOAD).ifPresent(w -> set.add(w.number()));
-        worst(Quantity.CLEARANCE_MARGIN)
-                .or(() -> worst(Quantity.REQUIRED_BELOW_LINE))
-                .ifPresent(w -> set.add(w.number()));
-        return List.copyOf(set);
+        return calculated;
     }
 
     boolean isScaled() {
@@ -116,7 +118,15 @@ final class Governing {
     }
 
     static String side(DeploymentForce side) {
-        return side == DeploymentForce.CLEARANCE ? "clearance deployment force" : "maximum deployment force";
+        return shortSide(side) + " deployment force";
+    }
+
+    static String shortSide(DeploymentForce side) {
+        return side == DeploymentForce.CLEARANCE ? "clearance" : "maximum";
+    }
+
+    static String capital(String text) {
+        return Character.toUpperCase(text.charAt(0)) + text.substring(1);
     }
 
     static String name(ArrestResult r, Quantities q) {

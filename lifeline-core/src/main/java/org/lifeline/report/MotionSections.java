@@ -6,7 +6,9 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.ToDoubleFunction;
 import org.lifeline.analysis.ArrestResult;
 import org.lifeline.analysis.TransientResult;
 import org.lifeline.analysis.motion.EnergyHistory;
@@ -79,7 +81,7 @@ final class MotionSections {
                 .number("At time in the whole run");
         MotionPeaks first = t.firstCatch();
         MotionPeaks whole = t.wholeRun();
-        ArrestResult balance = t.energyBalance().orElse(null);
+        Optional<ArrestResult> balance = t.energyBalance();
         for (int k = 0; k < first.workers().size(); k++) {
             WorkerPeaks w = first.workers().get(k);
             String name = InertText.name(w.id());
@@ -90,9 +92,7 @@ final class MotionSections {
                     "Force on " + name,
                     Measure.FORCE,
                     new Peaks(
-                            alone && balance != null
-                                    ? OptionalDouble.of(balance.arrestForce())
-                                    : OptionalDouble.empty(),
+                            alone ? by(balance, ArrestResult::arrestForce) : OptionalDouble.empty(),
                             w.force(),
                             whole.workers().get(k).force()));
             row(
@@ -108,35 +108,32 @@ final class MotionSections {
                 b,
                 "Tension in the cable",
                 Measure.FORCE,
-                new Peaks(
-                        balance == null ? OptionalDouble.empty() : OptionalDouble.of(balance.maximumTension()),
-                        first.tension(),
-                        whole.tension()));
+                new Peaks(by(balance, ArrestResult::maximumTension), first.tension(), whole.tension()));
         for (int i = 0; i < first.supports().size(); i++) {
+            int support = i;
             SupportPeaks s = first.supports().get(i);
             row(
                     b,
                     "Load on " + InertText.name(s.id()),
                     Measure.FORCE,
                     new Peaks(
-                            balance == null
-                                    ? OptionalDouble.empty()
-                                    : OptionalDouble.of(
-                                            balance.supports().get(i).force()),
+                            by(balance, known -> known.supports().get(support).force()),
                             s.force(),
                             whole.supports().get(i).force()));
         }
-        if (balance != null) {
-            b.row(
-                    "Total fall distance",
-                    q.result(Measure.LENGTH, balance.totalFallDistance()),
-                    q.result(Measure.LENGTH, t.arrest().totalFallDistance()),
-                    ratio(t.arrest().totalFallDistance(), balance.totalFallDistance()),
-                    "–",
-                    "–",
-                    "–");
-        }
+        balance.ifPresent(known -> b.row(
+                "Total fall distance",
+                q.result(Measure.LENGTH, known.totalFallDistance()),
+                q.result(Measure.LENGTH, t.arrest().totalFallDistance()),
+                ratio(t.arrest().totalFallDistance(), known.totalFallDistance()),
+                "–",
+                "–",
+                "–"));
         return b.build();
+    }
+
+    private static OptionalDouble by(Optional<ArrestResult> balance, ToDoubleFunction<ArrestResult> value) {
+        return balance.stream().mapToDouble(value).findFirst();
     }
 
     /** One quantity by both methods. */
@@ -195,8 +192,9 @@ final class MotionSections {
         List<Double> list = new ArrayList<>();
         double left = 0.0 - e.of(Part.WORKER_WEIGHT)[at];
         for (Part part : PARTS.keySet()) {
-            list.add(e.of(part)[at]);
-            left -= e.of(part)[at];
+            double value = e.of(part)[at];
+            list.add(value);
+            left -= value;
         }
         list.add(left);
         return list;

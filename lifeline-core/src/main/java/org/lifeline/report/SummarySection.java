@@ -4,12 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import org.lifeline.analysis.ArrestResult;
 import org.lifeline.design.envelope.Quantity;
-import org.lifeline.model.DeploymentForce;
 
 /** What governs, and all arrests in one table. */
 final class SummarySection {
-    private static final double NOTABLE_SWING = 1e-3;
-
     private final Governing governing;
     private final Quantities q;
 
@@ -75,7 +72,7 @@ final class SummarySection {
         add(t, "Largest clearance required below the walking level", Quantity.REQUIRED_BELOW_WALKING_LEVEL);
         governing
                 .worst(Quantity.SWING_DISPLACEMENT)
-                .filter(w -> w.computed() > NOTABLE_SWING)
+                .filter(w -> w.computed() > ArrestSections.NOTABLE_SWING)
                 .ifPresent(w -> {
                     row(t, "Largest horizontal displacement in a swing", Measure.LENGTH, w);
                     add(t, "Largest drop in a swing", Quantity.SWING_DROP);
@@ -122,7 +119,7 @@ final class SummarySection {
             t.row(
                     Integer.toString(i + 1),
                     InertText.name(r.fall().id()),
-                    r.side() == DeploymentForce.CLEARANCE ? "clearance" : "maximum",
+                    Governing.shortSide(r.side()),
                     q.input(Measure.TEMPERATURE, r.temperature()),
                     q.result(Measure.LENGTH, r.freeFall()),
                     q.result(Measure.LENGTH, r.deployment()),

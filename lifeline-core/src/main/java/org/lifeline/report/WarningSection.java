@@ -61,7 +61,7 @@ final class WarningSection {
 
     ReportSection section(Verification verification, List<TransientResult> motions, Optional<EnvelopeResult> envelope) {
         if (!verification.failed().isEmpty()) {
-            list.add(capital(Governing.list(verification.failed()))
+            list.add(Governing.capital(Governing.list(verification.failed()))
                     + ": the independent check FAILED; do not use the results before the cause is known.");
         }
         arrests();
@@ -93,8 +93,8 @@ final class WarningSection {
                 }
             }
         }
-        used.forEach((id, numbers) ->
-                list.add(capital(Governing.list(numbers)) + ": the in-line absorber at " + id + " is used up."));
+        used.forEach((id, numbers) -> list.add(
+                Governing.capital(Governing.list(numbers)) + ": the in-line absorber at " + id + " is used up."));
         Found flat = where(r -> r.lineLoad() > 0 && tensionRatio(r) > FLAT);
         flat.ifPresentAdd("the sag angle is small, the tension is up to "
                 + Measure.RATIO.number(flat.most(WarningSection::tensionRatio), UnitSystem.SI)
@@ -205,10 +205,6 @@ final class WarningSection {
         }
     }
 
-    private static String capital(String text) {
-        return Character.toUpperCase(text.charAt(0)) + text.substring(1);
-    }
-
     private Found where(Predicate<ArrestResult> condition) {
         List<Integer> numbers = new ArrayList<>();
         for (int i = 0; i < governing.arrests().size(); i++) {
@@ -237,7 +233,7 @@ final class WarningSection {
 
         void ifPresentAdd(String text) {
             if (!numbers.isEmpty()) {
-                list.add(capital(Governing.list(numbers)) + ": " + text);
+                list.add(Governing.capital(Governing.list(numbers)) + ": " + text);
             }
         }
     }

@@ -17,9 +17,6 @@ import org.lifeline.design.envelope.Extreme;
  * <p>Immutable and thread-safe.
  */
 public final class Check {
-    /** Shares that are equal but for rounding count as met. */
-    private static final double ROUNDING = 1e-12;
-
     private final String title;
     private final String key;
     private final String item;
@@ -86,7 +83,7 @@ public final class Check {
         b.capacity = most ? item.shownLimit(limit.value()) : item.shownValue();
         b.unit = item.unit(limit.unit());
         b.governing = item.extreme().orElse(null);
-        b.status = ratio(b.demand, b.capacity) <= 1 + ROUNDING ? Status.MET : Status.NOT_MET;
+        b.status = Status.of(ratioOf(b.demand, b.capacity));
         if (b.status == Status.MET && b.governing != null && !everyCase) {
             b.status = Status.NOT_EVALUATED;
             b.reason = "met in the cases that could be computed, but not every case could be";
@@ -142,7 +139,14 @@ public final class Check {
         return new Check(b);
     }
 
-    private static double ratio(double demand, double capacity) {
+    /**
+     * A demand over a capacity.
+     *
+     * @param demand the demand [unit of the limit]
+     * @param capacity the capacity [unit of the limit]
+     * @return ratio [-]; infinite where there is a demand and no capacity at all; NaN if either is
+     */
+    public static double ratioOf(double demand, double capacity) {
         if (Double.isNaN(demand) || Double.isNaN(capacity)) {
             return Double.NaN;
         }
@@ -230,7 +234,7 @@ public final class Check {
      *     evaluated
      */
     public double ratio() {
-        return ratio(demand, capacity);
+        return ratioOf(demand, capacity);
     }
 
     /**

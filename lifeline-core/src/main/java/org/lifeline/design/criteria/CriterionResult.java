@@ -123,7 +123,7 @@ public final class CriterionResult {
         String numbers = Double.isNaN(ratio())
                 ? ""
                 : String.format(Locale.ROOT, " %.6g / %.6g %s = %.3f", demand(), capacity(), unit(), ratio());
-        return criterion.id() + ": " + status() + numbers + (reason().isEmpty() ? "" : " (" + reason() + ")") + " ["
-                + criterion.source().mark().words() + "]";
+        return criterion.id() + ": " + status().words() + numbers + (reason().isEmpty() ? "" : " (" + reason() + ")")
+                + " [" + criterion.source().mark().words() + "]";
     }
 }

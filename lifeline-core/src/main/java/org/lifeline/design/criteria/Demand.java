@@ -12,23 +12,28 @@ import org.lifeline.design.envelope.Quantity;
  * <p>Immutable and thread-safe.
  */
 public final class Demand {
+    private static final String OF_STRENGTH = "%s × largest load against strength";
+
     /** Strength over load, of the cable and of every anchor; the smallest is the worst. */
-    public static final Demand STRENGTH_FACTOR =
-            new Demand("strengthFactor", "strength over load", "-", Sense.AT_LEAST, DesignFacts.of(Strengths::all));
+    public static final Demand STRENGTH_FACTOR = new Demand(
+                    "strengthFactor", "strength over load", "-", Sense.AT_LEAST, DesignFacts.of(Strengths::all))
+            .compared(OF_STRENGTH);
     /** Minimum breaking strength with its termination over the largest tension. */
     public static final Demand CABLE_STRENGTH_FACTOR = new Demand(
-            "cableStrengthFactor",
-            "strength of the cable over its tension",
-            "-",
-            Sense.AT_LEAST,
-            DesignFacts.of(Strengths::cable));
+                    "cableStrengthFactor",
+                    "strength of the cable over its tension",
+                    "-",
+                    Sense.AT_LEAST,
+                    DesignFacts.of(Strengths::cable))
+            .compared(OF_STRENGTH);
     /** Capacity over load of every anchor; the smallest is the worst. */
     public static final Demand ANCHOR_STRENGTH_FACTOR = new Demand(
-            "anchorStrengthFactor",
-            "capacity over load of an anchor",
-            "-",
-            Sense.AT_LEAST,
-            DesignFacts.of(Strengths::anchors));
+                    "anchorStrengthFactor",
+                    "capacity over load of an anchor",
+                    "-",
+                    Sense.AT_LEAST,
+                    DesignFacts.of(Strengths::anchors))
+            .compared(OF_STRENGTH);
     /** Stated capacity of every anchor [N]; the smallest is the worst. */
     public static final Demand ANCHOR_CAPACITY = new Demand(
             "anchorCapacity",
@@ -111,11 +116,12 @@ public final class Demand {
             "spanForHeight", "length of a span", "-", Sense.AT_MOST, DesignFacts.of(DesignFacts::spanForHeight));
     /** Lowest point of a falling worker against the top of what lies below, without any margin [m]. */
     public static final Demand FREE_HEIGHT = new Demand(
-            "freeHeight",
-            "height that is left below the feet",
-            "m",
-            Sense.AT_LEAST,
-            DesignFacts.of(DesignFacts::freeHeight));
+                    "freeHeight",
+                    "height that is left below the feet",
+                    "m",
+                    Sense.AT_LEAST,
+                    DesignFacts.of(DesignFacts::freeHeight))
+            .compared("distance to the lowest point against distance to the lower level, both below the line");
 
     /** Margin below the feet that the design states [m]. */
     public static final Demand STATED_MARGIN =
@@ -156,6 +162,7 @@ public final class Demand {
     private final String unit;
     private final Sense sense;
     private final Function<Situation, List<Item>> items;
+    private final String comparison;
 
     private Demand(String key, String words, String unit, Sense sense, Function<Situation, List<Item>> items) {
         this.key = key;
@@ -163,6 +170,16 @@ public final class Demand {
         this.unit = unit;
         this.sense = sense;
         this.items = items;
+        this.comparison = "";
+    }
+
+    private Demand(Demand other, String comparison) {
+        this.key = other.key;
+        this.words = other.words;
+        this.unit = other.unit;
+        this.sense = other.sense;
+        this.items = other.items;
+        this.comparison = comparison;
     }
 
     /**
@@ -176,12 +193,16 @@ public final class Demand {
         if (quantity == Quantity.REQUIRED_ELEVATION) {
             throw new IllegalArgumentException("an elevation is no demand; use " + Quantity.CLEARANCE_MARGIN.key());
         }
-        return new Demand(
+        Demand demand = new Demand(
                 quantity.key(),
                 quantity.words(),
                 quantity.unit(),
                 quantity.largestIsWorst() ? Sense.AT_MOST : Sense.AT_LEAST,
                 s -> List.of(DesignFacts.quantity(s, quantity)));
+        return quantity == Quantity.CLEARANCE_MARGIN
+                ? demand.compared(
+                        "clearance required below the line, with the wanted margin, against what is available")
+                : demand;
     }
 
     /**
@@ -261,22 +282,20 @@ public final class Demand {
         return words;
     }
 
-    /** What is compared with what, in words. */
-    String comparison(double limit) {
-        if (key.endsWith("trengthFactor")) {
-            return plain(limit) + " × largest load against strength";
-        }
-        if (key.equals(Quantity.CLEARANCE_MARGIN.key())) {
-            return "clearance required below the line, with the wanted margin, against what is available";
-        }
-        if (key.equals("freeHeight")) {
-            return "distance to the lowest point against distance to the lower level, both below the line";
-        }
-        return sense == Sense.AT_MOST ? words + " against limit" : "least " + words + " wanted against what is there";
+    /** The same with words of its own for what is compared with what; "%s" stands for the limit. */
+    private Demand compared(String value) {
+        return new Demand(this, value);
     }
 
-    private static String plain(double value) {
-        return value == Math.rint(value) ? Long.toString((long) value) : Double.toString(value);
+    /** What is compared with what, in words. */
+    String comparison(double limit) {
+        if (comparison.isEmpty()) {
+            return sense == Sense.AT_MOST
+                    ? words + " against limit"
+                    : "least " + words + " wanted against what is there";
+        }
+        String number = limit == Math.rint(limit) ? Long.toString((long) limit) : Double.toString(limit);
+        return comparison.replace("%s", number);
     }
 
     List<Item> items(Situation situation) {

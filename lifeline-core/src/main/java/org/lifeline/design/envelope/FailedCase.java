@@ -42,6 +42,16 @@ public final class FailedCase {
      * @return the reason
      */
     public String reason() {
+        return words(cause);
+    }
+
+    /**
+     * Puts what an analysis threw into words.
+     *
+     * @param cause the exception
+     * @return its message, after the words "fault of the program" where it is one
+     */
+    public static String words(RuntimeException cause) {
         String message = cause.getMessage() == null ? "" : cause.getMessage();
         if (cause instanceof NoEquilibriumException || cause instanceof InvalidInputException) {
             return message;

@@ -1,5 +1,7 @@
 package org.lifeline.design.study;
 
+import org.lifeline.design.envelope.FailedCase;
+
 /** A case of a study has no result; the message is the reason. */
 final class CaseFailure extends RuntimeException {
     private static final long serialVersionUID = 1L;
@@ -10,10 +12,6 @@ final class CaseFailure extends RuntimeException {
 
     /** Puts a failure into words. */
     static String reason(RuntimeException e) {
-        String message = e.getMessage() == null ? "" : e.getMessage();
-        if (e instanceof CaseFailure || e.getClass().getName().startsWith("org.lifeline.base.")) {
-            return message;
-        }
-        return "fault of the program: " + e.getClass().getSimpleName() + (message.isEmpty() ? "" : ": " + message);
+        return e instanceof CaseFailure ? String.valueOf(e.getMessage()) : FailedCase.words(e);
     }
 }

@@ -35,14 +35,14 @@ final class FreeLineStart {
         this.sys = system;
     }
 
-    /** Tells whether the line is one of this kind. */
+    /** Tells whether the cable runs freely over all intermediate anchors. */
     boolean fits(LineState s) {
-        boolean fits = sys.spans > 1 && !sys.elastic && sys.law.pieces() == 1;
-        fits &= sys.absorbers[0] == null && sys.absorbers[1] == null;
-        for (int i = 1; fits && i < sys.spans; i++) {
-            fits = !sys.clamped[i] && sys.friction[i] == 0 && Math.abs(s.passage[i]) == 1;
+        for (int i = 1; i < sys.spans; i++) {
+            if (sys.clamped[i] || sys.friction[i] != 0 || Math.abs(s.passage[i]) != 1) {
+                return false;
+            }
         }
-        return fits;
+        return true;
     }
 
     /**
@@ -50,7 +50,7 @@ final class FreeLineStart {
      *
      * @param s the state
      * @param load the one load that takes part, gripped
-     * @return false if none was found; the state is then what it was
+     * @return false if none was found; the state is then of no use
      */
     boolean apply(LineState s, int load) {
         int span = sys.loadSpan[load];

@@ -165,7 +165,7 @@ public final class AnalyzeCommand implements Callable<Integer> {
                     design.design(),
                     new Progress(err, System::nanoTime),
                     moving ? Method.TRANSIENT : Method.ENERGY_BALANCE);
-            criteria = CriteriaCheck.evaluate(run, design.criteria());
+            criteria = target == null ? List.of() : CriteriaCheck.evaluate(run, design.criteria());
         } catch (InvalidInputException e) {
             return bad(Failures.asWritten(design, e.violations()));
         }

@@ -15,7 +15,10 @@ import picocli.CommandLine.Parameters;
 @Command(
         name = "example",
         description = "Runs an example program; without NAME it lists them.",
-        footer = {"", "Exit codes: 0 done, 2 no such example, 1 fault of the program."},
+        footer = {
+            "",
+            "Exit codes: 0 done, 2 no such example or bad input, 3 no equilibrium found, 1 fault of the program."
+        },
         mixinStandardHelpOptions = false)
 public final class ExampleCommand implements Callable<Integer> {
     private final PrintStream out;
@@ -66,12 +69,10 @@ public final class ExampleCommand implements Callable<Integer> {
             err.println("Bad input: " + InertText.plain(String.valueOf(e.getMessage())));
             return ExitCode.BAD_INPUT;
         } catch (IOException e) {
-            err.println("No such file, or it cannot be read or written: "
-                    + InertText.plain(String.valueOf(e.getMessage())));
+            err.println("A file cannot be read or written: " + Failures.reason(e));
             return ExitCode.BAD_INPUT;
         } catch (NoEquilibriumException e) {
-            err.println("No equilibrium: " + InertText.plain(String.valueOf(e.getMessage())));
-            return ExitCode.NO_EQUILIBRIUM;
+            return new Failures(err).noEquilibrium(e);
         } catch (Exception e) {
             err.println("The example failed: " + InertText.plain(String.valueOf(e)));
             return ExitCode.FAULT;

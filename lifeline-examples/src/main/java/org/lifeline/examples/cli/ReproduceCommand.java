@@ -40,6 +40,7 @@ public final class ReproduceCommand implements Callable<Integer> {
 
     private final PrintStream out;
     private final PrintStream err;
+    private final Failures failures;
 
     @Parameters(index = "0", paramLabel = "RESULT", description = "Result file.")
     private @Nullable Path result;
@@ -68,6 +69,7 @@ public final class ReproduceCommand implements Callable<Integer> {
     public ReproduceCommand(PrintStream out, PrintStream err) {
         this.out = out;
         this.err = err;
+        this.failures = new Failures(err);
     }
 
     @Override
@@ -96,11 +98,11 @@ public final class ReproduceCommand implements Callable<Integer> {
                     .withProgress(new Progress(err, System::nanoTime))
                     .check(file, resultBytes));
         } catch (InvalidInputException e) {
-            return new Failures(err).violations(design.toString(), e.violations());
+            return failures.violations(design.toString(), e.violations());
         } catch (NoEquilibriumException e) {
-            return new Failures(err).noEquilibrium(e);
+            return failures.noEquilibrium(e);
         } catch (RuntimeException | StackOverflowError | OutOfMemoryError e) {
-            return new Failures(err).fault(e, stackTrace);
+            return failures.fault(e, stackTrace);
         }
     }
 

@@ -3,8 +3,10 @@ package org.lifeline.examples.criteria;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.lifeline.analysis.ArrestResult;
+import org.lifeline.design.criteria.Check;
 import org.lifeline.design.criteria.Mark;
 import org.lifeline.design.criteria.Source;
+import org.lifeline.design.criteria.Status;
 
 /**
  * One comparison of a criterion as it is printed and written.
@@ -58,7 +60,7 @@ public record CriterionResult(
      * @return the ratio [-]; infinite if there is a demand and no capacity, NaN if it could not be evaluated
      */
     public double ratio() {
-        return demand <= 0 && evaluated() ? 0 : capacity <= 0 ? Double.POSITIVE_INFINITY : demand / capacity;
+        return Check.ratioOf(demand, capacity);
     }
 
     /**
@@ -67,6 +69,6 @@ public record CriterionResult(
      * @return the answer; empty if it could not be evaluated
      */
     public Optional<Boolean> met() {
-        return evaluated() ? Optional.of(demand <= capacity * (1 + 1e-12)) : Optional.empty();
+        return evaluated() ? Optional.of(Status.of(ratio()) == Status.MET) : Optional.empty();
     }
 }

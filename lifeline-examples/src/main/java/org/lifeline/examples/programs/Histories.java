@@ -20,18 +20,12 @@ import org.lifeline.analysis.motion.WorkerPeaks;
 import org.lifeline.examples.json.DesignFile;
 import org.lifeline.model.Fall;
 import org.lifeline.model.LifelineDesign;
-import org.lifeline.report.ChartAxis;
-import org.lifeline.report.ChartPanel;
-import org.lifeline.report.ChartPicture;
-import org.lifeline.report.ChartSeries;
+import org.lifeline.report.HistoryPicture;
 import org.lifeline.report.InertText;
-import org.lifeline.report.Measure;
 import org.lifeline.report.UnitChoice;
 
 /** The first fall of a design followed for three seconds: peaks, and the histories as a table of numbers and a picture. */
 public final class Histories {
-    private static final int MOST_LINES = 6;
-
     private Histories() {}
 
     /**
@@ -57,7 +51,8 @@ public final class Histories {
             System.out.println("written: " + args[1]);
         }
         if (args.length > 2) {
-            Files.writeString(Path.of(args[2]), draw(fall.id(), r.history()));
+            Files.writeString(
+                    Path.of(args[2]), HistoryPicture.draw(r, UnitChoice.SI).svg());
             System.out.println("drawn: " + args[2]);
         }
     }
@@ -141,37 +136,5 @@ public final class Histories {
             out.append('\n');
         }
         return out.toString();
-    }
-
-    private static String draw(String title, MotionHistory history) {
-        double[] t = history.times();
-        List<ChartSeries> force = new ArrayList<>();
-        List<ChartSeries> height = new ArrayList<>();
-        for (WorkerHistory w : history.workers()) {
-            force.add(ChartSeries.of(w.id(), t, w.force()));
-            height.add(ChartSeries.of(w.id(), t, w.z()));
-            height.add(ChartSeries.of("attachment", t, w.lineZ()));
-        }
-        List<ChartSeries> tension = new ArrayList<>();
-        for (SupportHistory s : history.supports()) {
-            boolean first = s == history.supports().get(0);
-            tension.add(ChartSeries.of(s.id(), t, first ? s.tensionBehind() : s.tensionBefore()));
-        }
-        List<ChartPanel> panels = List.of(
-                panel("force on the worker", Measure.FORCE, force),
-                panel("tension at supports", Measure.FORCE, tension),
-                panel("elevation", Measure.LENGTH, height));
-        return ChartPicture.in(UnitChoice.SI)
-                .draw(
-                        title,
-                        "Three seconds from the start of the fall: free fall, catch, rebound.",
-                        new ChartAxis("time", Measure.TIME),
-                        panels)
-                .svg();
-    }
-
-    private static ChartPanel panel(String label, Measure measure, List<ChartSeries> series) {
-        List<ChartSeries> shown = series.subList(0, Math.min(MOST_LINES, series.size()));
-        return ChartPanel.of(new ChartAxis(label, measure), shown.toArray(new ChartSeries[0]));
     }
 }

@@ -41,12 +41,6 @@ final class Lines {
 
     /** A criterion with demand, capacity and ratio. */
     static String criterion(CriterionResult r) {
-        String words =
-                switch (r.status()) {
-                    case MET -> "MET";
-                    case NOT_MET -> "NOT MET";
-                    case NOT_EVALUATED -> "not evaluated";
-                };
         String numbers = Double.isNaN(r.ratio())
                 ? InertText.plain(r.reason())
                 : String.format(
@@ -59,7 +53,7 @@ final class Lines {
                 Locale.ROOT,
                 "%-22s %-13s %s  [%s]",
                 InertText.name(r.criterion().id()),
-                words,
+                r.status().words(),
                 numbers,
                 r.criterion().source().mark().words());
     }

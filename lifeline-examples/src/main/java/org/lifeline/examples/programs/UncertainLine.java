@@ -11,6 +11,7 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.stream.DoubleStream;
 import org.lifeline.analysis.Statics;
+import org.lifeline.base.Violations;
 import org.lifeline.design.envelope.DesignAnalysis;
 import org.lifeline.design.envelope.Interval;
 import org.lifeline.design.envelope.Quantity;
@@ -53,9 +54,6 @@ public final class UncertainLine {
         MonteCarlo study = MonteCarlo.withSeed(2026).withExecutor(threads);
         try {
             if (args.length > 2) {
-                if (cases < 1) {
-                    throw new IllegalArgumentException("number of cases: " + cases + ": must be at least 1");
-                }
                 try (BufferedWriter out = Files.newBufferedWriter(Path.of(args[2]))) {
                     StudyCsv csv = StudyCsv.begin(
                             out, variables.stream().map(Uncertain::variable).toList(), evaluation.responses());
@@ -69,9 +67,14 @@ public final class UncertainLine {
         }
     }
 
+    /** The number of cases; looked at before a file for them is begun. */
     private static long cases(String text) {
         try {
-            return Long.parseLong(text);
+            long cases = Long.parseLong(text);
+            new Violations()
+                    .require(cases >= 1, "cases", text, "must be at least 1")
+                    .throwIfAny();
+            return cases;
         } catch (NumberFormatException e) {
             throw new IllegalArgumentException("number of cases: \"" + text + "\": must be a whole number", e);
         }

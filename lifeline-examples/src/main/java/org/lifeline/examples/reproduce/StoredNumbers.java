@@ -61,7 +61,7 @@ final class StoredNumbers {
                 .filter(f -> f.id().equals(a.path("fall").asText()))
                 .findFirst();
         lengths(where, a);
-        if (a.path("method").asText().equals(Method.TRANSIENT.label())) {
+        if (moving(a)) {
             // Peaks of a motion are met at different times, and no equilibrium.
             fall.ifPresent(f -> peaks(where, a, f));
         } else {
@@ -111,15 +111,9 @@ final class StoredNumbers {
         String law = "the first catch is a part of the whole run";
         add(where + ".arrestForce", law, Math.max(0, arrestForce - most), most, TIGHT);
         if (fall.fallers().size() == 1) {
-            boolean clearance = a.path("force").asText().equals("clearance");
-            LoadingCurve curve = fall.fallers()
-                    .get(0)
-                    .connection()
-                    .curve(clearance ? DeploymentForce.CLEARANCE : DeploymentForce.MAXIMUM);
+            LoadingCurve curve = curve(a, fall);
             double x = number(a, "deployment");
-            double outside =
-                    Math.max(0, Math.max(curve.nearExtension(arrestForce) - x, x - curve.farExtension(arrestForce)));
-            add(where, "deployment and force are a point of the curve", outside, Math.max(x, 1), BALANCE);
+            onCurve(where, "force", curve, x, arrestForce);
             double taken = number(a.path("energy"), "connection");
             add(
                     where,
@@ -128,6 +122,20 @@ final class StoredNumbers {
                     taken,
                     BALANCE);
         }
+    }
+
+    private void onCurve(String where, String what, LoadingCurve curve, double x, double force) {
+        double outside = Math.max(0, Math.max(curve.nearExtension(force) - x, x - curve.farExtension(force)));
+        add(where, "deployment and " + what + " are a point of the curve", outside, Math.max(x, 1), BALANCE);
+    }
+
+    /** The curve of the one who falls. */
+    private static LoadingCurve curve(JsonNode a, Fall fall) {
+        boolean clearance = a.path("force").asText().equals("clearance");
+        return fall.fallers()
+                .get(0)
+                .connection()
+                .curve(clearance ? DeploymentForce.CLEARANCE : DeploymentForce.MAXIMUM);
     }
 
     private void part(String where, String key, JsonNode whole, double first) {
@@ -176,21 +184,14 @@ final class StoredNumbers {
         double height = number(a, "freeFall") + number(a, "lineDescent") + x;
         double free = number(a.path("energy"), "fall");
         add(where, "energy of the fall is weight times height", weight * height - free, free, BALANCE);
-        boolean clearance = a.path("force").asText().equals("clearance");
-        LoadingCurve curve = fall.fallers()
-                .get(0)
-                .connection()
-                .curve(clearance ? DeploymentForce.CLEARANCE : DeploymentForce.MAXIMUM);
+        LoadingCurve curve = curve(a, fall);
         add(
                 where,
                 "work of the connecting subsystem is that of its curve",
                 curve.work(x) - number(a.path("energy"), "connection"),
                 free,
                 BALANCE);
-        double low = curve.nearExtension(load);
-        double high = curve.farExtension(load);
-        double outside = Math.max(0, Math.max(low - x, x - high));
-        add(where, "deployment and load are a point of the curve", outside, Math.max(x, 1), BALANCE);
+        onCurve(where, "load", curve, x, load);
         add(where, "one worker carries the whole load", number(a, "arrestForce") - load, load, TIGHT);
         double line = number(a.path("energy"), "fall") - number(a.path("energy"), "connection");
         double descent = number(a, "lineDescent");

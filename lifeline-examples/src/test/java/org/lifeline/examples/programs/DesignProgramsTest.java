@@ -126,7 +126,7 @@ class DesignProgramsTest {
         assertThat(energies).isEqualTo(11 * (lines.size() - 1));
         assertThat(before).isCloseTo(3, within(2e-3));
         assertThat(Files.readString(picture))
-                .contains("force on the worker [kN]", "tension at supports [kN]", "elevation [m]", "time [s]");
+                .contains("force [kN]", "elevation [m]", "energy [J]", "time since the start of the fall [s]");
     }
 
     @Test

@@ -67,19 +67,15 @@ final class MemoryCurve {
 
     /** Largest finite stiffness of a curve: of its start, its pieces, its stop [N/m]; 0 if all are rigid or flat. */
     static double stiffest(LoadingCurve curve) {
-        double most = 0;
-        if (curve.initialStiffness() < Double.POSITIVE_INFINITY) {
-            most = curve.initialStiffness();
-        }
-        if (curve.stopStiffness() < Double.POSITIVE_INFINITY) {
-            most = Math.max(most, curve.stopStiffness());
-        }
-        List<LoadingCurve.Corner> corners = curve.corners();
-        for (int i = 1; i < corners.size(); i++) {
-            double run = corners.get(i).extension() - corners.get(i - 1).extension();
-            most = Math.max(most, (corners.get(i).force() - corners.get(i - 1).force()) / run);
+        double most = finite(curve.initialStiffness());
+        for (int i = 0; i < curve.pieces(); i++) {
+            most = Math.max(most, finite(curve.slopeOfPiece(i)));
         }
         return most;
+    }
+
+    private static double finite(double stiffness) {
+        return stiffness < Double.POSITIVE_INFINITY ? stiffness : 0;
     }
 
     /** Extension at which the stop takes over [m]. */
