@@ -244,7 +244,9 @@ final class Equilibrium {
             double y = s.tension[3 * i + 1];
             double z = s.tension[3 * i + 2];
             double t2 = x * x + y * y + z * z;
-            double d2 = step[b] * step[b] + step[b + 1] * step[b + 1] + step[b + 2] * step[b + 2];
+            double across = system.planar ? 0 : step[b + 1];
+            double up = step[b + system.up];
+            double d2 = step[b] * step[b] + across * across + up * up;
             double r = Math.sqrt(d2 / t2);
             if (!(r <= worst)) {
                 worst = r;
@@ -268,10 +270,10 @@ final class Equilibrium {
         double limit = Double.POSITIVE_INFINITY;
         for (int i = 0; i < system.spans; i++) {
             int b = system.tensionIndex(i);
-            double x = s.tension[3 * i];
-            double y = s.tension[3 * i + 1];
-            double h2 = x * x + y * y;
-            double along = (x * step[b] + y * step[b + 1]) / h2;
+            double x = system.along(s, i);
+            double y = system.across(s, i);
+            double across = system.planar ? 0 : y * step[b + 1];
+            double along = (x * step[b] + across) / (x * x + y * y);
             if (along < 0) {
                 limit = Math.min(limit, -0.9 / along);
             }
@@ -293,9 +295,12 @@ final class Equilibrium {
     void apply(LineState to, LineState from, double factor, double[] direction) {
         for (int i = 0; i < system.spans; i++) {
             int b = system.tensionIndex(i);
-            for (int c = 0; c < 3; c++) {
-                to.tension[3 * i + c] = from.tension[3 * i + c] + factor * direction[b + c];
-            }
+            double along = factor * direction[b];
+            double x = system.planar ? system.ux * along : along;
+            double y = system.planar ? system.uy * along : factor * direction[b + 1];
+            to.tension[3 * i] = from.tension[3 * i] + x;
+            to.tension[3 * i + 1] = from.tension[3 * i + 1] + y;
+            to.tension[3 * i + 2] = from.tension[3 * i + 2] + factor * direction[b + system.up];
             if (i > 0) {
                 to.slip[i] = from.slip[i] + factor * direction[system.slipIndex(i)];
             }
@@ -315,8 +320,18 @@ final class Equilibrium {
 
     /** Adds factor · (b − a) to the unknowns; what is held stays. */
     void addDifference(LineState to, double factor, LineState a, LineState b) {
-        for (int i = 0; i < to.tension.length; i++) {
-            to.tension[i] += factor * (b.tension[i] - a.tension[i]);
+        for (int i = 0; i < system.spans; i++) {
+            double x = b.tension[3 * i] - a.tension[3 * i];
+            double y = b.tension[3 * i + 1] - a.tension[3 * i + 1];
+            if (system.planar) {
+                // Rounding across the plane, which no equation holds down, must not grow from step to step.
+                double along = system.ux * x + system.uy * y;
+                x = system.ux * along;
+                y = system.uy * along;
+            }
+            to.tension[3 * i] += factor * x;
+            to.tension[3 * i + 1] += factor * y;
+            to.tension[3 * i + 2] += factor * (b.tension[3 * i + 2] - a.tension[3 * i + 2]);
         }
         for (int i = 1; i < system.spans; i++) {
             if (Math.abs(to.passage[i]) == 1) {

@@ -92,8 +92,8 @@ final class LineAssembly {
 
     private void assembleSpan(LineState s, int i, boolean tangent) {
         int row = sys.tensionIndex(i);
-        double tx = s.tension[3 * i];
-        double ty = s.tension[3 * i + 1];
+        double tx = sys.along(s, i);
+        double ty = sys.across(s, i);
         double tz = s.tension[3 * i + 2];
         double dx = 0;
         double dy = 0;
@@ -132,24 +132,34 @@ final class LineAssembly {
         if (i == sys.spans - 1 && sys.absorbers[1] != null) {
             addLink(s, 1, tangent);
         }
-        for (int c = 0; c < 3; c++) {
-            double want = sys.coordinate(i + 1, c)
-                    - sys.coordinate(i, c)
-                    + sys.displacement(s, i + 1, c)
-                    - sys.displacement(s, i, c);
-            put(row + c, d[c] - want, sys.chord[i]);
+        double x = want(s, i, 0);
+        double y = want(s, i, 1);
+        if (sys.planar) {
+            put(row, d[0] - sys.ux * x - sys.uy * y, sys.chord[i]);
+        } else {
+            put(row, d[0] - x, sys.chord[i]);
+            put(row + 1, d[1] - y, sys.chord[i]);
         }
+        put(row + sys.up, d[2] - want(s, i, 2), sys.chord[i]);
         if (tangent && sys.elastic) {
             supportTangent(i, row);
         }
+    }
+
+    /** Component of the vector from the first support of a span to its second one [m]. */
+    private double want(LineState s, int i, int c) {
+        double rigid = sys.coordinate(i + 1, c) - sys.coordinate(i, c);
+        return sys.elastic ? rigid + sys.displacement(s, i + 1, c) - sys.displacement(s, i, c) : rigid;
     }
 
     /** Adds the derivatives of one piece of cable of a span, between two bounds given by load numbers (or −1). */
     private void spanTangent(LineState s, int i, int row, int fromLoad, int toLoad) {
         ElasticCatenary k = catenary;
         add3(row, row, k.kxx, k.kxy, k.kxz);
-        add3(row, row + 1, k.kxy, k.kyy, k.kyz);
-        add3(row, row + 2, k.kxz, k.kyz, k.kzz);
+        if (!sys.planar) {
+            add3(row, row + 1, k.kxy, k.kyy, k.kyz);
+        }
+        add3(row, row + sys.up, k.kxz, k.kyz, k.kzz);
         double f = s.thermal;
         // The piece's end moves along the cable.
         int toColumn = toLoad >= 0 ? sys.loadIndex(toLoad) : sys.slipColumn(i + 1);
@@ -172,28 +182,30 @@ final class LineAssembly {
 
     private void add3(int row, int column, double x, double y, double z) {
         matrix.add(row, column, x);
-        matrix.add(row + 1, column, y);
-        matrix.add(row + 2, column, z);
+        if (!sys.planar) {
+            matrix.add(row + 1, column, y);
+        }
+        matrix.add(row + sys.up, column, z);
     }
 
     /** Derivatives of the supports' displacements in the three equations of a span. */
     private void supportTangent(int i, int row) {
-        for (int c = 0; c < 3; c++) {
-            double c0 = sys.compliance[3 * i + c];
-            double c1 = sys.compliance[3 * (i + 1) + c];
+        for (int c = 0; c <= sys.up; c++) {
+            double c0 = sys.give(i, c);
+            double c1 = sys.give(i + 1, c);
             // want = … + c1 (t[i+1] − tEnd[i]) − c0 (t[i] − tEnd[i−1]); the residual subtracts it.
             if (c0 != 0) {
                 matrix.add(row + c, row + c, c0);
                 if (i > 0) {
                     matrix.add(row + c, sys.tensionIndex(i - 1) + c, -c0);
-                    if (c == 2) {
+                    if (c == sys.up) {
                         addEndWeight(row + c, i - 1, -c0);
                     }
                 }
             }
             if (c1 != 0) {
                 matrix.add(row + c, row + c, c1);
-                if (c == 2) {
+                if (c == sys.up) {
                     addEndWeight(row + c, i, c1);
                 }
                 if (i + 1 < sys.spans) {
@@ -219,8 +231,8 @@ final class LineAssembly {
     private void addLink(LineState s, int end, boolean tangent) {
         int i = end == 0 ? 0 : sys.spans - 1;
         int row = sys.tensionIndex(i);
-        double tx = s.tension[3 * i];
-        double ty = s.tension[3 * i + 1];
+        double tx = sys.along(s, i);
+        double ty = sys.across(s, i);
         double tz = end == 0 ? s.tension[2] : endZ[i];
         double t = Math.sqrt(tx * tx + ty * ty + tz * tz);
         double e = s.extension[end] - sys.installedExtension[end];
@@ -233,13 +245,18 @@ final class LineAssembly {
         if (tangent) {
             int column = sys.extensionIndex(end);
             add3(row, column, u[0], u[1], u[2]);
-            for (int c = 0; c < 3; c++) {
-                for (int k = 0; k < 3; k++) {
-                    double turn = e / t * ((c == k ? 1 : 0) - u[c] * u[k]);
-                    matrix.add(row + c, row + k, turn);
-                    if (k == 2 && end == 1) {
-                        addEndWeight(row + c, i, turn);
+            for (int k = 0; k < 3; k += 3 - sys.up) {
+                double f = e / t;
+                double x = (k == 0 ? f : 0) - f * u[0] * u[k];
+                double y = (k == 1 ? f : 0) - f * u[1] * u[k];
+                double z = (k == 2 ? f : 0) - f * u[2] * u[k];
+                add3(row, row + Math.min(k, sys.up), x, y, z);
+                if (k == 2 && end == 1) {
+                    addEndWeight(row, i, x);
+                    if (!sys.planar) {
+                        addEndWeight(row + 1, i, y);
                     }
+                    addEndWeight(row + sys.up, i, z);
                 }
             }
         }
@@ -254,7 +271,7 @@ final class LineAssembly {
                 double scale = Math.abs(s.tension[3 * i]) + Math.abs(s.tension[3 * i + 1]) + s.force[j];
                 put(row, sys.pull(s, j) / scale, 1);
                 if (tangent) {
-                    matrix.add(row, sys.tensionIndex(i) + 2, 1 / scale);
+                    matrix.add(row, sys.tensionIndex(i) + sys.up, 1 / scale);
                     matrix.add(row, row, sys.weight / scale);
                     int a = sys.slipColumn(i);
                     if (a >= 0) {
@@ -301,11 +318,11 @@ final class LineAssembly {
             return;
         }
         int i = support - 1;
-        double ax = s.tension[3 * i];
-        double ay = s.tension[3 * i + 1];
+        double ax = sys.along(s, i);
+        double ay = sys.across(s, i);
         double az = endZ[i];
-        double bx = s.tension[3 * support];
-        double by = s.tension[3 * support + 1];
+        double bx = sys.along(s, support);
+        double by = sys.across(s, support);
         double bz = s.tension[3 * support + 2];
         double a2 = ax * ax + ay * ay + az * az;
         double b2 = bx * bx + by * by + bz * bz;
@@ -336,12 +353,14 @@ final class LineAssembly {
         int ca = sys.tensionIndex(i);
         int cb = sys.tensionIndex(support);
         matrix.add(row, cb, fb * bx + cross * ax);
-        matrix.add(row, cb + 1, fb * by + cross * ay);
-        matrix.add(row, cb + 2, fb * bz + cross * az);
         matrix.add(row, ca, fa * ax + cross * bx);
-        matrix.add(row, ca + 1, fa * ay + cross * by);
+        if (!sys.planar) {
+            matrix.add(row, cb + 1, fb * by + cross * ay);
+            matrix.add(row, ca + 1, fa * ay + cross * by);
+        }
+        matrix.add(row, cb + sys.up, fb * bz + cross * az);
         double daz = fa * az + cross * bz;
-        matrix.add(row, ca + 2, daz);
+        matrix.add(row, ca + sys.up, daz);
         addEndWeight(row, i, daz);
     }
 
@@ -371,9 +390,11 @@ final class LineAssembly {
             matrix.add(row, row, byExtension);
             double z = end == 0 ? s.tension[2] : endZ[i];
             int c = sys.tensionIndex(i);
-            matrix.add(row, c, byTension * s.tension[3 * i] / t);
-            matrix.add(row, c + 1, byTension * s.tension[3 * i + 1] / t);
-            matrix.add(row, c + 2, byTension * z / t);
+            matrix.add(row, c, byTension * sys.along(s, i) / t);
+            if (!sys.planar) {
+                matrix.add(row, c + 1, byTension * s.tension[3 * i + 1] / t);
+            }
+            matrix.add(row, c + sys.up, byTension * z / t);
             if (end == 1) {
                 addEndWeight(row, i, byTension * z / t);
             }
@@ -393,10 +414,10 @@ final class LineAssembly {
         if (rest >= 0) {
             double c = sys.compliance[3 * rest + 2];
             if (rest > 0) {
-                out[sys.tensionIndex(rest - 1) + 2] += c;
+                out[sys.tensionIndex(rest - 1) + sys.up] += c;
             }
             if (rest < sys.spans) {
-                out[sys.tensionIndex(rest) + 2] -= c;
+                out[sys.tensionIndex(rest) + sys.up] -= c;
             }
             return;
         }
@@ -412,10 +433,12 @@ final class LineAssembly {
             }
             double to = j == last ? sys.length[i] + s.slip[i + 1] : s.coordinate[j];
             if (j > load) {
-                catenary.evaluate(s.tension[3 * i], s.tension[3 * i + 1], tz, (to - from) * s.thermal, wHot);
+                catenary.evaluate(sys.along(s, i), sys.across(s, i), tz, (to - from) * s.thermal, wHot);
                 out[row] += catenary.kxz;
-                out[row + 1] += catenary.kyz;
-                out[row + 2] += catenary.kzz;
+                if (!sys.planar) {
+                    out[row + 1] += catenary.kyz;
+                }
+                out[row + sys.up] += catenary.kzz;
                 if (j < last && !sys.gripped[j] && s.mode[j] == LineState.RUNNING) {
                     double scale = Math.abs(s.tension[3 * i]) + Math.abs(s.tension[3 * i + 1]) + s.force[j];
                     out[sys.loadIndex(j)] += 1 / scale;
@@ -434,9 +457,9 @@ final class LineAssembly {
         // The load raises endZ[i] by one: displacement of support i+1, passage there, absorber and link at the end.
         double c1 = sys.compliance[3 * (i + 1) + 2];
         if (c1 != 0) {
-            out[row + 2] += c1;
+            out[row + sys.up] += c1;
             if (i + 1 < sys.spans) {
-                out[sys.tensionIndex(i + 1) + 2] -= c1;
+                out[sys.tensionIndex(i + 1) + sys.up] -= c1;
             }
         }
         if (i + 1 < sys.spans) {
@@ -469,14 +492,15 @@ final class LineAssembly {
     private void absorberByEnd(LineState s, InlineAbsorber absorber, double[] out) {
         int i = sys.spans - 1;
         int row = sys.tensionIndex(i);
-        u[0] = s.tension[3 * i];
-        u[1] = s.tension[3 * i + 1];
+        u[0] = sys.along(s, i);
+        u[1] = sys.across(s, i);
         u[2] = sys.endZ(s, i);
         double t = sys.tensionBefore(s, sys.spans);
         double e = s.extension[1] - sys.installedExtension[1];
-        for (int c = 0; c < 3; c++) {
-            out[row + c] += e / t * ((c == 2 ? 1 : 0) - u[c] * u[2] / (t * t));
+        for (int c = 0; c < sys.up; c++) {
+            out[row + c] -= e / t * u[c] * u[2] / (t * t);
         }
+        out[row + sys.up] += e / t * (1 - u[2] * u[2] / (t * t));
         double byTension = s.yielding[1] ? 1 / t : -1 / absorber.initialStiffness();
         out[sys.extensionIndex(1)] += byTension * u[2] / t;
     }

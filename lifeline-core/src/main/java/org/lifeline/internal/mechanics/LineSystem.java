@@ -9,9 +9,10 @@ import org.lifeline.model.Support;
 /**
  * The equations of a whole line: assembly of residual and tangent for a {@link LineState}.
  *
- * <p>Unknowns, span by span: the tension vector at the span's first support (3), the coordinates of its free-running
+ * <p>Unknowns, span by span: the tension vector at the span's first support (3, or 2 where the line is {@link #planar}),
+ * the coordinates of its free-running
  * loads, and the slip at its second support; the extension of an in-line absorber stands behind the first tension vector
- * and at the end of the list. Equations in the same order: the span fits between its supports (3), each free-running load has equal tension on both sides or
+ * and at the end of the list. Equations in the same order: the span fits between its supports (3 or 2), each free-running load has equal tension on both sides or
  * rests against its bound, the cable sticks at the support or the tension ratio is on its limit; an in-line absorber is
  * rigid, elastic or on its curve. The matrix is a band; its width does not grow with the number of spans.
  *
@@ -20,6 +21,9 @@ import org.lifeline.model.Support;
 final class LineSystem {
     /** Share of an end span that an in-line absorber can draw over the next anchor before the cable's end jams. */
     private static final double USED_UP = 0.999;
+
+    /** Share of a span by which it may leave the direction of a straight line in plan. */
+    private static final double ROUNDING = 4e-15;
 
     final int spans;
     final double weight;
@@ -33,10 +37,10 @@ final class LineSystem {
     final boolean[] clamped;
     final double[] length;
     final double[] chord;
-    final @Nullable InlineAbsorber[] absorbers = new @Nullable InlineAbsorber[2];
+    final @Nullable InlineAbsorber[] absorbers;
 
     /** Extension of the in-line absorbers as installed; positions are as installed, so the geometry counts from it. */
-    final double[] installedExtension = new double[2];
+    final double[] installedExtension;
 
     final int loads;
     final int[] loadSpan;
@@ -47,6 +51,20 @@ final class LineSystem {
     private final int[] block;
     private final int[] loadIndex;
     final boolean elastic;
+
+    /**
+     * Tells whether the line is straight in plan and no support can leave its vertical plane. A tension vector then counts
+     * as two unknowns, along the line in plan and up, and a span has two equations.
+     */
+    final boolean planar;
+
+    /** Direction of a planar line in plan. */
+    final double ux;
+
+    final double uy;
+
+    /** Where the vertical component of a tension vector stands behind its first one in the list of unknowns. */
+    final int up;
 
     /** Number of diagonals of the tangent below and above the main one. */
     final int lower;
@@ -84,6 +102,15 @@ final class LineSystem {
             }
         }
         elastic = yields;
+        double x = px[spans] - px[0];
+        double y = py[spans] - py[0];
+        double run = Math.sqrt(x * x + y * y);
+        ux = x / run;
+        uy = y / run;
+        planar = isPlanar();
+        up = planar ? 1 : 2;
+        absorbers = new @Nullable InlineAbsorber[2];
+        installedExtension = new double[2];
         absorbers[0] = supports.get(0).inlineAbsorber().orElse(null);
         absorbers[1] = supports.get(n - 1).inlineAbsorber().orElse(null);
         loads = 0;
@@ -112,10 +139,12 @@ final class LineSystem {
         length = line.length;
         chord = line.chord;
         elastic = line.elastic;
-        for (int e = 0; e < 2; e++) {
-            absorbers[e] = line.absorbers[e];
-            installedExtension[e] = line.installedExtension[e];
-        }
+        planar = line.planar;
+        ux = line.ux;
+        uy = line.uy;
+        up = line.up;
+        absorbers = line.absorbers;
+        installedExtension = line.installedExtension;
         loads = slots.size();
         loadSpan = new int[loads];
         gripped = new boolean[loads];
@@ -137,12 +166,30 @@ final class LineSystem {
         upper = reach(false);
     }
 
+    private boolean isPlanar() {
+        for (int i = 0; i < spans; i++) {
+            double x = px[i + 1] - px[i];
+            double y = py[i + 1] - py[i];
+            double along = x * ux + y * uy;
+            if (!(Math.abs(x * uy - y * ux) <= ROUNDING * along)) {
+                return false;
+            }
+        }
+        boolean alongAxis = ux == 0 || uy == 0;
+        for (int i = 0; i <= spans; i++) {
+            if (!alongAxis && compliance[3 * i] != compliance[3 * i + 1]) {
+                return false;
+            }
+        }
+        return true;
+    }
+
     /** Numbers the unknowns; returns how many there are. */
     private int number() {
         int at = 0;
         for (int i = 0; i < spans; i++) {
             block[i] = at;
-            at += i == 0 && absorbers[0] != null ? 4 : 3;
+            at += up + (i == 0 && absorbers[0] != null ? 2 : 1);
             for (int j = firstLoad[i]; j < firstLoad[i + 1]; j++) {
                 loadIndex[j] = gripped[j] ? -1 : at++;
             }
@@ -156,7 +203,7 @@ final class LineSystem {
 
     /** Largest distance from the diagonal of a derivative that is not zero, to the left or to the right. */
     private int reach(boolean toLeft) {
-        int most = 2;
+        int most = up;
         for (int i = 0; i < spans; i++) {
             int slipBefore = i > 0 ? block[i] - 1 : 0;
             boolean yields = i > 0 && isElastic(i);
@@ -164,14 +211,14 @@ final class LineSystem {
                 // The slip behind a span by the slip before it; an elastic support joins two spans' tensions.
                 most = Math.max(most, block[i + 1] - 1 - slipBefore);
                 if (yields) {
-                    most = Math.max(most, block[i] + 2 - (i > 1 ? block[i - 1] - 1 : 0));
+                    most = Math.max(most, block[i] + up - (i > 1 ? block[i - 1] - 1 : 0));
                 }
             } else {
                 most = Math.max(most, block[i + 1] - 1 - block[i]);
                 if (yields) {
-                    most = Math.max(most, Math.max(block[i] - block[i - 1], block[i + 1] - block[i] + 2));
+                    most = Math.max(most, Math.max(block[i] - block[i - 1], block[i + 1] - block[i] + up));
                 }
-                most = Math.max(most, i + 1 < spans ? 3 : 0);
+                most = Math.max(most, i + 1 < spans ? up + 1 : 0);
             }
         }
         if (absorbers[1] != null) {
@@ -205,7 +252,26 @@ final class LineSystem {
 
     /** Index of the extension of the absorber at an end (0 or 1). */
     int extensionIndex(int end) {
-        return end == 0 ? 3 : unknowns - 1;
+        return end == 0 ? up + 1 : unknowns - 1;
+    }
+
+    /** First component of the tension of a span as an unknown [N]: along a planar line, else along x. */
+    double along(LineState s, int span) {
+        return planar ? ux * s.tension[3 * span] + uy * s.tension[3 * span + 1] : s.tension[3 * span];
+    }
+
+    /** Second component of the tension of a span [N]: along y; none where the line is planar. */
+    double across(LineState s, int span) {
+        return planar ? 0 : s.tension[3 * span + 1];
+    }
+
+    /** Compliance of a support in the direction of an unknown component of tension [m/N]. */
+    double give(int support, int component) {
+        double x = compliance[3 * support];
+        double y = compliance[3 * support + 1];
+        return component == up
+                ? compliance[3 * support + 2]
+                : planar ? ux * ux * x + uy * uy * y : component == 0 ? x : y;
     }
 
     /** Vertical tension component at the end of a span [N]. */

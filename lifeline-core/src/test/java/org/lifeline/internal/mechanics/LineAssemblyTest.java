@@ -30,7 +30,9 @@ class LineAssemblyTest {
         YIELDING,
         ELASTIC,
         RIGID,
-        SPRINGS
+        SPRINGS,
+        PLANAR,
+        OBLIQUE
     }
 
     @Test
@@ -152,7 +154,7 @@ class LineAssemblyTest {
     private static double step(LineSystem sys, LineState s, int column) {
         for (int i = 0; i < sys.spans; i++) {
             int at = sys.tensionIndex(i);
-            if (column >= at && column < at + 3) {
+            if (column >= at && column <= at + sys.up) {
                 return 1e-5 * Math.hypot(s.tension[3 * i], s.tension[3 * i + 1]);
             }
         }
@@ -163,7 +165,7 @@ class LineAssemblyTest {
     private static double length(LineSystem sys, LineState s, int row) {
         for (int i = 0; i < sys.spans; i++) {
             int at = sys.tensionIndex(i);
-            if (row >= at && row < at + 3) {
+            if (row >= at && row <= at + sys.up) {
                 return 1 / sys.chord[i];
             }
         }
@@ -250,6 +252,9 @@ class LineAssemblyTest {
         }
         if (sys.elastic) {
             seen.merge(Seen.SPRINGS, 1, Integer::sum);
+        }
+        if (sys.planar) {
+            seen.merge(sys.uy == 0 ? Seen.PLANAR : Seen.OBLIQUE, 1, Integer::sum);
         }
     }
 }

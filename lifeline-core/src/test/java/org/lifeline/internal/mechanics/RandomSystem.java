@@ -20,8 +20,15 @@ final class RandomSystem {
     final LineState state;
     private final SplittableRandom r;
 
+    /** Straight in plan, one system in two; along the x-axis one in four. */
+    private final boolean straight;
+
+    private final boolean alongX;
+
     RandomSystem(long seed) {
         r = new SplittableRandom(seed);
+        straight = seed % 2 == 0;
+        alongX = seed % 4 == 0;
         double stiffness = log(1e5, 1e8);
         double tension = stiffness * log(1e-4, 1e-2);
         LoadElongation law = r.nextInt(3) > 0
@@ -53,18 +60,24 @@ final class RandomSystem {
         state.thermal = 1 + r.nextDouble(-1e-3, 1e-3);
         for (int i = 0; i < spans; i++) {
             double run = points.get(i).horizontalDistance(points.get(i + 1));
-            state.tension[3 * i] =
-                    tension * ((points.get(i + 1).x() - points.get(i).x()) / run + some(0.05));
-            state.tension[3 * i + 1] =
-                    tension * ((points.get(i + 1).y() - points.get(i).y()) / run + some(0.05));
+            double x = (points.get(i + 1).x() - points.get(i).x()) / run;
+            double y = (points.get(i + 1).y() - points.get(i).y()) / run;
+            double along = 1 + some(0.05);
+            double across = system.planar ? 0 : some(0.05);
+            state.tension[3 * i] = tension * (along * x - across * y);
+            state.tension[3 * i + 1] = tension * (along * y + across * x);
             state.tension[3 * i + 2] = tension * some(0.4);
         }
         for (int i = 1; i < spans; i++) {
             state.slip[i] = 0.02 * some(1) * Math.min(length[i - 1], length[i]);
             state.passage[i] = passageMode(i);
         }
-        for (int k = 0; k < system.reference.length; k++) {
-            system.reference[k] = tension * some(0.3);
+        for (int k = 0; k < system.reference.length; k += 3) {
+            double along = tension * some(0.3);
+            double across = system.planar ? 0 : tension * some(0.3);
+            system.reference[k] = system.ux * along - system.uy * across;
+            system.reference[k + 1] = system.uy * along + system.ux * across;
+            system.reference[k + 2] = tension * some(0.3);
         }
         for (int j = 0; j < system.loads; j++) {
             load(j, slots.get(j), tension);
@@ -84,11 +97,11 @@ final class RandomSystem {
 
     private List<Point> points(int spans) {
         List<Point> list = new ArrayList<>(List.of(Point.of(1, -2, 12)));
-        double heading = r.nextDouble(6);
+        double heading = alongX ? 0 : r.nextDouble(6);
         for (int i = 0; i < spans; i++) {
             Point a = list.get(i);
             double run = r.nextDouble(3, 30);
-            heading += some(0.7);
+            heading += straight ? 0 : some(0.7);
             list.add(Point.of(
                     a.x() + run * Math.cos(heading), a.y() + run * Math.sin(heading), a.z() + run * some(0.5)));
         }
@@ -105,8 +118,9 @@ final class RandomSystem {
                 };
         Support s = end ? Support.end("s" + i, at) : Support.intermediate("s" + i, at, passage);
         if (elastic && r.nextInt(3) > 0) {
-            s = s.withStiffness(new Stiffness(
-                    tension * log(0.1, 100), tension * log(0.1, 100), r.nextBoolean() ? tension : 1 / 0.0));
+            double x = tension * log(0.1, 100);
+            double y = straight && !alongX ? x : tension * log(0.1, 100);
+            s = s.withStiffness(new Stiffness(x, y, r.nextBoolean() ? tension : 1 / 0.0));
         }
         if (end && r.nextInt(3) == 0) {
             s = s.withInlineAbsorber(InlineAbsorber.of(LoadingCurve.through(
