@@ -105,7 +105,6 @@ public final class EnergyBalance {
         LineModel model = new LineModel(line);
         model.heat(t);
         double g = line.gravity();
-        List<LoadPosition> hangingLoads = new ArrayList<>();
         List<LineModel.Load> hooks = new ArrayList<>();
         for (Fall.Hanging each : fall.hanging()) {
             LineModel.Load hook = model.hook(
@@ -115,10 +114,8 @@ public final class EnergyBalance {
             model.hang(hook, each.worker().mass() * g);
             hooks.add(hook);
         }
-        for (int i = 0; i < hooks.size(); i++) {
-            hangingLoads.add(hanging(model, fall, hooks, i));
-        }
-        LineEquilibrium before = LineEquilibrium.of(model, t, hangingLoads);
+        List<LineEquilibrium.Hung> hung = hanging(model, fall, hooks);
+        LineEquilibrium before = LineEquilibrium.of(model, t, hung);
         int span = fall.place().span() - 1;
         boolean gripped = fall.fallers().get(0).attachment() == Attachment.GRIPPED;
         LineModel.Load load = model.hook(span, fall.place().station(), gripped);
@@ -133,17 +130,15 @@ public final class EnergyBalance {
         LineEnergy energyAtPeak = model.energy();
 
         double p = path.force();
-        Point end = model.position(load);
-        List<LoadPosition> loads = new ArrayList<>();
+        hung.add(new LineEquilibrium.Hung(load, span + 1, p));
+        LineEquilibrium peak = LineEquilibrium.of(model, t, hung);
+        Point end = peak.loads().get(hooks.size()).point();
         double lifted = 0;
         for (int i = 0; i < hooks.size(); i++) {
-            LoadPosition now = hanging(model, fall, hooks, i);
-            loads.add(now);
-            lifted +=
-                    now.force() * (now.point().z() - hangingLoads.get(i).point().z());
+            LoadPosition now = peak.loads().get(i);
+            lifted += now.force()
+                    * (now.point().z() - before.loads().get(i).point().z());
         }
-        loads.add(LineEquilibrium.position(model, load, span + 1, p));
-        LineEquilibrium peak = LineEquilibrium.of(model, t, loads);
         EnergyAccount account = new EnergyAccount(
                 balance.mass * g * (balance.meanFreeFall + path.descent() + x),
                 energyAtPeak.strain() + energyAtPeak.weight() - energyBefore.strain() - energyBefore.weight(),
@@ -177,13 +172,15 @@ public final class EnergyBalance {
                 Optional.empty()));
     }
 
-    private static LoadPosition hanging(LineModel model, Fall fall, List<LineModel.Load> hooks, int i) {
-        Fall.Hanging each = fall.hanging().get(i);
-        return LineEquilibrium.position(
-                model,
-                hooks.get(i),
-                each.place().span(),
-                each.worker().mass() * model.line().gravity());
+    /** The workers who hang on the line before the fall. */
+    static List<LineEquilibrium.Hung> hanging(LineModel model, Fall fall, List<LineModel.Load> hooks) {
+        List<LineEquilibrium.Hung> list = new ArrayList<>(hooks.size() + 1);
+        for (int i = 0; i < hooks.size(); i++) {
+            Fall.Hanging each = fall.hanging().get(i);
+            double force = each.worker().mass() * model.line().gravity();
+            list.add(new LineEquilibrium.Hung(hooks.get(i), each.place().span(), force));
+        }
+        return list;
     }
 
     static void checkPlaces(Lifeline line, Fall fall) {

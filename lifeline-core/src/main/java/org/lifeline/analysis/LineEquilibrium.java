@@ -28,30 +28,49 @@ public final class LineEquilibrium {
     private final Convergence convergence;
     private final double tension;
 
-    private LineEquilibrium(LineModel model, double temperature, List<LoadPosition> loads) {
+    private LineEquilibrium(LineModel model, double temperature, List<Hung> hung) {
         this.line = model.line();
         this.temperature = temperature;
-        this.loads = List.copyOf(loads);
         this.convergence = model.convergence();
-        List<SpanState> spanList = new ArrayList<>();
-        for (int i = 0; i < line.spans(); i++) {
-            List<CablePiece> pieces = new ArrayList<>();
-            for (Piece p : model.pieces(i)) {
-                pieces.add(new CablePiece(p));
+        int n = line.spans();
+        SpanState[] spanList = new SpanState[n];
+        SupportReaction[] supportList = new SupportReaction[n + 1];
+        LoadPosition[] loadList = new LoadPosition[hung.size()];
+        Point first = model.support(0);
+        double most = 0;
+        for (int i = 0; i < n; i++) {
+            List<Piece> pieces = model.pieces(i);
+            Point second = model.support(i + 1);
+            spanList[i] = new SpanState(i + 1, first, second, cable(pieces));
+            most = Math.max(most, spanList[i].maximumTension());
+            for (int k = 0; k < loadList.length; k++) {
+                if (hung.get(k).span == i + 1) {
+                    loadList[k] = position(model, hung.get(k), pieces);
+                }
             }
-            spanList.add(new SpanState(i + 1, model.support(i), model.support(i + 1), pieces));
+            first = second;
         }
-        List<SupportReaction> supportList = new ArrayList<>();
-        for (int i = 0; i <= line.spans(); i++) {
+        for (int i = 0; i <= n; i++) {
             Support s = line.supports().get(i);
-            supportList.add(new SupportReaction(s.id(), model.reaction(i), model.displacement(i), model.slip(i)));
+            supportList[i] = new SupportReaction(s.id(), model.reaction(i), model.displacement(i), model.slip(i));
         }
-        this.spans = List.copyOf(spanList);
-        this.supports = List.copyOf(supportList);
+        this.spans = List.of(spanList);
+        this.supports = List.of(supportList);
+        this.loads = List.of(loadList);
         this.absorbers = absorbers(line, new double[] {model.extension(0), model.extension(1)});
-        this.tension =
-                spans.stream().mapToDouble(SpanState::maximumTension).max().orElse(0);
+        this.tension = most;
     }
+
+    private static List<CablePiece> cable(List<Piece> pieces) {
+        CablePiece[] list = new CablePiece[pieces.size()];
+        for (int i = 0; i < list.length; i++) {
+            list[i] = new CablePiece(pieces.get(i));
+        }
+        return List.of(list);
+    }
+
+    /** A load on the line: its span from 1, its downward force [N]. */
+    record Hung(LineModel.Load load, int span, double force) {}
 
     private LineEquilibrium(LineEquilibrium before, Moving moving, Peaks peaks) {
         this.line = before.line;
@@ -75,7 +94,7 @@ public final class LineEquilibrium {
     }
 
     private static List<InlineAbsorberState> absorbers(Lifeline line, double[] extensions) {
-        List<InlineAbsorberState> list = new ArrayList<>();
+        List<InlineAbsorberState> list = new ArrayList<>(2);
         List<Support> supports = line.supports();
         for (int end = 0; end < 2; end++) {
             Support s = supports.get(end == 0 ? 0 : supports.size() - 1);
@@ -88,19 +107,19 @@ public final class LineEquilibrium {
         return List.copyOf(list);
     }
 
-    static LoadPosition position(LineModel model, LineModel.Load load, int span, double force) {
-        int rest = model.restsOn(load);
+    private static LoadPosition position(LineModel model, Hung hung, List<Piece> pieces) {
+        int rest = model.restsOn(hung.load);
         return new LoadPosition(
-                span,
-                model.position(load),
-                force,
+                hung.span,
+                model.position(hung.load, pieces),
+                hung.force,
                 rest < 0
                         ? Optional.empty()
                         : Optional.of(model.line().supports().get(rest).id()));
     }
 
-    static LineEquilibrium of(LineModel model, double temperature, List<LoadPosition> loads) {
-        return new LineEquilibrium(model, temperature, loads);
+    static LineEquilibrium of(LineModel model, double temperature, List<Hung> hung) {
+        return new LineEquilibrium(model, temperature, hung);
     }
 
     /**

@@ -87,7 +87,11 @@ public final class SpanState {
      * @return tension [N]
      */
     public double maximumTension() {
-        return pieces.stream().mapToDouble(CablePiece::maximumTension).max().orElse(0);
+        double most = 0;
+        for (CablePiece each : pieces) {
+            most = Math.max(most, each.maximumTension());
+        }
+        return most;
     }
 
     /**

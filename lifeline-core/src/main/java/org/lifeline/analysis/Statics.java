@@ -50,6 +50,21 @@ public final class Statics {
      * @throws org.lifeline.base.NoEquilibriumException if none was found
      */
     public LineEquilibrium solve(Lifeline line, List<AppliedLoad> loads) {
+        checkPlaces(line, loads);
+        LineModel model = new LineModel(line);
+        double t = Double.isNaN(temperature) ? line.installed().temperature() : temperature;
+        model.heat(t);
+        List<LineEquilibrium.Hung> hung = new ArrayList<>(loads.size());
+        for (AppliedLoad each : loads) {
+            int span = each.place().span();
+            LineModel.Load load = model.hook(span - 1, each.place().station(), each.attachment() == Attachment.GRIPPED);
+            model.hang(load, each.force());
+            hung.add(new LineEquilibrium.Hung(load, span, each.force()));
+        }
+        return LineEquilibrium.of(model, t, hung);
+    }
+
+    private static void checkPlaces(Lifeline line, List<AppliedLoad> loads) {
         Violations v = new Violations();
         for (int i = 0; i < loads.size(); i++) {
             for (Violation each : line.check(loads.get(i).place())) {
@@ -57,24 +72,5 @@ public final class Statics {
             }
         }
         v.throwIfAny();
-        LineModel model = new LineModel(line);
-        double t = Double.isNaN(temperature) ? line.installed().temperature() : temperature;
-        model.heat(t);
-        List<LineModel.Load> hooks = new ArrayList<>();
-        for (AppliedLoad each : loads) {
-            LineModel.Load hook = model.hook(
-                    each.place().span() - 1, each.place().station(), each.attachment() == Attachment.GRIPPED);
-            model.hang(hook, each.force());
-            hooks.add(hook);
-        }
-        List<LoadPosition> positions = new ArrayList<>();
-        for (int i = 0; i < hooks.size(); i++) {
-            positions.add(LineEquilibrium.position(
-                    model,
-                    hooks.get(i),
-                    loads.get(i).place().span(),
-                    loads.get(i).force()));
-        }
-        return LineEquilibrium.of(model, t, positions);
     }
 }

@@ -66,16 +66,7 @@ final class TransientCase {
     /** Takes the line as it is now for the state before the fall. */
     void before(LineModel line, List<LineModel.Load> hooks) {
         model = line;
-        List<LoadPosition> loads = new ArrayList<>();
-        for (int i = 0; i < hooks.size(); i++) {
-            Fall.Hanging each = fall.hanging().get(i);
-            loads.add(LineEquilibrium.position(
-                    line,
-                    hooks.get(i),
-                    each.place().span(),
-                    each.worker().mass() * line.line().gravity()));
-        }
-        before = LineEquilibrium.of(line, temperature, loads);
+        before = LineEquilibrium.of(line, temperature, EnergyBalance.hanging(line, fall, hooks));
     }
 
     Fall fall() {

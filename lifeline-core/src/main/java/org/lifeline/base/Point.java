@@ -60,7 +60,9 @@ public record Point(double x, double y, double z) {
      * @return the distance in plan [m], never negative
      */
     public double horizontalDistance(Point other) {
-        return Math.hypot(x - other.x, y - other.y);
+        double dx = x - other.x;
+        double dy = y - other.y;
+        return Math.sqrt(dx * dx + dy * dy);
     }
 
     /**

@@ -9,7 +9,7 @@ import java.util.List;
  * <p>Not thread-safe; made, filled and thrown within one call.
  */
 public final class Violations {
-    private final List<Violation> list = new ArrayList<>();
+    private final List<Violation> list = new ArrayList<>(0);
 
     /** An empty collection. */
     public Violations() {}

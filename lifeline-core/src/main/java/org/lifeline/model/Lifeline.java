@@ -140,18 +140,19 @@ public final class Lifeline {
      * @return the violations; empty if there is none
      */
     public List<Violation> check(Place place) {
+        boolean onLine = place.span() >= 1 && place.span() <= spans();
+        if (onLine && place.station() > 0 && place.station() < run(place.span())) {
+            return List.of();
+        }
         Violations v = new Violations();
-        if (place.span() < 1 || place.span() > spans()) {
+        if (!onLine) {
             v.add("span", Integer.toString(place.span()), "must be a span from 1 to " + spans());
             return v.list();
         }
-        double run = run(place.span());
-        if (!(place.station() > 0 && place.station() < run)) {
-            v.add(
-                    "station",
-                    Violations.show(place.station(), "m"),
-                    "must lie inside the span, above 0 m and below " + run + " m");
-        }
+        v.add(
+                "station",
+                Violations.show(place.station(), "m"),
+                "must lie inside the span, above 0 m and below " + run(place.span()) + " m");
         return v.list();
     }
 

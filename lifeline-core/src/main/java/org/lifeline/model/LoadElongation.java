@@ -12,10 +12,15 @@ import org.lifeline.base.Violations;
 public final class LoadElongation {
     private final double[] strain;
     private final double[] tension;
+    private final double[] compliance;
 
     private LoadElongation(double[] strain, double[] tension) {
         this.strain = strain;
         this.tension = tension;
+        this.compliance = new double[strain.length - 1];
+        for (int j = 0; j < compliance.length; j++) {
+            compliance[j] = (strain[j + 1] - strain[j]) / (tension[j + 1] - tension[j]);
+        }
     }
 
     /**
@@ -105,7 +110,7 @@ public final class LoadElongation {
      * @return 1/EA of the piece [1/N]
      */
     public double compliance(int piece) {
-        return (strain[piece + 1] - strain[piece]) / (tension[piece + 1] - tension[piece]);
+        return compliance[piece];
     }
 
     /**

@@ -25,6 +25,7 @@ final class DescentControl {
     boolean solve(LineState s, double want) {
         LineAssembly assembly = equilibrium.assembly;
         equilibrium.spoil();
+        LineEnergies energies = new LineEnergies(system);
         double[] a = new double[system.unknowns()];
         double[] b = new double[system.unknowns()];
         LineState probe = s.copy();
@@ -33,7 +34,7 @@ final class DescentControl {
             if (!assembly.assemble(s, true)) {
                 return false;
             }
-            double off = want - LineEnergies.height(system, s, load);
+            double off = want - energies.height(s, load);
             equilibrium.residual = assembly.worst;
             if (k > 0 && assembly.worst < Equilibrium.TOLERANCE && Math.abs(off) < 1e-13 * span) {
                 return true;
@@ -52,14 +53,13 @@ final class DescentControl {
             double small = 1e-5 * s.force[load];
             equilibrium.apply(probe, s, small, b);
             probe.force[load] = s.force[load] + small;
-            double byForce = LineEnergies.height(system, probe, load);
+            double byForce = energies.height(probe, load);
             equilibrium.apply(probe, s, -small, b);
             probe.force[load] = s.force[load] - small;
-            byForce = (byForce - LineEnergies.height(system, probe, load)) / (2 * small);
+            byForce = (byForce - energies.height(probe, load)) / (2 * small);
             probe.force[load] = s.force[load];
             equilibrium.apply(probe, s, 1e-3, a);
-            double byResidual =
-                    (LineEnergies.height(system, probe, load) - LineEnergies.height(system, s, load)) / 1e-3;
+            double byResidual = (energies.height(probe, load) - energies.height(s, load)) / 1e-3;
             double force = (off - byResidual) / byForce;
             if (!Double.isFinite(force) || Math.abs(force) > 0.5 * s.force[load]) {
                 return false;

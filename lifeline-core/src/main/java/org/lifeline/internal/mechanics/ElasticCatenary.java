@@ -29,6 +29,9 @@ final class ElasticCatenary {
     private final int pieces;
     private final double compliance;
 
+    /** ∫ds/T of the last evaluation, where the rope is linear [m/N]. */
+    private double inverse;
+
     /** Stretched vector from start to end [m]. */
     double dx;
 
@@ -101,6 +104,7 @@ final class ElasticCatenary {
         double perSum = 1 / (t1 + t2);
         double perAll = perSum / (t1 * t2);
         double a = inverseTension(h2, v1, v2, s, w, t1, t2);
+        inverse = a;
         double b = s * inverseCubeShare(h2, v1, v2, t1, t2) * perAll;
         double m = s * (v1 + v2) * perAll;
         double bs = compliance * s;
@@ -221,13 +225,19 @@ final class ElasticCatenary {
      */
     void energies(double tx, double ty, double tz, double s, double w) {
         double h2 = tx * tx + ty * ty;
+        double v2 = tz + w * s;
+        if (pieces == 1) {
+            double half = 0.5 * compliance * intSquare(h2, tz, v2, s);
+            strainEnergy = half;
+            complementary = 0.5 * (slope(tz, v2, s, startTension, endTension) + h2 * inverse) + half;
+            return;
+        }
         strainEnergy = 0;
         complementary = 0;
-        double v2 = tz + w * s;
         double left = s;
         double va = tz;
         while (left > 0) {
-            double vb = pieces == 1 ? v2 : nextCorner(h2, va, v2);
+            double vb = nextCorner(h2, va, v2);
             double part = vb == v2 || w == 0 ? left : Math.min(left, (vb - va) / w);
             if (part >= left) {
                 vb = v2;
@@ -240,19 +250,27 @@ final class ElasticCatenary {
     }
 
     private void addEnergies(double h2, double va, double vb, double s, double w) {
-        int j = pieces == 1 ? 0 : pieceBetween(h2, va, vb);
+        int j = pieceBetween(h2, va, vb);
         double b = law.compliance(j);
         double a = law.offset(j);
         double corner = law.lowerTension(j);
         double constant = law.complementaryEnergy(corner) - corner * (a + 0.5 * b * corner);
         double t1 = Math.sqrt(h2 + va * va);
         double t2 = Math.sqrt(h2 + vb * vb);
-        double length = inverseTension(h2, va, vb, s, w, t1, t2);
-        double slope = s * (t2 * (t1 + t2) + va * (va + vb)) / (t1 + t2);
-        double intT = 0.5 * (slope + h2 * length);
-        double intT2 = s * (h2 + (va * va + va * vb + vb * vb) / 3);
-        strainEnergy += 0.5 * b * intT2 - constant * s;
-        complementary += (1 + a) * intT + 0.5 * b * intT2 + constant * s;
+        double half = 0.5 * b * intSquare(h2, va, vb, s);
+        strainEnergy += half - constant * s;
+        double intTension = 0.5 * (slope(va, vb, s, t1, t2) + h2 * inverseTension(h2, va, vb, s, w, t1, t2));
+        complementary += (1 + a) * intTension + half + constant * s;
+    }
+
+    /** The change of v T over w: ∫T ds is half of it and of h²∫ds/T. */
+    private static double slope(double va, double vb, double s, double t1, double t2) {
+        return s * (t2 * (t1 + t2) + va * (va + vb)) / (t1 + t2);
+    }
+
+    /** ∫T² ds. */
+    private static double intSquare(double h2, double va, double vb, double s) {
+        return s * (h2 + (va * va + va * vb + vb * vb) / 3);
     }
 
     /** A = ∫ds/T. */

@@ -40,7 +40,7 @@ final class Equilibrium {
     private static final double CLOSE = 1e-4;
 
     final LineSystem system;
-    private final LineState trial;
+    private @Nullable LineState trial;
     final LineAssembly assembly;
     private final double[] step;
 
@@ -58,7 +58,6 @@ final class Equilibrium {
     Equilibrium(LineSystem system) {
         this.system = system;
         this.assembly = new LineAssembly(system);
-        this.trial = new LineState(system.spans, system.loads);
         this.step = new double[system.unknowns()];
     }
 
@@ -88,7 +87,6 @@ final class Equilibrium {
         if (!assembly.assemble(s, true)) {
             return false;
         }
-        trial.set(s);
         boolean fine = assembly.worst < ROUNDING;
         double earlier = 1;
         for (int k = 0; k < NEWTON_STEPS; k++) {
@@ -117,6 +115,7 @@ final class Equilibrium {
                 factored = relative < SAME ? s : null;
                 return true;
             }
+            LineState trial = trial(s);
             double before = merit;
             boolean last = relative < STEP_TOLERANCE && factor == 1;
             while (true) {
@@ -149,6 +148,17 @@ final class Equilibrium {
             fine = assembly.worst < ROUNDING;
         }
         return residual < TOLERANCE;
+    }
+
+    /** A state beside another one, with its modes. */
+    private LineState trial(LineState s) {
+        LineState t = trial;
+        if (t == null) {
+            t = new LineState(system.spans, system.loads);
+            trial = t;
+        }
+        t.set(s);
+        return t;
     }
 
     /** Tells from a relative step and the one before it whether what is left is small enough. */

@@ -140,7 +140,7 @@ final class Installation {
             case HORIZONTAL_TENSION, INITIAL_SAG -> {
                 int k = in.span() - 1;
                 SpanFinder f = named(k);
-                double first = tensionAt(Math.hypot(f.h, f.v), k, 0);
+                double first = tensionAt(Math.sqrt(f.h * f.h + f.v * f.v), k, 0);
                 double length = taut(k, first).s;
                 if (Math.abs(length - f.s) > 1e-9 * f.s) {
                     throw refuse("is too slack: the cable of the other spans would run into span " + (k + 1));

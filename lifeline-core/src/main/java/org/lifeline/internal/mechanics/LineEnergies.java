@@ -2,18 +2,44 @@ package org.lifeline.internal.mechanics;
 
 import org.lifeline.model.InlineAbsorber;
 
-/** Heights and energies of a {@link LineState}, in closed form. */
+/** Heights and energies of the states of a line, in closed form. Not thread-safe. */
 final class LineEnergies {
-    private LineEnergies() {}
+    private final LineSystem sys;
+    private final ElasticCatenary c;
+
+    /** Strain energy of the cable [J]. */
+    double strain;
+
+    /** Potential energy of the cable's weight [J]. */
+    double weight;
+
+    /** Energy of the elastic anchors, from the installed state [J]. */
+    double springs;
+
+    /** Work taken by in-line absorbers [J]. */
+    double inlineAbsorbers;
+
+    /** Potential energy of the loads, by their positions [J]. */
+    double hanging;
+
+    LineEnergies(LineSystem system) {
+        this.sys = system;
+        this.c = new ElasticCatenary(system.law);
+    }
+
+    static LineEnergy of(LineSystem system, LineState s) {
+        LineEnergies e = new LineEnergies(system);
+        e.evaluate(s);
+        return new LineEnergy(e.strain, e.weight, e.springs, e.inlineAbsorbers, e.hanging);
+    }
 
     /** Elevation of a load that takes part above the as-installed first support [m]. */
-    static double height(LineSystem sys, LineState s, int load) {
-        ElasticCatenary c = new ElasticCatenary(sys.law);
+    double height(LineState s, int load) {
         int i = sys.loadSpan[load];
-        double tx = s.tension[3 * i];
-        double ty = s.tension[3 * i + 1];
+        double tx = sys.along(s, i);
+        double ty = sys.across(s, i);
         double tz = s.tension[3 * i + 2];
-        double z = startHeight(sys, s, i);
+        double z = startHeight(s, i);
         double from = s.slip[i];
         double wHot = sys.weight / s.thermal;
         for (int j = sys.firstLoad[i]; j <= load; j++) {
@@ -29,7 +55,7 @@ final class LineEnergies {
     }
 
     /** Elevation at which the cable of a span begins above the as-installed first support [m]. */
-    private static double startHeight(LineSystem sys, LineState s, int i) {
+    private double startHeight(LineState s, int i) {
         double z = sys.pz[i] - sys.pz[0] + sys.displacement(s, i, 2);
         if (i == 0 && sys.absorbers[0] != null) {
             z += (s.extension[0] - sys.installedExtension[0]) * s.tension[2] / sys.tensionBehind(s, 0);
@@ -37,17 +63,17 @@ final class LineEnergies {
         return z;
     }
 
-    static LineEnergy of(LineSystem sys, LineState s) {
-        ElasticCatenary c = new ElasticCatenary(sys.law);
-        double strain = 0;
+    /** Works out the energies of a state. */
+    void evaluate(LineState s) {
+        strain = 0;
+        hanging = 0;
         double total = 0;
-        double hanging = 0;
         double wHot = sys.weight / s.thermal;
         for (int i = 0; i < sys.spans; i++) {
-            double tx = s.tension[3 * i];
-            double ty = s.tension[3 * i + 1];
+            double tx = sys.along(s, i);
+            double ty = sys.across(s, i);
             double tz = s.tension[3 * i + 2];
-            double z = startHeight(sys, s, i);
+            double z = startHeight(s, i);
             double from = s.slip[i];
             int last = sys.firstLoad[i + 1];
             for (int j = sys.firstLoad[i]; j <= last; j++) {
@@ -70,10 +96,12 @@ final class LineEnergies {
                 from = to;
             }
         }
-        return new LineEnergy(strain, total - strain, springs(sys, s), inline(sys, s), hanging);
+        weight = total - strain;
+        springs = sys.elastic ? springs(s) : 0;
+        inlineAbsorbers = inline(s);
     }
 
-    private static double springs(LineSystem sys, LineState s) {
+    private double springs(LineState s) {
         double sum = 0;
         for (int i = 0; i <= sys.spans; i++) {
             for (int k = 0; k < 3; k++) {
@@ -87,7 +115,7 @@ final class LineEnergies {
         return sum;
     }
 
-    private static double inline(LineSystem sys, LineState s) {
+    private double inline(LineState s) {
         double sum = 0;
         for (int e = 0; e < 2; e++) {
             InlineAbsorber a = sys.absorbers[e];

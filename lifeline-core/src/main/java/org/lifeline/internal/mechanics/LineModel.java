@@ -60,8 +60,9 @@ public final class LineModel {
         Installation installation = new Installation(line);
         this.installed = installation.install(bare);
         this.system = bare;
-        this.state = installed.copy();
+        this.state = installed;
         if (!installation.isExact()) {
+            state = installed.copy();
             Equilibrium e = new Equilibrium(bare);
             if (!e.newton(state)) {
                 throw failure("installed line", 0, e);
@@ -205,12 +206,15 @@ public final class LineModel {
     }
 
     /**
-     * Lets a load take part: from now on it rests on the line, without weight yet.
+     * Lets a load take part, if it does not yet: from now on it rests on the line, without weight yet.
      *
      * @param load the load
      */
     void activate(Load load) {
         int j = load.index;
+        if (state.active[j]) {
+            return;
+        }
         state.active[j] = true;
         if (load.gripped) {
             state.mode[j] = LineState.GRIPPED;
@@ -256,14 +260,14 @@ public final class LineModel {
      * @param force its weight [N]
      */
     public void hang(Load load, double force) {
-        LineState before = state.copy();
         activate(load);
+        LineState before = state;
         int j = load.index;
         try {
             advance(() -> "line under a hanging weight of " + force + " N", (s, share) -> s.force[j] = share * force);
         } catch (NoEquilibriumException e) {
             // Slower, but it follows every slip and passes places at which the line gives way.
-            state.set(before);
+            state = before;
             LoadPath path =
                     new LoadPath(this, load, line.supports().get(0).position().z(), force);
             path.advance(force, NEVER, 0);
@@ -300,9 +304,12 @@ public final class LineModel {
                 found = e.solve(next, state);
             }
             if (found) {
-                state.set(next);
+                state = next;
                 done = to;
                 part *= 1.5;
+                if (done < 1) {
+                    next = state.copy();
+                }
             } else {
                 part *= 0.25;
                 failures++;
@@ -367,12 +374,22 @@ public final class LineModel {
      * @return where it hangs
      */
     public Point position(Load load) {
-        int j = load.index;
-        return walk(load.span, state.coordinate[j], j);
+        return position(load, pieces(load.span));
     }
 
-    private Point walk(int span, double coordinate, int stopLoad) {
-        List<Piece> pieces = pieces(span);
+    /**
+     * The same with the pieces of its span at hand.
+     *
+     * @param load a load that takes part
+     * @param pieces the pieces of its span, see {@link #pieces}
+     * @return where it hangs
+     */
+    public Point position(Load load, List<Piece> pieces) {
+        int j = load.index;
+        return walk(pieces, load.span, state.coordinate[j], j);
+    }
+
+    private Point walk(List<Piece> pieces, int span, double coordinate, int stopLoad) {
         double from = state.slip[span];
         Point last = pieces.get(0).start();
         int k = 0;
@@ -433,7 +450,8 @@ public final class LineModel {
      * @return the point
      */
     public Point materialPoint(Load load) {
-        return walk(load.span, load.coordinate, state.active[load.index] ? load.index : -1);
+        int stop = state.active[load.index] ? load.index : -1;
+        return walk(pieces(load.span), load.span, load.coordinate, stop);
     }
 
     /**
@@ -514,7 +532,8 @@ public final class LineModel {
      * @return at least one piece
      */
     public List<Piece> pieces(int span) {
-        List<Piece> list = new ArrayList<>();
+        int most = system.firstLoad[span + 1] - system.firstLoad[span] + 1;
+        List<Piece> list = new ArrayList<>(most);
         Vector3 t = new Vector3(state.tension[3 * span], state.tension[3 * span + 1], state.tension[3 * span + 2]);
         Point at = support(span);
         if (span == 0 && system.absorbers[0] != null) {

@@ -18,8 +18,9 @@ final class PathRates {
     private final double startHeight;
     private final double startEnergy;
     private final double scale;
+    private final LineEnergies energies;
+    private final LineRates lineRates;
     private final LineState fore;
-    private final LineState aft;
     private final double[] values = new double[6];
     private final double[] measures = new double[6];
 
@@ -41,7 +42,8 @@ final class PathRates {
         this.startHeight = datum[0];
         this.startEnergy = datum[1];
         this.fore = new LineState(system.spans, system.loads);
-        this.aft = new LineState(system.spans, system.loads);
+        this.energies = new LineEnergies(system);
+        this.lineRates = new LineRates(system, load);
         int span = system.loadSpan[load];
         double tension = system.tensionBehind(start, span);
         // Some twice the P₀ of the span alone, since the cable beside it and its anchors give; and where the load
@@ -73,12 +75,14 @@ final class PathRates {
 
     /** Completes a point for which an equilibrium was found. */
     void finish(PathNode node) {
-        LineEnergy e = LineEnergies.of(system, node.state);
-        double height = height(node.state);
+        energies.evaluate(node.state);
+        double height = energies.height(node.state, load);
         node.descent = startHeight - height;
-        double hanging = e.hanging() - node.state.force[load] * height;
-        node.energy = e.line() + hanging - startEnergy;
-        node.size = Math.abs(e.strain()) + Math.abs(e.weight()) + Math.abs(e.springs()) + Math.abs(hanging);
+        double hanging = energies.hanging - node.state.force[load] * height;
+        double held = energies.springs + energies.inlineAbsorbers;
+        node.energy = energies.strain + energies.weight + held + hanging - startEnergy;
+        node.size =
+                Math.abs(energies.strain) + Math.abs(energies.weight) + Math.abs(energies.springs) + Math.abs(hanging);
         node.hasTangent = false;
         if (follow) {
             rates(node);
@@ -171,24 +175,26 @@ final class PathRates {
         ratesAlong(node);
     }
 
-    /** Rates of descent, slip and tension drop by the force, by central differences along the tangent. */
+    /** Rates of descent, slip and tension drop by the force, along the tangent. */
     void ratesAlong(PathNode node) {
-        double h = ahead(node);
-        aft.set(node.state);
-        equilibrium.apply(aft, node.state, -h, node.tangent);
-        aft.force[load] = node.force - h;
-        node.descentRate = -(height(fore) - height(aft)) / (2 * h);
+        LineState s = node.state;
+        node.descentRate = -lineRates.height(s, node.tangent);
         for (int i = 1; follow && i < system.spans; i++) {
             if (system.friction[i] > 0 && !system.clamped[i]) {
-                node.slipRate[i] = node.tangent[system.slipIndex(i)];
-                node.drop[i] = drop(node.state, i);
-                node.dropRate[i] = (drop(fore, i) - drop(aft, i)) / (2 * h);
+                LoadElongation law = system.law;
+                double a = system.tensionBefore(s, i);
+                double b = system.tensionBehind(s, i);
+                double before = lineRates.before(s, node.tangent, i);
+                double behind = lineRates.behind(s, node.tangent, i);
+                node.slipRate[i] = lineRates.slip(node.tangent, i);
+                node.drop[i] = drop(a, b);
+                node.dropRate[i] = behind - before + law.strain(b) * behind - law.strain(a) * before;
             }
         }
     }
 
-    /** Sets a state ahead along the tangent; returns how far [N]. */
-    private double ahead(PathNode node) {
+    /** Sets a state ahead along the tangent, for {@link #excessGrows}; returns how far [N]. */
+    double ahead(PathNode node) {
         double h = 1e-4 * Math.max(node.force, 0.1);
         fore.set(node.state);
         equilibrium.apply(fore, node.state, h, node.tangent);
@@ -219,21 +225,18 @@ final class PathRates {
         return h * events.steps(node.state, fore);
     }
 
-    /** Tells whether the ratio of tensions at an anchor grows beyond its limit along the rates found last. */
+    /** Tells whether the ratio of tensions at an anchor grows beyond its limit along the tangent, after {@link #ahead}. */
     boolean excessGrows(PathNode node, int support) {
         return equilibrium.excess(fore, support) > equilibrium.excess(node.state, support);
     }
 
     /** Difference of T + ∫ε dT across an anchor, behind less before: what a unit of cable that slips turns to heat. */
     private double drop(LineState s, int i) {
-        LoadElongation law = system.law;
-        double a = system.tensionBefore(s, i);
-        double b = system.tensionBehind(s, i);
-        return b - a + law.complementaryEnergy(b) - law.complementaryEnergy(a);
+        return drop(system.tensionBefore(s, i), system.tensionBehind(s, i));
     }
 
-    /** Elevation of the load above the as-installed first support [m]. */
-    private double height(LineState s) {
-        return LineEnergies.height(system, s, load);
+    private double drop(double a, double b) {
+        LoadElongation law = system.law;
+        return b - a + law.complementaryEnergy(b) - law.complementaryEnergy(a);
     }
 }

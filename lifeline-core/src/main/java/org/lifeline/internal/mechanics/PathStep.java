@@ -280,6 +280,7 @@ final class PathStep {
             changed = stick(now);
             if (!changed) {
                 rates.ratesAlong(now);
+                rates.ahead(now);
                 for (int i = 1; i < system.spans; i++) {
                     changed |= rates.excessGrows(now, i) && letGo(now.state, i);
                 }

@@ -240,7 +240,7 @@ final class SpanFinder {
     private void closing(Known known, double value) {
         switch (known) {
             case START_TENSION -> {
-                double t = Math.hypot(h, v);
+                double t = Math.sqrt(h * h + v * v);
                 closing = t - value;
                 closingH = h / t;
                 closingV = v / t;

@@ -15,6 +15,9 @@ package org.lifeline.internal.mechanics;
 record TautSpan(double compliance, double w, double run, double rise) {
     private static final int ITERATIONS = 40;
 
+    /** Stretch over slack beyond which the stretch rules. */
+    private static final double MUCH = 10;
+
     private double chord() {
         return Math.sqrt(run * run + rise * rise);
     }
@@ -46,7 +49,14 @@ record TautSpan(double compliance, double w, double run, double rise) {
      * the root the difference is below zero and concave, so that Newton's steps from there rise to it and never pass it.
      */
     static double balance(double k, double slack, double b) {
-        double h = slack < 0 ? -slack / b : Math.sqrt(k / (slack + b * Math.cbrt(k / b)));
+        double h;
+        if (slack < 0) {
+            h = -slack / b;
+        } else {
+            // Any tension above the root gives one below it: that without stretch, or that without slack.
+            double above = Math.sqrt(k / slack);
+            h = Math.sqrt(k / (slack + b * (b * above < MUCH * slack ? above : Math.cbrt(k / b))));
+        }
         for (int i = 0; i < ITERATIONS; i++) {
             double curve = k / (h * h);
             double step = (curve - slack - b * h) / (b + 2 * curve / h);

@@ -45,7 +45,7 @@ final class PlainLoadPath {
             step(from + (target - from) * (from > 0 ? share : share * share));
         }
         LineEnergy e = LineEnergies.of(system, state);
-        double height = LineEnergies.height(system, state, load);
+        double height = new LineEnergies(system).height(state, load);
         descent = startHeight - system.pz[0] - height;
         work = e.line() + e.hanging() - state.force[load] * height - startEnergy + heat;
     }
