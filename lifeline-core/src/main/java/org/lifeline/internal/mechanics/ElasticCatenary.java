@@ -103,7 +103,10 @@ final class ElasticCatenary {
         double t2 = endTension;
         double perSum = 1 / (t1 + t2);
         double perAll = perSum / (t1 * t2);
-        double a = inverseTension(h2, v1, v2, s, w, t1, t2);
+        double q = w * s * perSum;
+        double a = Math.abs(q) < SERIES_LIMIT
+                ? 2 * s * perSum * areaTangent(q * q)
+                : inverseTension(h2, v1, v2, s, w, t1, t2);
         inverse = a;
         double b = s * inverseCubeShare(h2, v1, v2, t1, t2) * perAll;
         double m = s * (v1 + v2) * perAll;
@@ -279,14 +282,19 @@ final class ElasticCatenary {
         double q = w * s / sum;
         double ratio;
         if (Math.abs(q) < SERIES_LIMIT) {
-            double p = q * q;
-            ratio = 1 + p * (1 / 3.0 + p * (1 / 5.0 + p * (1 / 7.0 + p * (1 / 9.0 + p * (1 / 11.0 + p / 13)))));
+            ratio = areaTangent(q * q);
         } else {
             double low = v1 < 0 ? h2 / (t1 - v1) : t1 + v1;
             double high = v2 > 0 ? h2 / (t2 + v2) : t2 - v2;
             ratio = 0.5 * Math.log((sum + w * s) / (low + high)) / q;
         }
         return 2 * s / sum * ratio;
+    }
+
+    /** atanh(q)/q by its series, from q²; in pairs, which do not wait for each other. */
+    private static double areaTangent(double p) {
+        double p2 = p * p;
+        return 1 + p * (1 / 3.0) + p2 * (1 / 5.0 + p * (1 / 7.0) + p2 * (1 / 9.0 + p * (1 / 11.0) + p2 * (1 / 13.0)));
     }
 
     /** B T₁T₂(T₁+T₂)/s with B = ∫ds/T³. */

@@ -115,20 +115,20 @@ final class Equilibrium {
                 factored = relative < SAME ? s : null;
                 return true;
             }
-            LineState trial = trial(s);
+            LineState beside = trial(s, k > 0);
             double before = merit;
             boolean last = relative < STEP_TOLERANCE && factor == 1;
             while (true) {
-                apply(trial, s, factor);
-                boolean valid = assembly.assemble(trial, true);
+                apply(beside, s, factor);
+                boolean valid = assembly.assemble(beside, true);
                 if (valid && (assembly.merit < before * (1 - 1e-4 * factor) || assembly.worst < ROUNDING)) {
-                    s.setUnknowns(trial);
+                    s.setUnknowns(beside);
                     break;
                 }
                 if (last || (valid && residual < TOLERANCE && factor < 0.2)) {
                     // Rounding keeps the residual from falling any further: the better of the two states stands.
                     if (valid && assembly.merit < before) {
-                        s.setUnknowns(trial);
+                        s.setUnknowns(beside);
                     }
                     residual = Math.min(residual, assembly.worst);
                     return residual < TOLERANCE || last;
@@ -150,14 +150,16 @@ final class Equilibrium {
         return residual < TOLERANCE;
     }
 
-    /** A state beside another one, with its modes. */
-    private LineState trial(LineState s) {
+    /** A state beside another one, with its modes, if it has not got them already. */
+    private LineState trial(LineState s, boolean set) {
         LineState t = trial;
         if (t == null) {
             t = new LineState(system.spans, system.loads);
             trial = t;
         }
-        t.set(s);
+        if (!set) {
+            t.set(s);
+        }
         return t;
     }
 

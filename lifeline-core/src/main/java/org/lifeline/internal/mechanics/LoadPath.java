@@ -36,7 +36,7 @@ public final class LoadPath {
     static final double ROUNDING = 2e-14;
 
     private static final double MOST_GROWTH = 3;
-    private static final double AFTER_EVENT = 0.3;
+    private static final double AFTER_EVENT = 0.2;
 
     /** Relative excess of a limit within which an event counts as met [-]. */
     static final double EVENT = 1e-7;
@@ -272,7 +272,7 @@ public final class LoadPath {
                 double grown = done * (error > 0 ? Math.min(MOST_GROWTH, shrink(error / tolerance)) : MOST_GROWTH);
                 // Behind an event there is no third point yet, so that steps must be shorter.
                 double behind = Math.max(AFTER_EVENT * reach, 0.1);
-                reach = Math.min(LONGEST, reached < to ? Math.max(behind, grown) : grown);
+                reach = Math.min(LONGEST, reached < to ? behind : grown);
             }
             accept();
             overshot = false;
@@ -404,7 +404,7 @@ public final class LoadPath {
                 return false;
             }
             if (!equilibrium.changeModes(next.state, now.state, round)) {
-                next.force = next.state.force[load];
+                rates.place(next, next.state.force[load]);
                 rates.finish(next);
                 next.pathWork = now.pathWork;
                 next.heat = now.heat;

@@ -13,10 +13,14 @@ final class PathEvents {
     /** Excess that is aimed at, and excess above which an anchor would be let go in the middle of a step. */
     private static final double AIM = -4e-9;
 
+    /** Excess of an absorber's tension that is aimed at. */
+    private static final double YIELD = 0.5 * LoadPath.EVENT;
+
     private static final double SLACK = 1e-10;
 
     private final LineSystem system;
     private final Equilibrium equilibrium;
+    private int watched;
 
     PathEvents(LineSystem system, Equilibrium equilibrium) {
         this.system = system;
@@ -25,22 +29,21 @@ final class PathEvents {
 
     /**
      * The share of a step at which the first anchor that sticks comes to its limit, or the first absorber yields, by the
-     * chord between two states. An anchor that stands on its limit from the start is none of them: a step that finds no
-     * rates with which it lets go settles that at its end.
+     * chord between two states; it is watched from now on. An anchor that stands on its limit from the start is none of
+     * them: a step that finds no rates with which it lets go settles that at its end.
      *
      * @param low the state at the start of the step, below every limit
      * @param high the state at its end
-     * @param weight factor on what lies beyond the limits in the state at the end
      * @return the share, from 0 to 1; 1 if no limit is passed
      */
-    double share(LineState low, LineState high, double weight) {
+    double share(LineState low, LineState high) {
         double first = 1;
         for (int i = 1; i < system.spans; i++) {
             if (sticks(high, i)) {
                 double beyond = equilibrium.excess(high, i);
                 double start = beyond > SLACK ? toward(low, high, i) : 0;
                 if (beyond > SLACK && start <= LIMIT) {
-                    first = Math.min(first, chord(start, weight * beyond, AIM));
+                    first = nearer(first, chord(start, beyond, AIM), i);
                 }
             }
         }
@@ -50,12 +53,40 @@ final class PathEvents {
                 double limit = equilibrium.resistance(a, high, e);
                 double beyond = system.endTension(high, e) / limit - 1;
                 if (beyond > LoadPath.EVENT) {
-                    first = Math.min(
-                            first, chord(system.endTension(low, e) / limit - 1, weight * beyond, 0.5 * LoadPath.EVENT));
+                    first = nearer(first, chord(system.endTension(low, e) / limit - 1, beyond, YIELD), -1 - e);
                 }
             }
         }
         return first;
+    }
+
+    private double nearer(double first, double share, int which) {
+        if (share < first) {
+            watched = which;
+            return share;
+        }
+        return first;
+    }
+
+    /** What is watched: number of a support, or −1 less the end of an absorber. */
+    int watched() {
+        return watched;
+    }
+
+    /**
+     * How far what is watched is beyond the value that is aimed at.
+     *
+     * @param s the state
+     * @param later a state beyond the limit
+     * @return excess of the log of the tension ratio, or of the tension as a share of the resistance [-]
+     */
+    double beyond(LineState s, LineState later) {
+        if (watched > 0) {
+            return toward(s, later, watched) - AIM;
+        }
+        int e = -1 - watched;
+        InlineAbsorber a = system.absorbers[e];
+        return a == null ? 0 : system.endTension(s, e) / equilibrium.resistance(a, later, e) - 1 - YIELD;
     }
 
     /**

@@ -9,6 +9,10 @@ final class PathNode {
     final double[] dropRate;
     boolean hasTangent;
     double force;
+
+    /** See {@link PathRates}; belongs to the force. */
+    double way;
+
     double descent;
     double descentRate;
     double energy;
@@ -38,6 +42,7 @@ final class PathNode {
         System.arraycopy(from.dropRate, 0, dropRate, 0, dropRate.length);
         hasTangent = from.hasTangent;
         force = from.force;
+        way = from.way;
         descent = from.descent;
         descentRate = from.descentRate;
         energy = from.energy;

@@ -67,6 +67,29 @@ final class PathRates {
         return Math.sqrt(scale * scale + force * force);
     }
 
+    /** The way w = sinh(u/3) at a force [-]. */
+    double way(double force) {
+        double x = force / scale;
+        return Math.sinh(Math.log(x + Math.sqrt(1 + x * x)) / 3);
+    }
+
+    /** The way from one point to another, where a force is [-]: the difference of both cubics over that of the forces. */
+    double way(PathNode from, double force, double to) {
+        double w = from.way;
+        return (force - from.force) / (scale * (3 + 4 * (w * w + w * to + to * to)));
+    }
+
+    /** dP/dw at a point [N]. */
+    double perWay(PathNode node) {
+        return scale * (3 + 12 * node.way * node.way);
+    }
+
+    /** Sets the force of a point. */
+    void place(PathNode node, double force) {
+        node.force = force;
+        node.way = way(force);
+    }
+
     /** The force that is a step in u beyond another [N]. */
     double beyond(double force, double step) {
         double half = Math.sinh(0.5 * step);
@@ -102,16 +125,16 @@ final class PathRates {
         if (!follow) {
             return;
         }
-        double step = step(from.force, to.force - from.force);
-        double third = step(from.force, before.force - from.force) / step;
+        double step = way(from, to.force, to.way);
+        double third = way(from, before.force, before.way) / step;
         boolean three = PathQuadrature.isOfUse(third)
                 && before.hasTangent
                 && before.state.hasModesOf(from.state)
                 && to.state.hasModesOf(from.state);
         to.order = three ? 7 : 5;
-        double a = step * perMeasure(from.force);
-        double b = step * perMeasure(to.force);
-        double c = step * perMeasure(before.force);
+        double a = step * perWay(from);
+        double b = step * perWay(to);
+        double c = step * perWay(before);
         fill(values, 0, from.force, a);
         fill(values, 1, to.force, b);
         fill(values, 2, before.force, c);
@@ -223,6 +246,12 @@ final class PathRates {
         }
         double h = ahead(node);
         return h * events.steps(node.state, fore);
+    }
+
+    /** Rate by the force at which what is watched nears its limit, after {@link #ahead} [1/N]. */
+    double rateOfEvent(PathNode node, PathEvents events, LineState later) {
+        double h = fore.force[load] - node.force;
+        return (events.beyond(fore, later) - events.beyond(node.state, later)) / h;
     }
 
     /** Tells whether the ratio of tensions at an anchor grows beyond its limit along the tangent, after {@link #ahead}. */

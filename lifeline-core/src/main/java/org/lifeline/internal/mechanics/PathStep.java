@@ -35,6 +35,7 @@ final class PathStep {
     private final boolean follow;
     private final LineState low;
     private final PathNode end;
+    private final EventBracket bracket = new EventBracket();
 
     /** The lowest rate at the end of the last step of what ran at its start, as a share of that at the start. */
     private double turn = 1;
@@ -127,7 +128,7 @@ final class PathStep {
 
     /** Settles the modes at the end of a step and completes the point there; returns the force or NaN. */
     private double settle(PathNode now, PathNode next, PathNode before, double goal) {
-        next.force = goal;
+        rates.place(next, goal);
         low.set(next.state);
         if (!equilibrium.changeModes(next.state, now.state, 0)) {
             rates.finish(next);
@@ -154,48 +155,51 @@ final class PathStep {
     }
 
     /**
-     * Goes back from the end of a step, which {@code next} holds, to the first event on it: false position on the share
-     * of the step, a side that stays twice being weighted down, until a limit is passed by no more than the tolerance.
+     * Goes back from the end of a step, which {@code next} holds, to the first event on it, until a limit is passed by no
+     * more than the tolerance: from the parabola with the rate at the start, then by inverse interpolation through the
+     * last three points.
      *
      * @return the force reached, or NaN if no equilibrium was found
      */
     private double event(PathNode now, PathNode next, double to) {
-        double share = events.share(now.state, next.state, 1);
+        double share = events.share(now.state, next.state);
         if (share == 1) {
             return to;
         }
-        double from = now.force;
         low.set(now.state);
         end.state.set(next.state);
-        end.force = to;
-        double weight = 1;
-        int side = 0;
+        end.hasTangent = false;
+        rates.place(end, to);
+        bracket.start(now.force, to, events.beyond(low, end.state), events.beyond(end.state, end.state));
+        double goal = bracket.parabola(rates.rateOfEvent(now, events, end.state));
         for (int k = 0; k < EVENT_STEPS; k++) {
             double least = NARROW * Math.max(end.force, 1e-3 * to);
-            boolean last = end.force - from < 2 * least;
-            double goal = from + Math.min(Math.max(share, 1e-9), 1 - 1e-9) * (end.force - from);
+            boolean last = bracket.width() < 2 * least;
             if (last) {
-                goal = Math.min(to, from + least);
+                goal = Math.min(to, bracket.low() + least);
             }
             if (!newton(now, next, end, goal)) {
                 return Double.NaN;
             }
-            double again = events.share(low, next.state, 1);
-            if (last || (again == 1 && events.isMet(next.state, end.state))) {
+            int watched = events.watched();
+            boolean passed = events.share(low, next.state) < 1;
+            if (last || (!passed && events.isMet(next.state, end.state))) {
                 return goal;
             }
-            if (again < 1) {
+            if (passed) {
                 end.state.set(next.state);
-                end.force = goal;
-                weight = side < 0 ? Math.max(1, 2 * weight) : 1;
-                side = -1;
-            } else {
-                low.set(next.state);
-                from = goal;
-                weight = side > 0 ? Math.min(1, 0.5 * weight) : 1;
-                side = 1;
+                rates.place(end, goal);
             }
-            share = events.share(low, end.state, weight);
+            if (events.watched() == watched) {
+                bracket.add(goal, events.beyond(next.state, end.state), passed);
+            } else {
+                double start = bracket.low();
+                bracket.start(start, goal, events.beyond(low, end.state), events.beyond(end.state, end.state));
+            }
+            if (!passed) {
+                low.set(next.state);
+            }
+            goal = bracket.next(k);
         }
         return Double.NaN;
     }
@@ -229,17 +233,17 @@ final class PathStep {
      * tangent alone where its modes are others.
      */
     private void foresee(PathNode now, LineState next, PathNode other, double force) {
-        double whole = rates.step(now.force, other.force - now.force);
-        double t = rates.step(now.force, force - now.force) / whole;
+        double whole = rates.way(now, other.force, other.way);
+        double t = rates.way(now, force, rates.way(force)) / whole;
         if (!(Math.abs(t) < FARTHEST) || !other.state.hasModesOf(now.state)) {
             equilibrium.apply(next, now.state, force - now.force, now.tangent);
             return;
         }
-        double perMeasure = whole * rates.perMeasure(now.force);
+        double perMeasure = whole * rates.perWay(now);
         if (other.hasTangent && Math.abs(t) < 0.7 * FARTHEST) {
             equilibrium.apply(next, now.state, perMeasure * t * (1 - t) * (1 - t), now.tangent);
             equilibrium.addDifference(next, t * t * (3 - 2 * t), now.state, other.state);
-            equilibrium.apply(next, next, whole * rates.perMeasure(other.force) * t * t * (t - 1), other.tangent);
+            equilibrium.apply(next, next, whole * rates.perWay(other) * t * t * (t - 1), other.tangent);
         } else {
             equilibrium.apply(next, now.state, perMeasure * t * (1 - t), now.tangent);
             equilibrium.addDifference(next, t * t, now.state, other.state);

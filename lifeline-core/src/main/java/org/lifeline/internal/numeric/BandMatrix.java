@@ -21,7 +21,10 @@ public final class BandMatrix {
     private final int wide;
     private double[] exchange = {};
     private final int[] pivot;
-    private final double[] diagonal;
+
+    /** One over the diagonal of the factor that is kept in place. */
+    private final double[] inverse;
+
     private boolean exchanged;
 
     /**
@@ -39,7 +42,7 @@ public final class BandMatrix {
         this.wide = width + lower;
         this.a = new double[size * width];
         this.pivot = new int[size];
-        this.diagonal = new double[size];
+        this.inverse = new double[size];
     }
 
     /** Sets all entries to zero. */
@@ -80,24 +83,32 @@ public final class BandMatrix {
     public boolean eliminate() {
         exchanged = false;
         for (int k = 0; k < size; k++) {
-            diagonal[k] = Math.abs(a[k * width + lower]);
+            inverse[k] = LEAST_PIVOT * Math.abs(a[k * width + lower]);
         }
         for (int k = 0; k < size; k++) {
             int rowK = k * width + lower;
             double value = a[rowK];
-            if (!(Math.abs(value) > LEAST_PIVOT * diagonal[k]) || Double.isInfinite(value)) {
+            if (!(Math.abs(value) > inverse[k]) || Double.isInfinite(value)) {
                 return false;
             }
             int rows = Math.min(size - 1 - k, lower);
             int columns = Math.min(size - k, upper + 1);
-            double inverse = 1 / value;
+            double one = 1 / value;
+            inverse[k] = one;
             int rowI = rowK;
             for (int i = 0; i < rows; i++) {
                 rowI += width - 1;
                 if (a[rowI] != 0) {
-                    double factor = a[rowI] * inverse;
+                    double factor = a[rowI] * one;
                     a[rowI] = factor;
-                    for (int j = 1; j < columns; j++) {
+                    int j = 1;
+                    if (columns > 2) {
+                        // The narrow bands of a line: no loop for so few.
+                        a[rowI + 1] -= factor * a[rowK + 1];
+                        a[rowI + 2] -= factor * a[rowK + 2];
+                        j = 3;
+                    }
+                    for (; j < columns; j++) {
                         a[rowI + j] -= factor * a[rowK + j];
                     }
                 }
@@ -169,17 +180,33 @@ public final class BandMatrix {
     public void solve(double[] b) {
         if (exchanged) {
             forwardExchanged(b);
-            backward(exchange, wide, width, b);
+            backwardExchanged(b);
         } else {
-            for (int i = 1; i < size; i++) {
-                double sum = b[i];
-                int row = i * width + lower - i;
-                for (int k = Math.max(0, i - lower); k < i; k++) {
-                    sum -= a[row + k] * b[k];
-                }
-                b[i] = sum;
+            solveInPlace(b);
+        }
+    }
+
+    /** Takes what was found last as the last term of each row, and from a register: the rows wait for nothing else. */
+    private void solveInPlace(double[] b) {
+        double last = b[0];
+        for (int i = 1; i < size; i++) {
+            double sum = b[i];
+            int row = i * width + lower - i;
+            for (int k = Math.max(0, i - lower); k < i - 1; k++) {
+                sum -= a[row + k] * b[k];
             }
-            backward(a, width, upper + 1, b);
+            last = lower > 0 ? sum - a[row + i - 1] * last : sum;
+            b[i] = last;
+        }
+        last = 0;
+        for (int k = size - 1; k >= 0; k--) {
+            int row = k * width + lower;
+            double sum = b[k];
+            for (int j = Math.min(size - 1 - k, upper); j > 1; j--) {
+                sum -= a[row + j] * b[k + j];
+            }
+            last = (upper > 0 && k < size - 1 ? sum - a[row + 1] * last : sum) * inverse[k];
+            b[k] = last;
         }
     }
 
@@ -195,15 +222,15 @@ public final class BandMatrix {
         }
     }
 
-    private void backward(double[] f, int stride, int reach, double[] b) {
+    private void backwardExchanged(double[] b) {
         for (int k = size - 1; k >= 0; k--) {
-            int columns = Math.min(size - k, reach);
-            int rowK = k * stride + lower;
+            int columns = Math.min(size - k, width);
+            int rowK = k * wide + lower;
             double sum = b[k];
             for (int j = 1; j < columns; j++) {
-                sum -= f[rowK + j] * b[k + j];
+                sum -= exchange[rowK + j] * b[k + j];
             }
-            b[k] = sum / f[rowK];
+            b[k] = sum / exchange[rowK];
         }
     }
 }
