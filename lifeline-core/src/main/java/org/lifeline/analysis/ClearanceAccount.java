@@ -87,6 +87,9 @@ final class ClearanceAccount {
 
     /** The highest obstruction below any place between two distances along the line. */
     static OptionalDouble highest(ClearanceRules rules, Lifeline line, Fall fall, double alongAtPeak) {
+        if (rules.obstructions().isEmpty()) {
+            return OptionalDouble.empty();
+        }
         double a = line.along(fall.place());
         double low = Math.min(a, alongAtPeak);
         double high = Math.max(a, alongAtPeak);

@@ -124,8 +124,8 @@ public final class EnergyBalance {
                 : model.pointAtStation(span, fall.place().station());
         Balance balance = new Balance(fall, side, g, start.z());
         double scale = balance.mass * g * (balance.meanFreeFall + 1);
-        LineEnergy energyBefore = model.energy();
         LoadPath path = new LoadPath(model, load, start.z(), scale);
+        LineEnergy energyBefore = path.energyBefore();
         double x = balance.solve(path);
         LineEnergy energyAtPeak = model.energy();
 
@@ -347,10 +347,7 @@ public final class EnergyBalance {
         boolean bottomedOut(double p, double x) {
             for (int i = 0; i < curves.size(); i++) {
                 double most = fall.fallers().get(i).connection().maximumExtension();
-                double last = curves.get(i)
-                        .corners()
-                        .get(curves.get(i).corners().size() - 1)
-                        .force();
+                double last = curves.get(i).lastForce();
                 if (x > most || (x == most && arrestForce(p, x) > last * (1 + 1e-12))) {
                     return true;
                 }

@@ -98,7 +98,11 @@ public final class Fall {
      * @return sum of the masses [kg]
      */
     public double fallingMass() {
-        return fallers.stream().mapToDouble(Worker::mass).sum();
+        double sum = 0;
+        for (Worker each : fallers) {
+            sum += each.mass();
+        }
+        return sum;
     }
 
     /**
@@ -195,7 +199,9 @@ public final class Fall {
          */
         public Fall build() {
             Violations v = new Violations();
-            v.require(!id.isBlank(), "id", '"' + id + '"', "must not be blank");
+            if (id.isBlank()) {
+                v.add("id", '"' + id + '"', "must not be blank");
+            }
             v.require(!fallers.isEmpty(), "fallers", "[]", "must name at least one worker");
             if (!Double.isNaN(freeFall)) {
                 v.notNegative("freeFall", freeFall, "m");
@@ -203,16 +209,21 @@ public final class Fall {
             Set<String> seen = new HashSet<>();
             for (int i = 0; i < fallers.size(); i++) {
                 String name = fallers.get(i).id();
-                v.require(seen.add(name), "fallers[" + i + "]", name, "must not be named twice in one fall");
-                v.require(
-                        fallers.get(i).attachment() == fallers.get(0).attachment(),
-                        "fallers[" + i + "]",
-                        name,
-                        "must be attached to the line in the same way as the others who fall at this place");
+                if (!seen.add(name)) {
+                    v.add("fallers[" + i + "]", name, "must not be named twice in one fall");
+                }
+                if (fallers.get(i).attachment() != fallers.get(0).attachment()) {
+                    v.add(
+                            "fallers[" + i + "]",
+                            name,
+                            "must be attached to the line in the same way as the others who fall at this place");
+                }
             }
             for (int i = 0; i < hanging.size(); i++) {
                 String name = hanging.get(i).worker().id();
-                v.require(seen.add(name), "hanging[" + i + "].worker", name, "must not be named twice in one fall");
+                if (!seen.add(name)) {
+                    v.add("hanging[" + i + "].worker", name, "must not be named twice in one fall");
+                }
             }
             Place p = place;
             if (p == null) {

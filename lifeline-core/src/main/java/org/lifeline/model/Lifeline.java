@@ -301,11 +301,10 @@ public final class Lifeline {
             v.positive("gravity", gravity, "m/s²");
             checkSupports(v);
             if (installed != null && !supports.isEmpty()) {
-                v.require(
-                        installed.span() <= supports.size() - 1,
-                        "installed.span",
-                        Integer.toString(installed.span()),
-                        "must be a span from 1 to " + (supports.size() - 1));
+                int last = supports.size() - 1;
+                if (installed.span() > last) {
+                    v.add("installed.span", Integer.toString(installed.span()), "must be a span from 1 to " + last);
+                }
             }
             v.throwIfAny();
             if (cable == null || installed == null) {
@@ -316,35 +315,46 @@ public final class Lifeline {
 
         private void checkSupports(Violations v) {
             int n = supports.size();
-            v.require(n >= 2, "supports", n + " supports", "must have at least two");
+            if (n < 2) {
+                v.add("supports", n + " supports", "must have at least two");
+            }
             Map<String, Integer> seen = new HashMap<>();
             for (int i = 0; i < n; i++) {
                 Support s = supports.get(i);
-                String path = "supports[" + i + "]";
                 boolean outer = i == 0 || i == n - 1;
-                v.require(
-                        s.isEnd() == outer,
-                        path + ".type",
-                        s.isEnd() ? "end" : "intermediate",
-                        outer
-                                ? "the first and the last support must be end anchors"
-                                : "only the first and the last support may be end anchors");
+                if (s.isEnd() != outer) {
+                    v.add(
+                            path(i) + ".type",
+                            s.isEnd() ? "end" : "intermediate",
+                            outer
+                                    ? "the first and the last support must be end anchors"
+                                    : "only the first and the last support may be end anchors");
+                }
                 Integer before = seen.putIfAbsent(s.id(), i);
-                v.require(before == null, path + ".id", s.id(), "is the id of supports[" + before + "] as well");
+                if (before != null) {
+                    v.add(path(i) + ".id", s.id(), "is the id of supports[" + before + "] as well");
+                }
                 if (i > 0) {
-                    checkChord(v, path, supports.get(i - 1).position(), s.position());
+                    checkChord(v, i);
                 }
             }
         }
 
-        private static void checkChord(Violations v, String path, Point a, Point b) {
+        private void checkChord(Violations v, int i) {
+            Point a = supports.get(i - 1).position();
+            Point b = supports.get(i).position();
             double run = a.horizontalDistance(b);
             double rise = Math.abs(b.z() - a.z());
-            v.require(
-                    run > 0 && rise <= STEEPEST * run,
-                    path + ".position",
-                    "[" + b.x() + " m, " + b.y() + " m, " + b.z() + " m]",
-                    "the span before it must not be steeper than 80° (run " + run + " m, rise " + rise + " m)");
+            if (!(run > 0 && rise <= STEEPEST * run)) {
+                v.add(
+                        path(i) + ".position",
+                        "[" + b.x() + " m, " + b.y() + " m, " + b.z() + " m]",
+                        "the span before it must not be steeper than 80° (run " + run + " m, rise " + rise + " m)");
+            }
+        }
+
+        private static String path(int support) {
+            return "supports[" + support + "]";
         }
     }
 }

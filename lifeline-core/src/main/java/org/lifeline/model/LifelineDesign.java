@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.function.UnaryOperator;
 import org.jspecify.annotations.Nullable;
 import org.lifeline.base.Violation;
@@ -265,17 +266,18 @@ public final class LifelineDesign {
             v.require(!workers.isEmpty(), "workers", "[]", "must name at least one worker");
             for (int i = 0; i < temperatures.size(); i++) {
                 double t = temperatures.get(i);
-                v.require(
-                        t > -273.15 && t < 1000,
-                        "service.temperatures[" + i + "]",
-                        Violations.show(t, "°C"),
-                        "must lie between absolute zero and 1000 °C");
+                if (!(t > -273.15 && t < 1000)) {
+                    v.add(
+                            "service.temperatures[" + i + "]",
+                            Violations.show(t, "°C"),
+                            "must lie between absolute zero and 1000 °C");
+                }
             }
-            unique(v, "workers", workers.stream().map(Worker::id).toList());
-            unique(v, "falls", falls.stream().map(Fall::id).toList());
+            unique(v, "workers", workers, Worker::id);
+            unique(v, "falls", falls, Fall::id);
             if (line != null) {
                 for (int i = 0; i < falls.size(); i++) {
-                    checkPlaces(v, line, "falls[" + i + "]", falls.get(i));
+                    checkPlaces(v, line, i, falls.get(i));
                 }
             }
             v.throwIfAny();
@@ -285,20 +287,26 @@ public final class LifelineDesign {
             return new LifelineDesign(this, line);
         }
 
-        private static void unique(Violations v, String path, List<String> ids) {
+        private static <T> void unique(Violations v, String path, List<T> list, Function<T, String> idOf) {
+            if (list.size() < 2) {
+                return;
+            }
             Set<String> seen = new HashSet<>();
-            for (int i = 0; i < ids.size(); i++) {
-                v.require(seen.add(ids.get(i)), path + "[" + i + "].id", ids.get(i), "must not be used twice");
+            for (int i = 0; i < list.size(); i++) {
+                String id = idOf.apply(list.get(i));
+                if (!seen.add(id)) {
+                    v.add(path + "[" + i + "].id", id, "must not be used twice");
+                }
             }
         }
 
-        private static void checkPlaces(Violations v, Lifeline line, String path, Fall fall) {
+        private static void checkPlaces(Violations v, Lifeline line, int number, Fall fall) {
             for (Violation each : line.check(fall.place())) {
-                v.add(each.below(path));
+                v.add(each.below("falls[" + number + "]"));
             }
             for (int j = 0; j < fall.hanging().size(); j++) {
                 for (Violation each : line.check(fall.hanging().get(j).place())) {
-                    v.add(each.below(path + ".hanging[" + j + "]"));
+                    v.add(each.below("falls[" + number + "].hanging[" + j + "]"));
                 }
             }
         }

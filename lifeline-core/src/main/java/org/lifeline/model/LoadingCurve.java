@@ -191,9 +191,21 @@ public final class LoadingCurve {
      */
     public LoadingCurve scaled(double factor) {
         new Violations().positive("factor", factor, "").throwIfAny();
-        double[] f = Arrays.stream(force).map(each -> each * factor).toArray();
+        double[] f = force.clone();
+        for (int i = 0; i < f.length; i++) {
+            f[i] *= factor;
+        }
         return new LoadingCurve(
                 extension, f, stopStiffness * factor, new double[] {activation * factor, initialStiffness * factor});
+    }
+
+    /**
+     * Force at the last corner, where the stop begins.
+     *
+     * @return force [N]
+     */
+    public double lastForce() {
+        return force[force.length - 1];
     }
 
     /**
@@ -414,10 +426,10 @@ public final class LoadingCurve {
      * @return the corners, extension rising; unmodifiable
      */
     public List<Corner> corners() {
-        List<Corner> list = new ArrayList<>();
-        for (int i = 0; i < force.length; i++) {
-            list.add(new Corner(extension[i], force[i]));
+        Corner[] list = new Corner[force.length];
+        for (int i = 0; i < list.length; i++) {
+            list[i] = new Corner(extension[i], force[i]);
         }
-        return List.copyOf(list);
+        return List.of(list);
     }
 }

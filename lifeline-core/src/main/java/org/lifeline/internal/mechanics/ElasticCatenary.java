@@ -70,6 +70,10 @@ final class ElasticCatenary {
         this.compliance = law.compliance(0);
     }
 
+    LoadElongation law() {
+        return law;
+    }
+
     /**
      * Evaluates the stretched vector and its derivatives.
      *

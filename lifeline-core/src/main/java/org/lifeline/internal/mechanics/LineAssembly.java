@@ -27,7 +27,7 @@ final class LineAssembly {
 
     LineAssembly(LineSystem system) {
         this.sys = system;
-        this.catenary = new ElasticCatenary(system.law);
+        this.catenary = system.catenary;
         this.endZ = new double[system.spans];
         this.matrix = new BandMatrix(system.unknowns(), system.lower, system.upper);
         this.residual = new double[system.unknowns()];

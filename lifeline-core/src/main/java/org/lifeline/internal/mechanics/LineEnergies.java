@@ -24,7 +24,7 @@ final class LineEnergies {
 
     LineEnergies(LineSystem system) {
         this.sys = system;
-        this.c = new ElasticCatenary(system.law);
+        this.c = system.catenary;
     }
 
     static LineEnergy of(LineSystem system, LineState s) {

@@ -549,7 +549,7 @@ public final class LineModel {
             double to = last ? system.length[span] + state.slip[span + 1] : state.coordinate[j];
             double load = last ? 0 : system.cableForce(state, j);
             Piece piece = Piece.of(
-                    system.law,
+                    system.catenary,
                     new Piece.Start(at, t),
                     (to - from) * state.thermal,
                     system.weight / state.thermal,

@@ -12,7 +12,7 @@ final class LineRates {
     LineRates(LineSystem system, int load) {
         this.sys = system;
         this.load = load;
-        this.c = new ElasticCatenary(system.law);
+        this.c = system.catenary;
     }
 
     /** Elevation of the load [m/N]. */

@@ -28,6 +28,10 @@ final class LineSystem {
     final int spans;
     final double weight;
     final LoadElongation law;
+
+    /** For one piece of cable at a time: whoever evaluates it reads it before anybody else does. */
+    final ElasticCatenary catenary;
+
     final double[] px;
     final double[] py;
     final double[] pz;
@@ -75,6 +79,7 @@ final class LineSystem {
         this.spans = supports.size() - 1;
         this.weight = weight;
         this.law = law;
+        this.catenary = new ElasticCatenary(law);
         int n = supports.size();
         px = new double[n];
         py = new double[n];
@@ -129,6 +134,7 @@ final class LineSystem {
         spans = line.spans;
         weight = line.weight;
         law = line.law;
+        catenary = line.catenary;
         px = line.px;
         py = line.py;
         pz = line.pz;

@@ -74,6 +74,7 @@ public final class LoadPath {
     private final boolean friction;
     private final double startHeight;
     private final double scale;
+    private final LineEnergy energyBefore;
     private double reach = FIRST;
     private double peak;
     private boolean gaveWay;
@@ -89,6 +90,9 @@ public final class LoadPath {
 
     private boolean overshot;
 
+    /** Stands for a point that there is not yet. */
+    private final PathNode none;
+
     /**
      * A path that starts at the model's current state.
      *
@@ -99,7 +103,7 @@ public final class LoadPath {
      */
     public LoadPath(LineModel model, LineModel.Load load, double startHeight, double energyScale) {
         this.model = model;
-        LineEnergy before = model.energy();
+        this.energyBefore = model.energy();
         model.activate(load);
         this.system = model.system();
         this.load = load.index();
@@ -115,19 +119,29 @@ public final class LoadPath {
         this.friction = rough || (first && second) || ((first || second) && system.loads > 1);
         this.startHeight = startHeight;
         this.scale = energyScale;
-        this.now = new PathNode(system);
-        this.next = new PathNode(system);
-        this.before = new PathNode(system);
-        this.beyond = new PathNode(system);
+        this.now = new PathNode(system, friction);
+        this.next = new PathNode(system, friction);
+        this.none = new PathNode(system, friction);
+        this.before = none;
+        this.beyond = none;
         now.state.set(model.state());
         if (!equilibrium.solve(now.state, now.state.copy())) {
             throw model.failure("line at the start of the fall", 0, equilibrium);
         }
-        double[] datum = {startHeight - system.pz[0], before.line() + before.hanging()};
+        double[] datum = {startHeight - system.pz[0], energyBefore.line() + energyBefore.hanging()};
         this.rates = new PathRates(equilibrium, this.load, friction, now.state, datum);
         this.stepper = new PathStep(equilibrium, rates, this.load, friction);
         this.root = new PathRoot(this, energyScale);
         rates.finish(now);
+    }
+
+    /**
+     * Energies of the line before the load took part.
+     *
+     * @return the parts
+     */
+    public LineEnergy energyBefore() {
+        return energyBefore;
     }
 
     /**
@@ -320,13 +334,17 @@ public final class LoadPath {
         PathNode t = before;
         before = now;
         now = next;
-        next = t;
+        next = reusable(t);
+    }
+
+    private PathNode reusable(PathNode node) {
+        return node == none ? new PathNode(system, friction) : node;
     }
 
     /** The next point is kept as one beyond the current one. */
     void keepBeyond() {
         PathNode t = next;
-        next = beyond;
+        next = reusable(beyond);
         beyond = t;
         overshot = true;
     }

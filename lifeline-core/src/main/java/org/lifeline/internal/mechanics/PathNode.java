@@ -26,12 +26,14 @@ final class PathNode {
     /** Order in the step of the error of heat and work. */
     int order = 5;
 
-    PathNode(LineSystem s) {
+    /** A point; with the rates that friction needs, if the path is followed. */
+    PathNode(LineSystem s, boolean follow) {
+        int supports = follow ? s.spans + 1 : 0;
         state = new LineState(s.spans, s.loads);
         tangent = new double[s.unknowns()];
-        slipRate = new double[s.spans + 1];
-        drop = new double[s.spans + 1];
-        dropRate = new double[s.spans + 1];
+        slipRate = new double[supports];
+        drop = new double[supports];
+        dropRate = new double[supports];
     }
 
     void set(PathNode from) {

@@ -48,7 +48,7 @@ final class PathStep {
         this.load = load;
         this.follow = follow;
         this.low = new LineState(system.spans, system.loads);
-        this.end = new PathNode(system);
+        this.end = new PathNode(system, follow);
     }
 
     /**

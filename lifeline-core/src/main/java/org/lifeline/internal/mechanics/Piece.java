@@ -26,12 +26,12 @@ public record Piece(
      */
     public record Start(Point point, Vector3 tension) {}
 
-    static Piece of(LoadElongation law, Start begin, double length, double weight, double load) {
-        ElasticCatenary c = new ElasticCatenary(law);
+    /** Works out a piece with a catenary of its rope. */
+    static Piece of(ElasticCatenary c, Start begin, double length, double weight, double load) {
         Vector3 t = begin.tension();
         c.evaluate(t.x(), t.y(), t.z(), length, weight);
         Point end = begin.point().plus(new Vector3(c.dx, c.dy, c.dz));
-        return new Piece(law, begin, length, weight, end, new Vector3(t.x(), t.y(), t.z() + weight * length), load);
+        return new Piece(c.law(), begin, length, weight, end, new Vector3(t.x(), t.y(), t.z() + weight * length), load);
     }
 
     /**

@@ -13,7 +13,7 @@ final class Stations {
         double runY = sys.py[span + 1] - sys.py[span];
         double guess = total * station / Math.sqrt(runX * runX + runY * runY);
         double x = Math.min(Math.max(guess, low), high);
-        ElasticCatenary c = new ElasticCatenary(sys.law);
+        ElasticCatenary c = sys.catenary;
         double tx = s.tension[3 * span];
         double ty = s.tension[3 * span + 1];
         double h = Math.sqrt(tx * tx + ty * ty);
