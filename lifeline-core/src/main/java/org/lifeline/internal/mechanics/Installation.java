@@ -15,6 +15,9 @@ import org.lifeline.model.LoadElongation;
  * whole line, T + ∫ε dT = w z + constant (the first integral of the elastic catenary). One number fixes it.
  */
 final class Installation {
+    /** Share by which a tension may miss another for rounding alone. */
+    private static final double ROUNDING = 1e-12;
+
     private final Lifeline line;
     private final LoadElongation law;
     private final double w;
@@ -73,7 +76,7 @@ final class Installation {
         int support = e == 0 ? 0 : spans;
         new Violations()
                 .require(
-                        activation == 0 || tension < activation,
+                        activation == 0 || tension < activation * (1 - ROUNDING),
                         "supports[" + support + "].inlineAbsorber",
                         Violations.show(activation, "N"),
                         "must activate above the installed tension there, " + tension + " N")
