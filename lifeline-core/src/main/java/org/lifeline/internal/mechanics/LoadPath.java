@@ -15,7 +15,7 @@ import org.lifeline.base.NoEquilibriumException;
 public final class LoadPath {
     private static final int MOST_STEPS = 20_000;
 
-    /** First step and longest step of a path that is followed, in ln(P + P₀). */
+    /** First step and longest step of a path that is followed, in u = asinh(P/P₀). */
     private static final double FIRST = 1.5;
 
     private static final double LONGEST = 1.5;

@@ -7,8 +7,9 @@ import org.lifeline.model.LoadElongation;
  * Completes the points of a {@link LoadPath}: descent, energy, tangent, rates, and what a step adds to heat and work.
  *
  * <p>Steps are measured in u = asinh(P/P₀). A load in the middle of a taut span of length L goes down by δ with
- * P = 4 (T₀ + 2 EA δ²/L²) δ/L, and the root of that cubic is δ ∝ sinh(u/3) with P₀ = 16 T₀ √(T₀/EA)/6^1.5: smooth
- * everywhere in u, as it is not in P. Not thread-safe.
+ * P = 4 (T₀ + 2 EA δ²/L²) δ/L, and the root of that cubic is δ ∝ w = sinh(u/3) with P₀ = 16 T₀ √(T₀/EA)/6^1.5. So
+ * interpolation goes by w: there the descent is straight, the force P₀ (4 w³ + 3 w) a cubic and the tension a parabola,
+ * nearly so where the line gives or sags. Not thread-safe.
  */
 final class PathRates {
     private final LineSystem system;
