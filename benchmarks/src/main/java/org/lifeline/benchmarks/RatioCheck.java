@@ -20,12 +20,12 @@ import org.openjdk.jmh.runner.options.OptionsBuilder;
 
 /**
  * Runs the benchmarks and compares their ratios to the bare kernel with stored ones: fails where one has grown by more
- * than a quarter. Ratios are between medians of one run, so that the machine matters little and interruptions less.
+ * than a quarter, and where a stored one was not measured. Ratios are between medians of one run, so that the machine
+ * matters little and interruptions less.
  *
  * <p>{@code RatioCheck stored.json} compares; {@code RatioCheck stored.json new.json "CPU name"} writes as well.
  */
 public final class RatioCheck {
-    private static final double MOST_GROWTH = 1.25;
     private static final String BYTES = ".bytes";
     private static final Pattern NUMBER = Pattern.compile("\"([\\w.-]+)\": ([0-9.]+)");
 
@@ -39,6 +39,8 @@ public final class RatioCheck {
      * @throws RunnerException if a benchmark cannot be run
      */
     public static void main(String[] args) throws IOException, RunnerException {
+        // First of all: the run may write to the same file.
+        Map<String, Double> stored = read(Path.of(args[0]));
         Options options = new OptionsBuilder()
                 .include("SolveBenchmark")
                 .include("ScalingBenchmark")
@@ -50,7 +52,9 @@ public final class RatioCheck {
         if (args.length > 2) {
             Files.writeString(Path.of(args[1]), json(ratios, args[2]), StandardCharsets.UTF_8);
         }
-        if (!compare(read(Path.of(args[0])), ratios)) {
+        RatioComparison comparison = RatioComparison.of(stored, ratios);
+        System.out.print(comparison.text());
+        if (!comparison.passes()) {
             System.exit(1);
         }
     }
@@ -104,7 +108,7 @@ public final class RatioCheck {
         return (n * sxy - sx * sy) / (n * sxx - sx * sx);
     }
 
-    private static String json(Map<String, Double> ratios, String cpu) {
+    static String json(Map<String, Double> ratios, String cpu) {
         StringBuilder b = new StringBuilder();
         b.append("{\n  \"cpu\": \"").append(cpu.replaceAll("[\"\\\\]", "")).append("\",\n");
         b.append("  \"jdk\": \"")
@@ -112,7 +116,12 @@ public final class RatioCheck {
                 .append(' ')
                 .append(System.getProperty("java.runtime.version"))
                 .append("\",\n  \"unit\": \"kernel in ns, exponent in 1, bytes in bytes, all others in kernels\"");
-        ratios.forEach((name, value) -> b.append(String.format(Locale.ROOT, ",%n  \"%s\": %.3f", name, value)));
+        ratios.forEach((name, value) -> {
+            // What is no number was not measured, and is not stored.
+            if (Double.isFinite(value)) {
+                b.append(String.format(Locale.ROOT, ",%n  \"%s\": %.3f", name, value));
+            }
+        });
         return b.append("\n}\n").toString();
     }
 
@@ -123,25 +132,5 @@ public final class RatioCheck {
             map.put(m.group(1), Double.valueOf(m.group(2)));
         }
         return map;
-    }
-
-    private static boolean compare(Map<String, Double> stored, Map<String, Double> now) {
-        boolean fine = true;
-        for (Map.Entry<String, Double> each : now.entrySet()) {
-            String name = each.getKey();
-            double before = stored.getOrDefault(name, Double.NaN);
-            // Our own work only; the kernel is the measure, and what others script is not ours to keep fast.
-            boolean watched = !name.equals("kernel") && !name.startsWith("kernel.") && !name.startsWith("scripted");
-            boolean slower = watched && each.getValue() > MOST_GROWTH * before;
-            fine &= !slower;
-            System.out.printf(
-                    Locale.ROOT,
-                    "%-34s %12.3f   stored %12.3f%s%n",
-                    name,
-                    each.getValue(),
-                    before,
-                    slower ? "   SLOWER" : "");
-        }
-        return fine;
     }
 }

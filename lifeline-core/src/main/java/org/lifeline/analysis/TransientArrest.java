@@ -239,15 +239,18 @@ public final class TransientArrest {
                         "must be longer than the free fall, " + c.soonestCatch(line.gravity()) + " s")
                 .throwIfAny();
         RefinedMotion motion = RefinedMotion.run(setup, request);
-        TransientResult result = c.result(motion, request, balance(line, fall, t));
+        return closed(
+                c.result(motion, request, balance(line, fall, t)),
+                motion.motion().counts()[0]);
+    }
+
+    /** The result of a run of so many steps, if its energies add up; an exception if its motion is lost. */
+    static TransientResult closed(TransientResult result, long steps) {
         if (!(result.relativeDrift() <= LOST)) {
             throw new NoEquilibriumException(
                     "motion of the line, whose energies drifted apart by more than a tenth of what the fall set free",
                     0,
-                    new Convergence(
-                            (int) Math.min(motion.motion().counts()[0], Integer.MAX_VALUE),
-                            result.relativeDrift(),
-                            LOST));
+                    new Convergence((int) Math.min(steps, Integer.MAX_VALUE), result.relativeDrift(), LOST));
         }
         return result;
     }

@@ -146,10 +146,7 @@ final class WarningSection {
             list.add(name + ": peaks still change by "
                     + MotionSections.percent(m.mesh().spread()) + " when mesh and step are halved.");
         }
-        if (!(m.relativeDrift() <= CLOSED)) {
-            list.add(name + ": the energies of the motion do not add up to " + MotionSections.percent(m.relativeDrift())
-                    + " of that of the fall; its peaks are that uncertain at least.");
-        }
+        drift(m).ifPresent(text -> list.add(name + ": " + text));
         if (m.wholeRun().tension().value() > r.maximumTension() * (1 + NOTABLE)) {
             list.add(name + ": the tension after the first catch is larger, "
                     + q.result(Measure.FORCE, m.wholeRun().tension().value()) + ".");
@@ -160,6 +157,16 @@ final class WarningSection {
                         + q.result(Measure.FORCE, each.force().value()) + ".");
             }
         }
+    }
+
+    /** What is to be said where the energies of a motion do not add up. */
+    static Optional<String> drift(MotionSummary m) {
+        if (m.relativeDrift() <= CLOSED) {
+            return Optional.empty();
+        }
+        return Optional.of("the energies of the motion do not add up, they drift apart by "
+                + MotionSections.percent(m.relativeDrift())
+                + " of that of the fall; its peaks are that uncertain at least.");
     }
 
     /** Where a fall at another place is worse than those of the design. */

@@ -4,10 +4,8 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import org.lifeline.analysis.TransientArrest;
 import org.lifeline.analysis.TransientResult;
 import org.lifeline.analysis.motion.EnergyHistory;
@@ -44,26 +42,25 @@ public final class Histories {
         Fall fall = design.falls().get(0);
         TransientResult r =
                 TransientArrest.withDefaults().withClearance(design.clearance()).solve(design.line(), fall);
-        print(design.title() + ": " + fall.id(), r);
-        Map<String, double[]> columns = columns(r.history());
+        print(InertText.name(design.title()) + ": " + InertText.name(fall.id()), r);
         if (args.length > 1) {
-            Files.writeString(Path.of(args[1]), csv(columns));
-            System.out.println("written: " + args[1]);
+            Files.writeString(Path.of(args[1]), new Table(r.history()).csv());
+            System.out.println("written: " + InertText.plain(args[1]));
         }
         if (args.length > 2) {
             Files.writeString(
                     Path.of(args[2]), HistoryPicture.draw(r, UnitChoice.SI).svg());
-            System.out.println("drawn: " + args[2]);
+            System.out.println("drawn: " + InertText.plain(args[2]));
         }
     }
 
     private static void print(String title, TransientResult r) {
-        System.out.println(InertText.plain(title));
+        System.out.println(title);
         for (WorkerPeaks w : r.firstCatch().workers()) {
             System.out.println(String.format(
                     Locale.ROOT,
                     "%-12s force %5.2f kN at %.2f s, lowest %.2f m at %.2f s, extension %.2f m",
-                    InertText.plain(w.id()),
+                    InertText.name(w.id()),
                     w.force().value() / 1000,
                     w.force().time(),
                     w.lowest().value(),
@@ -74,7 +71,7 @@ public final class Histories {
             System.out.println(String.format(
                     Locale.ROOT,
                     "%-12s force %5.2f kN at %.2f s, tension %5.2f kN before and %5.2f kN behind",
-                    InertText.plain(s.id()),
+                    InertText.name(s.id()),
                     s.force().value() / 1000,
                     s.force().time(),
                     s.tensionBefore() / 1000,
@@ -92,49 +89,54 @@ public final class Histories {
                 100 * r.relativeDrift()));
     }
 
-    /** Every history under its name, time first. */
-    private static Map<String, double[]> columns(MotionHistory history) {
-        Map<String, double[]> map = new LinkedHashMap<>();
-        map.put("time [s]", history.times());
-        for (WorkerHistory w : history.workers()) {
-            map.put(w.id() + ": force [N]", w.force());
-            map.put(w.id() + ": extension [m]", w.extension());
-            map.put(w.id() + ": x [m]", w.x());
-            map.put(w.id() + ": y [m]", w.y());
-            map.put(w.id() + ": z [m]", w.z());
-            map.put(w.id() + ": attachment x [m]", w.lineX());
-            map.put(w.id() + ": attachment y [m]", w.lineY());
-            map.put(w.id() + ": attachment z [m]", w.lineZ());
-        }
-        for (SupportHistory s : history.supports()) {
-            map.put(s.id() + ": tension before [N]", s.tensionBefore());
-            map.put(s.id() + ": tension behind [N]", s.tensionBehind());
-            map.put(s.id() + ": force [N]", s.force());
-            map.put(s.id() + ": cable passed toward the fall [m]", s.slip());
-            map.put(s.id() + ": in-line absorber [m]", s.inlineExtension());
-        }
-        for (EnergyHistory.Part part : EnergyHistory.Part.values()) {
-            String name = part.name().toLowerCase(Locale.ROOT).replace('_', ' ');
-            map.put("energy: " + name + " [J]", history.energies().of(part));
-        }
-        return map;
-    }
+    /** Every history under its heading, time first. A worker and a support may have the same name. */
+    private static final class Table {
+        private final List<String> names = new ArrayList<>();
+        private final List<double[]> columns = new ArrayList<>();
 
-    private static String csv(Map<String, double[]> columns) {
-        StringBuilder out = new StringBuilder();
-        List<double[]> values = new ArrayList<>(columns.values());
-        String separator = "";
-        for (String name : columns.keySet()) {
-            out.append(separator).append(InertText.csv(name));
-            separator = ",";
-        }
-        out.append('\n');
-        for (int i = 0; i < values.get(0).length; i++) {
-            for (int k = 0; k < values.size(); k++) {
-                out.append(k == 0 ? "" : ",").append(values.get(k)[i]);
+        Table(MotionHistory history) {
+            add("time [s]", history.times());
+            for (WorkerHistory w : history.workers()) {
+                String name = "worker " + InertText.name(w.id());
+                add(name + ": force [N]", w.force());
+                add(name + ": extension [m]", w.extension());
+                add(name + ": x [m]", w.x());
+                add(name + ": y [m]", w.y());
+                add(name + ": z [m]", w.z());
+                add(name + ": attachment x [m]", w.lineX());
+                add(name + ": attachment y [m]", w.lineY());
+                add(name + ": attachment z [m]", w.lineZ());
             }
-            out.append('\n');
+            for (SupportHistory s : history.supports()) {
+                String name = "support " + InertText.name(s.id());
+                add(name + ": tension before [N]", s.tensionBefore());
+                add(name + ": tension behind [N]", s.tensionBehind());
+                add(name + ": force [N]", s.force());
+                add(name + ": cable passed toward the fall [m]", s.slip());
+                add(name + ": in-line absorber [m]", s.inlineExtension());
+            }
+            for (EnergyHistory.Part part : EnergyHistory.Part.values()) {
+                String name = part.name().toLowerCase(Locale.ROOT).replace('_', ' ');
+                add("energy: " + name + " [J]", history.energies().of(part));
+            }
         }
-        return out.toString();
+
+        private void add(String name, double[] column) {
+            names.add(InertText.csv(name));
+            columns.add(column);
+        }
+
+        String csv() {
+            StringBuilder out = new StringBuilder(String.join(",", names)).append('\n');
+            for (int i = 0; i < columns.get(0).length; i++) {
+                String separator = "";
+                for (double[] each : columns) {
+                    out.append(separator).append(InertText.csvNumber(each[i]));
+                    separator = ",";
+                }
+                out.append('\n');
+            }
+            return out.toString();
+        }
     }
 }

@@ -2,11 +2,13 @@ package org.lifeline.examples.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
+import java.io.File;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -20,12 +22,20 @@ import org.junit.jupiter.api.parallel.Isolated;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.lifeline.examples.TestFiles;
+import org.lifeline.examples.programs.Programs;
 import org.w3c.dom.Document;
 import org.w3c.dom.NodeList;
 
 /** Titles and names that somebody put into a design to do harm come out inert, whatever the command. */
 @Isolated("it redirects the standard output")
 class HostileInputTest {
+    /** The programs that read a design file. */
+    private static final List<String> ON_DESIGNS =
+            List.of("envelope", "solve-for", "map", "stringing", "field-check", "study", "histories");
+
+    /** Text that clears a terminal and rings its bell, in characters that a file name may have. */
+    private static final String STEERING = "\u001b[2J\u001b[31mred\u0007";
+
     @TempDir
     private Path folder;
 
@@ -207,7 +217,7 @@ class HostileInputTest {
         }
     }
 
-    /** What would steer a terminal or start a formula; programs write no markup but the map. */
+    /** What would steer a terminal or start a formula; programs write no markup but the map and the histories. */
     static List<String> terminalTexts() {
         return texts().stream()
                 .filter(t -> t.indexOf('<') < 0 && t.indexOf('\'') < 0)
@@ -233,6 +243,41 @@ class HostileInputTest {
         Path csv = folder.resolve("cases.csv");
         assertExample("study", design, "20", csv);
         assertNoFormula(csv);
+    }
+
+    @ParameterizedTest
+    @MethodSource("texts")
+    void historiesAreInert(String text) throws Exception {
+        Path csv = folder.resolve("histories.csv");
+        Path picture = folder.resolve("histories.svg");
+        assertExample("histories", design(text, text), csv, picture);
+        assertNoFormula(csv);
+        assertHarmless(Files.readString(picture));
+    }
+
+    /** What a file is called is no more trusted than what stands in it. */
+    @Test
+    void programsNameTheirFilesInertly() throws Exception {
+        assumeTrue(File.separatorChar == '/', "a file can have such a name");
+        Path design = design("name", "title");
+        Path csv = folder.resolve(STEERING + ".csv");
+        Path picture = folder.resolve(STEERING + ".svg");
+        assertExample("histories", design, csv, picture);
+        assertExample("study", design, "20", csv);
+        assertExample("map", design, picture);
+        assertExample("span-study", picture);
+        assertThat(csv).exists();
+        assertThat(picture).exists();
+    }
+
+    /** All the others have their own line; they repeat nothing of what they are given. */
+    @Test
+    void programsWithoutADesignRepeatNothing() {
+        for (Programs.Program each : Programs.all()) {
+            if (!ON_DESIGNS.contains(each.name()) && !each.name().equals("span-study")) {
+                assertExample(each.name(), STEERING);
+            }
+        }
     }
 
     private void assertExample(Object... args) {

@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.PrintStream;
@@ -11,6 +13,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -127,6 +130,31 @@ class DesignProgramsTest {
         assertThat(before).isCloseTo(3, within(2e-3));
         assertThat(Files.readString(picture))
                 .contains("force [kN]", "elevation [m]", "energy [J]", "time since the start of the fall [s]");
+    }
+
+    /** A column for each of both, with the worker's force in the one and the support's in the other. */
+    @Test
+    void aWorkerAndASupportOfOneNameKeepTheirHistories() throws Exception {
+        String text =
+                new String(TestFiles.bytes("independent/silo-roof-gripped-middle.design.json"), StandardCharsets.UTF_8);
+        JsonNode tree = new ObjectMapper().readTree(text);
+        String worker = tree.path("workers").get(0).path("id").asText();
+        String support = tree.path("supports").get(0).path("id").asText();
+        Path apart = Files.writeString(folder.resolve("apart.json"), text);
+        Path alike =
+                Files.writeString(folder.resolve("alike.json"), text.replace('"' + worker + '"', '"' + support + '"'));
+        List<List<String>> tables = new ArrayList<>();
+        for (Path each : List.of(apart, alike)) {
+            Path csv = folder.resolve("histories.csv");
+            output(Histories::main, each.toString(), csv.toString());
+            tables.add(Files.readAllLines(csv));
+        }
+        List<String> head = List.of(tables.get(1).get(0).split(","));
+        assertThat(head)
+                .doesNotHaveDuplicates()
+                .contains("worker " + support + ": force [N]", "support " + support + ": force [N]");
+        assertThat(tables.get(1).subList(1, tables.get(1).size()))
+                .isEqualTo(tables.get(0).subList(1, tables.get(0).size()));
     }
 
     @Test

@@ -170,12 +170,17 @@ final class AnchorJoint extends Joint {
     }
 
     @Override
-    void nudge(double fx, double fy, double fz, double kick) {
+    void retension(int segment, double change, double kick) {
+        double force = segment == node ? change : -change;
         if (elastic) {
             Chain c = chain;
-            c.wx[node] += kick * inverse[0] * fx;
-            c.wy[node] += kick * inverse[1] * fy;
-            c.wz[node] += kick * inverse[2] * fz;
+            c.wx[node] += kick * inverse[0] * force * c.ux[segment];
+            c.wy[node] += kick * inverse[1] * force * c.uy[segment];
+            c.wz[node] += kick * inverse[2] * force * c.uz[segment];
+        }
+        if (runs && status != 0) {
+            double weight = segment == node ? weighBehind() : weighBefore();
+            flowPredicted += kick / passing * weight * chain.ratio(segment) * force;
         }
     }
 

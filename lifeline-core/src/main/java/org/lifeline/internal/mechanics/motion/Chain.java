@@ -168,6 +168,11 @@ final class Chain {
         return r * force - law.energy(r - 1);
     }
 
+    /** Length of the link of an in-line absorber at a node [m]; 0 where there is none. */
+    double link(int node) {
+        return node == 0 ? firstLink : node == nodes - 1 ? lastLink : 0;
+    }
+
     /** Cosine of the angle between a segment and the next one. */
     double cosine(int segment) {
         int k = segment + 1;
@@ -194,6 +199,14 @@ final class Chain {
         return length[segment] * law.energy(cable * perLength[segment] - 1);
     }
 
+    /** Adds to the prediction at a node what a neighbouring segment pulls more: speed along the segment [m/s]. */
+    void retension(int node, int segment, double speed) {
+        double v = segment == node ? speed : -speed;
+        wx[node] += v * ux[segment];
+        wy[node] += v * uy[segment];
+        wz[node] += v * uz[segment];
+    }
+
     /** Takes the mobility of a node from its mass, and keeps its momentum. */
     void reweigh(int node) {
         double fresh = 1 / mass(node);
@@ -217,10 +230,18 @@ final class Chain {
         setLength(node - 1, sum);
     }
 
-    /** Inserts a node behind another one; the segment between is split, its first part gets the given length. */
+    /**
+     * Inserts a node behind another one; the segment between is split, its first part gets the given length. Both parts
+     * are stretched alike: the link of an in-line absorber stays whole beside its anchor.
+     */
     void insert(int node, double firstPart) {
         double rest = length[node] - firstPart;
-        double share = firstPart * perLength[node];
+        double dx = x[node + 1] - x[node];
+        double dy = y[node + 1] - y[node];
+        double dz = z[node + 1] - z[node];
+        double chord = Math.sqrt(dx * dx + dy * dy + dz * dz + 1e-200);
+        double part = firstPart * perLength[node];
+        double share = part + (link(node) - part * (link(node) + link(node + 1))) / chord;
         int tail = nodes - node - 1;
         for (double[] a : nodeArrays) {
             System.arraycopy(a, node + 1, a, node + 2, tail);

@@ -32,6 +32,11 @@ final class GripJoint extends Joint {
     }
 
     @Override
+    void retension(int segment, double change, double kick) {
+        chain.retension(node, segment, kick * chain.mobility[node] * change);
+    }
+
+    @Override
     void finish(double kick) {
         frictionHeat = contactHeat(kick, beforeX, beforeY, beforeZ);
     }

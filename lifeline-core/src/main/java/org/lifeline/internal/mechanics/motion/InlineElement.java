@@ -35,6 +35,7 @@ final class InlineElement {
     /** Energy lost when it drew in a slack cable at the last step [J]. */
     double settlingHeat;
 
+    private boolean settled;
     private int line;
     private int changes;
     private double slope;
@@ -76,11 +77,14 @@ final class InlineElement {
         int j = segment();
         double cable = chain.stretched[j] - link();
         double e = cable * chain.perLength[j] - 1;
+        settled = e < 0 && extension > curve.permanent();
         settlingHeat = 0;
-        if (e < 0 && extension > curve.permanent()) {
-            settle(j, e);
+        if (settled) {
+            double given = settle(chain.law.stiffness * chain.perLength[j], -e * chain.length[j]);
             cable = chain.stretched[j] - link();
             e = cable * chain.perLength[j] - 1;
+            work -= given;
+            settlingHeat = given - chain.length[j] * chain.law.energy(e);
         }
         chain.stretched[j] = cable;
         chain.elastic[j] = chain.law.tension(e);
@@ -88,20 +92,26 @@ final class InlineElement {
         keepLink();
     }
 
-    private void settle(int j, double strain) {
-        double k = chain.law.stiffness * chain.perLength[j];
-        double unloading = curve.slopeOf(-1);
-        double pull = curve.forceOn(-1, extension);
+    /** Draws in slack [m] of a cable of a stiffness [N/m], by the stop first if it is used; tells what that gives back [J]. */
+    private double settle(double k, double slack) {
         double before = extension;
-        double next =
-                Math.max(curve.permanent(), extension - (pull - k * strain / chain.perLength[j]) / (unloading + k));
-        extension = next;
+        double given = 0;
+        if (before > curve.end()) {
+            given = draw(curve.slopeOf(curve.stopLine()), curve.end(), k, slack);
+        }
+        if (extension <= curve.end()) {
+            given += draw(curve.slopeOf(-1), curve.permanent(), k, slack - (before - extension));
+        }
+        line = curve.lineAt(extension);
+        return given;
+    }
+
+    private double draw(double steepness, double least, double k, double slack) {
+        double from = extension;
         double was = force;
-        force = curve.force(next);
-        double given = 0.5 * (was + force) * (before - next);
-        work -= given;
-        settlingHeat = given - 0.5 * force * force / k;
-        line = -1;
+        extension = Math.max(least, from - Math.max(0, (was + k * slack) / (steepness + k)));
+        force = curve.force(extension);
+        return 0.5 * (was + force) * (from - extension);
     }
 
     private void keepLink() {
@@ -156,8 +166,14 @@ final class InlineElement {
         return true;
     }
 
-    /** Takes the extension of the step. */
-    void finish(double kick, AnchorJoint anchor) {
+    /**
+     * Takes the extension of the step.
+     *
+     * @param kick length of the step [s]
+     * @param anchor the anchor that it is fixed to
+     * @param neighbour the next joint along the cable, which may be the other end of the segment
+     */
+    void finish(double kick, Joint anchor, Joint neighbour) {
         int j = segment();
         double before = extension;
         double was = force;
@@ -173,12 +189,14 @@ final class InlineElement {
         double fresh = Math.max(0, old - stiffness * delta);
         double change = fresh - old;
         int free = first ? 1 : j;
-        double sign = first ? -1 : 1;
-        double a = sign * kick * chain.mobility[free] * change;
-        chain.wx[free] += a * chain.ux[j];
-        chain.wy[free] += a * chain.uy[j];
-        chain.wz[free] += a * chain.uz[j];
-        anchor.nudge(-sign * change * chain.ux[j], -sign * change * chain.uy[j], -sign * change * chain.uz[j], kick);
+        // A pull that comes all at once acts from the present positions on, which is half of the kick.
+        double pull = settled ? change - 0.5 * fresh : change;
+        if (neighbour.node == free) {
+            neighbour.retension(j, pull, kick);
+        } else {
+            chain.retension(free, j, kick * chain.mobility[free] * pull);
+        }
+        anchor.retension(j, pull, kick);
         chain.elastic[j] = fresh;
         chain.excess[j] = chain.tension[j] - fresh;
         dampingHeat = -chain.excess[j] * delta;

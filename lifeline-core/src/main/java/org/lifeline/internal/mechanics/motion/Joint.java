@@ -107,10 +107,14 @@ abstract class Joint {
         return false;
     }
 
-    /** Adds a force along x, y, z to the prediction. */
-    void nudge(double fx, double fy, double fz, double kick) {
-        // Only a joint with a motion of its own can be moved.
-    }
+    /**
+     * Takes into the prediction that the elastic tension of a neighbouring segment changes within the step.
+     *
+     * @param segment the segment before the node or behind it
+     * @param change by how much [N]
+     * @param kick length of the step [s]
+     */
+    abstract void retension(int segment, double change, double kick);
 
     /** Velocity after damping, heat of the step. */
     abstract void finish(double kick);

@@ -139,6 +139,11 @@ final class MemoryCurve {
         return i;
     }
 
+    /** The line of the stop. */
+    int stopLine() {
+        return x.length - 1;
+    }
+
     /** Slope of a line [N/m]. */
     double slopeOf(int line) {
         if (line < 0) {

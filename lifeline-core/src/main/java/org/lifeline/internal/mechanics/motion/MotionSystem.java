@@ -259,7 +259,8 @@ final class MotionSystem {
         for (int e = 0; e < 2; e++) {
             InlineElement each = inline[e];
             if (each != null) {
-                each.finish(h, anchors[e == 0 ? 0 : anchors.length - 1]);
+                int last = joints.length - 1;
+                each.finish(h, joints[e == 0 ? 0 : last], joints[e == 0 ? 1 : last - 1]);
             }
         }
     }

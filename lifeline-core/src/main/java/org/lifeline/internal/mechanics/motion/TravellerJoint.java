@@ -15,7 +15,8 @@ import org.jspecify.annotations.Nullable;
  * </pre>
  *
  * <p>A ring that comes to a support rests against it: a stiff spring holds it where it met the support, and goes with the
- * support where that yields, until the worker draws it away.
+ * support where that yields, until the worker draws it away. Where the support holds an in-line absorber the cable begins,
+ * and the ring stops, at the absorber's other end.
  */
 final class TravellerJoint extends Joint {
     /** Share of the ring's mass over the square of the step that makes the contact spring's stiffness [-]. */
@@ -28,7 +29,7 @@ final class TravellerJoint extends Joint {
     private @Nullable Joint neighbourBefore;
     private @Nullable Joint neighbourBehind;
 
-    /** Closest distance to a support [m]. */
+    /** Closest distance to a support, or to the link of an absorber at it [m]. */
     double contactDistance;
 
     /** Tells whether no worker has been caught here yet; until then it stays where it is on the cable. */
@@ -192,17 +193,37 @@ final class TravellerJoint extends Joint {
     /** Adds a kick to the velocity before the step: forces on the ring, drive on the flow. */
     private void push(double kick, double fx, double fy, double fz, double drive) {
         Chain c = chain;
-        double ft = fx * ax + fy * ay + fz * az;
-        double ring = (ft - drive) / ringMass;
-        double slow = ft * across;
-        c.wx[node] = beforeX + kick * (fx * across + (ring - slow) * ax);
-        c.wy[node] = beforeY + kick * (fy * across + (ring - slow) * ay);
-        c.wz[node] = beforeZ + kick * (fz * across + (ring - slow) * az);
-        flowPredicted = flowBefore + kick * (drive / passing - ring);
+        c.wx[node] = beforeX;
+        c.wy[node] = beforeY;
+        c.wz[node] = beforeZ;
+        flowPredicted = flowBefore;
+        stopped = false;
+        add(kick, fx, fy, fz, drive);
         stopped = blocked(flowPredicted);
         if (stopped) {
             flowPredicted = 0;
         }
+    }
+
+    /** Adds a kick to the prediction. Before anybody is caught ring and cable are one. */
+    private void add(double kick, double fx, double fy, double fz, double drive) {
+        Chain c = chain;
+        double ft = fx * ax + fy * ay + fz * az;
+        double slow = ft * across;
+        double ring = waiting ? slow : (ft - drive) / ringMass;
+        c.wx[node] += kick * (fx * across + (ring - slow) * ax);
+        c.wy[node] += kick * (fy * across + (ring - slow) * ay);
+        c.wz[node] += kick * (fz * across + (ring - slow) * az);
+        if (!waiting && !stopped) {
+            flowPredicted += kick * (drive / passing - ring);
+        }
+    }
+
+    @Override
+    void retension(int segment, double change, double kick) {
+        Chain c = chain;
+        double force = segment == node ? change : -change;
+        add(kick, force * c.ux[segment], force * c.uy[segment], force * c.uz[segment], c.ratio(segment) * force);
     }
 
     @Override
@@ -260,7 +281,8 @@ final class TravellerJoint extends Joint {
         double dy = c.y[node] - c.y[other.node];
         double dz = c.z[node] - c.z[other.node];
         double square = dx * dx + dy * dy + dz * dz;
-        if (square > contactDistance * contactDistance) {
+        double near = contactDistance + c.link(other.node);
+        if (square > near * near) {
             return;
         }
         if (other instanceof AnchorJoint) {
