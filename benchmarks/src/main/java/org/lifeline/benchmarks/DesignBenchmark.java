@@ -29,7 +29,7 @@ import org.openjdk.jmh.annotations.Warmup;
 @Measurement(iterations = 5, time = 2)
 @BenchmarkMode(Mode.AverageTime)
 public class DesignBenchmark {
-    private static final int CASES = 20_000;
+    private static final int CASES = 100_000;
 
     /** A line of five spans. */
     @State(Scope.Benchmark)

@@ -45,12 +45,8 @@ final class Gathering {
             }
         }
 
-        double[] column(int k) {
-            double[] column = new double[kept];
-            for (int i = 0; i < kept; i++) {
-                column[i] = first[i][k];
-            }
-            return column;
+        double[] rankCorrelations() {
+            return kept > 0 ? Ranks.correlations(Arrays.copyOf(first, kept)) : new double[0];
         }
     }
 
@@ -94,14 +90,14 @@ final class Gathering {
     private List<Sensitivity> sensitivities(Each e) {
         int n = variables.size();
         double[] regression = e.covariances.standardisedRegression();
-        double[] output = e.column(n);
+        double[] ranks = e.rankCorrelations();
         List<Sensitivity> list = new ArrayList<>();
         for (int k = 0; k < n; k++) {
             list.add(new Sensitivity(
                     variables.get(k).variable(),
                     regression[k],
                     e.covariances.correlation(k, n),
-                    Ranks.correlation(e.column(k), output)));
+                    ranks.length > 0 ? ranks[k] : Double.NaN));
         }
         return list;
     }

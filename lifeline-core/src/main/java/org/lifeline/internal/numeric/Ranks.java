@@ -1,7 +1,9 @@
 package org.lifeline.internal.numeric;
 
+import java.util.Arrays;
 import org.apache.commons.math3.distribution.BinomialDistribution;
 import org.apache.commons.math3.distribution.NormalDistribution;
+import org.apache.commons.math3.linear.RealMatrix;
 import org.apache.commons.math3.stat.correlation.SpearmansCorrelation;
 
 /** Statistics of ranks and counts, by Commons Math. */
@@ -9,14 +11,23 @@ public final class Ranks {
     private Ranks() {}
 
     /**
-     * Rank correlation (Spearman), ties at their mean rank.
+     * Rank correlations (Spearman) of several quantities with the last one, ties at their mean rank.
      *
-     * @param x values of one quantity
-     * @param y values of the other, as many
-     * @return from −1 to 1; NaN for fewer than two readings, or where one does not vary
+     * @param readings one row for each reading, with the values of all quantities
+     * @return one for each quantity but the last, from −1 to 1; NaN for fewer than two readings, or where one does not vary
      */
-    public static double correlation(double[] x, double[] y) {
-        return x.length < 2 ? Double.NaN : new SpearmansCorrelation().correlation(x, y);
+    public static double[] correlations(double[][] readings) {
+        int last = readings.length == 0 ? 0 : readings[0].length - 1;
+        double[] r = new double[last];
+        if (readings.length < 2) {
+            Arrays.fill(r, Double.NaN);
+            return r;
+        }
+        RealMatrix all = new SpearmansCorrelation().computeCorrelationMatrix(readings);
+        for (int k = 0; k < last; k++) {
+            r[k] = all.getEntry(k, last);
+        }
+        return r;
     }
 
     /**
