@@ -5,7 +5,6 @@ import java.util.concurrent.TimeUnit;
 import org.lifeline.analysis.AppliedLoad;
 import org.lifeline.analysis.ArrestResult;
 import org.lifeline.analysis.EnergyBalance;
-import org.lifeline.analysis.LineEquilibrium;
 import org.lifeline.analysis.LoadedSpans;
 import org.lifeline.analysis.Statics;
 import org.lifeline.model.Attachment;
@@ -22,6 +21,7 @@ import org.openjdk.jmh.annotations.OutputTimeUnit;
 import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
+import org.openjdk.jmh.infra.Blackhole;
 
 /** One solve through the public API against the bare kernel. */
 @State(Scope.Thread)
@@ -35,6 +35,9 @@ public class SolveBenchmark {
 
     /** Solves of the kernel in one sample, so that reading the clock costs nothing. */
     private static final int KERNELS = 100;
+
+    /** Equilibria in one sample, likewise. */
+    private static final int STATICS = 10;
 
     private final BareKernel kernel = new BareKernel();
     private final Lifeline single = Lines.loadedSpan();
@@ -75,11 +78,14 @@ public class SolveBenchmark {
     /**
      * A loaded single span at rest.
      *
-     * @return the equilibrium
+     * @param results takes the equilibria
      */
     @Benchmark
-    public LineEquilibrium staticSpan() {
-        return Statics.withDefaults().solve(single, load);
+    @OperationsPerInvocation(STATICS)
+    public void staticSpan(Blackhole results) {
+        for (int i = 0; i < STATICS; i++) {
+            results.consume(Statics.withDefaults().solve(single, load));
+        }
     }
 
     /**

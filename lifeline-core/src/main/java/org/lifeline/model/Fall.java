@@ -206,7 +206,7 @@ public final class Fall {
             if (!Double.isNaN(freeFall)) {
                 v.notNegative("freeFall", freeFall, "m");
             }
-            Set<String> seen = new HashSet<>();
+            Set<String> seen = new HashSet<>(2 * (fallers.size() + hanging.size()));
             for (int i = 0; i < fallers.size(); i++) {
                 String name = fallers.get(i).id();
                 if (!seen.add(name)) {

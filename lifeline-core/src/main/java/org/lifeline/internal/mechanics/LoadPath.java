@@ -90,9 +90,6 @@ public final class LoadPath {
 
     private boolean overshot;
 
-    /** Stands for a point that there is not yet. */
-    private final PathNode none;
-
     /**
      * A path that starts at the model's current state.
      *
@@ -121,11 +118,11 @@ public final class LoadPath {
         this.scale = energyScale;
         this.now = new PathNode(system, friction);
         this.next = new PathNode(system, friction);
-        this.none = new PathNode(system, friction);
-        this.before = none;
-        this.beyond = none;
+        this.before = PathNode.NONE;
+        this.beyond = PathNode.NONE;
         now.state.set(model.state());
-        if (!equilibrium.solve(now.state, now.state.copy())) {
+        next.state.set(now.state);
+        if (!equilibrium.solve(now.state, next.state)) {
             throw model.failure("line at the start of the fall", 0, equilibrium);
         }
         double[] datum = {startHeight - system.pz[0], energyBefore.line() + energyBefore.hanging()};
@@ -338,7 +335,7 @@ public final class LoadPath {
     }
 
     private PathNode reusable(PathNode node) {
-        return node == none ? new PathNode(system, friction) : node;
+        return node == PathNode.NONE ? new PathNode(system, friction) : node;
     }
 
     /** The next point is kept as one beyond the current one. */

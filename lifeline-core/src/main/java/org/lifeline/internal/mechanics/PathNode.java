@@ -2,6 +2,9 @@ package org.lifeline.internal.mechanics;
 
 /** A point of a {@link LoadPath}: the state, what it took to come there, and rates by the force. Not thread-safe. */
 final class PathNode {
+    /** Stands for a point that there is not yet; is never written to. */
+    static final PathNode NONE = new PathNode(0, 0, 0, 0);
+
     final LineState state;
     final double[] tangent;
     final double[] slipRate;
@@ -28,9 +31,12 @@ final class PathNode {
 
     /** A point; with the rates that friction needs, if the path is followed. */
     PathNode(LineSystem s, boolean follow) {
-        int supports = follow ? s.spans + 1 : 0;
-        state = new LineState(s.spans, s.loads);
-        tangent = new double[s.unknowns()];
+        this(s.spans, s.loads, s.unknowns(), follow ? s.spans + 1 : 0);
+    }
+
+    private PathNode(int spans, int loads, int unknowns, int supports) {
+        state = new LineState(spans, loads);
+        tangent = new double[unknowns];
         slipRate = new double[supports];
         drop = new double[supports];
         dropRate = new double[supports];

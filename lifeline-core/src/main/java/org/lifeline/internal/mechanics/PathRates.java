@@ -42,7 +42,7 @@ final class PathRates {
         this.follow = follow;
         this.startHeight = datum[0];
         this.startEnergy = datum[1];
-        this.fore = new LineState(system.spans, system.loads);
+        this.fore = follow ? new LineState(system.spans, system.loads) : new LineState(0, 0);
         this.energies = new LineEnergies(system);
         this.lineRates = new LineRates(system, load);
         int span = system.loadSpan[load];
@@ -147,10 +147,12 @@ final class PathRates {
             if (from.state.slip[i] != to.state.slip[i] && system.friction[i] > 0) {
                 fill(values, 0, from.drop[i], from.dropRate[i] * a);
                 fill(values, 1, to.drop[i], to.dropRate[i] * b);
-                fill(values, 2, before.drop[i], before.dropRate[i] * c);
+                if (three) {
+                    fill(values, 2, before.drop[i], before.dropRate[i] * c);
+                    fill(measures, 2, before.state.slip[i], before.slipRate[i] * c);
+                }
                 fill(measures, 0, from.state.slip[i], from.slipRate[i] * a);
                 fill(measures, 1, to.state.slip[i], to.slipRate[i] * b);
-                fill(measures, 2, before.state.slip[i], before.slipRate[i] * c);
                 to.heat -= to.state.thermal * integral(three, third);
             }
         }

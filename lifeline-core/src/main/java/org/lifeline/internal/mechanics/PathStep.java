@@ -1,5 +1,7 @@
 package org.lifeline.internal.mechanics;
 
+import org.jspecify.annotations.Nullable;
+
 /**
  * One step of a {@link LoadPath}: the equilibrium at a force, or where an anchor begins to slip before it. Not
  * thread-safe.
@@ -34,7 +36,7 @@ final class PathStep {
     private final int load;
     private final boolean follow;
     private final LineState low;
-    private final PathNode end;
+    private @Nullable PathNode spare;
     private final EventBracket bracket = new EventBracket();
 
     /** The lowest rate at the end of the last step of what ran at its start, as a share of that at the start. */
@@ -48,7 +50,16 @@ final class PathStep {
         this.load = load;
         this.follow = follow;
         this.low = new LineState(system.spans, system.loads);
-        this.end = new PathNode(system, follow);
+    }
+
+    /** A point to keep the end of a step in, made when there is need of it. */
+    private PathNode end() {
+        PathNode e = spare;
+        if (e == null) {
+            e = new PathNode(system, follow);
+            spare = e;
+        }
+        return e;
     }
 
     /**
@@ -93,6 +104,7 @@ final class PathStep {
      * rate, as a share of that at the start, the side that stays being weighted down.
      */
     private double comeToRest(PathNode[] points, double beyond) {
+        PathNode end = end();
         PathNode now = points[0];
         PathNode next = points[1];
         double low = 0;
@@ -136,6 +148,7 @@ final class PathStep {
             turn = follow ? events.turn(now, next) : 1;
             return goal;
         }
+        PathNode end = end();
         // The step ends where something lets go: up to here with the rates before that, from here on with those behind.
         end.state.set(next.state);
         next.state.set(low);
@@ -166,6 +179,7 @@ final class PathStep {
         if (share == 1) {
             return to;
         }
+        PathNode end = end();
         low.set(now.state);
         end.state.set(next.state);
         end.hasTangent = false;
