@@ -186,6 +186,11 @@ final class JsonTree {
     }
 
     private static String oneLine(String message) {
-        return message.lines().findFirst().orElse("").strip();
+        // The parser names a place within the text as one of its source, which it does not show.
+        return message.lines()
+                .findFirst()
+                .orElse("")
+                .strip()
+                .replaceAll("\\[Source: [^\\]]*; line: (\\d+), column: (\\d+)\\]", "line $1, column $2");
     }
 }

@@ -69,6 +69,13 @@ class JsonTreeTest {
     }
 
     @Test
+    void anOpenObjectIsNamedByWhereItStarts() {
+        assertThat(refused(utf8("{\n\"a\": {")).rule())
+                .isEqualTo("is not JSON: Unexpected end-of-input: expected close marker for Object"
+                        + " (start marker at line 2, column 6)");
+    }
+
+    @Test
     void aByteOrderMarkIsSkipped() {
         assertThat(JsonTree.parse(utf8("\ufeff{\"a\": 1}")).root().get("a").intValue())
                 .isEqualTo(1);
