@@ -107,10 +107,7 @@ final class ElasticCatenary {
         double t2 = endTension;
         double perSum = 1 / (t1 + t2);
         double perAll = perSum / (t1 * t2);
-        double q = w * s * perSum;
-        double a = Math.abs(q) < SERIES_LIMIT
-                ? 2 * s * perSum * areaTangent(q * q)
-                : inverseTension(h2, v1, v2, s, w, t1, t2);
+        double a = inverseTension(h2, v1, v2, s, w, t1, t2);
         inverse = a;
         double b = s * inverseCubeShare(h2, v1, v2, t1, t2) * perAll;
         double m = s * (v1 + v2) * perAll;
@@ -283,7 +280,8 @@ final class ElasticCatenary {
     /** A = ∫ds/T. */
     static double inverseTension(double h2, double v1, double v2, double s, double w, double t1, double t2) {
         double sum = t1 + t2;
-        double q = w * s / sum;
+        double perSum = 1 / sum;
+        double q = w * s * perSum;
         double ratio;
         if (Math.abs(q) < SERIES_LIMIT) {
             ratio = areaTangent(q * q);
@@ -292,7 +290,7 @@ final class ElasticCatenary {
             double high = v2 > 0 ? h2 / (t2 + v2) : t2 - v2;
             ratio = 0.5 * Math.log((sum + w * s) / (low + high)) / q;
         }
-        return 2 * s / sum * ratio;
+        return 2 * s * perSum * ratio;
     }
 
     /** atanh(q)/q by its series, from q²; in pairs, which do not wait for each other. */

@@ -89,6 +89,7 @@ final class Equilibrium {
         }
         boolean fine = assembly.worst < ROUNDING;
         double earlier = 1;
+        LineState beside = null;
         for (int k = 0; k < NEWTON_STEPS; k++) {
             double merit = assembly.merit;
             residual = assembly.worst;
@@ -115,7 +116,9 @@ final class Equilibrium {
                 factored = relative < SAME ? s : null;
                 return true;
             }
-            LineState beside = trial(s, k > 0);
+            if (beside == null) {
+                beside = trial(s);
+            }
             double before = merit;
             boolean last = relative < STEP_TOLERANCE && factor == 1;
             while (true) {
@@ -150,16 +153,14 @@ final class Equilibrium {
         return residual < TOLERANCE;
     }
 
-    /** A state beside another one, with its modes, if it has not got them already. */
-    private LineState trial(LineState s, boolean set) {
+    /** A state beside another one, with its modes. */
+    private LineState trial(LineState s) {
         LineState t = trial;
         if (t == null) {
             t = new LineState(system.spans, system.loads);
             trial = t;
         }
-        if (!set) {
-            t.set(s);
-        }
+        t.set(s);
         return t;
     }
 
@@ -256,7 +257,7 @@ final class Equilibrium {
             double y = s.tension[3 * i + 1];
             double z = s.tension[3 * i + 2];
             double t2 = x * x + y * y + z * z;
-            double across = system.planar ? 0 : step[b + 1];
+            double across = system.across(step, i);
             double up = step[b + system.up];
             double d2 = step[b] * step[b] + across * across + up * up;
             double r = Math.sqrt(d2 / t2);
@@ -284,8 +285,7 @@ final class Equilibrium {
             int b = system.tensionIndex(i);
             double x = system.along(s, i);
             double y = system.across(s, i);
-            double across = system.planar ? 0 : y * step[b + 1];
-            double along = (x * step[b] + across) / (x * x + y * y);
+            double along = (x * step[b] + y * system.across(step, i)) / (x * x + y * y);
             if (along < 0) {
                 limit = Math.min(limit, -0.9 / along);
             }

@@ -66,24 +66,24 @@ final class EventBracket {
         if (step >= PATIENCE && step % 2 == 0) {
             return 0.5 * (low + high);
         }
-        if (three) {
-            double a = lowValue;
-            double b = highValue;
-            double c = thirdValue;
-            double force = low * b * c / ((a - b) * (a - c))
-                    + high * a * c / ((b - a) * (b - c))
-                    + third * a * b / ((c - a) * (c - b));
-            if (force > low && force < high) {
-                return inside(force);
-            }
-        }
-        return inside(low - lowValue * (high - low) / (highValue - lowValue));
+        return inside(three ? interpolation() : Double.NaN);
     }
 
+    /** Root of the parabola of the force over the value, through all three points. */
+    private double interpolation() {
+        double a = lowValue;
+        double b = highValue;
+        double c = thirdValue;
+        return low * b * c / ((a - b) * (a - c))
+                + high * a * c / ((b - a) * (b - c))
+                + third * a * b / ((c - a) * (c - b));
+    }
+
+    /** A force kept away from the ends; where it is none between them, that of the chord. */
     private double inside(double force) {
+        double chord = low - lowValue * (high - low) / (highValue - lowValue);
         double margin = INSIDE * (high - low);
-        return force > low && force < high
-                ? Math.min(Math.max(force, low + margin), high - margin)
-                : low - lowValue * (high - low) / (highValue - lowValue);
+        double to = force > low && force < high ? force : chord;
+        return Math.min(Math.max(to, low + margin), high - margin);
     }
 }

@@ -188,6 +188,15 @@ final class LineAssembly {
         matrix.add(row + sys.up, column, z);
     }
 
+    /** Adds the derivatives of one equation by the components of a tension. */
+    private void addByTension(int row, int column, double x, double y, double z) {
+        matrix.add(row, column, x);
+        if (!sys.planar) {
+            matrix.add(row, column + 1, y);
+        }
+        matrix.add(row, column + sys.up, z);
+    }
+
     /** Derivatives of the supports' displacements in the three equations of a span. */
     private void supportTangent(int i, int row) {
         for (int c = 0; c <= sys.up; c++) {
@@ -352,15 +361,9 @@ final class LineAssembly {
         }
         int ca = sys.tensionIndex(i);
         int cb = sys.tensionIndex(support);
-        matrix.add(row, cb, fb * bx + cross * ax);
-        matrix.add(row, ca, fa * ax + cross * bx);
-        if (!sys.planar) {
-            matrix.add(row, cb + 1, fb * by + cross * ay);
-            matrix.add(row, ca + 1, fa * ay + cross * by);
-        }
-        matrix.add(row, cb + sys.up, fb * bz + cross * az);
+        addByTension(row, cb, fb * bx + cross * ax, fb * by + cross * ay, fb * bz + cross * az);
         double daz = fa * az + cross * bz;
-        matrix.add(row, ca + sys.up, daz);
+        addByTension(row, ca, fa * ax + cross * bx, fa * ay + cross * by, daz);
         addEndWeight(row, i, daz);
     }
 
@@ -390,13 +393,10 @@ final class LineAssembly {
             matrix.add(row, row, byExtension);
             double z = end == 0 ? s.tension[2] : endZ[i];
             int c = sys.tensionIndex(i);
-            matrix.add(row, c, byTension * sys.along(s, i) / t);
-            if (!sys.planar) {
-                matrix.add(row, c + 1, byTension * s.tension[3 * i + 1] / t);
-            }
-            matrix.add(row, c + sys.up, byTension * z / t);
+            double f = byTension / t;
+            addByTension(row, c, f * sys.along(s, i), f * sys.across(s, i), f * z);
             if (end == 1) {
-                addEndWeight(row, i, byTension * z / t);
+                addEndWeight(row, i, f * z);
             }
         }
     }

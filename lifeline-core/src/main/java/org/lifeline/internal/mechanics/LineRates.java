@@ -23,7 +23,7 @@ final class LineRates {
         double ty = sys.across(s, i);
         double tz = s.tension[3 * i + 2];
         double x = tangent[at];
-        double y = sys.planar ? 0 : tangent[at + 1];
+        double y = sys.across(tangent, i);
         double z = tangent[at + sys.up];
         double rate = startHeight(s, tangent, i);
         double from = s.slip[i];
@@ -96,7 +96,6 @@ final class LineRates {
         int at = sys.tensionIndex(span);
         double x = sys.along(s, span);
         double y = sys.across(s, span);
-        double across = sys.planar ? 0 : y * tangent[at + 1];
-        return (x * tangent[at] + across + z * rate) / Math.sqrt(x * x + y * y + z * z);
+        return (x * tangent[at] + y * sys.across(tangent, span) + z * rate) / Math.sqrt(x * x + y * y + z * z);
     }
 }

@@ -271,6 +271,11 @@ final class LineSystem {
         return planar ? 0 : s.tension[3 * span + 1];
     }
 
+    /** The same component in a list of the unknowns or of their derivatives. */
+    double across(double[] unknowns, int span) {
+        return planar ? 0 : unknowns[tensionIndex(span) + 1];
+    }
+
     /** Compliance of a support in the direction of an unknown component of tension [m/N]. */
     double give(int support, int component) {
         double x = compliance[3 * support];

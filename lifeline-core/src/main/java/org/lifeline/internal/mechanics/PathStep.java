@@ -175,8 +175,7 @@ final class PathStep {
      * @return the force reached, or NaN if no equilibrium was found
      */
     private double event(PathNode now, PathNode next, double to) {
-        double share = events.share(now.state, next.state);
-        if (share == 1) {
+        if (events.share(now.state, next.state) == 1) {
             return to;
         }
         PathNode end = end();
@@ -253,13 +252,13 @@ final class PathStep {
             equilibrium.apply(next, now.state, force - now.force, now.tangent);
             return;
         }
-        double perMeasure = whole * rates.perWay(now);
+        double perStep = whole * rates.perWay(now);
         if (other.hasTangent && Math.abs(t) < 0.7 * FARTHEST) {
-            equilibrium.apply(next, now.state, perMeasure * t * (1 - t) * (1 - t), now.tangent);
+            equilibrium.apply(next, now.state, perStep * t * (1 - t) * (1 - t), now.tangent);
             equilibrium.addDifference(next, t * t * (3 - 2 * t), now.state, other.state);
             equilibrium.apply(next, next, whole * rates.perWay(other) * t * t * (t - 1), other.tangent);
         } else {
-            equilibrium.apply(next, now.state, perMeasure * t * (1 - t), now.tangent);
+            equilibrium.apply(next, now.state, perStep * t * (1 - t), now.tangent);
             equilibrium.addDifference(next, t * t, now.state, other.state);
         }
     }
