@@ -54,6 +54,8 @@ final class HouseRules {
                 .definedBy(root + ".analysis..")
                 .layer("mechanics")
                 .definedBy(root + ".internal.mechanics..")
+                .layer("motion")
+                .definedBy(root + ".internal.motion..")
                 .layer("model")
                 .definedBy(root + ".model..")
                 .layer("numeric")
@@ -68,10 +70,12 @@ final class HouseRules {
                 .mayOnlyBeAccessedByLayers("report")
                 .whereLayer("analysis")
                 .mayOnlyBeAccessedByLayers("report", "design", "verify")
-                .whereLayer("mechanics")
+                .whereLayer("motion")
                 .mayOnlyBeAccessedByLayers("analysis")
+                .whereLayer("mechanics")
+                .mayOnlyBeAccessedByLayers("analysis", "motion")
                 .whereLayer("model")
-                .mayOnlyBeAccessedByLayers("report", "design", "verify", "analysis", "mechanics")
+                .mayOnlyBeAccessedByLayers("report", "design", "verify", "analysis", "mechanics", "motion")
                 .whereLayer("numeric")
                 .mayOnlyBeAccessedByLayers("design", "analysis", "mechanics")
                 .because("a floor builds on the floors below it, and a check that reuses the solver proves nothing");
@@ -86,6 +90,7 @@ final class HouseRules {
                         root + ".verify..",
                         root + ".analysis..",
                         root + ".internal.mechanics..",
+                        root + ".internal.motion..",
                         root + ".model..",
                         root + ".internal.numeric..",
                         root + ".base..")

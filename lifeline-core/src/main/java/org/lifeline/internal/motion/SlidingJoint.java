@@ -1,4 +1,4 @@
-package org.lifeline.internal.mechanics.motion;
+package org.lifeline.internal.motion;
 
 import org.jspecify.annotations.Nullable;
 
@@ -14,32 +14,14 @@ import org.jspecify.annotations.Nullable;
  *   along:   m′ v̇ = Q·u − B,   m (q̇ + v̇) = B
  * </pre>
  *
- * <p>A ring that comes to a support rests against it: a stiff spring holds it where it met the support, and goes with the
- * support where that yields, until the worker draws it away. Where the support holds an in-line absorber the cable begins,
- * and the ring stops, at the absorber's other end.
+ * <p>What bounds its way is {@link RingContact}'s.
  */
-final class TravellerJoint extends Joint {
-    /** Share of the ring's mass over the square of the step that makes the contact spring's stiffness [-]. */
-    private static final double CONTACT = 0.1;
-
-    /** Time in which a ring that nothing pulls comes to rest on the cable [s]. */
-    private static final double STILL = 5e-3;
-
+final class SlidingJoint extends Joint {
     private final double ringMass;
-    private @Nullable Joint neighbourBefore;
-    private @Nullable Joint neighbourBehind;
-
-    /** Closest distance to a support, or to the link of an absorber at it [m]. */
-    double contactDistance;
+    private @Nullable RingContact bounds;
 
     /** Tells whether no worker has been caught here yet; until then it stays where it is on the cable. */
     private boolean waiting = true;
-
-    private boolean resting;
-    private double restX;
-    private double restY;
-    private double restZ;
-    private @Nullable Joint restSupport;
 
     private double ax;
     private double ay;
@@ -58,15 +40,14 @@ final class TravellerJoint extends Joint {
     private boolean stopped;
     private double drag;
 
-    TravellerJoint(Chain chain, int node, double ringMass) {
+    SlidingJoint(LumpedMassChain chain, int node, double ringMass) {
         super(chain, node);
         this.ringMass = ringMass;
     }
 
-    /** Names the joints before and behind. */
-    void between(Joint before, Joint behind) {
-        neighbourBefore = before;
-        neighbourBehind = behind;
+    /** Names the joints before and behind, and how near to them the ring comes [m]. */
+    void between(Joint before, Joint behind, double distance) {
+        bounds = new RingContact(this, before, behind, distance);
     }
 
     @Override
@@ -91,7 +72,7 @@ final class TravellerJoint extends Joint {
 
     /** Tells whether the ring rests against a support. */
     boolean resting() {
-        return resting;
+        return bounds != null && bounds.resting();
     }
 
     /** Component of the material's velocity along an axis [m/s]. */
@@ -112,12 +93,12 @@ final class TravellerJoint extends Joint {
      * stay as they are; across it the two share their momentum.
      */
     void turn() {
-        Chain c = chain;
+        LumpedMassChain c = chain;
         double sx = c.ux[node - 1] + c.ux[node];
         double sy = c.uy[node - 1] + c.uy[node];
         double sz = c.uz[node - 1] + c.uz[node];
         double s = Math.sqrt(sx * sx + sy * sy + sz * sz);
-        if (s < 1e-6) {
+        if (s < NumericalParameters.FOLDED_BACK) {
             sx = c.ux[node];
             sy = c.uy[node];
             sz = c.uz[node];
@@ -145,7 +126,7 @@ final class TravellerJoint extends Joint {
 
     @Override
     void predict(double kick) {
-        Chain c = chain;
+        LumpedMassChain c = chain;
         int l = node - 1;
         passing = passingMass();
         flowBefore = flow;
@@ -174,13 +155,13 @@ final class TravellerJoint extends Joint {
         double fy = t2 * c.uy[node] - t1 * c.uy[l] + pullY;
         double fz = t2 * c.uz[node] - t1 * c.uz[l] + pullZ - passing * c.gravity;
         double drive = c.pull(node, t2) - c.pull(l, t1) + flowLoad();
-        drag = Math.max(ringMass / STILL, 2 * Math.sqrt(ringMass * swing));
+        drag = Math.max(ringMass / NumericalParameters.RING_REST_TIME, 2 * Math.sqrt(ringMass * swing));
         push(kick, fx, fy, fz, drive);
     }
 
     /** A kick without any flow: ring and cable are one. */
     private void hold(double kick) {
-        Chain c = chain;
+        LumpedMassChain c = chain;
         double t1 = c.elastic[node - 1];
         double t2 = c.elastic[node];
         double a = kick * across;
@@ -192,7 +173,7 @@ final class TravellerJoint extends Joint {
 
     /** Adds a kick to the velocity before the step: forces on the ring, drive on the flow. */
     private void push(double kick, double fx, double fy, double fz, double drive) {
-        Chain c = chain;
+        LumpedMassChain c = chain;
         c.wx[node] = beforeX;
         c.wy[node] = beforeY;
         c.wz[node] = beforeZ;
@@ -207,7 +188,7 @@ final class TravellerJoint extends Joint {
 
     /** Adds a kick to the prediction. Before anybody is caught ring and cable are one. */
     private void add(double kick, double fx, double fy, double fz, double drive) {
-        Chain c = chain;
+        LumpedMassChain c = chain;
         double ft = fx * ax + fy * ay + fz * az;
         double slow = ft * across;
         double ring = waiting ? slow : (ft - drive) / ringMass;
@@ -221,7 +202,7 @@ final class TravellerJoint extends Joint {
 
     @Override
     void retension(int segment, double change, double kick) {
-        Chain c = chain;
+        LumpedMassChain c = chain;
         double force = segment == node ? change : -change;
         add(kick, force * c.ux[segment], force * c.uy[segment], force * c.uz[segment], c.ratio(segment) * force);
     }
@@ -232,96 +213,30 @@ final class TravellerJoint extends Joint {
         if (waiting) {
             return;
         }
-        double stiffness = CONTACT * ringMass / (kick * kick);
-        if (resting) {
-            rest(stiffness);
-            return;
-        }
-        meet(neighbourBefore, stiffness);
-        meet(neighbourBehind, stiffness);
-    }
-
-    /** Holds the ring beside the support where they met, unless it is drawn away. */
-    private void rest(double stiffness) {
-        Joint held = restSupport;
-        if (held == null) {
-            resting = false;
-            return;
-        }
-        Chain c = chain;
-        int at = held.node;
-        double dx = c.x[at] + restX - c.x[node];
-        double dy = c.y[at] + restY - c.y[node];
-        double dz = c.z[at] + restZ - c.z[node];
-        double away = (held == neighbourBefore ? 1 : -1) * (dx * ax + dy * ay + dz * az);
-        if (away < 0) {
-            resting = false;
-            return;
-        }
-        double damping = 0.5 * Math.sqrt(stiffness * ringMass);
-        press(
-                held,
-                stiffness * dx - damping * (c.vx[node] - c.vx[at]),
-                stiffness * dy - damping * (c.vy[node] - c.vy[at]),
-                stiffness * dz - damping * (c.vz[node] - c.vz[at]));
-    }
-
-    private void press(Joint other, double px, double py, double pz) {
-        press(px, py, pz);
-        other.press(-px, -py, -pz);
-    }
-
-    /** Comes to rest against a support that is near enough, or is pushed off by another attachment. */
-    private void meet(@Nullable Joint other, double stiffness) {
-        if (other == null || Math.abs(other.node - node) != 1) {
-            return;
-        }
-        Chain c = chain;
-        double dx = c.x[node] - c.x[other.node];
-        double dy = c.y[node] - c.y[other.node];
-        double dz = c.z[node] - c.z[other.node];
-        double square = dx * dx + dy * dy + dz * dz;
-        double near = contactDistance + c.link(other.node);
-        if (square > near * near) {
-            return;
-        }
-        if (other instanceof AnchorJoint) {
-            resting = true;
-            restX = dx;
-            restY = dy;
-            restZ = dz;
-            restSupport = other;
-            return;
-        }
-        double distance = Math.sqrt(square + 1e-200);
-        double closing = (dx * (c.vx[node] - c.vx[other.node])
-                        + dy * (c.vy[node] - c.vy[other.node])
-                        + dz * (c.vz[node] - c.vz[other.node]))
-                / distance;
-        double force = stiffness * (contactDistance - distance) - 0.5 * Math.sqrt(stiffness * ringMass) * closing;
-        if (force > 0) {
-            double f = force / distance;
-            press(other, f * dx, f * dy, f * dz);
+        double stiffness = NumericalParameters.CONTACT_STIFFNESS * ringMass / (kick * kick);
+        if (bounds != null) {
+            bounds.act(stiffness);
         }
     }
 
     @Override
     void addRows(double kick) {
-        Chain c = chain;
-        double implicit = ChainStep.THETA * kick;
+        LumpedMassChain c = chain;
+        double implicit = NumericalParameters.DAMPING_WEIGHT * kick;
         int l = node - 1;
         c.diagonal[l] += implicit * m11;
         c.diagonal[node] += implicit * m22;
         c.upper[l] = implicit * m12;
         c.lower[node] = implicit * m12;
-        double speed = ChainStep.THETA * flowPredicted + (1 - ChainStep.THETA) * flowBefore;
+        double speed = NumericalParameters.DAMPING_WEIGHT * flowPredicted
+                + (1 - NumericalParameters.DAMPING_WEIGHT) * flowBefore;
         c.rate[l] += c.ratio(l) * speed;
         c.rate[node] -= c.ratio(node) * speed;
     }
 
     @Override
     void finish(double kick) {
-        Chain c = chain;
+        LumpedMassChain c = chain;
         int l = node - 1;
         double d1 = c.excess[l];
         double d2 = c.excess[node];
@@ -370,26 +285,24 @@ final class TravellerJoint extends Joint {
     }
 
     @Override
-    void cableVelocity(double[] out) {
-        out[0] = chain.vx[node] + flow * ax;
-        out[1] = chain.vy[node] + flow * ay;
-        out[2] = chain.vz[node] + flow * az;
+    void cableVelocity(Velocity out) {
+        out.set(chain.vx[node] + flow * ax, chain.vy[node] + flow * ay, chain.vz[node] + flow * az);
     }
 
     @Override
-    void absorb(double mass, double[] velocity, int segment) {
-        Chain c = chain;
+    void absorb(double mass, Velocity velocity, int segment) {
+        LumpedMassChain c = chain;
         double own = passingMass();
         double vx = c.vx[node];
         double vy = c.vy[node];
         double vz = c.vz[node];
         double ringAlong = vx * ax + vy * ay + vz * az;
-        double newAlong = velocity[0] * ax + velocity[1] * ay + velocity[2] * az;
+        double newAlong = velocity.x * ax + velocity.y * ay + velocity.z * az;
         double cableAlong = (own * (ringAlong + flow) + mass * newAlong) / (own + mass);
         double share = mass / (own + ringMass + mass);
-        double dx = share * (velocity[0] - newAlong * ax - vx + ringAlong * ax);
-        double dy = share * (velocity[1] - newAlong * ay - vy + ringAlong * ay);
-        double dz = share * (velocity[2] - newAlong * az - vz + ringAlong * az);
+        double dx = share * (velocity.x - newAlong * ax - vx + ringAlong * ax);
+        double dy = share * (velocity.y - newAlong * ay - vy + ringAlong * ay);
+        double dz = share * (velocity.z - newAlong * az - vz + ringAlong * az);
         c.vx[node] += dx;
         c.vy[node] += dy;
         c.vz[node] += dz;
@@ -398,7 +311,7 @@ final class TravellerJoint extends Joint {
 
     /** Kinetic energy at the time of the positions, from the velocities half a step before and ahead [J]. */
     double kineticEnergy() {
-        Chain c = chain;
+        LumpedMassChain c = chain;
         double mx = (beforeX + flowBefore * ax) * (c.vx[node] + flow * ax);
         double my = (beforeY + flowBefore * ay) * (c.vy[node] + flow * ay);
         double mz = (beforeZ + flowBefore * az) * (c.vz[node] + flow * az);

@@ -1,4 +1,4 @@
-package org.lifeline.internal.mechanics.motion;
+package org.lifeline.internal.motion;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -7,25 +7,11 @@ import java.util.List;
  * A motion on meshes that are halved, step and all, until the peaks of the first catch change by less than an accuracy.
  * Coarser meshes are followed through the first catch only, the last one to the end.
  */
-public final class RefinedMotion {
-    /** Segments of the first mesh in the shortest span where somebody falls, unless that makes them too long. */
-    private static final double SEGMENTS = 64;
-
-    private static final double LONGEST = 0.25;
-
-    /**
-     * Length below which segments are not halved again [m]: two diameters of a rope, where bending, which the chain does
-     * not know, would smooth what a finer mesh sharpens.
-     */
-    private static final double FINEST = 0.02;
-
-    /** Steps times nodes that one run may cost at most. */
-    private static final double MOST_WORK = 4e9;
-
+public final class MeshRefinement {
     private final Motion motion;
     private final List<Level> levels;
 
-    private RefinedMotion(Motion motion, List<Level> levels) {
+    private MeshRefinement(Motion motion, List<Level> levels) {
         this.motion = motion;
         this.levels = List.copyOf(levels);
     }
@@ -67,10 +53,10 @@ public final class RefinedMotion {
      * @param request what is asked for
      * @return the motion on the last mesh
      */
-    public static RefinedMotion run(MotionSetup setup, Request request) {
+    public static MeshRefinement run(MotionSetup setup, Request request) {
         double span = setup.shortestSpan();
         double segment = Double.isNaN(request.segment)
-                ? Math.min(LONGEST, span / SEGMENTS)
+                ? Math.min(NumericalParameters.FIRST_LENGTH, span / NumericalParameters.FIRST_SEGMENTS)
                 : Math.min(request.segment, span / 2);
         List<Level> levels = new ArrayList<>();
         while (true) {
@@ -82,11 +68,11 @@ public final class RefinedMotion {
             boolean fine = level.spread <= request.accuracy;
             boolean automatic = Double.isNaN(request.segment);
             boolean last = done >= request.refinements
-                    || (automatic && done > 0 && 0.5 * segment < FINEST)
-                    || 8 * motion.estimatedWork(request.sampling.duration()) > MOST_WORK;
+                    || (automatic && done > 0 && 0.5 * segment < NumericalParameters.FINEST)
+                    || 8 * motion.estimatedWork(request.sampling.duration()) > NumericalParameters.MOST_WORK;
             if (fine || last) {
                 motion.run(request.sampling.duration());
-                return new RefinedMotion(motion, levels);
+                return new MeshRefinement(motion, levels);
             }
             segment *= 0.5;
         }
@@ -100,8 +86,8 @@ public final class RefinedMotion {
             spread = Math.max(change(old.force, peaks.force), change(old.tension, peaks.tension));
             spread = Math.max(spread, Math.abs(old.lowest - peaks.lowest) / motion.fallDistance());
         }
-        long[] counts = motion.counts();
-        return new Level(segment, counts[3], counts[0], peaks, spread);
+        Motion.Counts counts = motion.counts();
+        return new Level(segment, counts.nodes(), counts.steps(), peaks, spread);
     }
 
     private static double change(double from, double to) {

@@ -1,9 +1,10 @@
-package org.lifeline.internal.mechanics.motion;
+package org.lifeline.internal.motion;
 
 import java.util.Arrays;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.lifeline.internal.mechanics.LineModel;
+import org.lifeline.internal.motion.law.HystereticCurve;
 import org.lifeline.model.InlineAbsorber;
 import org.lifeline.model.Support;
 
@@ -16,38 +17,12 @@ import org.lifeline.model.Support;
  * <p>Mutable, not thread-safe.
  */
 final class MotionSystem {
-    /** Part of the largest stable step that is taken [-]. */
-    static final double SAFETY = 0.9;
-
-    /** Steps between two looks at the stable step, and at the mesh. */
-    private static final int LOOK = 32;
-
-    private static final int ADAPT = 4;
-
-    /** Part of the mass of the lightest worker that a free-running attachment is given [-]. */
-    private static final double RING_SHARE = 1e-4;
-
-    /** Times that a step is solved again at most while joints change their minds. */
-    private static final int ROUNDS = 6;
-
-    /** Stiffness of an in-line absorber that is rigid, in stiffnesses of its segment [-]. */
-    private static final double RIGID_INLINE = 1e4;
-
-    /** Square of the step times the square of the angular frequency of attachment and worker on their link, at most [-]. */
-    private static final double LINK = 0.5;
-
-    /** No step is longer [s]: where segments go slack or taut the energy account errs by the square of the step. */
-    private static final double LONGEST_STEP = 2.5e-4;
-
-    /** Steps at most, on account of a link, where the cable needs one. */
-    private static final double MOST_STEPS = 8;
-
-    final Chain chain;
+    final LumpedMassChain chain;
     final Joint[] joints;
-    final AnchorJoint[] anchors;
+    final SupportJoint[] anchors;
     final FallingBody[] bodies;
     final @Nullable InlineElement[] inline = new @Nullable InlineElement[2];
-    final Mesher mesher;
+    final Remeshing remeshing;
 
     /** Present time, that of the positions [s]. */
     double time;
@@ -87,11 +62,11 @@ final class MotionSystem {
                 .mapToDouble(MotionSetup.Person::mass)
                 .min()
                 .orElse(1);
-        ChainBuilder.Result built = new ChainBuilder(setup, target).build(RING_SHARE * lightest);
-        chain = built.chain;
-        joints = built.joints.toArray(new Joint[0]);
-        anchors = built.anchors;
-        mesher = new Mesher(chain, built.joints, built.reference, lightest * setup.gravity);
+        ChainBuilder.Result built = new ChainBuilder(setup, target).build(NumericalParameters.RING_SHARE * lightest);
+        chain = built.chain();
+        joints = built.joints().toArray(new Joint[0]);
+        anchors = built.anchors().toArray(new SupportJoint[0]);
+        remeshing = new Remeshing(chain, built.joints(), built.reference(), lightest * setup.gravity);
         bodies = new FallingBody[setup.people()];
         oldX = new double[chain.x.length];
         oldY = new double[chain.x.length];
@@ -104,9 +79,9 @@ final class MotionSystem {
             }
         }
         stable = stableStep();
-        longest = linkStep(built.spots, built.spotJoints);
-        for (int i = 0; i < built.spots.size(); i++) {
-            hook(built.spots.get(i), built.spotJoints.get(i));
+        longest = subsystemStep(built.attachments());
+        for (ChainBuilder.Attached each : built.attachments()) {
+            hook(each.spot(), each.joint());
         }
     }
 
@@ -118,8 +93,8 @@ final class MotionSystem {
                     .orElse(null);
             if (absorber != null) {
                 int j = e == 0 ? 0 : chain.segments() - 1;
-                double rigid = RIGID_INLINE * chain.law.stiffest * chain.perLength[j];
-                MemoryCurve curve = new MemoryCurve(absorber.curve(), rigid);
+                double rigid = NumericalParameters.RIGID_INLINE * chain.law.stiffest * chain.perLength[j];
+                HystereticCurve curve = new HystereticCurve(absorber.curve(), rigid);
                 InlineElement element = new InlineElement(chain, e == 0, curve, model.installedExtension(e));
                 element.start(model.yieldedExtension(e), model.extension(e));
                 inline[e] = element;
@@ -131,24 +106,27 @@ final class MotionSystem {
      * The longest step that follows the stiffest connecting subsystem [s]. What would need steps much shorter than the
      * cable does counts as rigid.
      */
-    private double linkStep(List<MotionSetup.Spot> spots, List<Joint> spotJoints) {
-        double axial = stepScale * SAFETY * stable;
+    private double subsystemStep(List<ChainBuilder.Attached> attachments) {
+        double axial = stepScale * NumericalParameters.STEP_SAFETY * stable;
         double step = axial;
-        for (int i = 0; i < spots.size(); i++) {
-            for (MotionSetup.Person person : spots.get(i).people) {
-                double k = MemoryCurve.stiffest(person.curve());
-                double mobility = spotJoints.get(i).attachmentMobility() + 1 / person.mass();
-                step = Math.min(step, Math.sqrt(LINK / (k * mobility)));
+        for (ChainBuilder.Attached each : attachments) {
+            for (MotionSetup.Person person : each.spot().people) {
+                double k = HystereticCurve.stiffest(person.curve());
+                double mobility = each.joint().attachmentMobility() + 1 / person.mass();
+                step = Math.min(step, Math.sqrt(NumericalParameters.SUBSYSTEM_STEP / (k * mobility)));
             }
         }
-        return Math.min(Math.max(step, axial / MOST_STEPS), stepScale * LONGEST_STEP);
+        return Math.min(
+                Math.max(step, axial / NumericalParameters.MOST_SUBSTEPS),
+                stepScale * NumericalParameters.LONGEST_STEP);
     }
 
     private void hook(MotionSetup.Spot spot, Joint joint) {
         for (int k = 0; k < spot.people.size(); k++) {
             MotionSetup.Person person = spot.people.get(k);
-            double rigid = LINK / (longest * longest * (joint.attachmentMobility() + 1 / person.mass()));
-            MemoryCurve curve = new MemoryCurve(person.curve(), rigid);
+            double rigid = NumericalParameters.SUBSYSTEM_STEP
+                    / (longest * longest * (joint.attachmentMobility() + 1 / person.mass()));
+            HystereticCurve curve = new HystereticCurve(person.curve(), rigid);
             double z = chain.z[joint.node] - person.tautLength();
             boolean hangs = person.start() == Double.NEGATIVE_INFINITY;
             double extension = hangs ? curve.extensionFor(person.mass() * chain.gravity) : 0;
@@ -169,7 +147,7 @@ final class MotionSystem {
 
     /** The largest stable step of the present state [s], by Gershgorin's circles on the axial stiffness. */
     private double stableStep() {
-        Chain c = chain;
+        LumpedMassChain c = chain;
         int n = c.segments();
         double stiffest = c.law.stiffest;
         double most = 0;
@@ -199,13 +177,13 @@ final class MotionSystem {
 
     /** Chooses the step and kicks all velocities; the state can then be looked at. */
     void kick() {
-        if (steps % LOOK == 0) {
+        if (steps % NumericalParameters.STEPS_BETWEEN_BOUNDS == 0) {
             stable = stableStep();
         }
-        double next = Math.min(stepScale * SAFETY * stable, longest);
+        double next = Math.min(stepScale * NumericalParameters.STEP_SAFETY * stable, longest);
         double h = drift == 0 ? 0.5 * next : 0.5 * (drift + next);
         drift = next;
-        Chain c = chain;
+        LumpedMassChain c = chain;
         ChainStep.geometry(c);
         for (InlineElement each : inline) {
             if (each != null) {
@@ -232,7 +210,7 @@ final class MotionSystem {
     }
 
     private void solve(double h) {
-        Chain c = chain;
+        LumpedMassChain c = chain;
         ChainStep.rows(c, h);
         for (Joint each : joints) {
             each.addRows(h);
@@ -242,7 +220,7 @@ final class MotionSystem {
                 each.addRow(h);
             }
         }
-        for (int round = 0; round < ROUNDS; round++) {
+        for (int round = 0; round < NumericalParameters.MOST_SOLUTIONS; round++) {
             ChainStep.solve(c);
             ChainStep.tensions(c);
             boolean again = false;
@@ -266,7 +244,7 @@ final class MotionSystem {
     }
 
     private void finish(double h) {
-        Chain c = chain;
+        LumpedMassChain c = chain;
         frictionHeat += frictionStep;
         dampingHeat += dampingStep;
         double heat = ChainStep.finish(c, h);
@@ -309,7 +287,7 @@ final class MotionSystem {
         }
         time += drift;
         work += chain.nodes;
-        if (steps % ADAPT == 0 && mesher.adapt()) {
+        if (steps % NumericalParameters.STEPS_BETWEEN_REMESHING == 0 && remeshing.adapt()) {
             stable = stableStep();
         }
         steps++;
@@ -325,7 +303,7 @@ final class MotionSystem {
      * called before that kick.
      */
     void energies(double[] out) {
-        Chain c = chain;
+        LumpedMassChain c = chain;
         Arrays.fill(out, 0);
         double motion = 0;
         for (int i = 0; i < c.nodes; i++) {
@@ -340,9 +318,9 @@ final class MotionSystem {
             out[MotionEnergy.STRAIN] += c.strainEnergy(j);
         }
         for (Joint each : joints) {
-            if (each instanceof TravellerJoint t) {
+            if (each instanceof SlidingJoint t) {
                 out[MotionEnergy.CABLE_MOTION] += t.kineticEnergy();
-            } else if (each instanceof AnchorJoint a) {
+            } else if (each instanceof SupportJoint a) {
                 int i = a.node;
                 double m = a.passingMass();
                 out[MotionEnergy.CABLE_MOTION] +=
@@ -362,6 +340,6 @@ final class MotionSystem {
         }
         out[MotionEnergy.FRICTION] = frictionHeat;
         out[MotionEnergy.DAMPING] = dampingHeat;
-        out[MotionEnergy.MESH] = mesher.lost;
+        out[MotionEnergy.MESH] = remeshing.lost;
     }
 }

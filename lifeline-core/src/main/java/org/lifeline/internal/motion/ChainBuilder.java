@@ -1,4 +1,4 @@
-package org.lifeline.internal.mechanics.motion;
+package org.lifeline.internal.motion;
 
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -7,6 +7,7 @@ import org.lifeline.base.Point;
 import org.lifeline.base.Vector3;
 import org.lifeline.internal.mechanics.LineModel;
 import org.lifeline.internal.mechanics.Piece;
+import org.lifeline.internal.motion.law.TensionStrainLaw;
 import org.lifeline.model.Lifeline;
 
 /**
@@ -17,53 +18,38 @@ import org.lifeline.model.Lifeline;
  * order in the segment's length.
  */
 final class ChainBuilder {
-    /**
-     * Least damping time, in times that an axial wave needs to cross a segment [-]: waves as short as a segment are not
-     * the cable's but the mesh's, and shocks would feed them without end.
-     */
-    private static final double LEAST_DAMPING = 0.5;
-
-    /** How much longer segments are in spans where nobody falls [-]. */
-    private static final double COARSER = 2;
-
-    /** Segments that such a span has at most. */
-    private static final double COARSEST = 128;
-
     private final MotionSetup setup;
     private final LineModel model;
     private final double target;
-    private final List<double[]> points = new ArrayList<>();
-    private final List<double[]> segments = new ArrayList<>();
+    private final List<Point> points = new ArrayList<>();
+    private final List<Segment> segments = new ArrayList<>();
     private final List<Integer> jointNodes = new ArrayList<>();
     private final List<MotionSetup.Spot> jointSpots = new ArrayList<>();
     private final List<Double> references = new ArrayList<>();
     private final List<Integer> supportJoints = new ArrayList<>();
     private double massPerLength;
 
-    /** What comes out. */
-    static final class Result {
-        final Chain chain;
-        final List<Joint> joints;
-        final double[] reference;
-        final AnchorJoint[] anchors;
-        final List<MotionSetup.Spot> spots;
-        final List<Joint> spotJoints;
+    /** A segment as the line at rest has it: its unstretched length [m] and the tension at its middle [N]. */
+    private record Segment(double length, double tension) {}
 
-        Result(
-                Chain chain,
-                List<Joint> joints,
-                double[] reference,
-                AnchorJoint[] anchors,
-                List<MotionSetup.Spot> spots,
-                List<Joint> spotJoints) {
-            this.chain = chain;
-            this.joints = joints;
-            this.reference = reference;
-            this.anchors = anchors;
-            this.spots = spots;
-            this.spotJoints = spotJoints;
-        }
-    }
+    /**
+     * What comes out.
+     *
+     * @param chain the chain
+     * @param joints its joints in their order
+     * @param reference reference length of the segments between joint i and joint i + 1 [m]
+     * @param anchors the joints that are supports
+     * @param attachments the joints that are attachments, with who is attached there
+     */
+    record Result(
+            LumpedMassChain chain,
+            List<Joint> joints,
+            List<Double> reference,
+            List<SupportJoint> anchors,
+            List<Attached> attachments) {}
+
+    /** An attachment and its joint. */
+    record Attached(MotionSetup.Spot spot, Joint joint) {}
 
     /**
      * A builder.
@@ -85,24 +71,24 @@ final class ChainBuilder {
         Point end = model.support(line.spans());
         supportJoints.add(jointNodes.size());
         jointNodes.add(points.size());
-        points.add(new double[] {end.x(), end.y(), end.z()});
-        int capacity = 2 * points.size() + 64;
-        RopeLaw law = new RopeLaw(line.cable().elongation());
+        points.add(end);
+        int capacity = 2 * points.size() + NumericalParameters.SPARE_NODES;
+        TensionStrainLaw law = new TensionStrainLaw(line.cable().elongation());
         double crossing = target * Math.sqrt(massPerLength / law.stiffest);
-        double damping = Math.max(setup.dampingTime, LEAST_DAMPING * crossing);
-        Chain c = new Chain(capacity, massPerLength, setup.gravity, law, damping);
+        double damping = Math.max(setup.dampingTime, NumericalParameters.LEAST_DAMPING * crossing);
+        LumpedMassChain c = new LumpedMassChain(capacity, massPerLength, setup.gravity, law, damping);
         c.nodes = points.size();
         for (int i = 0; i < c.nodes; i++) {
-            c.x[i] = points.get(i)[0];
-            c.y[i] = points.get(i)[1];
-            c.z[i] = points.get(i)[2];
+            c.x[i] = points.get(i).x();
+            c.y[i] = points.get(i).y();
+            c.z[i] = points.get(i).z();
         }
         for (int j = 0; j < c.segments(); j++) {
-            double[] s = segments.get(j);
+            Segment s = segments.get(j);
             double link = j == 0 ? link(0) : j == c.segments() - 1 ? link(1) : 0;
             double chord = Math.sqrt(square(c.x, j) + square(c.y, j) + square(c.z, j)) - link;
-            double strain = line.cable().elongation().strain(s[1]);
-            c.setLength(j, s[1] > 0 ? chord / (1 + strain) : s[0]);
+            double strain = line.cable().elongation().strain(s.tension);
+            c.setLength(j, s.tension > 0 ? chord / (1 + strain) : s.length);
         }
         return joints(c, ringMass);
     }
@@ -132,17 +118,23 @@ final class ChainBuilder {
         }
         inside.sort(Comparator.comparingDouble(s -> s.distance));
         boolean falls = inside.stream().anyMatch(MotionSetup.Spot::hasFall);
-        double least = Math.min(0.05, whole / 20);
+        double least = Math.min(NumericalParameters.ROOM_AT_SUPPORT, whole * NumericalParameters.ROOM_AT_SUPPORT_SHARE);
         double from = 0;
         supportJoints.add(jointNodes.size());
         jointNodes.add(points.size());
         Point a = model.support(span);
-        points.add(new double[] {a.x(), a.y(), a.z()});
+        points.add(a);
         for (int k = 0; k <= inside.size(); k++) {
             boolean last = k == inside.size();
             double to = last ? whole : Math.min(Math.max(inside.get(k).distance, least), whole - least);
             to = last ? to : Math.max(to, from + 0.5 * least);
-            cutBay(pieces, from, to, falls ? target : Math.max(COARSER * target, whole / COARSEST));
+            cutBay(
+                    pieces,
+                    from,
+                    to,
+                    falls
+                            ? target
+                            : Math.max(NumericalParameters.COARSER * target, whole / NumericalParameters.COARSEST));
             if (!last) {
                 jointNodes.add(points.size() - 1);
                 jointSpots.add(inside.get(k));
@@ -159,9 +151,8 @@ final class ChainBuilder {
         for (int k = 0; k < n; k++) {
             double s0 = from + (to - from) * k / n;
             double s1 = from + (to - from) * (k + 1) / n;
-            segments.add(new double[] {s1 - s0, tension(pieces, 0.5 * (s0 + s1))});
-            Point p = point(pieces, s1);
-            points.add(new double[] {p.x(), p.y(), p.z()});
+            segments.add(new Segment(s1 - s0, tension(pieces, 0.5 * (s0 + s1))));
+            points.add(point(pieces, s1));
         }
     }
 
@@ -191,47 +182,46 @@ final class ChainBuilder {
         throw new IllegalStateException("unreachable: a span has at least one piece");
     }
 
-    private Result joints(Chain c, double ringMass) {
+    private Result joints(LumpedMassChain c, double ringMass) {
         List<Joint> joints = new ArrayList<>();
-        List<Joint> spotJoints = new ArrayList<>();
-        AnchorJoint[] anchors = new AnchorJoint[supportJoints.size()];
+        List<Attached> attachments = new ArrayList<>();
+        List<SupportJoint> anchors = new ArrayList<>();
         int support = 0;
         int spot = 0;
         for (int k = 0; k < jointNodes.size(); k++) {
             int node = jointNodes.get(k);
-            if (support < anchors.length && supportJoints.get(support) == k) {
-                AnchorJoint anchor = new AnchorJoint(
+            if (support < supportJoints.size() && supportJoints.get(support) == k) {
+                SupportJoint anchor = new SupportJoint(
                         c,
                         node,
                         model.line().supports().get(support),
                         model.reaction(support),
                         model.displacement(support));
-                anchors[support++] = anchor;
+                anchors.add(anchor);
+                support++;
                 joints.add(anchor);
             } else {
                 MotionSetup.Spot at = jointSpots.get(spot++);
-                Joint joint = at.gripped ? new GripJoint(c, node) : new TravellerJoint(c, node, ringMass);
+                Joint joint = at.gripped ? new FixedJoint(c, node) : new SlidingJoint(c, node, ringMass);
                 joints.add(joint);
-                spotJoints.add(joint);
+                attachments.add(new Attached(at, joint));
             }
         }
         for (int i = 0; i < c.nodes; i++) {
             c.mobility[i] = 1 / c.mass(i);
         }
-        double[] reference =
-                references.stream().mapToDouble(Double::doubleValue).toArray();
         for (int k = 0; k < joints.size(); k++) {
             Joint joint = joints.get(k);
-            if (!(joint instanceof GripJoint)) {
+            if (!(joint instanceof FixedJoint)) {
                 c.mobility[joint.node] = 0;
             }
-            joint.leastBefore = k > 0 ? 0.15 * reference[k - 1] : 0;
-            joint.leastBehind = k < reference.length ? 0.15 * reference[k] : 0;
-            if (joint instanceof TravellerJoint t) {
-                t.between(joints.get(k - 1), joints.get(k + 1));
-                t.contactDistance = 0.25 * Math.min(reference[k - 1], reference[k]);
+            joint.leastBefore = k > 0 ? NumericalParameters.LEAST_REMAINDER * references.get(k - 1) : 0;
+            joint.leastBehind = k < references.size() ? NumericalParameters.LEAST_REMAINDER * references.get(k) : 0;
+            if (joint instanceof SlidingJoint t) {
+                double least = Math.min(references.get(k - 1), references.get(k));
+                t.between(joints.get(k - 1), joints.get(k + 1), NumericalParameters.CONTACT_DISTANCE * least);
             }
         }
-        return new Result(c, joints, reference, anchors, jointSpots, spotJoints);
+        return new Result(c, joints, references, anchors, attachments);
     }
 }

@@ -1,4 +1,4 @@
-package org.lifeline.internal.mechanics.motion;
+package org.lifeline.internal.motion;
 
 /** The parts of the energy account of a motion, by their places in an array. */
 public final class MotionEnergy {

@@ -1,4 +1,4 @@
-package org.lifeline.internal.mechanics.motion;
+package org.lifeline.internal.motion;
 
 import java.util.Arrays;
 import java.util.List;
@@ -63,7 +63,7 @@ public final class WaveSignals {
      */
     public static double push(double[] tension, double mass, int segments) {
         MotionSystem string = Strings.string(tension, new double[] {60, mass}, Strings.NONE, segments);
-        Chain c = string.chain;
+        LumpedMassChain c = string.chain;
         double[] home = c.x.clone();
         for (int i = 1; i < c.nodes - 1; i++) {
             c.x[i] += 1e-4 * Math.exp(-Math.pow((home[i] - 30) / 3, 2));

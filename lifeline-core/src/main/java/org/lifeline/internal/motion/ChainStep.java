@@ -1,4 +1,4 @@
-package org.lifeline.internal.mechanics.motion;
+package org.lifeline.internal.motion;
 
 /**
  * The loops over a whole chain that make up a step. They are short, without branches, and each does one thing, because
@@ -9,15 +9,10 @@ package org.lifeline.internal.mechanics.motion;
  * D of the two neighbours. θ above ½ makes stiff damping die out instead of ringing.
  */
 final class ChainStep {
-    /** Weight of the rate after the step in the damping force [-]. */
-    static final double THETA = 0.6;
-
-    private static final double SLACK = 1e30;
-
     private ChainStep() {}
 
     /** Directions, stretched lengths, elastic tensions. */
-    static void geometry(Chain c) {
+    static void geometry(LumpedMassChain c) {
         int n = c.nodes - 1;
         differences(n, c.x, c.ux);
         differences(n, c.y, c.uy);
@@ -33,7 +28,7 @@ final class ChainStep {
         }
     }
 
-    private static void bent(Chain c, int n) {
+    private static void bent(LumpedMassChain c, int n) {
         for (int j = 0; j < n; j++) {
             double e = c.stretched[j] * c.perLength[j] - 1;
             c.elastic[j] = c.law.tension(e);
@@ -42,7 +37,7 @@ final class ChainStep {
     }
 
     /** Velocities after a kick by elastic forces and weight. */
-    static void predict(Chain c, double kick) {
+    static void predict(LumpedMassChain c, double kick) {
         int last = c.nodes - 1;
         double fall = kick * c.gravity;
         double[] m = c.mobility;
@@ -75,9 +70,9 @@ final class ChainStep {
     }
 
     /** The tridiagonal system of the damping forces, joints left out. */
-    static void rows(Chain c, double kick) {
+    static void rows(LumpedMassChain c, double kick) {
         int n = c.nodes - 1;
-        double implicit = THETA * kick;
+        double implicit = NumericalParameters.DAMPING_WEIGHT * kick;
         rates(n, c.wx, c.vx, c.factor, c.partial);
         multiply(n, c.partial, c.ux, c.rate);
         rates(n, c.wy, c.vy, c.factor, c.partial);
@@ -116,7 +111,7 @@ final class ChainStep {
     }
 
     /** Solves the tridiagonal system from both ends at once, so that two chains of divisions run side by side. */
-    static void solve(Chain c) {
+    static void solve(LumpedMassChain c) {
         int n = c.nodes - 1;
         double[] diagonal = c.diagonal;
         double[] lower = c.lower;
@@ -176,12 +171,12 @@ final class ChainStep {
     }
 
     /** Tensions from elastic parts and damping; none below zero. */
-    static void tensions(Chain c) {
+    static void tensions(LumpedMassChain c) {
         pull(c.nodes - 1, c.elastic, c.damping, c.tension, c.excess);
     }
 
     /** The largest tension. */
-    static double largest(Chain c) {
+    static double largest(LumpedMassChain c) {
         double[] t = c.tension;
         int n = c.nodes - 1;
         double most = 0;
@@ -196,7 +191,7 @@ final class ChainStep {
      *
      * @return heat that the damping forces make there [J]
      */
-    static double finish(Chain c, double kick) {
+    static double finish(LumpedMassChain c, double kick) {
         int last = c.nodes - 1;
         double[] m = c.mobility;
         double[] d = c.excess;
@@ -236,7 +231,7 @@ final class ChainStep {
     }
 
     /** Moves the nodes. */
-    static void drift(Chain c, double step) {
+    static void drift(LumpedMassChain c, double step) {
         int n = c.nodes;
         move(n, step, c.vx, c.x);
         move(n, step, c.vy, c.y);
@@ -252,7 +247,7 @@ final class ChainStep {
     private static void lengths(int n, double[] dx, double[] dy, double[] dz, double[] out) {
         for (int j = 0; j < n; j++) {
             // The tiny number keeps a segment that has folded up to nothing from dividing by it.
-            out[j] = Math.sqrt(dx[j] * dx[j] + dy[j] * dy[j] + dz[j] * dz[j] + 1e-200);
+            out[j] = Math.sqrt(dx[j] * dx[j] + dy[j] * dy[j] + dz[j] * dz[j] + NumericalParameters.TINY_SQUARE);
         }
     }
 
@@ -288,13 +283,14 @@ final class ChainStep {
 
     private static void mix(int n, double[] after, double[] before, double[] out) {
         for (int i = 0; i < n; i++) {
-            out[i] = THETA * after[i] + (1 - THETA) * before[i];
+            out[i] = NumericalParameters.DAMPING_WEIGHT * after[i]
+                    + (1 - NumericalParameters.DAMPING_WEIGHT) * before[i];
         }
     }
 
     private static void soften(int n, double soft, double[] elastic, double[] length, double[] out) {
         for (int j = 0; j < n; j++) {
-            out[j] = elastic[j] > 0 ? length[j] * soft : SLACK;
+            out[j] = elastic[j] > 0 ? length[j] * soft : NumericalParameters.SLACK_COMPLIANCE;
         }
     }
 

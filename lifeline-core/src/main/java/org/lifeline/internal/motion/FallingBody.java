@@ -1,4 +1,6 @@
-package org.lifeline.internal.mechanics.motion;
+package org.lifeline.internal.motion;
+
+import org.lifeline.internal.motion.law.HystereticCurve;
 
 /**
  * A worker: a point mass that waits, falls, and is caught by its connecting subsystem.
@@ -9,7 +11,7 @@ package org.lifeline.internal.mechanics.motion;
 final class FallingBody {
     final double mass;
     final double tautLength;
-    final MemoryCurve curve;
+    final HystereticCurve curve;
     final Joint joint;
 
     /** When the fall begins [s]; negative infinity for one who hangs already. */
@@ -51,7 +53,7 @@ final class FallingBody {
     private double dirY;
     private double dirZ;
 
-    FallingBody(MotionSetup.Person person, Joint joint, MemoryCurve curve, double startZ) {
+    FallingBody(MotionSetup.Person person, Joint joint, HystereticCurve curve, double startZ) {
         this.mass = person.mass();
         this.tautLength = person.tautLength();
         this.start = person.start();
@@ -101,11 +103,11 @@ final class FallingBody {
         if (!falling) {
             return;
         }
-        Chain c = joint.chain;
+        LumpedMassChain c = joint.chain;
         double dx = x - c.x[joint.node];
         double dy = y - c.y[joint.node];
         double dz = z - c.z[joint.node];
-        double d = Math.sqrt(dx * dx + dy * dy + dz * dz + 1e-200);
+        double d = Math.sqrt(dx * dx + dy * dy + dz * dz + NumericalParameters.TINY_SQUARE);
         if (!engaged) {
             if (dz >= 0 && d > tautLength) {
                 return;
@@ -116,7 +118,7 @@ final class FallingBody {
         // One who comes from farther off than the subsystem is long has slack in it until the distance grows again.
         reach = Math.min(reach, d);
         extension = d - Math.max(tautLength, reach);
-        if (Math.abs(extension) < 1e-12 * tautLength) {
+        if (Math.abs(extension) < NumericalParameters.TAUT_ROUNDING * tautLength) {
             extension = 0;
         }
         force = extension > 0 ? curve.force(extension) : 0;

@@ -1,4 +1,6 @@
-package org.lifeline.internal.mechanics.motion;
+package org.lifeline.internal.motion;
+
+import org.lifeline.internal.motion.law.TensionStrainLaw;
 
 /**
  * The cable as a chain of lumped masses: nodes 0 … n, segments 0 … n − 1, segment j from node j to node j + 1.
@@ -6,7 +8,7 @@ package org.lifeline.internal.mechanics.motion;
  * <p>Each segment hangs half of its mass on either end. Nodes that belong to a joint have no mobility here; their joint
  * moves them. Plain arrays, so that the stepping loop allocates nothing. Mutable, not thread-safe.
  */
-final class Chain {
+final class LumpedMassChain {
     /** Mass per unstretched length at the temperature of the line [kg/m]. */
     final double massPerLength;
 
@@ -14,7 +16,7 @@ final class Chain {
     final double gravity;
 
     /** How the rope stretches. */
-    final RopeLaw law;
+    final TensionStrainLaw law;
 
     /** Internal damping time τ [s]. */
     final double dampingTime;
@@ -87,7 +89,7 @@ final class Chain {
     /** What moves along when a node is removed or inserted. */
     private final double[][] nodeArrays;
 
-    Chain(int capacity, double massPerLength, double gravity, RopeLaw law, double dampingTime) {
+    LumpedMassChain(int capacity, double massPerLength, double gravity, TensionStrainLaw law, double dampingTime) {
         this.massPerLength = massPerLength;
         this.gravity = gravity;
         this.law = law;
@@ -239,7 +241,7 @@ final class Chain {
         double dx = x[node + 1] - x[node];
         double dy = y[node + 1] - y[node];
         double dz = z[node + 1] - z[node];
-        double chord = Math.sqrt(dx * dx + dy * dy + dz * dz + 1e-200);
+        double chord = Math.sqrt(dx * dx + dy * dy + dz * dz + NumericalParameters.TINY_SQUARE);
         double part = firstPart * perLength[node];
         double share = part + (link(node) - part * (link(node) + link(node + 1))) / chord;
         int tail = nodes - node - 1;

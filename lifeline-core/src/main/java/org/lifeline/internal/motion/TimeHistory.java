@@ -1,4 +1,4 @@
-package org.lifeline.internal.mechanics.motion;
+package org.lifeline.internal.motion;
 
 import java.util.Arrays;
 
@@ -7,12 +7,12 @@ import java.util.Arrays;
  *
  * <p>Room for all samples is made at the start. Not thread-safe.
  */
-public final class Track {
+public final class TimeHistory {
     /** Quantities of a worker: force, extension, position of the harness attachment, position of the attachment. */
-    public static final int PER_BODY = 8;
+    private static final int PER_BODY = 8;
 
     /** Quantities of a support: tension before and behind, slip, force of the line on it, its displacement. */
-    public static final int PER_SUPPORT = 9;
+    private static final int PER_SUPPORT = 9;
 
     private final double interval;
     private final double[] times;
@@ -24,7 +24,7 @@ public final class Track {
     private int samples;
     private double next;
 
-    Track(double duration, double interval, int bodies, int supports) {
+    TimeHistory(double duration, double interval, int bodies, int supports) {
         this.interval = interval;
         int room = (int) Math.ceil(duration / interval) + 3;
         times = new double[room];
@@ -57,7 +57,7 @@ public final class Track {
             body[at + 7][i] = s.chain.z[node];
         }
         for (int k = 0; k < s.anchors.length; k++) {
-            AnchorJoint a = s.anchors[k];
+            SupportJoint a = s.anchors[k];
             int at = PER_SUPPORT * k;
             support[at][i] = a.hasBefore() ? s.chain.tension[a.node - 1] : 0;
             support[at + 1][i] = a.hasBehind() ? s.chain.tension[a.node] : 0;
@@ -75,7 +75,7 @@ public final class Track {
         for (int k = 0; k < parts.length; k++) {
             energy[k][i] = parts[k];
         }
-        next = s.time + interval * (1 - 1e-9);
+        next = s.time + interval * (1 - NumericalParameters.SAMPLING_ROUNDING);
     }
 
     /**
@@ -85,7 +85,7 @@ public final class Track {
      * @param until time of that sample [s]
      */
     void prepend(MotionSystem s, double until) {
-        int n = (int) Math.floor(until / interval - 1e-9) + 1;
+        int n = (int) Math.floor(until / interval - NumericalParameters.SAMPLING_ROUNDING) + 1;
         if (until <= 0 || samples != 1 || n + 1 > times.length) {
             return;
         }
@@ -129,6 +129,15 @@ public final class Track {
 
     private double[] cut(double[] a) {
         return Arrays.copyOf(a, samples);
+    }
+
+    /**
+     * Number of samples.
+     *
+     * @return the number so far
+     */
+    public int samples() {
+        return samples;
     }
 
     /**

@@ -1,12 +1,12 @@
-package org.lifeline.internal.mechanics.motion;
+package org.lifeline.internal.motion;
 
 /** An attachment that holds a material point: a node of the cable like any other, pulled by its worker. */
-final class GripJoint extends Joint {
+final class FixedJoint extends Joint {
     private double beforeX;
     private double beforeY;
     private double beforeZ;
 
-    GripJoint(Chain chain, int node) {
+    FixedJoint(LumpedMassChain chain, int node) {
         super(chain, node);
     }
 

@@ -1,4 +1,4 @@
-package org.lifeline.internal.mechanics.motion;
+package org.lifeline.internal.motion;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -13,9 +13,6 @@ import org.lifeline.model.LoadingCurve;
  * <p>Not thread-safe.
  */
 public final class MotionSetup {
-    /** Two attachments nearer than this are one joint [m]. */
-    private static final double TOGETHER = 0.01;
-
     final LineModel model;
     final double dampingTime;
     final double gravity;
@@ -99,7 +96,7 @@ public final class MotionSetup {
         double s = distance(span, point);
         Spot spot = null;
         for (Spot each : spots) {
-            if (each.span == span && Math.abs(each.distance - s) < TOGETHER) {
+            if (each.span == span && Math.abs(each.distance - s) < NumericalParameters.TOGETHER) {
                 spot = each;
             }
         }
@@ -148,7 +145,7 @@ public final class MotionSetup {
     private static double within(Piece piece, double run) {
         double low = 0;
         double high = piece.length();
-        while (high - low > 1e-12 * piece.length()) {
+        while (high - low > NumericalParameters.PLACE_ROUNDING * piece.length()) {
             double s = 0.5 * (low + high);
             if (piece.start().horizontalDistance(piece.at(s)) < run) {
                 low = s;

@@ -1,4 +1,4 @@
-package org.lifeline.internal.mechanics.motion;
+package org.lifeline.internal.motion;
 
 import org.lifeline.base.Convergence;
 import org.lifeline.base.NoEquilibriumException;
@@ -16,10 +16,10 @@ public final class Motion {
     private static final int DONE = 3;
 
     private final MotionSystem system;
-    private final PeakLog first;
-    private final PeakLog whole;
-    private final Track track;
-    private final Snapshot lowest;
+    private final PeakValues first;
+    private final PeakValues whole;
+    private final TimeHistory history;
+    private final MotionState lowest;
     private final int[] stage;
     private final double start;
     private final double[] parts = new double[MotionEnergy.PARTS];
@@ -41,10 +41,10 @@ public final class Motion {
         system = new MotionSystem(setup, target, stepScale);
         int bodies = system.bodies.length;
         int supports = system.anchors.length;
-        first = new PeakLog(bodies, supports);
-        whole = new PeakLog(bodies, supports);
-        track = new Track(sampling.duration, sampling.interval, bodies, supports);
-        lowest = new Snapshot(system.chain.x.length, supports, bodies);
+        first = new PeakValues(bodies, supports);
+        whole = new PeakValues(bodies, supports);
+        history = new TimeHistory(sampling.duration, sampling.interval, bodies, supports);
+        lowest = new MotionState(system.chain.x.length, supports, bodies);
         stage = new int[bodies];
         double soonest = Double.POSITIVE_INFINITY;
         for (int k = 0; k < bodies; k++) {
@@ -101,7 +101,7 @@ public final class Motion {
     /** One step. */
     public void step() {
         MotionSystem s = system;
-        boolean due = track.due(s.time) || fresh;
+        boolean due = history.due(s.time) || fresh;
         if (due) {
             s.remember();
         }
@@ -135,10 +135,10 @@ public final class Motion {
             System.arraycopy(parts, 0, startParts, 0, parts.length);
         }
         drift = Math.max(drift, Math.abs(sum - startEnergy));
-        track.sample(s);
+        history.sample(s);
         if (fresh) {
             fresh = false;
-            track.prepend(s, start);
+            history.prepend(s, start);
         }
     }
 
@@ -166,7 +166,7 @@ public final class Motion {
     }
 
     /** Largest arrest force [N], largest tension [N] and lowest elevation [m] of those who fall first, first catch. */
-    RefinedMotion.Peaks measures() {
+    MeshRefinement.Peaks measures() {
         double force = 0;
         double low = Double.POSITIVE_INFINITY;
         for (int k = 0; k < stage.length; k++) {
@@ -175,7 +175,7 @@ public final class Motion {
                 low = Math.min(low, first.lowest[k]);
             }
         }
-        return new RefinedMotion.Peaks(force, first.tension, low);
+        return new MeshRefinement.Peaks(force, first.tension, low);
     }
 
     /** Longest distance that one who falls first has gone down in the first catch [m]. */
@@ -199,7 +199,7 @@ public final class Motion {
      *
      * @return the log
      */
-    public PeakLog firstCatch() {
+    public PeakValues firstCatch() {
         return first;
     }
 
@@ -208,17 +208,17 @@ public final class Motion {
      *
      * @return the log
      */
-    public PeakLog whole() {
+    public PeakValues whole() {
         return whole;
     }
 
     /**
      * Histories.
      *
-     * @return the track
+     * @return the history
      */
-    public Track track() {
-        return track;
+    public TimeHistory history() {
+        return history;
     }
 
     /**
@@ -227,7 +227,7 @@ public final class Motion {
      *
      * @return the snapshot
      */
-    public Snapshot lowest() {
+    public MotionState lowest() {
         return lowest;
     }
 
@@ -236,8 +236,8 @@ public final class Motion {
      *
      * @return the snapshot
      */
-    public Snapshot present() {
-        Snapshot s = new Snapshot(system.chain.x.length, system.anchors.length, system.bodies.length);
+    public MotionState present() {
+        MotionState s = new MotionState(system.chain.x.length, system.anchors.length, system.bodies.length);
         system.remember();
         s.take(system);
         return s;
@@ -309,12 +309,22 @@ public final class Motion {
     }
 
     /**
+     * How much a run did.
+     *
+     * @param steps steps taken
+     * @param nodeSteps sum of the nodes over all steps
+     * @param remeshings how often a node was merged away or split off
+     * @param nodes nodes at present
+     */
+    public record Counts(long steps, long nodeSteps, long remeshings, long nodes) {}
+
+    /**
      * Counts of the run.
      *
-     * @return steps, steps times nodes, changes of the mesh, nodes at present
+     * @return the counts so far
      */
-    public long[] counts() {
-        return new long[] {system.steps, system.work, system.mesher.changes, system.chain.nodes};
+    public Counts counts() {
+        return new Counts(system.steps, system.work, system.remeshing.changes, system.chain.nodes);
     }
 
     /**

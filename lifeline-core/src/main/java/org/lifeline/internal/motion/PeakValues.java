@@ -1,4 +1,4 @@
-package org.lifeline.internal.mechanics.motion;
+package org.lifeline.internal.motion;
 
 import java.util.Arrays;
 
@@ -7,7 +7,7 @@ import java.util.Arrays;
  *
  * <p>Arrays are filled step by step and must not be changed by who reads them. Not thread-safe.
  */
-public final class PeakLog {
+public final class PeakValues {
     /** Force in the connecting subsystem of each worker [N] and its time [s]. */
     public final double[] force;
 
@@ -64,7 +64,7 @@ public final class PeakLog {
 
     private final double[] square;
 
-    PeakLog(int bodies, int supports) {
+    PeakValues(int bodies, int supports) {
         force = new double[bodies];
         forceTime = new double[bodies];
         extension = new double[bodies];
@@ -92,7 +92,7 @@ public final class PeakLog {
             sum += b.start == 0 ? b.force : 0;
         }
         together = Math.max(together, sum);
-        Chain c = s.chain;
+        LumpedMassChain c = s.chain;
         double largest = ChainStep.largest(c);
         if (largest > tension) {
             int j = 0;
@@ -132,7 +132,7 @@ public final class PeakLog {
         lineLowest[k] = Math.min(lineLowest[k], line);
     }
 
-    private void look(MotionSystem s, int i, AnchorJoint a) {
+    private void look(MotionSystem s, int i, SupportJoint a) {
         double x = a.reaction(0);
         double y = a.reaction(1);
         double z = a.reaction(2);

@@ -1,4 +1,4 @@
-package org.lifeline.internal.mechanics.motion;
+package org.lifeline.internal.motion;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
@@ -11,6 +11,7 @@ import org.apache.commons.math3.linear.LUDecomposition;
 import org.junit.jupiter.api.Test;
 import org.lifeline.base.Point;
 import org.lifeline.internal.mechanics.LineModel;
+import org.lifeline.internal.motion.law.TensionStrainLaw;
 import org.lifeline.model.Cable;
 import org.lifeline.model.Lifeline;
 import org.lifeline.model.LoadingCurve;
@@ -26,7 +27,7 @@ class ChainStepTest {
         long seed = 7;
         Random random = new Random(seed);
         for (int n = 2; n < 40; n++) {
-            Chain c = new Chain(n + 2, 1, G, law(), 1e-3);
+            LumpedMassChain c = new LumpedMassChain(n + 2, 1, G, law(), 1e-3);
             c.nodes = n + 1;
             Array2DRowRealMatrix dense = new Array2DRowRealMatrix(n, n);
             ArrayRealVector right = new ArrayRealVector(n);
@@ -53,8 +54,8 @@ class ChainStepTest {
         }
     }
 
-    private static RopeLaw law() {
-        return new RopeLaw(
+    private static TensionStrainLaw law() {
+        return new TensionStrainLaw(
                 Cable.builder().massPerLength(1).axialStiffness(1e6).build().elongation());
     }
 
@@ -95,8 +96,8 @@ class ChainStepTest {
                 List.of(new MotionSetup.Person(90, LoadingCurve.spring(5e4), 1.5, new MotionSetup.Timing(0, 1.4))));
         Motion motion = new Motion(setup, 0.3, 1, new Motion.Sampling(1, 0.01));
         motion.run(1);
-        double[] t = motion.track().times();
-        double[] z = motion.track().body(0, 4);
+        double[] t = motion.history().times();
+        double[] z = motion.history().body(0, 4);
         double start = z[0];
         int seen = 0;
         for (int i = 0; i < t.length && t[i] <= motion.catchTime(); i++) {
@@ -125,8 +126,8 @@ class ChainStepTest {
                 List.of(new MotionSetup.Person(80, spring, 1.5, new MotionSetup.Timing(0.8, 2.0))));
         Motion motion = new Motion(setup, 0.3, 1, new Motion.Sampling(2, 0.01));
         motion.run(2);
-        double[] t = motion.track().times();
-        double[] z = motion.track().body(1, 4);
+        double[] t = motion.history().times();
+        double[] z = motion.history().body(1, 4);
         for (int i = 0; i < t.length && t[i] < 1.3; i++) {
             double gone = Math.max(0, t[i] - 0.8);
             assertThat(z[i]).as("at %s s", t[i]).isCloseTo(z[0] - 0.5 * G * gone * gone, within(1e-6));

@@ -1,4 +1,4 @@
-package org.lifeline.internal.mechanics.motion;
+package org.lifeline.internal.motion.law;
 
 import java.util.List;
 import org.lifeline.model.LoadingCurve;
@@ -13,7 +13,7 @@ import org.lifeline.model.LoadingCurve;
  *
  * <p>Rigid starts and stops get a large finite stiffness, and nothing is steeper. Mutable, not thread-safe.
  */
-final class MemoryCurve {
+public final class HystereticCurve {
     private final double[] x;
     private final double[] f;
     private final double stop;
@@ -28,7 +28,7 @@ final class MemoryCurve {
      * @param curve force on first loading
      * @param stiffest stiffness that stands for a rigid start or stop [N/m]; steeper parts get it as well
      */
-    MemoryCurve(LoadingCurve curve, double stiffest) {
+    public HystereticCurve(LoadingCurve curve, double stiffest) {
         List<LoadingCurve.Corner> corners = curve.corners();
         int n = corners.size();
         boolean rigidStart = curve.rigidForce() > 0;
@@ -65,8 +65,13 @@ final class MemoryCurve {
         unloading = steepest > 0 ? Math.min(steepest, stiffest) : stop;
     }
 
-    /** Largest finite stiffness of a curve: of its start, its pieces, its stop [N/m]; 0 if all are rigid or flat. */
-    static double stiffest(LoadingCurve curve) {
+    /**
+     * Largest finite stiffness of a curve, of its start and of its pieces.
+     *
+     * @param curve the curve
+     * @return stiffness [N/m]; 0 if all are rigid or flat
+     */
+    public static double stiffest(LoadingCurve curve) {
         double most = finite(curve.initialStiffness());
         for (int i = 0; i < curve.pieces(); i++) {
             most = Math.max(most, finite(curve.slopeOfPiece(i)));
@@ -78,23 +83,39 @@ final class MemoryCurve {
         return stiffness < Double.POSITIVE_INFINITY ? stiffness : 0;
     }
 
-    /** Extension at which the stop takes over [m]. */
-    double end() {
+    /**
+     * Extension at which the stop takes over.
+     *
+     * @return extension [m]
+     */
+    public double end() {
         return x[x.length - 1];
     }
 
-    /** Largest slope anywhere [N/m]. */
-    double steepest() {
+    /**
+     * Largest slope anywhere.
+     *
+     * @return slope [N/m]
+     */
+    public double steepest() {
         return Math.max(unloading, stop);
     }
 
-    /** Extension that would remain without force [m]. */
-    double permanent() {
+    /**
+     * Extension that would remain without force.
+     *
+     * @return extension [m], not negative
+     */
+    public double permanent() {
         return Math.max(0, yielded - yieldForce / unloading);
     }
 
-    /** Takes an extension as one that was reached before. */
-    void tear(double extension) {
+    /**
+     * Takes an extension as one that was reached before.
+     *
+     * @param extension extension [m]
+     */
+    public void tear(double extension) {
         force(extension);
     }
 
@@ -109,7 +130,7 @@ final class MemoryCurve {
      * @param y extension beyond the taut length [m], any sign
      * @return force [N], not negative
      */
-    double force(double y) {
+    public double force(double y) {
         int last = x.length - 1;
         if (y >= yielded) {
             while (piece < last && y > x[piece + 1]) {
@@ -127,8 +148,13 @@ final class MemoryCurve {
         return Math.max(0, yieldForce - unloading * (yielded - y));
     }
 
-    /** The straight line that holds at an extension: −1 the one of unloading, otherwise the piece of the curve. */
-    int lineAt(double y) {
+    /**
+     * The straight line that holds at an extension.
+     *
+     * @param y extension [m]
+     * @return −1 for the line of unloading, otherwise the piece of the curve
+     */
+    public int lineAt(double y) {
         if (y <= yielded) {
             return -1;
         }
@@ -139,26 +165,46 @@ final class MemoryCurve {
         return i;
     }
 
-    /** The line of the stop. */
-    int stopLine() {
+    /**
+     * The line of the stop.
+     *
+     * @return its number
+     */
+    public int stopLine() {
         return x.length - 1;
     }
 
-    /** Slope of a line [N/m]. */
-    double slopeOf(int line) {
+    /**
+     * Slope of a line.
+     *
+     * @param line see {@link #lineAt}
+     * @return slope [N/m]
+     */
+    public double slopeOf(int line) {
         if (line < 0) {
             return unloading;
         }
         return line == x.length - 1 ? stop : (f[line + 1] - f[line]) / (x[line + 1] - x[line]);
     }
 
-    /** Force on a line, also beyond its ends [N]. */
-    double forceOn(int line, double y) {
+    /**
+     * Force on a line, also beyond its ends.
+     *
+     * @param line see {@link #lineAt}
+     * @param y extension [m]
+     * @return force [N], of any sign
+     */
+    public double forceOn(int line, double y) {
         return line < 0 ? yieldForce - unloading * (yielded - y) : f[line] + slopeOf(line) * (y - x[line]);
     }
 
-    /** Least extension at which a force is held on the way up [m]. */
-    double extensionFor(double force) {
+    /**
+     * Least extension at which a force is held on the way up.
+     *
+     * @param force force [N]
+     * @return extension [m]
+     */
+    public double extensionFor(double force) {
         double y = yielded - (yieldForce - force) / unloading;
         if (y <= yielded) {
             return y;

@@ -1,9 +1,9 @@
-package org.lifeline.internal.mechanics.motion;
+package org.lifeline.internal.motion;
 
 /**
  * The line at one moment. Room is made at the start, so that taking it allocates nothing. Not thread-safe.
  */
-public final class Snapshot {
+public final class MotionState {
     private final double[] x;
     private final double[] y;
     private final double[] z;
@@ -18,7 +18,7 @@ public final class Snapshot {
     private int nodes;
     private double time = Double.NaN;
 
-    Snapshot(int capacity, int supports, int bodies) {
+    MotionState(int capacity, int supports, int bodies) {
         x = new double[capacity];
         y = new double[capacity];
         z = new double[capacity];
@@ -31,7 +31,7 @@ public final class Snapshot {
     }
 
     void take(MotionSystem s) {
-        Chain c = s.chain;
+        LumpedMassChain c = s.chain;
         nodes = c.nodes;
         time = s.time;
         System.arraycopy(c.x, 0, x, 0, nodes);

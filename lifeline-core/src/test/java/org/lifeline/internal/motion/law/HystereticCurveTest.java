@@ -1,4 +1,4 @@
-package org.lifeline.internal.mechanics.motion;
+package org.lifeline.internal.motion.law;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
@@ -10,17 +10,17 @@ import org.lifeline.model.LoadingCurve;
 import org.lifeline.model.LoadingCurve.Corner;
 
 /** What an absorber remembers. */
-class MemoryCurveTest {
+class HystereticCurveTest {
     private static final double RIGID = 1e8;
 
-    private static MemoryCurve absorber() {
-        return new MemoryCurve(
+    private static HystereticCurve absorber() {
+        return new HystereticCurve(
                 LoadingCurve.through(List.of(new Corner(0, 6000), new Corner(1.2, 6000)), 1e5, 2e5), RIGID);
     }
 
     @Test
     void firstLoadingFollowsTheCurve() {
-        MemoryCurve c = absorber();
+        HystereticCurve c = absorber();
         assertThat(c.force(0.03)).isCloseTo(3000, within(1e-9));
         assertThat(c.force(0.06)).isCloseTo(6000, within(1e-9));
         assertThat(c.force(0.5)).isCloseTo(6000, within(1e-9));
@@ -29,7 +29,7 @@ class MemoryCurveTest {
 
     @Test
     void whatIsTornStaysOpen() {
-        MemoryCurve c = absorber();
+        HystereticCurve c = absorber();
         c.force(0.5);
         assertThat(c.permanent()).isCloseTo(0.44, within(1e-12));
         assertThat(c.force(0.47)).isCloseTo(3000, within(1e-6));
@@ -42,7 +42,7 @@ class MemoryCurveTest {
 
     @Test
     void theStopIsElastic() {
-        MemoryCurve c = absorber();
+        HystereticCurve c = absorber();
         c.force(1.25);
         assertThat(c.force(1.22)).isCloseTo(10000, within(1e-6));
         assertThat(c.force(1.2)).isCloseTo(6000, within(1e-6));
@@ -52,7 +52,7 @@ class MemoryCurveTest {
 
     @Test
     void aSpringForgetsEverything() {
-        MemoryCurve c = new MemoryCurve(LoadingCurve.spring(5e4), RIGID);
+        HystereticCurve c = new HystereticCurve(LoadingCurve.spring(5e4), RIGID);
         c.force(0.3);
         assertThat(c.force(0.1)).isCloseTo(5000, within(1e-9));
         assertThat(c.force(-0.1)).isZero();
@@ -62,7 +62,7 @@ class MemoryCurveTest {
     /** Rigid starts and stops become steep, and nothing becomes infinite. */
     @Test
     void rigidPartsAreSteep() {
-        MemoryCurve c = new MemoryCurve(
+        HystereticCurve c = new HystereticCurve(
                 LoadingCurve.through(
                         List.of(new Corner(0, 4000), new Corner(0.5, 4000)),
                         Double.POSITIVE_INFINITY,
@@ -80,7 +80,7 @@ class MemoryCurveTest {
      */
     @Test
     void piecesTooSteepAreLimitedOnBothWays() {
-        MemoryCurve c = new MemoryCurve(
+        HystereticCurve c = new HystereticCurve(
                 LoadingCurve.through(
                         List.of(new Corner(0, 0), new Corner(0.02, 10000), new Corner(0.7, 10000)), 5e5, 5e5),
                 1e5);
@@ -91,7 +91,7 @@ class MemoryCurveTest {
         assertThat(c.force(0.7)).isCloseTo(10000, within(1e-6));
         assertThat(c.force(0.65)).isCloseTo(5000, within(1e-6));
         assertThat(c.end()).isCloseTo(0.78, within(1e-12));
-        assertThat(MemoryCurve.stiffest(LoadingCurve.spring(3e4))).isEqualTo(3e4);
+        assertThat(HystereticCurve.stiffest(LoadingCurve.spring(3e4))).isEqualTo(3e4);
     }
 
     /** No cycle gives back more than it took: property over random histories. */
@@ -102,7 +102,7 @@ class MemoryCurveTest {
         for (int k = 0; k < 200; k++) {
             double f1 = 1000 + 4000 * random.nextDouble();
             double f2 = f1 * (1 + 2 * random.nextDouble());
-            MemoryCurve c = new MemoryCurve(
+            HystereticCurve c = new HystereticCurve(
                     LoadingCurve.through(
                             List.of(
                                     new Corner(0, 0),
@@ -132,12 +132,12 @@ class MemoryCurveTest {
     /** The lines that the in-line element walks along are those of the curve. */
     @Test
     void linesAgreeWithForces() {
-        MemoryCurve c = absorber();
+        HystereticCurve c = absorber();
         c.force(0.3);
         for (double y : new double[] {0.25, 0.3, 0.31, 0.9, 1.2, 1.3}) {
             int line = c.lineAt(y);
             double onLine = c.forceOn(line, y);
-            MemoryCurve same = absorber();
+            HystereticCurve same = absorber();
             same.force(0.3);
             assertThat(onLine).as("at %s", y).isCloseTo(same.force(y), within(1e-6));
         }

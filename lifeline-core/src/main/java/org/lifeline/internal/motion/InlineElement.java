@@ -1,4 +1,6 @@
-package org.lifeline.internal.mechanics.motion;
+package org.lifeline.internal.motion;
+
+import org.lifeline.internal.motion.law.HystereticCurve;
 
 /**
  * An in-line energy absorber: a massless link in the outermost segment, in line with it.
@@ -12,12 +14,9 @@ package org.lifeline.internal.mechanics.motion;
  * <p>Mutable, not thread-safe.
  */
 final class InlineElement {
-    /** Slope that stands for a plateau, in stiffnesses of the segment [-]. */
-    private static final double FLAT = 1e-7;
-
-    private final Chain chain;
+    private final LumpedMassChain chain;
     private final boolean first;
-    private final MemoryCurve curve;
+    private final HystereticCurve curve;
 
     /** Extension as installed: positions are as installed, so the geometry counts from it [m]. */
     private final double installed;
@@ -44,7 +43,7 @@ final class InlineElement {
     private double addedDiagonal;
     private double addedRate;
 
-    InlineElement(Chain chain, boolean first, MemoryCurve curve, double installed) {
+    InlineElement(LumpedMassChain chain, boolean first, HystereticCurve curve, double installed) {
         this.chain = chain;
         this.first = first;
         this.curve = curve;
@@ -136,7 +135,7 @@ final class InlineElement {
 
     private void writeRow(double kick) {
         int j = segment();
-        slope = Math.max(curve.slopeOf(line), FLAT * stiffness);
+        slope = Math.max(curve.slopeOf(line), NumericalParameters.FLAT_SLOPE * stiffness);
         lineForce = curve.forceOn(line, extension);
         double soft = (1 / chain.dampingTime + 1 / kick) / slope;
         double off = -soft * (chain.elastic[j] - lineForce);
@@ -153,7 +152,7 @@ final class InlineElement {
     /** Looks whether the extension that came out lies on the line that was assumed. */
     boolean revise(double kick) {
         int j = segment();
-        if (chain.elastic[j] <= 0 || changes > 3) {
+        if (chain.elastic[j] <= 0 || changes > NumericalParameters.MOST_LINE_CHANGES) {
             return false;
         }
         int wish = curve.lineAt(extension + moved());
@@ -183,7 +182,8 @@ final class InlineElement {
         extension = next;
         force = curve.force(next);
         work += 0.5 * (was + force) * delta;
-        line = curve.lineAt(next * (1 + 1e-15) + 1e-15);
+        line = curve.lineAt(
+                next * (1 + NumericalParameters.EXTENSION_ROUNDING) + NumericalParameters.EXTENSION_ROUNDING);
         // The cable slackens elastically within the step: that part of the tension is not damping.
         double old = chain.elastic[j];
         double fresh = Math.max(0, old - stiffness * delta);

@@ -1,4 +1,4 @@
-package org.lifeline.internal.mechanics.motion;
+package org.lifeline.internal.motion;
 
 import org.lifeline.base.Point;
 import org.lifeline.base.Vector3;
@@ -16,7 +16,7 @@ import org.lifeline.model.Support;
  * on both sides. Each step first goes on as the last one did, stuck or slipping; if what comes out contradicts that, the
  * step is solved again the other way.
  */
-final class AnchorJoint extends Joint {
+final class SupportJoint extends Joint {
     private final boolean runs;
     private final double coefficient;
     private final double[] spring = new double[3];
@@ -49,7 +49,7 @@ final class AnchorJoint extends Joint {
      * @param reaction force of the line on it at the start, components in [N]
      * @param displacement how far it has yielded at the start, components in [m]
      */
-    AnchorJoint(Chain chain, int node, Support support, Vector3 reaction, Vector3 displacement) {
+    SupportJoint(LumpedMassChain chain, int node, Support support, Vector3 reaction, Vector3 displacement) {
         super(chain, node);
         coefficient = support.passage().friction();
         runs = !support.isEnd() && !Double.isInfinite(coefficient);
@@ -173,7 +173,7 @@ final class AnchorJoint extends Joint {
     void retension(int segment, double change, double kick) {
         double force = segment == node ? change : -change;
         if (elastic) {
-            Chain c = chain;
+            LumpedMassChain c = chain;
             c.wx[node] += kick * inverse[0] * force * c.ux[segment];
             c.wy[node] += kick * inverse[1] * force * c.uy[segment];
             c.wz[node] += kick * inverse[2] * force * c.uz[segment];
@@ -226,8 +226,8 @@ final class AnchorJoint extends Joint {
     }
 
     private void writeRows(double kick) {
-        Chain c = chain;
-        double implicit = ChainStep.THETA * kick;
+        LumpedMassChain c = chain;
+        double implicit = NumericalParameters.DAMPING_WEIGHT * kick;
         double selfBefore = 0;
         double selfBehind = 0;
         double cross = 0;
@@ -254,11 +254,12 @@ final class AnchorJoint extends Joint {
             selfBehind += m * b * b * weighBehind();
             crossBefore += m * a * b * weighBehind();
             crossBehind += m * a * b * weighBefore();
-            double speed = ChainStep.THETA * flowPredicted + (1 - ChainStep.THETA) * flowBefore;
+            double speed = NumericalParameters.DAMPING_WEIGHT * flowPredicted
+                    + (1 - NumericalParameters.DAMPING_WEIGHT) * flowBefore;
             rateBefore = a * speed;
             rateBehind = -b * speed;
         } else if (runs) {
-            double speed = (1 - ChainStep.THETA) * flowBefore;
+            double speed = (1 - NumericalParameters.DAMPING_WEIGHT) * flowBefore;
             rateBefore = c.ratio(node - 1) * speed;
             rateBehind = -c.ratio(node) * speed;
         }
@@ -356,18 +357,18 @@ final class AnchorJoint extends Joint {
     }
 
     @Override
-    void absorb(double mass, double[] velocity, int segment) {
-        double along = 0;
-        for (int c = 0; c < 3; c++) {
-            along += (velocity[c] - velocity(c)) * direction(c, segment);
-        }
+    void absorb(double mass, Velocity velocity, int segment) {
+        LumpedMassChain c = chain;
+        int i = node;
+        double along = (velocity.x - c.vx[i]) * c.ux[segment]
+                + (velocity.y - c.vy[i]) * c.uy[segment]
+                + (velocity.z - c.vz[i]) * c.uz[segment];
         double own = passingMass();
-        flow = (own * flow + mass * along) / (own + mass);
-        for (int c = 0; c < 3; c++) {
-            if (spring[c] < Double.POSITIVE_INFINITY) {
-                setVelocity(c, (own * velocity(c) + mass * velocity[c]) / (own + mass));
-            }
-        }
+        double sum = own + mass;
+        flow = (own * flow + mass * along) / sum;
+        c.vx[i] = spring[0] < Double.POSITIVE_INFINITY ? (own * c.vx[i] + mass * velocity.x) / sum : c.vx[i];
+        c.vy[i] = spring[1] < Double.POSITIVE_INFINITY ? (own * c.vy[i] + mass * velocity.y) / sum : c.vy[i];
+        c.vz[i] = spring[2] < Double.POSITIVE_INFINITY ? (own * c.vz[i] + mass * velocity.z) / sum : c.vz[i];
     }
 
     @Override

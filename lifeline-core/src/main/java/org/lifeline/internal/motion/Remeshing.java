@@ -1,4 +1,4 @@
-package org.lifeline.internal.mechanics.motion;
+package org.lifeline.internal.motion;
 
 import java.util.List;
 
@@ -9,25 +9,12 @@ import java.util.List;
  *
  * <p>Mutable, not thread-safe.
  */
-final class Mesher {
-    /** Below this part of its reference length a segment beside a joint may be merged [-], below the next it must. */
-    static final double SHORT = 0.65;
-
-    static final double SHORTEST = 0.25;
-
-    /** Above this multiple of its reference length a segment beside a joint may be split [-], above the next it must. */
-    static final double LONG = 1.7;
-
-    static final double LONGEST = 2;
-
-    /** Energy that counts as none, per weight of a worker and metre [-]. */
-    private static final double QUIET = 2e-5;
-
-    private final Chain chain;
+final class Remeshing {
+    private final LumpedMassChain chain;
     private final List<Joint> joints;
     private final double[] reference;
     private final double allowance;
-    private final double[] velocity = new double[3];
+    private final Joint.Velocity velocity = new Joint.Velocity();
 
     /** Energy that merging and splitting have cost so far [J]. */
     double lost;
@@ -36,18 +23,18 @@ final class Mesher {
     int changes;
 
     /**
-     * A mesher.
+     * A remeshing.
      *
      * @param chain the chain
      * @param joints the joints in their order along the chain
      * @param reference reference length of the segments between joint i and joint i + 1 [m]
      * @param weight weight of the lightest worker [N]
      */
-    Mesher(Chain chain, List<Joint> joints, double[] reference, double weight) {
-        this.allowance = QUIET * weight;
+    Remeshing(LumpedMassChain chain, List<Joint> joints, List<Double> reference, double weight) {
+        this.allowance = NumericalParameters.QUIET * weight;
         this.chain = chain;
         this.joints = joints;
-        this.reference = reference;
+        this.reference = reference.stream().mapToDouble(Double::doubleValue).toArray();
     }
 
     /** Looks at every joint that material passes; true if the mesh was changed. */
@@ -67,11 +54,15 @@ final class Mesher {
         double length = chain.length[joint.node - 1];
         double unit = reference[i - 1];
         int inside = joint.node - joints.get(i - 1).node - 1;
-        if (inside > 0 && length < SHORT * unit && (length < SHORTEST * unit || quiet(joint, joint.node - 1))) {
+        if (inside > 0
+                && length < NumericalParameters.SHORT * unit
+                && (length < NumericalParameters.SHORTEST * unit || quiet(joint, joint.node - 1))) {
             merge(i, joint, joint.node - 1);
             return true;
         }
-        if (chain.hasRoom() && length > LONG * unit && (length > LONGEST * unit || quiet(joint, joint.node - 1))) {
+        if (chain.hasRoom()
+                && length > NumericalParameters.LONG * unit
+                && (length > NumericalParameters.LONGEST * unit || quiet(joint, joint.node - 1))) {
             split(i, joint, joint.node - 1, length - unit * (inside > 0 ? 1 : 0.5 * length / unit));
             return true;
         }
@@ -82,11 +73,15 @@ final class Mesher {
         double length = chain.length[joint.node];
         double unit = reference[i];
         int inside = joints.get(i + 1).node - joint.node - 1;
-        if (inside > 0 && length < SHORT * unit && (length < SHORTEST * unit || quiet(joint, joint.node + 1))) {
+        if (inside > 0
+                && length < NumericalParameters.SHORT * unit
+                && (length < NumericalParameters.SHORTEST * unit || quiet(joint, joint.node + 1))) {
             merge(i + 1, joint, joint.node + 1);
             return true;
         }
-        if (chain.hasRoom() && length > LONG * unit && (length > LONGEST * unit || quiet(joint, joint.node + 1))) {
+        if (chain.hasRoom()
+                && length > NumericalParameters.LONG * unit
+                && (length > NumericalParameters.LONGEST * unit || quiet(joint, joint.node + 1))) {
             split(i + 1, joint, joint.node, length - unit * (inside > 0 ? 1 : 0.5 * length / unit));
             return true;
         }
@@ -98,11 +93,11 @@ final class Mesher {
      * moves alike, and there is no kink at the node that would have to be straightened.
      */
     private boolean quiet(Joint joint, int node) {
-        Chain c = chain;
+        LumpedMassChain c = chain;
         joint.cableVelocity(velocity);
-        double dx = c.vx[node] - velocity[0];
-        double dy = c.vy[node] - velocity[1];
-        double dz = c.vz[node] - velocity[2];
+        double dx = c.vx[node] - velocity.x;
+        double dy = c.vy[node] - velocity.y;
+        double dz = c.vz[node] - velocity.z;
         double mixed = 0.25 * c.mass(node) * (dx * dx + dy * dy + dz * dz);
         if (node == 0 || node == c.nodes - 1) {
             return mixed < allowance;
@@ -115,7 +110,7 @@ final class Mesher {
 
     /** Energy of what a change touches: cable at two nodes and at a joint, strain of a stretch of segments [J]. */
     private double energy(Joint joint, int from, int to) {
-        Chain c = chain;
+        LumpedMassChain c = chain;
         double sum = joint.cableEnergy();
         for (int i = from; i <= to; i++) {
             if (c.mobility[i] > 0) {
@@ -130,7 +125,7 @@ final class Mesher {
 
     /** Merges a node away; its mass goes to its two neighbours as a lever would put it. */
     private void merge(int nextJoint, Joint joint, int node) {
-        Chain c = chain;
+        LumpedMassChain c = chain;
         boolean ahead = node > joint.node;
         int other = ahead ? node + 1 : node - 1;
         int near = ahead ? node - 1 : node;
@@ -138,14 +133,12 @@ final class Mesher {
         double toJoint = 0.5 * c.massPerLength * c.length[far];
         double toOther = 0.5 * c.massPerLength * c.length[near];
         lost += energy(joint, node - 1, node + 1);
-        velocity[0] = c.vx[node];
-        velocity[1] = c.vy[node];
-        velocity[2] = c.vz[node];
+        velocity.set(c.vx[node], c.vy[node], c.vz[node]);
         if (c.mobility[other] > 0) {
             double m = 1 / c.mobility[other];
-            c.vx[other] = (m * c.vx[other] + toOther * velocity[0]) / (m + toOther);
-            c.vy[other] = (m * c.vy[other] + toOther * velocity[1]) / (m + toOther);
-            c.vz[other] = (m * c.vz[other] + toOther * velocity[2]) / (m + toOther);
+            c.vx[other] = (m * c.vx[other] + toOther * velocity.x) / (m + toOther);
+            c.vy[other] = (m * c.vy[other] + toOther * velocity.y) / (m + toOther);
+            c.vz[other] = (m * c.vz[other] + toOther * velocity.z) / (m + toOther);
             c.mobility[other] = 1 / (m + toOther);
         }
         joint.absorb(toJoint, velocity, near);
@@ -157,7 +150,7 @@ final class Mesher {
 
     /** Splits a segment beside a joint; the part beside the joint gets a given length. */
     private void split(int nextJoint, Joint joint, int segment, double beside) {
-        Chain c = chain;
+        LumpedMassChain c = chain;
         boolean ahead = segment == joint.node;
         int node = segment;
         double ux = c.vx[joint.node];
@@ -165,9 +158,9 @@ final class Mesher {
         double uz = c.vz[joint.node];
         lost += energy(joint, node, node + 1);
         joint.cableVelocity(velocity);
-        c.vx[joint.node] = velocity[0];
-        c.vy[joint.node] = velocity[1];
-        c.vz[joint.node] = velocity[2];
+        c.vx[joint.node] = velocity.x;
+        c.vy[joint.node] = velocity.y;
+        c.vz[joint.node] = velocity.z;
         c.insert(node, ahead ? beside : c.length[segment] - beside);
         shift(nextJoint, 1);
         c.vx[joint.node] = ux;

@@ -1,4 +1,4 @@
-package org.lifeline.internal.mechanics.motion;
+package org.lifeline.internal.motion;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -47,7 +47,7 @@ final class Strings {
 
     /** Deflects all nodes by a shape of x. */
     static void deflect(MotionSystem system, DoubleUnaryOperator shape) {
-        Chain c = system.chain;
+        LumpedMassChain c = system.chain;
         for (int i = 1; i < c.nodes - 1; i++) {
             c.z[i] += shape.applyAsDouble(c.x[i]);
         }
@@ -80,7 +80,7 @@ final class Strings {
     }
 
     private static double project(MotionSystem system, double[] rest, DoubleUnaryOperator shape) {
-        Chain c = system.chain;
+        LumpedMassChain c = system.chain;
         double sum = 0;
         for (int i = 1; i < c.nodes - 1; i++) {
             sum += (c.z[i] - rest[i]) * shape.applyAsDouble(c.x[i]);

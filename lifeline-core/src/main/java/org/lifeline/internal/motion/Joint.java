@@ -1,4 +1,4 @@
-package org.lifeline.internal.mechanics.motion;
+package org.lifeline.internal.motion;
 
 /**
  * A place where the cable meets something else: an anchor, a worker's attachment. Owns the motion of its node and of the
@@ -8,7 +8,7 @@ package org.lifeline.internal.mechanics.motion;
  * asks for, {@link #finish}, {@link #drift}. Mutable, not thread-safe.
  */
 abstract class Joint {
-    final Chain chain;
+    final LumpedMassChain chain;
 
     /** Index of its node in the chain. */
     int node;
@@ -47,7 +47,22 @@ abstract class Joint {
 
     double dampingHeat;
 
-    Joint(Chain chain, int node) {
+    /** A velocity that is filled in again and again, so that steps allocate nothing. */
+    static final class Velocity {
+        /** Components [m/s]. */
+        double x;
+
+        double y;
+        double z;
+
+        void set(double newX, double newY, double newZ) {
+            x = newX;
+            y = newY;
+            z = newZ;
+        }
+    }
+
+    Joint(LumpedMassChain chain, int node) {
         this.chain = chain;
         this.node = node;
     }
@@ -57,7 +72,7 @@ abstract class Joint {
 
     /** Says that a worker's connecting subsystem is taut here. */
     void load() {
-        // Only a traveller behaves differently before.
+        // Only a sliding joint behaves differently before.
     }
 
     /** Forgets the forces of the last step. */
@@ -83,7 +98,7 @@ abstract class Joint {
 
     /** Work that contact takes from the node in a step, by its velocity before and after [J]. */
     final double contactHeat(double kick, double beforeX, double beforeY, double beforeZ) {
-        Chain c = chain;
+        LumpedMassChain c = chain;
         return -0.5
                 * kick
                 * (contactX * (c.vx[node] + beforeX)
@@ -144,10 +159,10 @@ abstract class Joint {
      * Takes up cable that was lumped at a node merged away.
      *
      * @param mass its mass [kg]
-     * @param velocity its velocity, x, y, z [m/s]
+     * @param velocity its velocity
      * @param segment the neighbouring segment that it comes from
      */
-    void absorb(double mass, double[] velocity, int segment) {
+    void absorb(double mass, Velocity velocity, int segment) {
         // Only where material passes does the cable at a joint have a motion of its own.
     }
 
@@ -156,12 +171,13 @@ abstract class Joint {
         return 0.5 * passingMass() * flow * flow;
     }
 
-    /** Fills in the velocity of the cable lumped here, x, y, z [m/s]. */
-    void cableVelocity(double[] out) {
+    /** Fills in the velocity of the cable lumped here. */
+    void cableVelocity(Velocity out) {
         int j = hasBehind() ? node : node - 1;
-        out[0] = chain.vx[node] + flow * chain.ux[j];
-        out[1] = chain.vy[node] + flow * chain.uy[j];
-        out[2] = chain.vz[node] + flow * chain.uz[j];
+        out.set(
+                chain.vx[node] + flow * chain.ux[j],
+                chain.vy[node] + flow * chain.uy[j],
+                chain.vz[node] + flow * chain.uz[j]);
     }
 
     /** Passes material on, from one neighbouring segment to the other. */
@@ -191,7 +207,7 @@ abstract class Joint {
      * mass changes [N].
      */
     final double flowLoad() {
-        Chain c = chain;
+        LumpedMassChain c = chain;
         double weight = -0.5 * c.massPerLength * c.gravity * (c.z[node + 1] - c.z[node - 1]);
         double ahead = c.mobility[node + 1] > 0 ? c.speedSquared(node + 1) : 0;
         double behind = c.mobility[node - 1] > 0 ? c.speedSquared(node - 1) : 0;

@@ -1,4 +1,4 @@
-package org.lifeline.internal.mechanics.motion;
+package org.lifeline.internal.motion.law;
 
 import java.util.List;
 import org.lifeline.model.LoadElongation;
@@ -8,22 +8,27 @@ import org.lifeline.model.LoadElongation;
  *
  * <p>Immutable and thread-safe.
  */
-final class RopeLaw {
+public final class TensionStrainLaw {
     /** Slope of the first piece [N]; of the whole law if it is linear. */
-    final double stiffness;
+    public final double stiffness;
 
     /** Largest slope of all pieces [N]. */
-    final double stiffest;
+    public final double stiffest;
 
     /** Tells whether the law is one straight line. */
-    final boolean linear;
+    public final boolean linear;
 
     private final double[] strain;
     private final double[] tension;
     private final double[] slope;
     private final double[] energy;
 
-    RopeLaw(LoadElongation law) {
+    /**
+     * The law of a cable.
+     *
+     * @param law its corners
+     */
+    public TensionStrainLaw(LoadElongation law) {
         List<LoadElongation.Corner> corners = law.corners();
         int n = law.pieces();
         strain = new double[n];
@@ -51,8 +56,13 @@ final class RopeLaw {
         return j;
     }
 
-    /** Tension at a strain [N]; nothing pushes. */
-    double tension(double e) {
+    /**
+     * Tension at a strain; nothing pushes.
+     *
+     * @param e strain [-]
+     * @return tension [N], not negative
+     */
+    public double tension(double e) {
         if (e <= 0) {
             return 0;
         }
@@ -60,13 +70,23 @@ final class RopeLaw {
         return tension[j] + slope[j] * (e - strain[j]);
     }
 
-    /** Slope of the tension at a strain [N]. */
-    double slope(double e) {
+    /**
+     * Slope of the tension by the strain.
+     *
+     * @param e strain [-]
+     * @return slope [N]
+     */
+    public double slope(double e) {
         return linear ? stiffness : slope[piece(e)];
     }
 
-    /** Strain energy per unstretched length [J/m]. */
-    double energy(double e) {
+    /**
+     * Strain energy per unstretched length.
+     *
+     * @param e strain [-]
+     * @return energy [J/m]
+     */
+    public double energy(double e) {
         if (e <= 0) {
             return 0;
         }
