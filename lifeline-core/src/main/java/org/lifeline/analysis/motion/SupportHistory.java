@@ -44,7 +44,7 @@ public final class SupportHistory {
      * The history, as an analysis hands it over.
      *
      * @param id the support
-     * @param values one history for each quantity, all of one length
+     * @param values one history for each quantity, all of one length [unit of the quantity]
      */
     public SupportHistory(String id, Map<Quantity, double[]> values) {
         this.id = id;

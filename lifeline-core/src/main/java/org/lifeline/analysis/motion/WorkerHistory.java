@@ -36,7 +36,7 @@ public final class WorkerHistory {
      * The history, as an analysis hands it over.
      *
      * @param id the worker
-     * @param values one history for each quantity, all of one length
+     * @param values one history for each quantity, all of one length [unit of the quantity]
      */
     public WorkerHistory(String id, Map<Quantity, double[]> values) {
         this.id = id;
