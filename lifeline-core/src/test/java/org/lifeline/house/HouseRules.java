@@ -52,8 +52,12 @@ final class HouseRules {
                 .definedBy(root + ".verify..")
                 .layer("analysis")
                 .definedBy(root + ".analysis..")
-                .layer("mechanics")
-                .definedBy(root + ".internal.mechanics..")
+                .layer("motion")
+                .definedBy(root + ".internal.motion..", root + ".internal.mechanics..")
+                .layer("path")
+                .definedBy(root + ".internal.path..")
+                .layer("line")
+                .definedBy(root + ".internal.line..")
                 .layer("model")
                 .definedBy(root + ".model..")
                 .layer("numeric")
@@ -68,12 +72,16 @@ final class HouseRules {
                 .mayOnlyBeAccessedByLayers("report")
                 .whereLayer("analysis")
                 .mayOnlyBeAccessedByLayers("report", "design", "verify")
-                .whereLayer("mechanics")
+                .whereLayer("motion")
                 .mayOnlyBeAccessedByLayers("analysis")
+                .whereLayer("path")
+                .mayOnlyBeAccessedByLayers("analysis", "motion")
+                .whereLayer("line")
+                .mayOnlyBeAccessedByLayers("analysis", "motion", "path")
                 .whereLayer("model")
-                .mayOnlyBeAccessedByLayers("report", "design", "verify", "analysis", "mechanics")
+                .mayOnlyBeAccessedByLayers("report", "design", "verify", "analysis", "motion", "path", "line")
                 .whereLayer("numeric")
-                .mayOnlyBeAccessedByLayers("design", "analysis", "mechanics")
+                .mayOnlyBeAccessedByLayers("design", "analysis", "motion", "path", "line")
                 .because("a floor builds on the floors below it, and a check that reuses the solver proves nothing");
     }
 
@@ -85,7 +93,10 @@ final class HouseRules {
                         root + ".design..",
                         root + ".verify..",
                         root + ".analysis..",
+                        root + ".internal.motion..",
                         root + ".internal.mechanics..",
+                        root + ".internal.path..",
+                        root + ".internal.line..",
                         root + ".model..",
                         root + ".internal.numeric..",
                         root + ".base..")
