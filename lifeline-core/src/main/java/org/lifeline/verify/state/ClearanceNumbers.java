@@ -1,4 +1,4 @@
-package org.lifeline.verify;
+package org.lifeline.verify.state;
 
 import java.util.List;
 import java.util.OptionalDouble;
@@ -17,7 +17,7 @@ import org.lifeline.analysis.ClearanceRow;
  * @param obstruction elevation of the highest obstruction below [m], if there is one
  * @param margin what remains above it [m]
  */
-record ClearanceNumbers(
+public record ClearanceNumbers(
         List<ClearanceRow> rows,
         double lineElevation,
         double lowestPoint,
@@ -26,11 +26,29 @@ record ClearanceNumbers(
         double belowWalkingLevel,
         OptionalDouble obstruction,
         OptionalDouble margin) {
-    ClearanceNumbers {
+    /**
+     * Copies the lists.
+     *
+     * @param rows the rows
+     * @param lineElevation elevation of the line before the fall [m]
+     * @param lowestPoint elevation of the lowest point [m]
+     * @param requiredElevation elevation below which nothing may stand [m]
+     * @param belowLine required clearance below the line [m]
+     * @param belowWalkingLevel required clearance below the walking level [m]
+     * @param obstruction elevation of the highest obstruction below [m], if there is one
+     * @param margin what remains above it [m]
+     */
+    public ClearanceNumbers {
         rows = List.copyOf(rows);
     }
 
-    static ClearanceNumbers of(Clearance c) {
+    /**
+     * Reads a clearance account.
+     *
+     * @param c the account
+     * @return its numbers
+     */
+    public static ClearanceNumbers of(Clearance c) {
         return new ClearanceNumbers(
                 c.rows(),
                 c.lineElevation(),

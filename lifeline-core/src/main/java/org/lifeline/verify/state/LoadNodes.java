@@ -1,20 +1,22 @@
-package org.lifeline.verify;
+package org.lifeline.verify.state;
 
 import java.util.List;
 import org.lifeline.analysis.LoadPosition;
 
-/** Which load hangs at which kink of a span. */
-final class Joints {
-    private Joints() {}
+/** Which load hangs at which node of a span. */
+public final class LoadNodes {
+    private LoadNodes() {}
 
     /**
-     * The joint of each load: pairs are made by the smallest difference of place, and of force where loads touch.
+     * The node of each load: pairs are made by the smallest difference of place, and of force where loads touch.
      *
+     * @param span the span
+     * @param loads the loads of the span
      * @return for each load the number of the piece, from 0, at whose end it hangs
      */
-    static int[] of(SpanNumbers span, List<LoadPosition> loads) {
+    public static int[] of(SpanNumbers span, List<LoadPosition> loads) {
         int n = loads.size();
-        int[] joint = new int[n];
+        int[] node = new int[n];
         boolean[] placed = new boolean[n];
         boolean[] taken = new boolean[n];
         double chord = span.first().distance(span.second());
@@ -34,11 +36,11 @@ final class Joints {
                     }
                 }
             }
-            joint[load] = at;
+            node[load] = at;
             placed[load] = true;
             taken[at] = true;
         }
-        return joint;
+        return node;
     }
 
     private static double mismatch(PieceNumbers p, LoadPosition load, double chord) {

@@ -1,4 +1,4 @@
-package org.lifeline.verify;
+package org.lifeline.verify.state;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
@@ -8,8 +8,8 @@ import org.junit.jupiter.api.Test;
 import org.lifeline.model.LoadElongation;
 import org.lifeline.model.LoadElongation.Corner;
 
-class RopeLawTest {
-    private final RopeLaw linear = new RopeLaw(LoadElongation.linear(2e6));
+class ElongationTableTest {
+    private final ElongationTable linear = new ElongationTable(LoadElongation.linear(2e6));
     private final LoadElongation curve =
             LoadElongation.curve(List.of(new Corner(0, 0), new Corner(0.01, 500), new Corner(0.03, 4000)));
 
@@ -22,7 +22,7 @@ class RopeLawTest {
 
     @Test
     void aCurveGoesOnBehindItsLastCorner() {
-        RopeLaw law = new RopeLaw(curve);
+        ElongationTable law = new ElongationTable(curve);
 
         assertThat(law.strain(250)).isCloseTo(0.005, within(1e-17));
         assertThat(law.strain(2250)).isCloseTo(0.02, within(1e-17));
@@ -33,7 +33,7 @@ class RopeLawTest {
 
     @Test
     void itAgreesWithTheModel() {
-        RopeLaw law = new RopeLaw(curve);
+        ElongationTable law = new ElongationTable(curve);
 
         for (double t : new double[] {0, 100, 500, 501, 3999, 4000, 20_000}) {
             assertThat(law.strain(t)).isCloseTo(curve.strain(t), within(1e-15));

@@ -1,4 +1,4 @@
-package org.lifeline.verify;
+package org.lifeline.verify.state;
 
 import java.util.List;
 import org.lifeline.model.LoadingCurve;
@@ -8,26 +8,39 @@ import org.lifeline.model.LoadingCurve;
  *
  * <p>Immutable and thread-safe.
  */
-final class CurveNumbers {
-    /** Share of the force by which a point counts as on the curve [-]. */
-    private static final double ROUNDING = 1e-9;
-
+public final class LoadingTable {
     private final List<LoadingCurve.Corner> corners;
     private final double stop;
     private final Quadrature quadrature;
 
-    CurveNumbers(LoadingCurve curve, Quadrature quadrature) {
+    /**
+     * The table of a curve.
+     *
+     * @param curve the curve
+     * @param quadrature what to integrate with
+     */
+    public LoadingTable(LoadingCurve curve, Quadrature quadrature) {
         this.corners = curve.corners();
         this.stop = curve.stopStiffness();
         this.quadrature = quadrature;
     }
 
-    LoadingCurve.Corner last() {
+    /**
+     * The last corner, where the stop begins.
+     *
+     * @return the corner
+     */
+    public LoadingCurve.Corner last() {
         return corners.get(corners.size() - 1);
     }
 
-    /** Least force at an extension [N]; infinite behind a rigid stop. */
-    double lower(double x) {
+    /**
+     * Least force at an extension.
+     *
+     * @param x extension [m]
+     * @return force [N]; infinite behind a rigid stop
+     */
+    public double lower(double x) {
         if (x <= 0) {
             return 0;
         }
@@ -41,16 +54,26 @@ final class CurveNumbers {
         return between(corners.get(i - 1), corners.get(i), x);
     }
 
-    /** Greatest force at an extension [N]; infinite at a rigid stop. */
-    double upper(double x) {
+    /**
+     * Greatest force at an extension.
+     *
+     * @param x extension [m]
+     * @return force [N]; infinite at a rigid stop
+     */
+    public double upper(double x) {
         if (x == last().extension() && Double.isInfinite(stop)) {
             return Double.POSITIVE_INFINITY;
         }
         return x == 0 ? corners.get(0).force() : lower(x);
     }
 
-    /** Work up to an extension, ∫F dx [J]. */
-    double work(double x) {
+    /**
+     * Work up to an extension.
+     *
+     * @param x extension [m]
+     * @return ∫F dx [J]
+     */
+    public double work(double x) {
         double sum = 0;
         double from = 0;
         for (LoadingCurve.Corner corner : corners) {
@@ -67,10 +90,13 @@ final class CurveNumbers {
      * The point of the curve from which a thing that was unloaded along a straight line came: the extension y, not
      * below x, with F(y) − k (y − x) = force.
      *
+     * @param x extension [m]
+     * @param force force now [N]
+     * @param k stiffness of the straight line [N/m]
      * @return y [m]; x itself where the force is on or above the curve; NaN where there is none
      */
-    double unloadedFrom(double x, double force, double k) {
-        if (Double.isInfinite(k) || lower(x) * (1 - ROUNDING) <= force) {
+    public double unloadedFrom(double x, double force, double k) {
+        if (Double.isInfinite(k) || lower(x) * (1 - StateTolerances.ON_CURVE) <= force) {
             return x;
         }
         double a = x;
@@ -79,7 +105,7 @@ final class CurveNumbers {
             if (b > a) {
                 double atA = lower(a) - k * (a - x) - force;
                 double atB = lower(b) - k * (b - x) - force;
-                if (atB <= ROUNDING * lower(b)) {
+                if (atB <= StateTolerances.ON_CURVE * lower(b)) {
                     return atB <= 0 ? a + (b - a) * atA / (atA - atB) : b;
                 }
                 a = b;

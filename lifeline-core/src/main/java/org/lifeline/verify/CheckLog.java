@@ -5,11 +5,11 @@ import java.util.List;
 import java.util.Map;
 
 /** Collects what the checks find. Not thread-safe; made and read within one call. */
-final class Findings {
+final class CheckLog {
     private final Map<Check, Double> limits;
     private final List<CheckResult> results = new ArrayList<>();
 
-    Findings(Map<Check, Double> limits) {
+    CheckLog(Map<Check, Double> limits) {
         this.limits = limits;
     }
 

@@ -1,4 +1,4 @@
-package org.lifeline.verify;
+package org.lifeline.verify.state;
 
 import java.util.Arrays;
 import java.util.function.DoubleUnaryOperator;
@@ -13,14 +13,21 @@ import org.lifeline.base.Vector3;
  * <p>The range is cut at the lowest point, where a slack cable turns sharply, and where the tension passes a corner of
  * the load–elongation law; between the cuts the integrands are smooth. Immutable and thread-safe.
  */
-final class PieceShape {
+public final class PieceShape {
     private final PieceNumbers piece;
-    private final RopeLaw law;
+    private final ElongationTable law;
     private final Quadrature quadrature;
     private final double horizontal;
     private final double[] cuts;
 
-    PieceShape(PieceNumbers piece, RopeLaw law, Quadrature quadrature) {
+    /**
+     * The shape of a piece.
+     *
+     * @param piece the piece
+     * @param law strain by tension
+     * @param quadrature what to integrate with
+     */
+    public PieceShape(PieceNumbers piece, ElongationTable law, Quadrature quadrature) {
         this.piece = piece;
         this.law = law;
         this.quadrature = quadrature;
@@ -65,34 +72,58 @@ final class PieceShape {
         return (1 + law.strain(t)) / t;
     }
 
-    /** Horizontal distance of the point at s from the start [m]. */
-    double run(double s) {
+    /**
+     * Horizontal distance of the point at an unstretched length from the start.
+     *
+     * @param s unstretched length from the start [m]
+     * @return distance [m]
+     */
+    public double run(double s) {
         return integrate(u -> horizontal * stretch(u), s);
     }
 
-    /** Elevation of the point at s above the start [m]. */
-    double rise(double s) {
+    /**
+     * Elevation of the point at an unstretched length above the start.
+     *
+     * @param s unstretched length from the start [m]
+     * @return rise [m], positive up
+     */
+    public double rise(double s) {
         return integrate(u -> vertical(u) * stretch(u), s);
     }
 
-    /** The point at an unstretched length from the start. */
-    Point at(double s) {
+    /**
+     * The point at an unstretched length from the start.
+     *
+     * @param s unstretched length from the start [m]
+     * @return the point
+     */
+    public Point at(double s) {
         double run = run(s) / horizontal;
         Vector3 t = piece.startTension();
         return piece.start().plus(new Vector3(run * t.x(), run * t.y(), rise(s)));
     }
 
-    /** The vector from start to end that the tensions ask for [m]. */
-    Vector3 span() {
+    /**
+     * The vector from start to end that the tensions ask for.
+     *
+     * @return vector, components in [m]
+     */
+    public Vector3 span() {
         return at(piece.length()).minus(piece.start());
     }
 
-    /** The unstretched length from the start at which a horizontal distance is reached [m]: Newton's method, bracketed. */
-    double lengthAtRun(double distance) {
+    /**
+     * The unstretched length from the start at which a horizontal distance is reached: Newton's method, bracketed.
+     *
+     * @param distance horizontal distance [m], not negative
+     * @return length [m]
+     */
+    public double lengthAtRun(double distance) {
         double low = 0;
         double high = piece.length();
         double s = high * Math.min(1, distance / run(high));
-        for (int k = 0; k < 200; k++) {
+        for (int k = 0; k < StateTolerances.MOST_RUN_STEPS; k++) {
             double error = run(s) - distance;
             if (error > 0) {
                 high = s;
@@ -103,7 +134,7 @@ final class PieceShape {
             if (!(next > low && next < high)) {
                 next = 0.5 * (low + high);
             }
-            if (Math.abs(next - s) <= 1e-16 * piece.length() || next == low || next == high) {
+            if (Math.abs(next - s) <= StateTolerances.RUN * piece.length() || next == low || next == high) {
                 return next;
             }
             s = next;
@@ -111,13 +142,22 @@ final class PieceShape {
         return s;
     }
 
-    /** Strain energy of the piece [J]. */
-    double strainEnergy() {
+    /**
+     * Strain energy of the piece.
+     *
+     * @return energy [J], not negative
+     */
+    public double strainEnergy() {
         return integrate(s -> law.energy(tension(s)), piece.length());
     }
 
-    /** Potential energy of the piece's weight above a level [J]: w ∫(z − level) ds, integrated by parts. */
-    double weightEnergy(double level) {
+    /**
+     * Potential energy of the piece's weight above a level, w ∫(z − level) ds, integrated by parts.
+     *
+     * @param level elevation that heights count from [m]
+     * @return energy [J]
+     */
+    public double weightEnergy(double level) {
         double s = piece.length();
         double lever = integrate(u -> (s - u) * vertical(u) * stretch(u), s);
         return piece.weight() * (s * (piece.start().z() - level) + lever);

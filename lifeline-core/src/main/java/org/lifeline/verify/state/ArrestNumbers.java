@@ -1,4 +1,4 @@
-package org.lifeline.verify;
+package org.lifeline.verify.state;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -28,7 +28,7 @@ import org.lifeline.model.Fall;
  * @param clearance the clearance account
  * @param distances what is derived from the rest
  */
-record ArrestNumbers(
+public record ArrestNumbers(
         Fall fall,
         DeploymentForce side,
         StateNumbers before,
@@ -54,9 +54,15 @@ record ArrestNumbers(
      * @param totalFallDistance total fall distance [m]
      * @param slip slip toward the fall at each support [m]
      */
-    record Distances(double sag, double lineDescent, double loadX, double totalFallDistance, List<Double> slip) {}
+    public record Distances(double sag, double lineDescent, double loadX, double totalFallDistance, List<Double> slip) {}
 
-    static ArrestNumbers of(ArrestResult r) {
+    /**
+     * Reads a result.
+     *
+     * @param r the result
+     * @return its numbers
+     */
+    public static ArrestNumbers of(ArrestResult r) {
         List<Double> slip = new ArrayList<>();
         for (int i = 0; i < r.supports().size(); i++) {
             slip.add(r.slip(i));
@@ -79,8 +85,12 @@ record ArrestNumbers(
                 new Distances(r.sag(), r.lineDescent(), r.loadX(), r.totalFallDistance(), List.copyOf(slip)));
     }
 
-    /** Those who hang already, as loads. */
-    List<AppliedLoad> hanging() {
+    /**
+     * Those who hang already, as loads.
+     *
+     * @return the loads, in the order in which they fell
+     */
+    public List<AppliedLoad> hanging() {
         double g = peak.line().gravity();
         return fall.hanging().stream()
                 .map(h -> new AppliedLoad(
@@ -88,29 +98,51 @@ record ArrestNumbers(
                 .toList();
     }
 
-    /** Those who hang already and the fall, as loads. */
-    List<AppliedLoad> loadsAtPeak() {
+    /**
+     * Those who hang already and the fall, as loads.
+     *
+     * @return the loads; the fall is the last
+     */
+    public List<AppliedLoad> loadsAtPeak() {
         List<AppliedLoad> list = new ArrayList<>(hanging());
         list.add(fallLoad(lineLoad));
         return list;
     }
 
-    AppliedLoad fallLoad(double force) {
+    /**
+     * The fall as a load at rest.
+     *
+     * @param force downward force on the line [N]
+     * @return the load
+     */
+    public AppliedLoad fallLoad(double force) {
         return new AppliedLoad(fall.place(), fall.fallers().get(0).attachment(), force);
     }
 
-    /** Weight of those who fall [N]. */
-    double weight() {
+    /**
+     * Weight of those who fall.
+     *
+     * @return weight [N]
+     */
+    public double weight() {
         return fall.fallingMass() * peak.line().gravity();
     }
 
-    /** Height by which the attachment goes down [m], from its two places. */
-    double descent() {
+    /**
+     * Height by which the attachment goes down, from its two places.
+     *
+     * @return height [m], positive down
+     */
+    public double descent() {
         return attachmentBefore.z() - attachmentAtPeak.z();
     }
 
-    /** Length to which rounding of elevations is relative [m]: the largest elevation, at least 1 m. */
-    double levelScale() {
+    /**
+     * Length to which rounding of elevations is relative: the largest elevation, at least 1 m.
+     *
+     * @return length [m]
+     */
+    public double levelScale() {
         double most = Math.max(Math.abs(attachmentBefore.z()), Math.abs(attachmentAtPeak.z()));
         double walking = fall.fallers().stream()
                 .mapToDouble(w -> Math.abs(w.walkingLevel()))

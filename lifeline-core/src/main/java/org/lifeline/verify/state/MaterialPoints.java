@@ -1,4 +1,4 @@
-package org.lifeline.verify;
+package org.lifeline.verify.state;
 
 import org.lifeline.base.Point;
 import org.lifeline.base.Vector3;
@@ -11,41 +11,68 @@ import org.lifeline.model.Place;
  * <p>Immutable and thread-safe.
  *
  * @param state the state in which the points are looked for
- * @param tools what to integrate with
+ * @param integration what to integrate with
  */
-record Material(StateNumbers state, Tools tools) {
+public record MaterialPoints(StateNumbers state, CableIntegration integration) {
 
-    /** The point at a station; where the link of an in-line absorber has drawn the cable away, its end. */
-    Point pointAt(Place place) {
+    /**
+     * The point at a station; where the link of an in-line absorber has drawn the cable away, its end.
+     *
+     * @param place the place
+     * @return the point
+     */
+    public Point pointAt(Place place) {
         return find(place).point();
     }
 
-    /** Unstretched length from the start of the line to the point at a station [m]. */
-    double lengthTo(Place place) {
+    /**
+     * Unstretched length from the start of the line to the point at a station.
+     *
+     * @param place the place
+     * @return length at the temperature of installation [m]
+     */
+    public double lengthTo(Place place) {
         return find(place).length();
     }
 
-    /** Tells whether a point of the cable is in a span. */
-    boolean isInSpan(int span, double length) {
+    /**
+     * Tells whether a point of the cable is in a span.
+     *
+     * @param span number of the span, from 1
+     * @param length unstretched length from the start of the line at installation [m]
+     * @return true if it is
+     */
+    public boolean isInSpan(int span, double length) {
         double start = lengthBefore(span);
         double end = start + state.span(span).length() / state.expansion();
         return length >= start && length <= end;
     }
 
-    /** The point of a span at an unstretched length from the start of the line; not a number outside the span. */
-    Point at(int span, double length) {
+    /**
+     * The point of a span at an unstretched length from the start of the line.
+     *
+     * @param span number of the span, from 1
+     * @param length unstretched length from the start of the line at installation [m]
+     * @return the point; not a number outside the span
+     */
+    public Point at(int span, double length) {
         double s = (length - lengthBefore(span)) * state.expansion();
         for (PieceNumbers p : state.span(span).pieces()) {
             if (s >= 0 && s <= p.length()) {
-                return tools.shape(p).at(s);
+                return integration.shape(p).at(s);
             }
             s -= p.length();
         }
         return new Point(Double.NaN, Double.NaN, Double.NaN);
     }
 
-    /** Unstretched length of all spans before one [m]. */
-    double lengthBefore(int span) {
+    /**
+     * Unstretched length of all spans before one.
+     *
+     * @param span number of the span, from 1
+     * @return length at the temperature of installation [m]
+     */
+    public double lengthBefore(int span) {
         double sum = 0;
         for (int i = 1; i < span; i++) {
             sum += state.span(i).length();
@@ -66,7 +93,7 @@ record Material(StateNumbers state, Tools tools) {
             double from = along(span, p.start());
             double to = along(span, p.end());
             if (station >= from && station <= to) {
-                PieceShape shape = tools.shape(p);
+                PieceShape shape = integration.shape(p);
                 double s = shape.lengthAtRun(station - from);
                 return found(place, shape.at(s), passed + s);
             }
@@ -82,8 +109,14 @@ record Material(StateNumbers state, Tools tools) {
         return new Found(point, lengthBefore(place.span()) + inSpan / state.expansion());
     }
 
-    /** Horizontal distance of a point from the first support of a span, along the span [m]. */
-    static double along(SpanNumbers span, Point point) {
+    /**
+     * Horizontal distance of a point from the first support of a span, along the span.
+     *
+     * @param span the span
+     * @param point the point
+     * @return distance [m]
+     */
+    public static double along(SpanNumbers span, Point point) {
         Vector3 chord = span.second().minus(span.first());
         Vector3 way = point.minus(span.first());
         return (chord.x() * way.x() + chord.y() * way.y()) / chord.horizontal();

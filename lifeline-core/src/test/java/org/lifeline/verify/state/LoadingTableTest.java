@@ -1,4 +1,4 @@
-package org.lifeline.verify;
+package org.lifeline.verify.state;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
@@ -8,11 +8,11 @@ import org.junit.jupiter.api.Test;
 import org.lifeline.model.LoadingCurve;
 import org.lifeline.model.LoadingCurve.Corner;
 
-class CurveNumbersTest {
+class LoadingTableTest {
     private static final double INF = Double.POSITIVE_INFINITY;
 
-    private static CurveNumbers numbers(LoadingCurve curve) {
-        return new CurveNumbers(curve, new Quadrature(12, 1e-13));
+    private static LoadingTable numbers(LoadingCurve curve) {
+        return new LoadingTable(curve, new Quadrature(12, 1e-13));
     }
 
     private static LoadingCurve plateau(double initial, double stop) {
@@ -21,7 +21,7 @@ class CurveNumbersTest {
 
     @Test
     void verticalPiecesGiveARange() {
-        CurveNumbers rigid = numbers(plateau(INF, INF));
+        LoadingTable rigid = numbers(plateau(INF, INF));
 
         assertThat(rigid.lower(0)).isZero();
         assertThat(rigid.upper(0)).isEqualTo(6000);
@@ -34,7 +34,7 @@ class CurveNumbersTest {
 
     @Test
     void workIsTheAreaBelowTheCurve() {
-        CurveNumbers curve = numbers(plateau(1e5, 2e5));
+        LoadingTable curve = numbers(plateau(1e5, 2e5));
 
         assertThat(curve.work(0)).isZero();
         assertThat(curve.work(0.03)).isCloseTo(0.5 * 1e5 * 0.03 * 0.03, within(1e-9));
@@ -44,7 +44,7 @@ class CurveNumbersTest {
 
     @Test
     void aSpringHasNoPlateau() {
-        CurveNumbers spring = numbers(LoadingCurve.spring(5e4));
+        LoadingTable spring = numbers(LoadingCurve.spring(5e4));
 
         assertThat(spring.upper(0)).isZero();
         assertThat(spring.lower(0.2)).isEqualTo(1e4);
@@ -53,7 +53,7 @@ class CurveNumbersTest {
 
     @Test
     void anUnloadedAbsorberIsTracedBackToItsCurve() {
-        CurveNumbers curve = numbers(plateau(1e5, 2e4));
+        LoadingTable curve = numbers(plateau(1e5, 2e4));
 
         // On the curve, along the plateau, and behind its end.
         assertThat(curve.unloadedFrom(0.5, 6000, 1e5)).isEqualTo(0.5);

@@ -1,4 +1,4 @@
-package org.lifeline.verify;
+package org.lifeline.verify.state;
 
 import org.lifeline.analysis.CablePiece;
 import org.lifeline.base.Point;
@@ -15,10 +15,16 @@ import org.lifeline.base.Vector3;
  * @param weight weight per unstretched length [N/m]
  * @param load downward force of a load at the end [N]
  */
-record PieceNumbers(
+public record PieceNumbers(
         Point start, Point end, Vector3 startTension, Vector3 endTension, double length, double weight, double load) {
 
-    static PieceNumbers of(CablePiece p) {
+    /**
+     * Reads a piece.
+     *
+     * @param p the piece
+     * @return its numbers
+     */
+    public static PieceNumbers of(CablePiece p) {
         return new PieceNumbers(
                 p.start(),
                 p.end(),

@@ -1,4 +1,4 @@
-package org.lifeline.verify;
+package org.lifeline.verify.state;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
@@ -19,7 +19,7 @@ class PieceShapeTest {
         Vector3 start = new Vector3(0.6 * horizontal, 0.8 * horizontal, vertical);
         Vector3 end = start.plus(new Vector3(0, 0, weight * length));
         PieceNumbers p = new PieceNumbers(Point.of(1, 2, 3), Point.of(0, 0, 0), start, end, length, weight, 0);
-        return new PieceShape(p, new RopeLaw(LoadElongation.linear(stiffness)), RULE);
+        return new PieceShape(p, new ElongationTable(LoadElongation.linear(stiffness)), RULE);
     }
 
     private static double asinh(double x) {
@@ -131,7 +131,7 @@ class PieceShapeTest {
         Vector3 start = new Vector3(800, 0, -600);
         PieceNumbers p =
                 new PieceNumbers(Point.of(0, 0, 0), Point.of(0, 0, 0), start, new Vector3(800, 0, 600), 40, 30, 0);
-        PieceShape piece = new PieceShape(p, new RopeLaw(law), RULE);
+        PieceShape piece = new PieceShape(p, new ElongationTable(law), RULE);
         double fine = 0;
         int steps = 200_000;
         for (int i = 0; i < steps; i++) {

@@ -1,4 +1,4 @@
-package org.lifeline.verify;
+package org.lifeline.verify.state;
 
 import java.util.function.DoubleUnaryOperator;
 
@@ -10,11 +10,7 @@ import java.util.function.DoubleUnaryOperator;
  * cos(π (i + 3/4)/(n + 1/2)); weights 2/((1 − x²) P′ₙ(x)²) with (1 − x²) P′ₙ = n Pₙ₋₁ at a root (Abramowitz and Stegun,
  * <i>Handbook of Mathematical Functions</i>, 1964, 25.4.29 and 8.5.4). Immutable and thread-safe.
  */
-final class Quadrature {
-    private static final int DEEPEST = 60;
-    /** From a guess that is good to two digits or more the number of digits doubles at every step. */
-    private static final int NEWTON_STEPS = 8;
-
+public final class Quadrature {
     private final double[] node;
     private final double[] weight;
     private final double tolerance;
@@ -25,13 +21,13 @@ final class Quadrature {
      * @param points number of points in an interval
      * @param tolerance largest difference between an interval and its halves, relative to ∫|f| over everything [-]
      */
-    Quadrature(int points, double tolerance) {
+    public Quadrature(int points, double tolerance) {
         this.node = new double[points];
         this.weight = new double[points];
         this.tolerance = tolerance;
         for (int i = 0; i < points; i++) {
             double x = Math.cos(Math.PI * (i + 0.75) / (points + 0.5));
-            for (int k = 0; k < NEWTON_STEPS; k++) {
+            for (int k = 0; k < StateTolerances.NEWTON_STEPS; k++) {
                 double[] p = legendre(points, x);
                 x -= p[1] * (x * x - 1) / (points * (x * p[1] - p[0]));
             }
@@ -53,8 +49,15 @@ final class Quadrature {
         return new double[] {before, last};
     }
 
-    /** ∫f from a to b; NaN or infinite where f is. */
-    double integrate(DoubleUnaryOperator f, double a, double b) {
+    /**
+     * Integrates a function.
+     *
+     * @param f the function [unit of the integrand]
+     * @param a where to begin [unit of the variable]
+     * @param b where to end [unit of the variable]
+     * @return ∫f from a to b [unit of the integral]; NaN or infinite where f is
+     */
+    public double integrate(DoubleUnaryOperator f, double a, double b) {
         if (a == b) {
             return 0;
         }
@@ -68,7 +71,7 @@ final class Quadrature {
         double left = rule(f, ends[0], mid);
         double right = rule(f, mid, ends[1]);
         double sum = left + right;
-        if (!(Math.abs(sum - whole) > allowed) || depth == DEEPEST || mid == ends[0] || mid == ends[1]) {
+        if (!(Math.abs(sum - whole) > allowed) || depth == StateTolerances.MOST_HALVINGS || mid == ends[0] || mid == ends[1]) {
             return sum;
         }
         return refine(f, new double[] {ends[0], mid}, left, allowed, depth + 1)
