@@ -1,7 +1,7 @@
 package org.lifeline.verify;
 
 import java.util.List;
-import org.lifeline.analysis.ClearanceRow;
+import org.lifeline.analysis.clearance.ClearanceRow;
 import org.lifeline.model.Worker;
 
 /** The clearance account: its sums, and the lowest point from the geometry of the arrest. */
