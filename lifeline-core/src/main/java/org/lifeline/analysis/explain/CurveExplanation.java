@@ -1,11 +1,11 @@
-package org.lifeline.analysis;
+package org.lifeline.analysis.explain;
 
-import static org.lifeline.analysis.Expression.half;
-import static org.lifeline.analysis.Expression.minus;
-import static org.lifeline.analysis.Expression.number;
-import static org.lifeline.analysis.Expression.over;
-import static org.lifeline.analysis.Expression.sum;
-import static org.lifeline.analysis.Expression.times;
+import static org.lifeline.analysis.explain.Expression.half;
+import static org.lifeline.analysis.explain.Expression.minus;
+import static org.lifeline.analysis.explain.Expression.number;
+import static org.lifeline.analysis.explain.Expression.over;
+import static org.lifeline.analysis.explain.Expression.sum;
+import static org.lifeline.analysis.explain.Expression.times;
 
 import java.util.ArrayList;
 import java.util.List;

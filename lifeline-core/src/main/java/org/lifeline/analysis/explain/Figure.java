@@ -1,4 +1,4 @@
-package org.lifeline.analysis;
+package org.lifeline.analysis.explain;
 
 import java.math.BigDecimal;
 import java.math.MathContext;

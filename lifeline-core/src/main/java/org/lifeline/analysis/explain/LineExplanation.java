@@ -1,20 +1,24 @@
-package org.lifeline.analysis;
+package org.lifeline.analysis.explain;
 
-import static org.lifeline.analysis.Expression.arccos;
-import static org.lifeline.analysis.Expression.arctan;
-import static org.lifeline.analysis.Expression.half;
-import static org.lifeline.analysis.Expression.length;
-import static org.lifeline.analysis.Expression.ln;
-import static org.lifeline.analysis.Expression.minus;
-import static org.lifeline.analysis.Expression.number;
-import static org.lifeline.analysis.Expression.over;
-import static org.lifeline.analysis.Expression.size;
-import static org.lifeline.analysis.Expression.sum;
-import static org.lifeline.analysis.Expression.times;
+import static org.lifeline.analysis.explain.Expression.arccos;
+import static org.lifeline.analysis.explain.Expression.arctan;
+import static org.lifeline.analysis.explain.Expression.half;
+import static org.lifeline.analysis.explain.Expression.length;
+import static org.lifeline.analysis.explain.Expression.ln;
+import static org.lifeline.analysis.explain.Expression.minus;
+import static org.lifeline.analysis.explain.Expression.number;
+import static org.lifeline.analysis.explain.Expression.over;
+import static org.lifeline.analysis.explain.Expression.size;
+import static org.lifeline.analysis.explain.Expression.sum;
+import static org.lifeline.analysis.explain.Expression.times;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.lifeline.analysis.CablePiece;
+import org.lifeline.analysis.LineEquilibrium;
+import org.lifeline.analysis.LoadPosition;
+import org.lifeline.analysis.SpanState;
 import org.lifeline.base.Dimension;
 import org.lifeline.base.Point;
 import org.lifeline.base.UnitSystem;
@@ -152,7 +156,7 @@ final class LineExplanation {
         SpanExplanation before = spans.get(i - 1);
         SpanExplanation behind = spans.get(i);
         double cos = (a.x() * b.x() + a.y() * b.y()) / (a.horizontal() * b.horizontal());
-        if (cos > 1 - 1e-12) {
+        if (cos > 1 - Tolerances.STRAIGHT) {
             // In one vertical plane: the difference of two slopes, which holds its digits where arccos loses them.
             return size(minus(
                     arctan(over(behind.startVertical(), behind.horizontal())),
@@ -321,8 +325,16 @@ final class LineExplanation {
         return best;
     }
 
-    /** The point of a span that is nearest to a given one, as its piece and the unstretched length from its start. */
-    static double[] locate(SpanState span, Point point) {
+    /**
+     * A point of a span.
+     *
+     * @param piece number of its piece, from 0
+     * @param length unstretched length from the start of the piece [m]
+     */
+    record Spot(int piece, double length) {}
+
+    /** The point of a span that lies as far from the first support, in plan, as a given one. */
+    static Spot locate(SpanState span, Point point) {
         for (int k = 0; k < span.pieces().size(); k++) {
             CablePiece piece = span.pieces().get(k);
             double low = 0;
@@ -332,7 +344,7 @@ final class LineExplanation {
             if (run > end && k < span.pieces().size() - 1) {
                 continue;
             }
-            for (int i = 0; i < 80; i++) {
+            for (int i = 0; i < Tolerances.HALVINGS; i++) {
                 double mid = 0.5 * (low + high);
                 if (span.firstSupport().horizontalDistance(piece.pointAt(mid)) < run) {
                     low = mid;
@@ -340,7 +352,7 @@ final class LineExplanation {
                     high = mid;
                 }
             }
-            return new double[] {k, 0.5 * (low + high)};
+            return new Spot(k, 0.5 * (low + high));
         }
         throw new IllegalStateException("unreachable: a span has at least one piece");
     }

@@ -1,14 +1,21 @@
-package org.lifeline.analysis;
+package org.lifeline.analysis.explain;
 
-import static org.lifeline.analysis.Expression.minus;
-import static org.lifeline.analysis.Expression.notNegative;
-import static org.lifeline.analysis.Expression.over;
-import static org.lifeline.analysis.Expression.size;
-import static org.lifeline.analysis.Expression.sum;
-import static org.lifeline.analysis.Expression.times;
+import static org.lifeline.analysis.explain.Expression.minus;
+import static org.lifeline.analysis.explain.Expression.notNegative;
+import static org.lifeline.analysis.explain.Expression.over;
+import static org.lifeline.analysis.explain.Expression.size;
+import static org.lifeline.analysis.explain.Expression.sum;
+import static org.lifeline.analysis.explain.Expression.times;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.lifeline.analysis.ArrestResult;
+import org.lifeline.analysis.LineEquilibrium;
+import org.lifeline.analysis.Method;
+import org.lifeline.analysis.SpanState;
+import org.lifeline.analysis.Statics;
+import org.lifeline.analysis.clearance.Clearance;
+import org.lifeline.analysis.clearance.ClearanceRow;
 import org.lifeline.base.Dimension;
 import org.lifeline.base.UnitSystem;
 import org.lifeline.model.Connection;
@@ -19,9 +26,6 @@ import org.lifeline.model.Worker;
 
 /** Writes down an arrest, from the inputs to the clearance, line by line. */
 final class ArrestExplanation {
-    /** Lengths that differ by less are the same row [m]. */
-    private static final double SAME = 1e-9;
-
     private final ArrestResult arrest;
     private final Lifeline line;
     private final Fall fall;
@@ -72,7 +76,7 @@ final class ArrestExplanation {
         Figure descent = writeDescent(peak, f);
         peak.writeSupports("Supports at the lowest point");
         Figure deployment = new BalanceExplanation(sheet, arrest)
-                .write(beforeLines, peak, new Figure[] {f.mass(), f.gravity(), f.freeFall(), descent});
+                .write(beforeLines, peak, new BalanceExplanation.Drop(f.mass(), f.gravity(), f.freeFall(), descent));
         writeClearance(f, descent, deployment);
         return sheet.finish();
     }
@@ -80,8 +84,8 @@ final class ArrestExplanation {
     private Falling writeFreeFall(LineExplanation before) {
         sheet.section("Free fall");
         SpanState span = arrest.before().span(fall.place().span());
-        double[] at = LineExplanation.locate(span, arrest.attachmentBefore());
-        Figure zLine = before.span(fall.place().span()).writePoint("b" + falling + "h", (int) at[0], at[1])[1];
+        LineExplanation.Spot at = LineExplanation.locate(span, arrest.attachmentBefore());
+        Figure zLine = before.span(fall.place().span()).writePoint("b" + falling + "h", at);
         Figure g = sheet.given("g", "acceleration of gravity", line.gravity(), Dimension.WEIGHT_PER_MASS, "design");
         List<Figure> masses = new ArrayList<>();
         List<Figure> falls = new ArrayList<>();
@@ -194,7 +198,7 @@ final class ArrestExplanation {
             Figure step;
             if (row.value() == arrest.lineDescent()) {
                 step = descent;
-            } else if (Math.abs(row.value() - arrest.reach()) < SAME) {
+            } else if (Math.abs(row.value() - arrest.reach()) < Tolerances.LENGTH) {
                 step = deployment;
             } else {
                 step = sheet.given("d" + k, row.item(), row.value(), Dimension.LENGTH, row.source());

@@ -1,4 +1,4 @@
-package org.lifeline.analysis;
+package org.lifeline.analysis.clearance;
 
 /**
  * A step of the clearance account, downward from the line.

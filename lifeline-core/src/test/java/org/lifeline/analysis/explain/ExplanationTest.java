@@ -1,4 +1,4 @@
-package org.lifeline.analysis;
+package org.lifeline.analysis.explain;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
@@ -17,6 +17,10 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
+import org.lifeline.analysis.ArrestResult;
+import org.lifeline.analysis.LineEquilibrium;
+import org.lifeline.analysis.SpanState;
+import org.lifeline.analysis.Statics;
 import org.lifeline.base.UnitSystem;
 import org.lifeline.model.Installed;
 import org.lifeline.samples.SampleDesigns;

@@ -1,14 +1,19 @@
-package org.lifeline.analysis;
+package org.lifeline.analysis.explain;
 
-import static org.lifeline.analysis.Expression.minus;
-import static org.lifeline.analysis.Expression.number;
-import static org.lifeline.analysis.Expression.over;
-import static org.lifeline.analysis.Expression.sum;
-import static org.lifeline.analysis.Expression.times;
+import static org.lifeline.analysis.explain.Expression.minus;
+import static org.lifeline.analysis.explain.Expression.number;
+import static org.lifeline.analysis.explain.Expression.over;
+import static org.lifeline.analysis.explain.Expression.sum;
+import static org.lifeline.analysis.explain.Expression.times;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.lifeline.analysis.ArrestResult;
+import org.lifeline.analysis.EnergyAccount;
+import org.lifeline.analysis.InlineAbsorberState;
+import org.lifeline.analysis.LineEquilibrium;
+import org.lifeline.analysis.LoadPosition;
 import org.lifeline.base.Dimension;
 import org.lifeline.model.LoadingCurve;
 import org.lifeline.model.Support;
@@ -25,15 +30,18 @@ final class BalanceExplanation {
         this.arrest = arrest;
     }
 
+    /** What falls, and by how much it falls and the line descends. */
+    record Drop(Figure mass, Figure gravity, Figure freeFall, Figure descent) {}
+
     /**
      * Writes the balance.
      *
      * @param before the line before the fall
      * @param peak the line at the lowest point
-     * @param f mass, gravity, free fall, descent
+     * @param f what falls, and how far
      * @return the deployment
      */
-    Figure write(LineExplanation before, LineExplanation peak, Figure[] f) {
+    Figure write(LineExplanation before, LineExplanation peak, Drop f) {
         sheet.section("Energy taken by the line");
         Figure work = writeLine(before, peak);
         sheet.section("Energy taken by the connection");
@@ -49,11 +57,12 @@ final class BalanceExplanation {
                 .ifPresent(again -> sheet.row(
                         "x_P", "deployment at the force P on its curve: must be x", again, Dimension.LENGTH, "curve"));
         sheet.section("Balance");
-        Figure weight = sheet.row("G", "weight of those who fall", times(f[0], f[1]), Dimension.FORCE, "m g");
+        Figure weight =
+                sheet.row("G", "weight of those who fall", times(f.mass(), f.gravity()), Dimension.FORCE, "m g");
         Figure fall = sheet.row(
                 "W_f",
                 "energy set free by the fall",
-                times(weight, sum(f[2], f[3], x)),
+                times(weight, sum(f.freeFall(), f.descent(), x)),
                 Dimension.ENERGY,
                 "weight times height");
         sheet.row(
@@ -64,7 +73,8 @@ final class BalanceExplanation {
                 "energy balance: 0 but for rounding");
         if (curve.onPlateau(si) && p.value() > weight.value()) {
             Figure start = curve.startOfPiece(si);
-            Expression spare = minus(times(weight, sum(f[2], f[3], start)), sum(work, curve.workToPiece(si)));
+            Expression spare =
+                    minus(times(weight, sum(f.freeFall(), f.descent(), start)), sum(work, curve.workToPiece(si)));
             sheet.row(
                     "x_P",
                     "deployment from the balance while P stays on its plateau: must be x",
@@ -158,7 +168,7 @@ final class BalanceExplanation {
         String k = tag + "a" + end;
         double e = absorber.extension();
         boolean rigidStart = e == 0;
-        if (!rigidStart && Math.abs(law.force(e) - tension) > 1e-6 * tension) {
+        if (!rigidStart && Math.abs(law.force(e) - tension) > Tolerances.ON_ITS_CURVE * tension) {
             return Optional.empty();
         }
         if (rigidStart) {

@@ -1,4 +1,4 @@
-package org.lifeline.analysis;
+package org.lifeline.analysis.explain;
 
 /** Works out a formula with numbers as it is printed, knowing nothing of how it was made. */
 final class PocketCalculator {

@@ -1,4 +1,4 @@
-package org.lifeline.analysis;
+package org.lifeline.analysis.explain;
 
 import java.util.Arrays;
 import java.util.List;

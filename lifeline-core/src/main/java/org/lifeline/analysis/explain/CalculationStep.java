@@ -1,4 +1,4 @@
-package org.lifeline.analysis;
+package org.lifeline.analysis.explain;
 
 /**
  * A line of a calculation: a symbol, what it stands for, the formula, the same with the numbers put in, the result.

@@ -1,15 +1,15 @@
-package org.lifeline.analysis;
+package org.lifeline.analysis.explain;
 
-import static org.lifeline.analysis.Expression.artanh;
-import static org.lifeline.analysis.Expression.half;
-import static org.lifeline.analysis.Expression.length;
-import static org.lifeline.analysis.Expression.minus;
-import static org.lifeline.analysis.Expression.number;
-import static org.lifeline.analysis.Expression.over;
-import static org.lifeline.analysis.Expression.root;
-import static org.lifeline.analysis.Expression.square;
-import static org.lifeline.analysis.Expression.sum;
-import static org.lifeline.analysis.Expression.times;
+import static org.lifeline.analysis.explain.Expression.artanh;
+import static org.lifeline.analysis.explain.Expression.half;
+import static org.lifeline.analysis.explain.Expression.length;
+import static org.lifeline.analysis.explain.Expression.minus;
+import static org.lifeline.analysis.explain.Expression.number;
+import static org.lifeline.analysis.explain.Expression.over;
+import static org.lifeline.analysis.explain.Expression.root;
+import static org.lifeline.analysis.explain.Expression.square;
+import static org.lifeline.analysis.explain.Expression.sum;
+import static org.lifeline.analysis.explain.Expression.times;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -151,23 +151,26 @@ final class PieceExplanation {
                 times(s, sum(v, v2), sum(over(one, sum(t, t2)), over(number(1), times(number(2), ea)))),
                 Dimension.LENGTH,
                 CATENARY);
-        Optional<Figure> c = energies
-                ? Optional.of(complementary(k, new Figure[] {v, v2, t, t2, s, a}, lawPiece))
-                : Optional.empty();
+        Optional<Figure> c =
+                energies ? Optional.of(complementary(k, new Ends(v, v2, t, t2), s, a, lawPiece)) : Optional.empty();
         return new Result(t, v2, t2, x, z, c);
     }
 
-    private Figure complementary(String k, Figure[] f, int lawPiece) {
-        Expression s = f[4];
+    /** Vertical tension and tension at the two ends of a piece. */
+    private record Ends(Figure vertical, Figure endVertical, Figure tension, Figure endTension) {}
+
+    private Figure complementary(String k, Ends e, Figure s, Figure reciprocal, int lawPiece) {
+        Expression tensions = sum(e.tension(), e.endTension());
+        Expression verticals = sum(e.vertical(), e.endVertical());
         Expression slope =
-                over(times(s, sum(times(f[3], sum(f[2], f[3])), times(f[0], sum(f[0], f[1])))), sum(f[2], f[3]));
+                over(times(s, sum(times(e.endTension(), tensions), times(e.vertical(), verticals))), tensions);
         Figure i = sheet.row(
                 "I_" + k,
                 "∫T ds along the piece",
-                half(sum(slope, times(square(horizontal), f[5]))),
+                half(sum(slope, times(square(horizontal), reciprocal))),
                 Dimension.ENERGY,
                 "theory/mechanics.md, section 3");
-        Expression squares = sum(square(f[0]), times(f[0], f[1]), square(f[1]));
+        Expression squares = sum(square(e.vertical()), times(e.vertical(), e.endVertical()), square(e.endVertical()));
         Figure j = sheet.row(
                 "J_" + k,
                 "∫T² ds along the piece",

@@ -1,13 +1,15 @@
-package org.lifeline.analysis;
+package org.lifeline.analysis.explain;
 
-import static org.lifeline.analysis.Expression.minus;
-import static org.lifeline.analysis.Expression.over;
-import static org.lifeline.analysis.Expression.sum;
-import static org.lifeline.analysis.Expression.times;
+import static org.lifeline.analysis.explain.Expression.minus;
+import static org.lifeline.analysis.explain.Expression.over;
+import static org.lifeline.analysis.explain.Expression.sum;
+import static org.lifeline.analysis.explain.Expression.times;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.lifeline.analysis.CablePiece;
+import org.lifeline.analysis.SpanState;
 import org.lifeline.base.Dimension;
 import org.lifeline.base.Point;
 import org.lifeline.base.Vector3;
@@ -139,7 +141,7 @@ final class SpanExplanation {
         Vector3 gap = to.minus(from);
         Vector3 along = span.pieces().get(0).startTension();
         double size = gap.magnitude() * Math.signum(gap.x() * along.x() + gap.y() * along.y());
-        if (Math.abs(size) < 1e-9) {
+        if (Math.abs(size) < Tolerances.LENGTH) {
             return;
         }
         Figure e = sheet.given(
@@ -181,15 +183,15 @@ final class SpanExplanation {
      * Writes down a point of the cable.
      *
      * @param kk index of the point
-     * @param piece number of the piece, from 0
-     * @param unstretched length from the start of the piece, in SI [m]
-     * @return its distance along the span from where the cable begins, and its elevation
+     * @param spot where it is
+     * @return its elevation
      */
-    Figure[] writePoint(String kk, int piece, double unstretched) {
+    Figure writePoint(String kk, LineExplanation.Spot spot) {
+        int piece = spot.piece();
         Figure s = sheet.given(
                 "S_" + kk,
                 "unstretched length from the start of the piece to the attachment",
-                unstretched,
+                spot.length(),
                 Dimension.LENGTH,
                 SOLUTION);
         PieceExplanation.Result r =
@@ -199,15 +201,13 @@ final class SpanExplanation {
             x.add(pieces.get(j).run());
         }
         x.add(r.run());
-        Figure distance = sheet.row(
-                "a_" + kk, "distance of the attachment from where the cable begins", sum(x), Dimension.LENGTH, "sum");
-        Figure elevation = sheet.row(
+        sheet.row("a_" + kk, "distance of the attachment from where the cable begins", sum(x), Dimension.LENGTH, "sum");
+        return sheet.row(
                 "z_" + kk,
                 "elevation of the attachment",
                 sum(elevations.get(piece), r.rise()),
                 Dimension.LENGTH,
                 "sum");
-        return new Figure[] {distance, elevation};
     }
 
     Figure horizontal() {

@@ -1,4 +1,4 @@
-package org.lifeline.analysis;
+package org.lifeline.analysis.clearance;
 
 import java.util.List;
 import java.util.OptionalDouble;
@@ -10,23 +10,14 @@ import java.util.OptionalDouble;
  */
 public final class Clearance {
     private final List<ClearanceRow> rows;
-    private final double lineElevation;
     private final double walkingLevel;
     private final double lowestPoint;
-    private final double required;
     private final double obstruction;
 
-    Clearance(
-            List<ClearanceRow> rows,
-            double lineElevation,
-            double walkingLevel,
-            double[] lowestAndRequired,
-            OptionalDouble obstruction) {
+    Clearance(List<ClearanceRow> rows, double walkingLevel, double lowestPoint, OptionalDouble obstruction) {
         this.rows = List.copyOf(rows);
-        this.lineElevation = lineElevation;
         this.walkingLevel = walkingLevel;
-        this.lowestPoint = lowestAndRequired[0];
-        this.required = lowestAndRequired[1];
+        this.lowestPoint = lowestPoint;
         this.obstruction = obstruction.orElse(Double.NaN);
     }
 
@@ -45,7 +36,7 @@ public final class Clearance {
      * @return elevation [m]
      */
     public double lineElevation() {
-        return lineElevation;
+        return rows.get(0).elevation();
     }
 
     /**
@@ -63,7 +54,7 @@ public final class Clearance {
      * @return elevation [m]
      */
     public double requiredElevation() {
-        return required;
+        return rows.get(rows.size() - 1).elevation();
     }
 
     /**
@@ -72,7 +63,7 @@ public final class Clearance {
      * @return distance [m], positive down
      */
     public double requiredBelowLine() {
-        return lineElevation - required;
+        return lineElevation() - requiredElevation();
     }
 
     /**
@@ -81,7 +72,7 @@ public final class Clearance {
      * @return distance [m], positive down
      */
     public double requiredBelowWalkingLevel() {
-        return walkingLevel - required;
+        return walkingLevel - requiredElevation();
     }
 
     /**
@@ -100,6 +91,8 @@ public final class Clearance {
      *     obstruction
      */
     public OptionalDouble margin() {
-        return Double.isNaN(obstruction) ? OptionalDouble.empty() : OptionalDouble.of(required - obstruction);
+        return Double.isNaN(obstruction)
+                ? OptionalDouble.empty()
+                : OptionalDouble.of(requiredElevation() - obstruction);
     }
 }

@@ -1,10 +1,14 @@
-package org.lifeline.analysis;
+package org.lifeline.analysis.explain;
 
-import static org.lifeline.analysis.Expression.minus;
-import static org.lifeline.analysis.Expression.sum;
+import static org.lifeline.analysis.explain.Expression.minus;
+import static org.lifeline.analysis.explain.Expression.sum;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.lifeline.analysis.ArrestResult;
+import org.lifeline.analysis.EnergyAccount;
+import org.lifeline.analysis.InlineAbsorberState;
+import org.lifeline.analysis.SupportReaction;
 import org.lifeline.base.Dimension;
 
 /**
