@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.lifeline.base.Violation;
 import org.lifeline.base.Violations;
-import org.lifeline.internal.mechanics.LineModel;
+import org.lifeline.internal.path.LineModel;
 import org.lifeline.model.Attachment;
 import org.lifeline.model.Lifeline;
 

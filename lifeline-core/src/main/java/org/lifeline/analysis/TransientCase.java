@@ -7,6 +7,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
+import org.lifeline.analysis.clearance.Clearance;
+import org.lifeline.analysis.clearance.ClearanceAccount;
 import org.lifeline.analysis.motion.EnergyHistory;
 import org.lifeline.analysis.motion.MeshRun;
 import org.lifeline.analysis.motion.MotionHistory;
@@ -20,14 +22,14 @@ import org.lifeline.analysis.motion.WorkerPeaks;
 import org.lifeline.base.Convergence;
 import org.lifeline.base.Point;
 import org.lifeline.base.Vector3;
-import org.lifeline.internal.mechanics.LineModel;
-import org.lifeline.internal.mechanics.Piece;
+import org.lifeline.internal.line.Piece;
 import org.lifeline.internal.mechanics.motion.Motion;
 import org.lifeline.internal.mechanics.motion.MotionEnergy;
 import org.lifeline.internal.mechanics.motion.PeakLog;
 import org.lifeline.internal.mechanics.motion.RefinedMotion;
 import org.lifeline.internal.mechanics.motion.Snapshot;
 import org.lifeline.internal.mechanics.motion.Track;
+import org.lifeline.internal.path.LineModel;
 import org.lifeline.model.ClearanceRules;
 import org.lifeline.model.DeploymentForce;
 import org.lifeline.model.Fall;
@@ -229,24 +231,21 @@ final class TransientCase {
                 motion.energyDrift() / account.fall(),
                 harnessFall,
                 motion.firstCatchOver());
-        return new ArrestResult(new ArrestResult.Numbers(
-                fall,
-                side,
-                Method.TRANSIENT,
-                before(),
-                peak,
-                people.get(first).attachment(),
-                end,
-                longest,
-                deployment,
-                log.force[hardest],
-                log.together,
-                bottomed,
-                account,
-                Double.NaN,
-                clearance(log, end),
-                clearance.harnessStretch(),
-                Optional.of(summary)));
+        return new ArrestResult.Builder(new ArrestResult.Conditions(fall, side, Method.TRANSIENT))
+                .before(before())
+                .peak(peak)
+                .attachmentBefore(people.get(first).attachment())
+                .attachmentAtPeak(end)
+                .freeFall(longest)
+                .deployment(deployment)
+                .arrestForce(log.force[hardest])
+                .lineLoad(log.together)
+                .bottomedOut(bottomed)
+                .energy(account)
+                .clearance(clearance(log, end))
+                .harnessStretch(clearance.harnessStretch())
+                .motion(summary)
+                .build();
     }
 
     private static Point point(Snapshot s, int node) {
@@ -353,11 +352,12 @@ final class TransientCase {
         for (int k = 0; k < people.size(); k++) {
             Person p = people.get(k);
             if (p.falls()) {
-                Clearance c = ClearanceAccount.drawMoving(
+                Clearance c = ClearanceAccount.draw(
                         clearance,
                         p.worker(),
-                        new double[] {p.attachment().z(), log.lineAtLowest[k], log.lowest[k]},
-                        new double[] {p.taut(), log.extensionAtLowest[k]},
+                        new ClearanceAccount.Levels(
+                                p.attachment().z(), log.lineAtLowest[k], OptionalDouble.of(log.lowest[k])),
+                        new ClearanceAccount.Reach(p.taut(), log.extensionAtLowest[k]),
                         below);
                 if (worst == null || c.requiredElevation() < worst.requiredElevation()) {
                     worst = c;

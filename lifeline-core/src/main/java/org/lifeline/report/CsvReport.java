@@ -2,7 +2,7 @@ package org.lifeline.report;
 
 import java.util.List;
 import java.util.stream.Collectors;
-import org.lifeline.analysis.CalculationStep;
+import org.lifeline.analysis.explain.CalculationStep;
 
 /** Writes tables and calculations as comma-separated values (RFC 4180, UTF-8), harmless in a spreadsheet. */
 public final class CsvReport {

@@ -2,7 +2,7 @@ package org.lifeline.report;
 
 import java.util.List;
 import java.util.regex.Pattern;
-import org.lifeline.analysis.CalculationStep;
+import org.lifeline.analysis.explain.CalculationStep;
 
 /**
  * Writes a report as one HTML file that needs nothing else: no script, no network, no font of its own. Readable on a phone,

@@ -1,7 +1,7 @@
 package org.lifeline.report;
 
 import java.util.List;
-import org.lifeline.analysis.CalculationStep;
+import org.lifeline.analysis.explain.CalculationStep;
 
 /** A part of a report section. All strings are plain text; writers make them inert. */
 public sealed interface ReportBlock {

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.regex.Pattern;
-import org.lifeline.analysis.CalculationStep;
+import org.lifeline.analysis.explain.CalculationStep;
 
 /** Writes a report as plain text, {@value #WIDTH} characters wide where its tables allow. */
 public final class TextReport {

@@ -1,7 +1,7 @@
 package org.lifeline.verify;
 
 import java.util.List;
-import org.lifeline.analysis.ClearanceRow;
+import org.lifeline.analysis.clearance.ClearanceRow;
 import org.lifeline.model.Worker;
 import org.lifeline.verify.state.ArrestNumbers;
 import org.lifeline.verify.state.ClearanceNumbers;

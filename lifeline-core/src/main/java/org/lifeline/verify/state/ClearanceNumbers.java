@@ -2,8 +2,8 @@ package org.lifeline.verify.state;
 
 import java.util.List;
 import java.util.OptionalDouble;
-import org.lifeline.analysis.Clearance;
-import org.lifeline.analysis.ClearanceRow;
+import org.lifeline.analysis.clearance.Clearance;
+import org.lifeline.analysis.clearance.ClearanceRow;
 
 /**
  * A clearance account as plain numbers. Immutable and thread-safe.

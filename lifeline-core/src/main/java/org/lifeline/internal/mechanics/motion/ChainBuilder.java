@@ -5,8 +5,8 @@ import java.util.Comparator;
 import java.util.List;
 import org.lifeline.base.Point;
 import org.lifeline.base.Vector3;
-import org.lifeline.internal.mechanics.LineModel;
-import org.lifeline.internal.mechanics.Piece;
+import org.lifeline.internal.line.Piece;
+import org.lifeline.internal.path.LineModel;
 import org.lifeline.model.Lifeline;
 
 /**

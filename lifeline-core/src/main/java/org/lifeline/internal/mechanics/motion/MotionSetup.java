@@ -3,8 +3,8 @@ package org.lifeline.internal.mechanics.motion;
 import java.util.ArrayList;
 import java.util.List;
 import org.lifeline.base.Point;
-import org.lifeline.internal.mechanics.LineModel;
-import org.lifeline.internal.mechanics.Piece;
+import org.lifeline.internal.line.Piece;
+import org.lifeline.internal.path.LineModel;
 import org.lifeline.model.LoadingCurve;
 
 /**

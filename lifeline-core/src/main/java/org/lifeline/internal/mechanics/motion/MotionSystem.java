@@ -3,7 +3,7 @@ package org.lifeline.internal.mechanics.motion;
 import java.util.Arrays;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import org.lifeline.internal.mechanics.LineModel;
+import org.lifeline.internal.path.LineModel;
 import org.lifeline.model.InlineAbsorber;
 import org.lifeline.model.Support;
 

@@ -10,7 +10,7 @@ import org.apache.commons.math3.linear.ArrayRealVector;
 import org.apache.commons.math3.linear.LUDecomposition;
 import org.junit.jupiter.api.Test;
 import org.lifeline.base.Point;
-import org.lifeline.internal.mechanics.LineModel;
+import org.lifeline.internal.path.LineModel;
 import org.lifeline.model.Cable;
 import org.lifeline.model.Lifeline;
 import org.lifeline.model.LoadingCurve;

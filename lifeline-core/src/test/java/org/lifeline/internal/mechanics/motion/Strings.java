@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.DoubleUnaryOperator;
 import org.lifeline.base.Point;
-import org.lifeline.internal.mechanics.LineModel;
+import org.lifeline.internal.path.LineModel;
 import org.lifeline.model.Cable;
 import org.lifeline.model.Lifeline;
 import org.lifeline.model.LoadingCurve;
