@@ -49,6 +49,7 @@ public final class Verifier {
      * @throws org.lifeline.base.InvalidInputException if the limit is negative or not finite
      */
     public Verifier withLimit(Check check, double value) {
+        Violations.required("check", check);
         new Violations().notNegative("limit", value, check.unit()).throwIfAny();
         Map<Check, Double> map = new EnumMap<>(Check.class);
         map.putAll(limits);
