@@ -3,6 +3,7 @@ package org.lifeline.examples.cli;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.PrintStream;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -88,7 +89,8 @@ public final class ReproduceCommand implements Callable<Integer> {
             designBytes = read(design);
             resultBytes = read(result);
         } catch (IOException e) {
-            err.println("A file cannot be read: " + InertText.plain(String.valueOf(e.getMessage())));
+            String name = e instanceof FileSystemException f && f.getFile() != null ? f.getFile() : "one of the two";
+            err.println("A file cannot be read: " + InertText.plain(name) + ": " + Failures.reason(e));
             return ExitCode.BAD_INPUT;
         }
         try {

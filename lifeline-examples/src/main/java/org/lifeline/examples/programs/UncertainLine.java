@@ -1,9 +1,9 @@
 package org.lifeline.examples.programs;
 
-import java.io.BufferedWriter;
 import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
+import java.io.OutputStreamWriter;
+import java.io.Writer;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -25,6 +25,9 @@ import org.lifeline.design.study.StudyCsv;
 import org.lifeline.design.study.Summary;
 import org.lifeline.design.study.Uncertain;
 import org.lifeline.design.variable.DesignVariables;
+import org.lifeline.examples.files.FileKind;
+import org.lifeline.examples.files.Output;
+import org.lifeline.examples.files.OutputSet;
 import org.lifeline.examples.json.DesignFile;
 import org.lifeline.model.DeploymentForce;
 import org.lifeline.model.LifelineDesign;
@@ -42,8 +45,16 @@ public final class UncertainLine {
      * @throws IOException if a file cannot be read or written
      */
     public static void main(String[] args) throws IOException {
+        FileArguments given = FileArguments.of(args);
+        try (OutputSet outputs = given.outputsOfDesign()) {
+            run(outputs, given.plain());
+        }
+    }
+
+    private static void run(OutputSet outputs, String[] args) throws IOException {
         DesignFile file = DesignArgument.read(args);
         long cases = args.length > 1 ? cases(args[1]) : 400;
+        Output table = args.length > 2 ? outputs.claim(args[2], FileKind.CASES) : null;
         List<Uncertain> variables = variables(file.design());
         System.out.println("assumed, for want of measurements:");
         variables.forEach(u -> System.out.println(
@@ -53,12 +64,15 @@ public final class UncertainLine {
         ExecutorService threads = Executors.newFixedThreadPool(2);
         MonteCarlo study = MonteCarlo.withSeed(2026).withExecutor(threads);
         try {
-            if (args.length > 2) {
-                try (BufferedWriter out = Files.newBufferedWriter(Path.of(args[2]))) {
+            if (table != null) {
+                MonteCarloResult result;
+                try (Writer out = new OutputStreamWriter(table.open(), StandardCharsets.UTF_8)) {
                     StudyCsv csv = StudyCsv.begin(
                             out, variables.stream().map(Uncertain::variable).toList(), evaluation.responses());
-                    print(study.withRows(csv).solve(file.design(), variables, evaluation, cases));
+                    result = study.withRows(csv).solve(file.design(), variables, evaluation, cases);
                 }
+                outputs.commit();
+                print(result);
             } else {
                 print(study.solve(file.design(), variables, evaluation, cases));
             }
