@@ -103,7 +103,7 @@ public final class EnergyBalance {
         checkPlaces(line, fall);
         double t = Double.isNaN(temperature) ? line.installed().temperature() : temperature;
         LineModel model = new LineModel(line);
-        model.heat(t);
+        model.bringTo(t);
         double g = line.gravity();
         List<LineModel.Load> hooks = new ArrayList<>();
         for (Fall.Hanging each : fall.hanging()) {
@@ -144,12 +144,12 @@ public final class EnergyBalance {
                 energyAtPeak.strain() + energyAtPeak.weight() - energyBefore.strain() - energyBefore.weight(),
                 lifted,
                 balance.connection(x),
-                path.heat(),
+                path.frictionHeat(),
                 energyAtPeak.inlineAbsorbers() - energyBefore.inlineAbsorbers(),
                 energyAtPeak.springs() - energyBefore.springs());
         double held = energyAtPeak.strain() + Math.abs(energyAtPeak.weight()) + Math.abs(energyAtPeak.springs());
         if (!(Math.abs(account.residual()) <= CLOSURE * account.fall() + ROUNDING * (held + 1e4))) {
-            throw path.hopeless(
+            throw path.failure(
                     "the energy account of the fall does not close: " + account.residual() + " J are left over");
         }
         return new ArrestResult(new ArrestResult.Numbers(
@@ -278,7 +278,7 @@ public final class EnergyBalance {
                 }
                 target *= 2;
                 if (target > HOPELESS) {
-                    throw path.hopeless("the fall is not arrested by any force up to " + HOPELESS + " N");
+                    throw path.failure("the fall is not arrested by any force up to " + HOPELESS + " N");
                 }
             }
         }
@@ -300,7 +300,7 @@ public final class EnergyBalance {
         }
 
         /** The gap along the path, with the extension that goes with the force. */
-        private final class Shortfall implements LoadPath.Gap {
+        private final class Shortfall implements LoadPath.EndCondition {
             private final boolean far;
 
             Shortfall(boolean far) {
