@@ -207,7 +207,7 @@ public final class TransientArrest {
         check(line, fall);
         double t = Double.isNaN(temperature) ? line.installed().temperature() : temperature;
         LineModel model = new LineModel(line);
-        model.heat(t);
+        model.bringTo(t);
         double tau = line.cable().dampingTime().orElse(DAMPING_TIME);
         MotionSetup setup = new MotionSetup(model, tau);
         TransientCase c = new TransientCase(fall, side, clearance, t);
