@@ -5,7 +5,7 @@ import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.util.stream.Collectors;
 import org.lifeline.examples.programs.Programs;
-import org.lifeline.report.InertText;
+import org.lifeline.report.document.InertText;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.HelpCommand;

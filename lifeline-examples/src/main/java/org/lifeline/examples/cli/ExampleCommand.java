@@ -7,7 +7,7 @@ import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import org.lifeline.base.NoEquilibriumException;
 import org.lifeline.examples.programs.Programs;
-import org.lifeline.report.InertText;
+import org.lifeline.report.document.InertText;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
 

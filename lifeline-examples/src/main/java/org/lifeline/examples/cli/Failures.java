@@ -6,7 +6,7 @@ import java.util.List;
 import org.lifeline.base.NoEquilibriumException;
 import org.lifeline.base.Violation;
 import org.lifeline.examples.json.DesignFile;
-import org.lifeline.report.InertText;
+import org.lifeline.report.document.InertText;
 
 /** Says why a command did not do what it was asked for. */
 final class Failures {
