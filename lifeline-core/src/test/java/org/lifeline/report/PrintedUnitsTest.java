@@ -23,6 +23,11 @@ import org.lifeline.design.envelope.Envelope;
 import org.lifeline.design.envelope.EnvelopeResult;
 import org.lifeline.design.envelope.Interval;
 import org.lifeline.design.envelope.Tolerances;
+import org.lifeline.report.document.ReportBlock;
+import org.lifeline.report.document.ReportDetail;
+import org.lifeline.report.document.ReportDocument;
+import org.lifeline.report.document.ReportSection;
+import org.lifeline.report.document.UnitChoice;
 import org.lifeline.samples.SampleDesigns;
 
 /**

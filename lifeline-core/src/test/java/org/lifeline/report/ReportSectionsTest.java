@@ -24,6 +24,15 @@ import org.lifeline.design.envelope.Interval;
 import org.lifeline.design.envelope.Quantity;
 import org.lifeline.design.envelope.Tolerances;
 import org.lifeline.model.LifelineDesign;
+import org.lifeline.report.document.Picture;
+import org.lifeline.report.document.ReportBlock;
+import org.lifeline.report.document.ReportDetail;
+import org.lifeline.report.document.ReportDocument;
+import org.lifeline.report.document.ReportSection;
+import org.lifeline.report.document.UnitChoice;
+import org.lifeline.report.picture.EnvelopePicture;
+import org.lifeline.report.picture.HistoryPicture;
+import org.lifeline.report.picture.PictureChecks;
 import org.lifeline.samples.SampleDesigns;
 import org.lifeline.verify.Verifier;
 
@@ -172,8 +181,8 @@ class ReportSectionsTest {
         assertThat(cells.get(5)).contains("pretension × ");
         assertThat(TextReport.write(REPORT)).contains("over the ranges: pretension × 0.8 to 1.2");
         for (UnitChoice units : UnitChoice.values()) {
-            PictureTest.check(EnvelopePicture.loads(ENVELOPE, units));
-            PictureTest.check(EnvelopePicture.distances(ENVELOPE, units));
+            PictureChecks.check(EnvelopePicture.loads(ENVELOPE, units));
+            PictureChecks.check(EnvelopePicture.distances(ENVELOPE, units));
         }
         Picture loads = EnvelopePicture.loads(ENVELOPE, UnitChoice.SI);
         Picture distances = EnvelopePicture.distances(ENVELOPE, UnitChoice.US_CUSTOMARY);
@@ -216,8 +225,8 @@ class ReportSectionsTest {
         assertThat(table("Meshes").rows()).hasSameSizeAs(MOTION.meshes());
         assertThat(TextReport.write(REPORT).replaceAll("\\s+", " ")).contains("Energy drift: ");
         Picture picture = HistoryPicture.draw(MOTION, UnitChoice.BOTH);
-        PictureTest.check(picture);
-        PictureTest.check(HistoryPicture.draw(MOTION, UnitChoice.US_CUSTOMARY));
+        PictureChecks.check(picture);
+        PictureChecks.check(HistoryPicture.draw(MOTION, UnitChoice.US_CUSTOMARY));
         assertThat(picture.svg())
                 .contains("time since the start of the fall [s]")
                 .contains("load on north");

@@ -15,7 +15,7 @@ import org.lifeline.design.envelope.Tolerances;
 import org.lifeline.examples.json.DesignFile;
 import org.lifeline.model.LifelineDesign;
 import org.lifeline.model.Support;
-import org.lifeline.report.InertText;
+import org.lifeline.report.document.InertText;
 
 /**
  * The worst that can happen anywhere on a line: the falls of a design moved along all of it, at every temperature, on both sides

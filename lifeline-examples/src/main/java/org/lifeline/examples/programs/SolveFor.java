@@ -15,7 +15,7 @@ import org.lifeline.design.variable.FeasibleSearch;
 import org.lifeline.examples.json.DesignFile;
 import org.lifeline.examples.json.Dimension;
 import org.lifeline.model.LifelineDesign;
-import org.lifeline.report.InertText;
+import org.lifeline.report.document.InertText;
 
 /** For which values of a variable are all criteria of a design met, and which criterion closes each end? */
 public final class SolveFor {
