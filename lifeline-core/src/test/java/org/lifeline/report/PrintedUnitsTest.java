@@ -16,12 +16,12 @@ import org.junit.jupiter.api.Test;
 import org.lifeline.analysis.ArrestResult;
 import org.lifeline.analysis.TransientArrest;
 import org.lifeline.analysis.TransientResult;
+import org.lifeline.base.Interval;
 import org.lifeline.design.criteria.Criteria;
 import org.lifeline.design.envelope.DesignAnalysis;
 import org.lifeline.design.envelope.DesignResult;
 import org.lifeline.design.envelope.Envelope;
 import org.lifeline.design.envelope.EnvelopeResult;
-import org.lifeline.design.envelope.Interval;
 import org.lifeline.design.envelope.Tolerances;
 import org.lifeline.samples.SampleDesigns;
 

@@ -11,12 +11,12 @@ import org.jspecify.annotations.Nullable;
 import org.lifeline.analysis.Method;
 import org.lifeline.base.InvalidInputException;
 import org.lifeline.base.NoEquilibriumException;
+import org.lifeline.base.ProgressListener;
 import org.lifeline.base.Violation;
 import org.lifeline.design.envelope.DesignAnalysis;
-import org.lifeline.design.envelope.ProgressListener;
 import org.lifeline.examples.arrests.DesignRun;
 import org.lifeline.examples.criteria.CriteriaCheck;
-import org.lifeline.examples.criteria.CriterionResult;
+import org.lifeline.examples.criteria.PrintedComparison;
 import org.lifeline.examples.json.AtomicFile;
 import org.lifeline.examples.json.DesignFile;
 import org.lifeline.examples.json.DesignReader;
@@ -154,7 +154,7 @@ public final class AnalyzeCommand implements Callable<Integer> {
         }
         DesignFile design;
         DesignRun run;
-        List<CriterionResult> criteria;
+        List<PrintedComparison> criteria;
         try {
             design = new DesignReader().read(bytes);
         } catch (InvalidInputException e) {
