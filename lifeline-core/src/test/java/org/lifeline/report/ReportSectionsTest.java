@@ -11,16 +11,16 @@ import org.junit.jupiter.api.Test;
 import org.lifeline.analysis.ArrestResult;
 import org.lifeline.analysis.TransientArrest;
 import org.lifeline.analysis.TransientResult;
+import org.lifeline.base.Interval;
+import org.lifeline.design.criteria.CheckedQuantity;
 import org.lifeline.design.criteria.Criteria;
 import org.lifeline.design.criteria.Criterion;
 import org.lifeline.design.criteria.CriterionResult;
-import org.lifeline.design.criteria.Demand;
 import org.lifeline.design.criteria.Status;
 import org.lifeline.design.envelope.DesignAnalysis;
 import org.lifeline.design.envelope.DesignResult;
 import org.lifeline.design.envelope.Envelope;
 import org.lifeline.design.envelope.EnvelopeResult;
-import org.lifeline.design.envelope.Interval;
 import org.lifeline.design.envelope.Quantity;
 import org.lifeline.design.envelope.Tolerances;
 import org.lifeline.model.LifelineDesign;
@@ -59,7 +59,8 @@ class ReportSectionsTest {
 
     private static List<Criterion> criteria() {
         List<Criterion> list = new java.util.ArrayList<>(Criteria.builtIn());
-        list.add(Criterion.stated("client limit", Demand.of(Quantity.END_ANCHOR_LOAD), 5_000, "specification 7.2"));
+        list.add(Criterion.stated(
+                "client limit", CheckedQuantity.of(Quantity.END_ANCHOR_LOAD), 5_000, "specification 7.2"));
         return list;
     }
 

@@ -2,7 +2,7 @@ package org.lifeline.report.section;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.lifeline.design.criteria.Check;
+import org.lifeline.design.criteria.CapacityCheck;
 import org.lifeline.design.criteria.Criterion;
 import org.lifeline.design.criteria.CriterionResult;
 import org.lifeline.design.criteria.Jurisdiction;
@@ -67,9 +67,9 @@ public final class CriteriaSection {
     ReportBlock table(String caption, List<CriterionResult> results) {
         TableBuilder t = head(caption, "Criterion");
         for (CriterionResult r : results) {
-            Check c = r.check();
+            CapacityCheck c = r.check();
             boolean single = c.parts().isEmpty()
-                    && !c.demandKey().isEmpty()
+                    && !c.quantityKey().isEmpty()
                     && !c.title().isEmpty();
             String id = InertText.name(r.criterion().id());
             row(t, single ? id + ": " + InertText.plain(c.title()) : id, c);
@@ -91,12 +91,12 @@ public final class CriteriaSection {
         }
     }
 
-    private void add(TableBuilder t, String id, Check check, String lead) {
+    private void add(TableBuilder t, String id, CapacityCheck check, String lead) {
         for (int i = 0; i < check.parts().size(); i++) {
-            Check part = check.parts().get(i);
+            CapacityCheck part = check.parts().get(i);
             String word = i == 0 ? lead : check.isOfAlternatives() ? ", or" : ", and";
             if (part.parts().isEmpty()) {
-                String title = part.title().isEmpty() ? part.demandKey() : part.title();
+                String title = part.title().isEmpty() ? part.quantityKey() : part.title();
                 row(t, id + word + ": " + InertText.plain(title), part);
             } else {
                 add(t, id, part, word);
@@ -114,7 +114,7 @@ public final class CriteriaSection {
                 .text("Governed by");
     }
 
-    private void row(TableBuilder t, String name, Check c) {
+    private void row(TableBuilder t, String name, CapacityCheck c) {
         boolean numbers = !Double.isNaN(c.ratio());
         t.row(
                 name,
@@ -153,7 +153,7 @@ public final class CriteriaSection {
                     demand(c),
                     InertText.plain(c.source().citation()),
                     where(c.source().jurisdiction()),
-                    c.source().mark().words());
+                    c.source().kind().words());
         }
         return t.build();
     }
@@ -162,7 +162,7 @@ public final class CriteriaSection {
     private String demand(Criterion c) {
         if (c.source().jurisdiction() == Jurisdiction.DESIGN && c.limits().size() == 1) {
             var limit = c.limits().get(0);
-            return limit.demand() + " " + limit.sense().symbol() + " " + quantity(q, limit.unit(), limit.value());
+            return limit.quantity() + " " + limit.type().symbol() + " " + quantity(q, limit.unit(), limit.value());
         }
         return InertText.plain(c.title());
     }

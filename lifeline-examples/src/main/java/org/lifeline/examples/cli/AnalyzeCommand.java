@@ -11,12 +11,12 @@ import org.jspecify.annotations.Nullable;
 import org.lifeline.analysis.Method;
 import org.lifeline.base.InvalidInputException;
 import org.lifeline.base.NoEquilibriumException;
+import org.lifeline.base.ProgressListener;
 import org.lifeline.base.Violation;
 import org.lifeline.design.envelope.DesignAnalysis;
-import org.lifeline.design.envelope.ProgressListener;
 import org.lifeline.examples.arrests.DesignRun;
 import org.lifeline.examples.criteria.CriteriaCheck;
-import org.lifeline.examples.criteria.CriterionResult;
+import org.lifeline.examples.criteria.PrintedComparison;
 import org.lifeline.examples.files.FileKind;
 import org.lifeline.examples.files.Output;
 import org.lifeline.examples.files.OutputException;
@@ -161,7 +161,7 @@ public final class AnalyzeCommand implements Callable<Integer> {
             String target = target();
             Output place = target == null ? null : outputs.claim(target, FileKind.RESULT);
             DesignRun run;
-            List<CriterionResult> criteria;
+            List<PrintedComparison> criteria;
             try {
                 run = solver.solve(
                         design.design(),

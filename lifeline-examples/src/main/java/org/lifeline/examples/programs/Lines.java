@@ -55,6 +55,6 @@ final class Lines {
                 InertText.name(r.criterion().id()),
                 r.status().words(),
                 numbers,
-                r.criterion().source().mark().words());
+                r.criterion().source().kind().words());
     }
 }

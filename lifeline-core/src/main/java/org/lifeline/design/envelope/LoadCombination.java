@@ -10,8 +10,8 @@ import org.lifeline.model.Lifeline;
 import org.lifeline.model.LifelineDesign;
 import org.lifeline.model.Place;
 
-/** One corner of the ranges: a temperature, a side of the force range, a deviation, and the line that goes with it. */
-final class Corner {
+/** One combination of the ranges: a temperature, a side of the force range, a deviation, and the line that goes with it. */
+final class LoadCombination {
     private final Lifeline line;
     private final double temperature;
     private final DeploymentForce side;
@@ -19,7 +19,7 @@ final class Corner {
     private final ClearanceRules clearance;
     private final EnergyBalance analysis;
 
-    Corner(
+    LoadCombination(
             LifelineDesign design,
             Lifeline line,
             double temperature,
@@ -44,8 +44,8 @@ final class Corner {
         return deviation;
     }
 
-    FallCase at(Scene scene, Place place) {
-        return of(scene.fall().at(place));
+    FallCase at(MovingFall movingFall, Place place) {
+        return of(movingFall.fall().at(place));
     }
 
     FallCase of(Fall fall) {

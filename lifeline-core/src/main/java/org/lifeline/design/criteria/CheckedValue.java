@@ -11,7 +11,7 @@ import org.lifeline.design.envelope.Extreme;
  * same as comparing factor · value + offset with factor · limit + offset, and the latter is what is shown (twice a load
  * against a strength rather than a strength factor against 2).
  */
-final class Item {
+final class CheckedValue {
     private final String label;
     private final double value;
     private final String reason;
@@ -20,36 +20,36 @@ final class Item {
     private double offset;
     private @Nullable String unit;
 
-    private Item(String label, double value, String reason, @Nullable Extreme extreme) {
+    private CheckedValue(String label, double value, String reason, @Nullable Extreme extreme) {
         this.label = label;
         this.value = value;
         this.reason = reason;
         this.extreme = extreme;
     }
 
-    static Item of(String label, double value) {
-        return new Item(label, value, "", null);
+    static CheckedValue of(String label, double value) {
+        return new CheckedValue(label, value, "", null);
     }
 
-    static Item of(Extreme extreme) {
-        return new Item("", extreme.value(), "", extreme);
+    static CheckedValue of(Extreme extreme) {
+        return new CheckedValue("", extreme.value(), "", extreme);
     }
 
     /** A strength against the load on it, compared as forces. */
-    static Item strength(String label, double strength, Extreme load) {
-        Item item = new Item(label, strength / load.value(), "", load);
+    static CheckedValue strength(String label, double strength, Extreme load) {
+        CheckedValue item = new CheckedValue(label, strength / load.value(), "", load);
         item.factor = load.value();
         item.unit = "N";
         return item;
     }
 
-    static Item missing(String label, String reason) {
-        return new Item(label, Double.NaN, reason, null);
+    static CheckedValue missing(String label, String reason) {
+        return new CheckedValue(label, Double.NaN, reason, null);
     }
 
     /** The same shown in another way: factor · value + offset. */
-    Item shown(double times, double plus, String inUnit) {
-        Item item = new Item(label, value, reason, extreme);
+    CheckedValue shown(double times, double plus, String inUnit) {
+        CheckedValue item = new CheckedValue(label, value, reason, extreme);
         item.factor = times;
         item.offset = plus;
         item.unit = inUnit;
@@ -57,8 +57,8 @@ final class Item {
     }
 
     /** The same with another value. */
-    Item withValue(double other) {
-        return new Item(label, other, reason, extreme);
+    CheckedValue withValue(double other) {
+        return new CheckedValue(label, other, reason, extreme);
     }
 
     String label() {

@@ -10,4 +10,4 @@ import org.lifeline.design.variable.DesignVariable;
  * @param variable the variable
  * @param distribution how its value is distributed; the bounds of the variable do not cut it off
  */
-public record Uncertain(DesignVariable variable, Distribution distribution) {}
+public record UncertainVariable(DesignVariable variable, Distribution distribution) {}

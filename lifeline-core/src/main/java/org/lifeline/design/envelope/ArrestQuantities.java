@@ -5,6 +5,7 @@ import org.lifeline.analysis.ArrestResult;
 import org.lifeline.analysis.SupportReaction;
 import org.lifeline.base.Point;
 import org.lifeline.base.Vector3;
+import org.lifeline.model.DeploymentForce;
 import org.lifeline.model.LifelineDesign;
 import org.lifeline.model.ModelFactors;
 import org.lifeline.model.Obstruction;
@@ -13,25 +14,29 @@ import org.lifeline.model.Obstruction;
  * The numbers that are read off every arrest, in one row: the quantities, the margin above each obstruction, force and
  * components on each support. All are turned so that larger is worse; NaN where an arrest has none. Model factors are in.
  */
-final class Measures {
+final class ArrestQuantities {
     private static final List<Quantity> QUANTITIES = List.of(Quantity.values());
     private static final List<Direction> DIRECTIONS = List.of(Direction.values());
     private static final int PER_SUPPORT = 1 + DIRECTIONS.size();
-
-    /**
-     * Share of a value below which a gain is not looked for any further: a tenth of the 0.1 % that is promised, so that a search
-     * for a root over several envelopes sees a smooth curve.
-     */
-    private static final double SHARE = 1e-4;
 
     private final List<Obstruction> obstructions;
     private final ModelFactors factors;
     private final int supports;
 
-    Measures(LifelineDesign design) {
+    private ArrestQuantities(LifelineDesign design, ModelFactors factors) {
         this.obstructions = design.clearance().obstructions();
-        this.factors = design.modelFactors();
+        this.factors = factors;
         this.supports = design.line().supports().size();
+    }
+
+    /** With the model factors of the design. */
+    static ArrestQuantities of(LifelineDesign design) {
+        return new ArrestQuantities(design, design.modelFactors());
+    }
+
+    /** As computed. */
+    static ArrestQuantities withoutFactors(LifelineDesign design) {
+        return new ArrestQuantities(design, ModelFactors.none());
     }
 
     int size() {
@@ -70,6 +75,14 @@ final class Measures {
             return QUANTITIES.get(index).largestIsWorst() ? 1 : -1;
         }
         return index < QUANTITIES.size() + obstructions.size() ? -1 : 1;
+    }
+
+    /** The side of the force range that governs where both give the same value: the one that the quantity is meant for. */
+    DeploymentForce sideOfTie(int index) {
+        boolean force = index < QUANTITIES.size()
+                ? QUANTITIES.get(index).isForce()
+                : index >= QUANTITIES.size() + obstructions.size();
+        return force ? DeploymentForce.MAXIMUM : DeploymentForce.CLEARANCE;
     }
 
     /** The row of an arrest. */
@@ -111,17 +124,14 @@ final class Measures {
     double tolerance(int index, double[] row) {
         if (index < QUANTITIES.size()) {
             Quantity q = QUANTITIES.get(index);
-            double share = SHARE * Math.abs(row[index]);
-            return switch (q.unit()) {
-                case "N" -> Math.max(share, 0.1);
-                case "rad" -> Math.max(share, 1e-5);
-                default -> q.largestIsWorst() ? Math.max(share, 1e-5) : 1e-4;
-            };
+            return q.largestIsWorst()
+                    ? EnvelopeTolerances.gain(q.unit(), row[index])
+                    : EnvelopeTolerances.ELEVATION_GAIN;
         }
         if (index < QUANTITIES.size() + obstructions.size()) {
-            return 1e-4;
+            return EnvelopeTolerances.ELEVATION_GAIN;
         }
         int support = (index - QUANTITIES.size() - obstructions.size()) / PER_SUPPORT;
-        return Math.max(SHARE * row[indexOfSupport(support)], 0.1);
+        return EnvelopeTolerances.gain("N", row[indexOfSupport(support)]);
     }
 }

@@ -12,51 +12,54 @@ import java.util.Optional;
  * @param text the fact in words, with its values
  * @param source where it comes from
  */
-public record TradeFact(String id, String text, Source source) {
-    private static final List<TradeFact> ALL = List.of(
-            new TradeFact(
+public record ReferenceValue(String id, String text, Source source) {
+    private static final List<ReferenceValue> ALL = List.of(
+            new ReferenceValue(
                     "us-osha-sag-angle",
                     "tension of a horizontal lifeline is about 2 times the force of the lanyard at a sag angle of 15°, and"
                             + " about 6 times at 5°",
-                    new Source("29 CFR 1926 Subpart M, App. C, part II", Jurisdiction.UNITED_STATES, Mark.PUBLISHED)),
+                    new Source(
+                            "29 CFR 1926 Subpart M, App. C, part II",
+                            Jurisdiction.UNITED_STATES,
+                            SourceKind.PUBLISHED)),
             practice("connector-16kN", "snap hooks and carabiners of at least 16 kN"),
             practice("e4-extension", "an E4 absorber adds up to about 1.1 m (3.5 ft) to the lanyard"),
-            new TradeFact(
+            new ReferenceValue(
                     "absorber-average",
                     "average deployment force about 0.875 of the peak, in 20 drops of 10 models",
                     new Source(
                             "Carrión et al., Int. J. Environ. Res. Public Health 17(20):7647, 2020",
                             Jurisdiction.PRACTICE,
-                            Mark.PUBLISHED)),
+                            SourceKind.PUBLISHED)),
             practice("absorber-in-service", "deployment force 65 to 85 % of the value of the class in service"),
             practice("dring-height", "harness attachment 1.5 m (5 ft) above the feet"),
-            new TradeFact(
+            new ReferenceValue(
                     "human-surrogate",
                     "mass of a rigid test weight times 1.1 for a human body (1.4 before 2008)",
                     new Source(
                             "history of ANSI/ASSP Z359 as quoted in the trade press",
                             Jurisdiction.UNITED_STATES,
-                            Mark.RECALLED)),
-            new TradeFact(
+                            SourceKind.RECALLED)),
+            new ReferenceValue(
                     "csa-documents",
                     "what the engineer's documents state: system, layout, workers, component data, proof test, limits of the"
                             + " surroundings, loads, sags, deployment, arrest force, and the worst case over temperature",
                     new Source(
                             "CSA Z259.16-15, cl. 4.3, as summarised publicly",
                             Jurisdiction.INTERNATIONAL,
-                            Mark.PUBLISHED)),
-            new TradeFact(
+                            SourceKind.PUBLISHED)),
+            new ReferenceValue(
                     "csa-clearance-force",
                     "distances are computed with the clearance deployment force, loads with the maximum deployment force;"
                             + " static analysis is not allowed where deformable anchors absorb the energy",
                     new Source(
                             "CSA Z259.16-21, preface, as summarised publicly",
                             Jurisdiction.INTERNATIONAL,
-                            Mark.PUBLISHED)));
+                            SourceKind.PUBLISHED)));
 
-    private static TradeFact practice(String id, String text) {
-        return new TradeFact(
-                id, text, new Source("common practice, no source", Jurisdiction.PRACTICE, Mark.COMMON_PRACTICE));
+    private static ReferenceValue practice(String id, String text) {
+        return new ReferenceValue(
+                id, text, new Source("common practice, no source", Jurisdiction.PRACTICE, SourceKind.COMMON_PRACTICE));
     }
 
     /**
@@ -64,7 +67,7 @@ public record TradeFact(String id, String text, Source source) {
      *
      * @return the facts; unmodifiable
      */
-    public static List<TradeFact> all() {
+    public static List<ReferenceValue> all() {
         return ALL;
     }
 
@@ -74,7 +77,7 @@ public record TradeFact(String id, String text, Source source) {
      * @param id for example {@code "us-osha-sag-angle"}
      * @return the fact, if there is one
      */
-    public static Optional<TradeFact> of(String id) {
+    public static Optional<ReferenceValue> of(String id) {
         return ALL.stream().filter(f -> f.id.equals(id)).findFirst();
     }
 

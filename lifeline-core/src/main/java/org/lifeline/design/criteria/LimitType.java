@@ -1,7 +1,7 @@
 package org.lifeline.design.criteria;
 
 /** Which side of a limit is allowed. */
-public enum Sense {
+public enum LimitType {
     /** The value must not exceed the limit: the value is the demand, the limit the capacity. */
     AT_MOST("≤"),
     /** The value must reach the limit: the limit is the demand, the value the capacity. */
@@ -9,7 +9,7 @@ public enum Sense {
 
     private final String symbol;
 
-    Sense(String symbol) {
+    LimitType(String symbol) {
         this.symbol = symbol;
     }
 

@@ -16,10 +16,10 @@ import org.lifeline.design.envelope.Extreme;
  *
  * <p>Immutable and thread-safe.
  */
-public final class Check {
+public final class CapacityCheck {
     private final String title;
     private final String key;
-    private final String item;
+    private final String component;
     private final boolean alternatives;
     private final Status status;
     private final double demand;
@@ -27,12 +27,12 @@ public final class Check {
     private final String unit;
     private final @Nullable Extreme governing;
     private final String reason;
-    private final List<Check> parts;
+    private final List<CapacityCheck> parts;
 
-    private Check(Builder b) {
+    private CapacityCheck(Builder b) {
         this.title = b.title;
         this.key = b.key;
-        this.item = b.item;
+        this.component = b.component;
         this.alternatives = b.alternatives;
         this.status = b.status;
         this.demand = b.demand;
@@ -46,7 +46,7 @@ public final class Check {
     private static final class Builder {
         private final String title;
         private String key = "";
-        private String item = "";
+        private String component = "";
         private boolean alternatives;
         private Status status = Status.NOT_EVALUATED;
         private double demand = Double.NaN;
@@ -54,13 +54,13 @@ public final class Check {
         private String unit = "-";
         private @Nullable Extreme governing;
         private String reason = "";
-        private List<Check> parts = List.of();
+        private List<CapacityCheck> parts = List.of();
 
         Builder(String title) {
             this.title = title;
         }
 
-        Builder from(Check worst) {
+        Builder from(CapacityCheck worst) {
             demand = worst.demand;
             capacity = worst.capacity;
             unit = worst.unit;
@@ -70,53 +70,53 @@ public final class Check {
     }
 
     /** A comparison of one value with a limit. */
-    static Check of(String title, Item item, Limit limit, boolean everyCase) {
-        Builder b = new Builder(item.label().isEmpty() ? title : title + ", " + item.label());
-        b.key = limit.demand();
-        b.item = item.label();
-        if (item.isMissing()) {
-            b.reason = item.label().isEmpty() ? item.reason() : item.label() + ": " + item.reason();
-            return new Check(b);
+    static CapacityCheck of(String title, CheckedValue component, Limit limit, boolean everyCase) {
+        Builder b = new Builder(component.label().isEmpty() ? title : title + ", " + component.label());
+        b.key = limit.quantity();
+        b.component = component.label();
+        if (component.isMissing()) {
+            b.reason = component.label().isEmpty() ? component.reason() : component.label() + ": " + component.reason();
+            return new CapacityCheck(b);
         }
-        boolean most = limit.sense() == Sense.AT_MOST;
-        b.demand = most ? item.shownValue() : item.shownLimit(limit.value());
-        b.capacity = most ? item.shownLimit(limit.value()) : item.shownValue();
-        b.unit = item.unit(limit.unit());
-        b.governing = item.extreme().orElse(null);
+        boolean most = limit.type() == LimitType.AT_MOST;
+        b.demand = most ? component.shownValue() : component.shownLimit(limit.value());
+        b.capacity = most ? component.shownLimit(limit.value()) : component.shownValue();
+        b.unit = component.unit(limit.unit());
+        b.governing = component.extreme().orElse(null);
         b.status = Status.of(ratioOf(b.demand, b.capacity));
         if (b.status == Status.MET && b.governing != null && !everyCase) {
             b.status = Status.NOT_EVALUATED;
             b.reason = "met in the cases that could be computed, but not every case could be";
         }
-        return new Check(b);
+        return new CapacityCheck(b);
     }
 
     /** A check that could not be made. */
-    static Check missing(String title, String reason) {
+    static CapacityCheck missing(String title, String reason) {
         Builder b = new Builder(title);
         b.reason = reason;
-        return new Check(b);
+        return new CapacityCheck(b);
     }
 
     /** Several checks, all of which have to be met. */
-    static Check all(String title, List<Check> parts) {
+    static CapacityCheck all(String title, List<CapacityCheck> parts) {
         return combine(title, parts, true);
     }
 
     /** Several checks, one of which has to be met. */
-    static Check any(String title, List<Check> parts) {
+    static CapacityCheck any(String title, List<CapacityCheck> parts) {
         return combine(title, parts, false);
     }
 
-    private static Check combine(String title, List<Check> parts, boolean all) {
+    private static CapacityCheck combine(String title, List<CapacityCheck> parts, boolean all) {
         if (parts.size() == 1) {
             return parts.get(0);
         }
         Builder b = new Builder(title);
         b.parts = parts;
         b.alternatives = !all;
-        Comparator<Check> byRatio = Comparator.comparingDouble(c -> c.ratio());
-        Optional<Check> worst = parts.stream()
+        Comparator<CapacityCheck> byRatio = Comparator.comparingDouble(c -> c.ratio());
+        Optional<CapacityCheck> worst = parts.stream()
                 .filter(c -> !Double.isNaN(c.ratio()))
                 .reduce((x, y) -> (byRatio.compare(x, y) < 0) == all ? y : x);
         worst.ifPresent(b::from);
@@ -132,11 +132,11 @@ public final class Check {
                     ? "there is nothing to check"
                     : parts.stream()
                             .filter(c -> c.status == Status.NOT_EVALUATED)
-                            .map(Check::reason)
+                            .map(CapacityCheck::reason)
                             .distinct()
                             .collect(Collectors.joining("; "));
         }
-        return new Check(b);
+        return new CapacityCheck(b);
     }
 
     /**
@@ -167,9 +167,9 @@ public final class Check {
     /**
      * The demand of a single comparison.
      *
-     * @return its name, see {@link Demand#key()}; empty for a check of several parts
+     * @return its name, see {@link CheckedQuantity#key()}; empty for a check of several parts
      */
-    public String demandKey() {
+    public String quantityKey() {
         return key;
     }
 
@@ -178,8 +178,8 @@ public final class Check {
      *
      * @return for example the id of an anchor, or {@code "span 2"}; empty where it is about the whole
      */
-    public String item() {
-        return item;
+    public String component() {
+        return component;
     }
 
     /**
@@ -260,7 +260,7 @@ public final class Check {
      *
      * @return the parts; empty for a single comparison; unmodifiable
      */
-    public List<Check> parts() {
+    public List<CapacityCheck> parts() {
         return parts;
     }
 
@@ -269,16 +269,17 @@ public final class Check {
      *
      * @return at least one; unmodifiable
      */
-    public List<Check> deciding() {
+    public List<CapacityCheck> deciding() {
         if (parts.isEmpty()) {
             return List.of(this);
         }
         if (alternatives) {
-            Comparator<Check> better = Comparator.<Check>comparingInt(c -> c.status == Status.MET ? 0 : 1)
+            Comparator<CapacityCheck> better = Comparator.<CapacityCheck>comparingInt(
+                            c -> c.status == Status.MET ? 0 : 1)
                     .thenComparingDouble(c -> Double.isNaN(c.ratio()) ? Double.POSITIVE_INFINITY : c.ratio());
             return parts.stream().min(better).orElseThrow().deciding();
         }
-        List<Check> list = new ArrayList<>();
+        List<CapacityCheck> list = new ArrayList<>();
         parts.forEach(p -> list.addAll(p.deciding()));
         return List.copyOf(list);
     }
@@ -288,11 +289,11 @@ public final class Check {
      *
      * @return at least one; unmodifiable
      */
-    public List<Check> leaves() {
+    public List<CapacityCheck> leaves() {
         if (parts.isEmpty()) {
             return List.of(this);
         }
-        List<Check> list = new ArrayList<>();
+        List<CapacityCheck> list = new ArrayList<>();
         parts.forEach(p -> list.addAll(p.leaves()));
         return List.copyOf(list);
     }

@@ -10,11 +10,11 @@ import org.lifeline.model.LifelineDesign;
 import org.lifeline.model.Obstruction;
 
 /** What a criterion is checked against: the design, the worst values of its arrests, the line as installed. */
-final class Situation {
+final class CheckedDesign {
     private final Extremes extremes;
     private final LifelineDesign design;
 
-    Situation(Extremes extremes) {
+    CheckedDesign(Extremes extremes) {
         this.extremes = extremes;
         this.design = extremes.design();
     }

@@ -8,11 +8,11 @@ import org.lifeline.internal.numeric.LogHistogram;
 import org.lifeline.internal.numeric.Ranks;
 
 /** Statistics of a study, gathered row by row in memory that does not grow. Not thread-safe. */
-final class Gathering {
+final class StudyStatistics {
     private static final int FIRST_CASES = 4096; // for the rank correlations
     private static final int FAILURES = 1000; // kept as examples
 
-    private final List<Uncertain> variables;
+    private final List<UncertainVariable> variables;
     private final List<Response> responses;
     private final List<Each> each = new ArrayList<>();
     private final List<StudyRow> failures = new ArrayList<>();
@@ -50,7 +50,7 @@ final class Gathering {
         }
     }
 
-    Gathering(List<Uncertain> variables, List<Response> responses) {
+    StudyStatistics(List<UncertainVariable> variables, List<Response> responses) {
         this.variables = List.copyOf(variables);
         this.responses = responses;
         for (int i = 0; i < responses.size(); i++) {

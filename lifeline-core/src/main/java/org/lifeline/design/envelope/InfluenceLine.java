@@ -7,36 +7,30 @@ import org.lifeline.analysis.ArrestResult;
 import org.lifeline.model.Place;
 
 /**
- * The measures along one span, for one sequence of falls and one corner of the ranges: sampled first, then refined where
+ * The influence lines of one span: how each quantity varies with the place of a moving fall, for one combination of the ranges; sampled first, then refined where
  * a worse value may hide.
  *
- * <p>Between two samples a measure is taken to lie below the lines through the neighbouring samples, as a concave curve
+ * <p>Between two samples a quantity is taken to lie below the lines through the neighbouring samples, as a concave curve
  * does: the bound is where those lines meet. The interval with the largest bound is sampled at that place until no bound
- * exceeds the worst value known by more than the tolerance, or the interval is shorter than a millimetre. A measure that
+ * exceeds the worst value known by more than the tolerance, or the interval is shorter than a millimetre. A quantity that
  * is absent on one side of an interval (an obstruction that begins or ends, a case that failed) is followed to the edge
  * by halving. Not thread-safe; one thread at a time works on a curve.
  */
-final class Curve {
-    /** Share by which a value must exceed another one to be worse, so that rounding does not choose the place [-]. */
-    static final double HAIR = 1e-9;
-
-    private static final double FINEST = 1e-3; // m
-    private static final int MOST_SAMPLES = 48; // for one measure
-
-    private final Scene scene;
+final class InfluenceLine {
+    private final MovingFall movingFall;
     private final int span;
-    private final Corner corner;
-    private final Measures measures;
+    private final LoadCombination combination;
+    private final ArrestQuantities quantities;
     private final List<Sample> samples = new ArrayList<>();
     private final Worst[] worst;
     private final List<FailedCase> failures = new ArrayList<>();
 
-    Curve(Scene scene, int span, Corner corner, Measures measures) {
-        this.scene = scene;
+    InfluenceLine(MovingFall movingFall, int span, LoadCombination combination, ArrestQuantities quantities) {
+        this.movingFall = movingFall;
         this.span = span;
-        this.corner = corner;
-        this.measures = measures;
-        this.worst = new Worst[measures.size()];
+        this.combination = combination;
+        this.quantities = quantities;
+        this.worst = new Worst[quantities.size()];
     }
 
     /** A sample; no row where the case failed. */
@@ -54,7 +48,7 @@ final class Curve {
         }
     }
 
-    /** The worst value of a measure so far, larger is worse. */
+    /** The worst value of a quantity so far, larger is worse. */
     record Worst(double value, double tolerance, FallCase fallCase, ArrestResult arrest) {}
 
     int span() {
@@ -99,7 +93,7 @@ final class Curve {
         return low;
     }
 
-    /** The value of a measure at a station; NaN where it is absent or no sample was taken. */
+    /** The value of a quantity at a station; NaN where it is absent or no sample was taken. */
     double valueAt(double station, int index) {
         int at = find(station);
         return at < samples.size() && samples.get(at).station == station
@@ -110,11 +104,11 @@ final class Curve {
     /** Tells whether a sample is worse than a threshold by more than half the tolerance. */
     boolean exceeds(int index, double threshold) {
         Worst w = worst[index];
-        return w != null && w.value > threshold + 0.5 * w.tolerance;
+        return w != null && w.value > threshold + EnvelopeTolerances.PROBE_SHARE * w.tolerance;
     }
 
     FallCase caseAt(double station) {
-        return corner.at(scene, Place.of(span, station));
+        return combination.at(movingFall, Place.of(span, station));
     }
 
     private Sample sample(double station) {
@@ -122,16 +116,16 @@ final class Curve {
         ArrestResult arrest;
         double[] row;
         try {
-            arrest = corner.solve(fallCase);
-            row = measures.of(arrest);
+            arrest = combination.solve(fallCase);
+            row = quantities.of(arrest);
         } catch (RuntimeException e) {
             failures.add(new FailedCase(fallCase, e));
             return new Sample(station, null);
         }
         for (int i = 0; i < row.length; i++) {
             Worst w = worst[i];
-            if (!Double.isNaN(row[i]) && (w == null || row[i] > w.value + HAIR * Math.abs(w.value))) {
-                worst[i] = new Worst(row[i], measures.tolerance(i, row), fallCase, arrest);
+            if (!Double.isNaN(row[i]) && (w == null || EnvelopeTolerances.isWorse(row[i], w.value))) {
+                worst[i] = new Worst(row[i], quantities.tolerance(i, row), fallCase, arrest);
             }
         }
         return new Sample(station, row);
@@ -149,13 +143,13 @@ final class Curve {
 
     /** Samples until nothing worse than what is known can hide. */
     void refine(int index, double threshold) {
-        for (int n = 0; n < MOST_SAMPLES; n++) {
+        for (int n = 0; n < EnvelopeTolerances.MOST_SAMPLES; n++) {
             Worst w = worst[index];
             double known = Math.max(threshold, w == null ? Double.NEGATIVE_INFINITY : w.value);
             int at = -1;
             double most = known + tolerance(index);
             for (int i = 0; i + 1 < samples.size(); i++) {
-                boolean wide = samples.get(i + 1).station - samples.get(i).station > FINEST;
+                boolean wide = samples.get(i + 1).station - samples.get(i).station > EnvelopeTolerances.FINEST;
                 double b = wide ? bound(i, index) : Double.NEGATIVE_INFINITY;
                 if (b > most) {
                     most = b;
@@ -227,6 +221,7 @@ final class Curve {
         double start = samples.get(i).station;
         double width = samples.get(i + 1).station - start;
         double x = meeting(i, index);
-        return start + (Double.isNaN(x) ? 0.5 * width : Math.min(0.9 * width, Math.max(0.1 * width, x)));
+        double margin = EnvelopeTolerances.INTERVAL_MARGIN * width;
+        return start + (Double.isNaN(x) ? 0.5 * width : Math.min(width - margin, Math.max(margin, x)));
     }
 }

@@ -7,21 +7,21 @@ import org.lifeline.model.LifelineDesign;
 import org.lifeline.model.Place;
 import org.lifeline.model.Worker;
 
-/** A sequence of falls whose last fall is moved along the line: who falls, and who hangs where. */
-record Scene(Fall fall) {
+/** A fall that is moved along the line, as a moving load is: who falls, and who hangs where. */
+record MovingFall(Fall fall) {
 
     /** The sequences of a design: those of its falls, each once; without falls, each worker alone. */
-    static List<Scene> of(LifelineDesign design) {
-        List<Scene> list = new ArrayList<>();
+    static List<MovingFall> of(LifelineDesign design) {
+        List<MovingFall> list = new ArrayList<>();
         for (Fall f : design.falls()) {
             if (list.stream().noneMatch(s -> s.isLike(f))) {
-                list.add(new Scene(f));
+                list.add(new MovingFall(f));
             }
         }
         if (list.isEmpty()) {
             double station = design.line().run(1) / 2;
             for (Worker w : design.workers()) {
-                list.add(new Scene(Fall.builder(w.id() + " alone")
+                list.add(new MovingFall(Fall.builder(w.id() + " alone")
                         .at(Place.of(1, station))
                         .faller(w)
                         .build()));

@@ -1,4 +1,4 @@
-package org.lifeline.design.envelope;
+package org.lifeline.base;
 
 /** Told how far a long computation has come; can end it. Called from the thread that started the computation. */
 @FunctionalInterface

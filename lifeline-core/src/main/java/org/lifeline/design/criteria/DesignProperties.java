@@ -11,20 +11,20 @@ import org.lifeline.model.Passage;
 import org.lifeline.model.Support;
 
 /** Values that demands take in a design. */
-final class DesignFacts {
-    private DesignFacts() {}
+final class DesignProperties {
+    private DesignProperties() {}
 
     /** Fixes the type of a method reference. */
-    static Function<Situation, List<Item>> of(Function<Situation, List<Item>> function) {
+    static Function<CheckedDesign, List<CheckedValue>> of(Function<CheckedDesign, List<CheckedValue>> function) {
         return function;
     }
 
-    static Item quantity(Situation s, Quantity q) {
+    static CheckedValue quantity(CheckedDesign s, Quantity q) {
         Optional<Extreme> e = s.extremes().of(q);
         if (e.isEmpty()) {
-            return Item.missing("", absent(s, q));
+            return CheckedValue.missing("", absent(s, q));
         }
-        Item item = Item.of(e.get());
+        CheckedValue item = CheckedValue.of(e.get());
         // A margin is shown as what it is the difference of: required against available below the line.
         return q == Quantity.CLEARANCE_MARGIN
                 ? item.shown(
@@ -35,7 +35,7 @@ final class DesignFacts {
                 : item;
     }
 
-    private static String absent(Situation s, Quantity q) {
+    private static String absent(CheckedDesign s, Quantity q) {
         return switch (q) {
             case CLEARANCE_MARGIN ->
                 s.design().clearance().obstructions().isEmpty()
@@ -51,105 +51,106 @@ final class DesignFacts {
         };
     }
 
-    static Item support(Situation s, String id) {
+    static CheckedValue support(CheckedDesign s, String id) {
         if (s.line().supports().stream().noneMatch(x -> x.id().equals(id))) {
-            return Item.missing(id, "no support has this id");
+            return CheckedValue.missing(id, "no support has this id");
         }
-        return s.extremes().onSupport(id).map(Item::of).orElse(Item.missing(id, Strengths.NO_CASE));
+        return s.extremes().onSupport(id).map(CheckedValue::of).orElse(CheckedValue.missing(id, Strengths.NO_CASE));
     }
 
     /** What is left below the feet at the lowest point; shown as needed against available below the line. */
-    static List<Item> freeHeight(Situation s) {
+    static List<CheckedValue> freeHeight(CheckedDesign s) {
         Optional<Extreme> e = s.extremes().of(Quantity.CLEARANCE_MARGIN);
         if (e.isEmpty()) {
-            return List.of(Item.missing("", absent(s, Quantity.CLEARANCE_MARGIN)));
+            return List.of(CheckedValue.missing("", absent(s, Quantity.CLEARANCE_MARGIN)));
         }
         double margin = s.design().clearance().margin();
         double needed =
                 Quantity.REQUIRED_BELOW_LINE.value(e.get().arrest(), s.design().modelFactors()) - margin;
-        return List.of(Item.of(e.get()).withValue(e.get().value() + margin).shown(1, needed, "m"));
+        return List.of(
+                CheckedValue.of(e.get()).withValue(e.get().value() + margin).shown(1, needed, "m"));
     }
 
-    static List<Item> diameter(Situation s) {
+    static List<CheckedValue> diameter(CheckedDesign s) {
         return List.of(
                 s.line().cable().diameter().isPresent()
-                        ? Item.of("cable", s.line().cable().diameter().getAsDouble())
-                        : Item.missing("cable", "its diameter is not given"));
+                        ? CheckedValue.of("cable", s.line().cable().diameter().getAsDouble())
+                        : CheckedValue.missing("cable", "its diameter is not given"));
     }
 
-    static List<Item> spans(Situation s) {
-        List<Item> list = new ArrayList<>();
+    static List<CheckedValue> spans(CheckedDesign s) {
+        List<CheckedValue> list = new ArrayList<>();
         for (int i = 1; i <= s.line().spans(); i++) {
-            list.add(Item.of("span " + i, s.line().run(i)));
+            list.add(CheckedValue.of("span " + i, s.line().run(i)));
         }
         return list;
     }
 
-    static List<Item> length(Situation s) {
-        return List.of(Item.of("", s.length()));
+    static List<CheckedValue> length(CheckedDesign s) {
+        return List.of(CheckedValue.of("", s.length()));
     }
 
-    static List<Item> numberOfSpans(Situation s) {
-        return List.of(Item.of("", s.line().spans()));
+    static List<CheckedValue> numberOfSpans(CheckedDesign s) {
+        return List.of(CheckedValue.of("", s.line().spans()));
     }
 
-    static List<Item> sags(Situation s, double times) {
+    static List<CheckedValue> sags(CheckedDesign s, double times) {
         LineEquilibrium installed = s.installed();
-        List<Item> list = new ArrayList<>();
+        List<CheckedValue> list = new ArrayList<>();
         for (int i = 1; i <= s.line().spans(); i++) {
-            list.add(Item.of(
+            list.add(CheckedValue.of(
                     "span " + i, times * installed.span(i).sag() / s.line().run(i)));
         }
         return list;
     }
 
-    static List<Item> chords(Situation s) {
-        List<Item> list = new ArrayList<>();
+    static List<CheckedValue> chords(CheckedDesign s) {
+        List<CheckedValue> list = new ArrayList<>();
         for (int i = 1; i <= s.line().spans(); i++) {
-            list.add(Item.of(
+            list.add(CheckedValue.of(
                     "span " + i, Math.atan2(Math.abs(s.line().rise(i)), s.line().run(i))));
         }
         return list;
     }
 
-    static List<Item> workers(Situation s) {
-        return List.of(Item.of("", s.design().workers().size()));
+    static List<CheckedValue> workers(CheckedDesign s) {
+        return List.of(CheckedValue.of("", s.design().workers().size()));
     }
 
-    static List<Item> workersInOneSpan(Situation s) {
-        return List.of(Item.of("", s.workersInOneSpan()));
+    static List<CheckedValue> workersInOneSpan(CheckedDesign s) {
+        return List.of(CheckedValue.of("", s.workersInOneSpan()));
     }
 
-    static List<Item> statedMargin(Situation s) {
-        return List.of(Item.of("", s.design().clearance().margin()));
+    static List<CheckedValue> statedMargin(CheckedDesign s) {
+        return List.of(CheckedValue.of("", s.design().clearance().margin()));
     }
 
-    static List<Item> statedHarnessStretch(Situation s) {
-        return List.of(Item.of("", s.design().clearance().harnessStretch()));
+    static List<CheckedValue> statedHarnessStretch(CheckedDesign s) {
+        return List.of(CheckedValue.of("", s.design().clearance().harnessStretch()));
     }
 
-    static List<Item> heaviest(Situation s) {
-        return List.of(Item.of("", s.extremes().masses().high()));
+    static List<CheckedValue> heaviest(CheckedDesign s) {
+        return List.of(CheckedValue.of("", s.extremes().masses().high()));
     }
 
-    static List<Item> fixedPosts(Situation s) {
+    static List<CheckedValue> fixedPosts(CheckedDesign s) {
         List<Support> posts =
                 s.line().supports().stream().filter(x -> !x.isEnd()).toList();
         if (posts.isEmpty()) {
-            return List.of(Item.of("", 1));
+            return List.of(CheckedValue.of("", 1));
         }
         double fixed = posts.stream()
                 .filter(x -> x.passage().kind() == Passage.Kind.CLAMPED)
                 .count();
-        return List.of(Item.of("", fixed / posts.size()));
+        return List.of(CheckedValue.of("", fixed / posts.size()));
     }
 
-    static List<Item> spanForHeight(Situation s) {
-        List<Item> list = new ArrayList<>();
+    static List<CheckedValue> spanForHeight(CheckedDesign s) {
+        List<CheckedValue> list = new ArrayList<>();
         for (int i = 1; i <= s.line().spans(); i++) {
             double below = s.highestBelow(i);
             if (Double.isNaN(below)) {
-                list.add(Item.missing("span " + i, "no obstruction is given below it"));
+                list.add(CheckedValue.missing("span " + i, "no obstruction is given below it"));
                 continue;
             }
             double height = Math.min(
@@ -160,8 +161,8 @@ final class DesignFacts {
             double run = s.line().run(i);
             list.add(
                     allowed > 0
-                            ? Item.of("span " + i, run / allowed).shown(allowed, 0, "m")
-                            : Item.of("span " + i, Double.POSITIVE_INFINITY));
+                            ? CheckedValue.of("span " + i, run / allowed).shown(allowed, 0, "m")
+                            : CheckedValue.of("span " + i, Double.POSITIVE_INFINITY));
         }
         return list;
     }

@@ -1,6 +1,4 @@
-package org.lifeline.design.envelope;
-
-import org.lifeline.base.Violations;
+package org.lifeline.base;
 
 /**
  * A closed range of a quantity.

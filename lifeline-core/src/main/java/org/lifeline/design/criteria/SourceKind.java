@@ -1,7 +1,7 @@
 package org.lifeline.design.criteria;
 
 /** How a value came to be known. */
-public enum Mark {
+public enum SourceKind {
     /** Value and clause were seen in the stated source or an official copy of it. */
     PUBLISHED("published"),
     /** From memory: a person must check it in the document before relying on it. */
@@ -13,7 +13,7 @@ public enum Mark {
 
     private final String words;
 
-    Mark(String words) {
+    SourceKind(String words) {
         this.words = words;
     }
 

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.lifeline.analysis.Statics;
+import org.lifeline.base.Interval;
 import org.lifeline.model.DeploymentForce;
 import org.lifeline.model.Installed;
 import org.lifeline.model.Lifeline;
@@ -14,20 +15,20 @@ import org.lifeline.model.LifelineDesign;
 import org.lifeline.model.Passage;
 import org.lifeline.model.Support;
 
-/** The corners of the ranges of a design: temperatures, sides, masses, pretension, friction. */
-final class Corners {
+/** The combinations of the ranges of a design: temperatures, sides, masses, pretension, friction. */
+final class LoadCombinations {
     private final LifelineDesign design;
     private final Tolerances tolerances;
-    private final List<Corner> list = new ArrayList<>();
+    private final List<LoadCombination> list = new ArrayList<>();
 
-    private Corners(LifelineDesign design, Tolerances tolerances) {
+    private LoadCombinations(LifelineDesign design, Tolerances tolerances) {
         this.design = design;
         this.tolerances = tolerances;
     }
 
     /** Every combination. */
-    static List<Corner> all(LifelineDesign design, Tolerances tolerances) {
-        Corners c = new Corners(design, tolerances);
+    static List<LoadCombination> all(LifelineDesign design, Tolerances tolerances) {
+        LoadCombinations c = new LoadCombinations(design, tolerances);
         for (double p : ends(tolerances.pretension())) {
             for (double mu : c.frictions()) {
                 Lifeline line = c.line(p, mu);
@@ -42,21 +43,21 @@ final class Corners {
     }
 
     /**
-     * Tells whether a corner governs by the physics of it. A change of temperature and a change of pretension act alike,
+     * Tells whether a combination governs by the physics of it. A change of temperature and a change of pretension act alike,
      * through the stress-free length of cable between the anchors: the tightest line (least thermal elongation, highest
      * pretension) and the slackest enclose the others. Everything that grows with the energy of the fall grows with the mass
      * that falls. Both sides of the force range and both ends of the friction stay.
      */
-    static boolean mayGovern(LifelineDesign design, Tolerances tolerances, Corner corner) {
+    static boolean mayGovern(LifelineDesign design, Tolerances tolerances, LoadCombination combination) {
         double coldest = Collections.min(design.temperatures());
         double hottest = Collections.max(design.temperatures());
         boolean shrinks = design.line().cable().thermalExpansion() >= 0;
-        FallCase.Deviation d = corner.deviation();
+        FallCase.Deviation d = combination.deviation();
         boolean heaviest = is(d.mass(), tolerances.mass().map(Interval::high));
         boolean tightest = is(d.pretension(), tolerances.pretension().map(Interval::high))
-                && corner.temperature() == (shrinks ? coldest : hottest);
+                && combination.temperature() == (shrinks ? coldest : hottest);
         boolean slackest = is(d.pretension(), tolerances.pretension().map(Interval::low))
-                && corner.temperature() == (shrinks ? hottest : coldest);
+                && combination.temperature() == (shrinks ? hottest : coldest);
         return heaviest && (tightest || slackest);
     }
 
@@ -64,14 +65,14 @@ final class Corners {
         return end.isEmpty() || value == end.get();
     }
 
-    /** The corner of the design itself, at a temperature and on a side. */
-    static Corner nominal(LifelineDesign design, double temperature, DeploymentForce side) {
-        return new Corner(design, design.line(), temperature, side, FallCase.Deviation.NONE);
+    /** The combination of the design itself, at a temperature and on a side. */
+    static LoadCombination nominal(LifelineDesign design, double temperature, DeploymentForce side) {
+        return new LoadCombination(design, design.line(), temperature, side, FallCase.Deviation.NONE);
     }
 
     private void add(Lifeline line, double temperature, FallCase.Deviation deviation) {
-        list.add(new Corner(design, line, temperature, DeploymentForce.MAXIMUM, deviation));
-        list.add(new Corner(design, line, temperature, DeploymentForce.CLEARANCE, deviation));
+        list.add(new LoadCombination(design, line, temperature, DeploymentForce.MAXIMUM, deviation));
+        list.add(new LoadCombination(design, line, temperature, DeploymentForce.CLEARANCE, deviation));
     }
 
     private double[] frictions() {

@@ -15,10 +15,19 @@ import org.lifeline.design.variable.FeasibleInterval.Closure;
 import org.lifeline.internal.numeric.Roots;
 import org.lifeline.model.LifelineDesign;
 
-/** One search for feasible ranges. Works on shares of the way between the bounds. Not thread-safe. */
-final class Hunt {
-    /** How near to 1 the ratio at an end has to lie. */
+/** Solves for the feasible ranges of one variable. Works on shares of the way between the bounds. Not thread-safe. */
+final class FeasibleRangeSolver {
+    /** How near to 1 the ratio at an end has to lie [-]; twice the gain that an envelope does not look for. */
     private static final double ACCURACY = 2e-4;
+
+    /** Excess of a ratio over 1 that stands for every larger one [-]: infinite ratios have no root. */
+    private static final double LARGEST_EXCESS = 1e3;
+
+    /** Width of the bracket of a least ratio over the width of the bounds [-]; it only has to be seen to lie below 1. */
+    private static final double MINIMUM_WIDTH = 1e-3;
+
+    /** Width over that of the bounds at which a jump counts as found [-]. */
+    private static final double JUMP_WIDTH = 1e-9;
 
     private final FeasibleSearch search;
     private final LifelineDesign base;
@@ -26,7 +35,7 @@ final class Hunt {
     private final Map<Double, Trial> trials = new LinkedHashMap<>();
     private final Map<String, String> open = new LinkedHashMap<>();
 
-    Hunt(FeasibleSearch search, LifelineDesign base, DesignVariable variable) {
+    FeasibleRangeSolver(FeasibleSearch search, LifelineDesign base, DesignVariable variable) {
         this.search = search;
         this.base = base;
         this.variable = variable;
@@ -88,10 +97,10 @@ final class Hunt {
             double here = excess(shares.get(i));
             boolean lowest = (i == 0 || here <= excess(shares.get(i - 1)))
                     && (i == shares.size() - 1 || here <= excess(shares.get(i + 1)));
-            if (here > 0 && lowest && here < 1e3) {
+            if (here > 0 && lowest && here < LARGEST_EXCESS) {
                 double low = shares.get(Math.max(0, i - 1));
                 double high = shares.get(Math.min(shares.size() - 1, i + 1));
-                double best = Roots.roughMinimum(this::excess, low, high, 1e-3);
+                double best = Roots.roughMinimum(this::excess, low, high, MINIMUM_WIDTH);
                 if (excess(best) <= 0) {
                     found.add(best);
                 }
@@ -132,7 +141,7 @@ final class Hunt {
         double in = inside;
         double out = outside;
         // Past where the design cannot be analysed, or has no capacity at all, halving is all that can be done.
-        while (Math.abs(excess(out)) >= 1e3 && Math.abs(out - in) > 1e-9) {
+        while (Math.abs(excess(out)) >= LARGEST_EXCESS && Math.abs(out - in) > JUMP_WIDTH) {
             double middle = 0.5 * (in + out);
             if (trial(middle).isFeasible()) {
                 in = middle;
@@ -141,7 +150,7 @@ final class Hunt {
             }
         }
         beyond = trial(out);
-        if (Math.abs(out - in) <= 1e-9) {
+        if (Math.abs(out - in) <= JUMP_WIDTH) {
             return closed(trial(in), beyond, Closure.JUMP);
         }
         double root = excess(in) == 0
@@ -186,7 +195,7 @@ final class Hunt {
 
     /** How far the worst ratio lies above 1; kept finite. */
     private double excess(double share) {
-        return Math.min(trial(share).ratio() - 1, 1e3);
+        return Math.min(trial(share).ratio() - 1, LARGEST_EXCESS);
     }
 
     private Trial trial(double share) {
@@ -237,6 +246,6 @@ final class Hunt {
             return new Trial(value, Double.POSITIVE_INFINITY, "", "no criterion could be evaluated: " + open);
         }
         // A ratio of 1 but for rounding is 1, as in the checks.
-        return new Trial(value, worst > 1 && worst <= 1 + 1e-12 ? 1 : worst, governing, "");
+        return new Trial(value, worst > 1 && Status.of(worst) == Status.MET ? 1 : worst, governing, "");
     }
 }
