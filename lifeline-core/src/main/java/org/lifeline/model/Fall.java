@@ -265,8 +265,9 @@ public final class Fall {
                     v.add(
                             "freeFall",
                             Violations.show(value, "m"),
-                            "is more than twice the taut length of " + fallers.get(i).id() + ", "
-                                    + Violations.show(c.tautLength(0), "m") + ": the connection cannot give it");
+                            "is more than twice the taut length of "
+                                    + fallers.get(i).id() + ", " + Violations.show(c.tautLength(0), "m")
+                                    + ": the connection cannot give it");
                 }
             }
         }

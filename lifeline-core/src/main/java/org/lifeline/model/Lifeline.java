@@ -355,7 +355,8 @@ public final class Lifeline {
                         "[" + b.x() + " m, " + b.y() + " m, " + b.z() + " m]",
                         "the span before it must not be steeper than 80° (run " + run + " m, rise " + rise + " m)");
             } else {
-                PlausibleRange.SPAN_LENGTH.check(v, path(i) + ".position, distance from the support before", a.distance(b));
+                PlausibleRange.SPAN_LENGTH.check(
+                        v, path(i) + ".position, distance from the support before", a.distance(b));
             }
         }
 

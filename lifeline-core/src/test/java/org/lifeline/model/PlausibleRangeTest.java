@@ -25,7 +25,8 @@ class PlausibleRangeTest {
         boolean open = range == PlausibleRange.TEMPERATURE;
         assertThat(check(range, range.lowest()).isEmpty()).isEqualTo(!open);
         assertThat(check(range, range.highest()).isEmpty()).isEqualTo(!open);
-        assertThat(check(range, 0.5 * (range.lowest() + range.highest())).isEmpty()).isTrue();
+        assertThat(check(range, 0.5 * (range.lowest() + range.highest())).isEmpty())
+                .isTrue();
         for (double bad : new double[] {
             Math.nextDown(range.lowest()),
             Math.nextUp(range.highest()),
@@ -46,8 +47,9 @@ class PlausibleRangeTest {
     void saysWhatIsWrong() {
         assertThat(check(PlausibleRange.WORKER_MASS, 1e12).list())
                 .extracting(Violation::toString)
-                .containsExactly("path: 1.0E12 kg: must lie from 0.1 kg to 100000.0 kg: the heaviest test mass of the trade"
-                        + " is a few hundred kilograms");
+                .containsExactly(
+                        "path: 1.0E12 kg: must lie from 0.1 kg to 100000.0 kg: the heaviest test mass of the trade"
+                                + " is a few hundred kilograms");
         assertThat(check(PlausibleRange.WORKER_MASS, 0).list())
                 .extracting(Violation::rule)
                 .containsExactly("must be a finite number above zero");

@@ -42,7 +42,10 @@ final class PathEvents {
                 double limit = equilibrium.resistance(a, high, e);
                 double beyond = system.endTension(high, e) / limit - 1;
                 if (beyond > PathTolerances.EVENT) {
-                    first = nearer(first, chord(system.endTension(low, e) / limit - 1, beyond, PathTolerances.YIELD_AIM), -1 - e);
+                    first = nearer(
+                            first,
+                            chord(system.endTension(low, e) / limit - 1, beyond, PathTolerances.YIELD_AIM),
+                            -1 - e);
                 }
             }
         }
@@ -75,7 +78,9 @@ final class PathEvents {
         }
         int e = -1 - watched;
         InlineAbsorber a = system.absorbers[e];
-        return a == null ? 0 : system.endTension(s, e) / equilibrium.resistance(a, later, e) - 1 - PathTolerances.YIELD_AIM;
+        return a == null
+                ? 0
+                : system.endTension(s, e) / equilibrium.resistance(a, later, e) - 1 - PathTolerances.YIELD_AIM;
     }
 
     /**
@@ -150,7 +155,9 @@ final class PathEvents {
     /** Tells whether one of the limits that a later state passes is just met, or just passed where that is an absorber's. */
     boolean isMet(LineState s, LineState later) {
         for (int i = 1; i < system.spans; i++) {
-            if (sticks(s, i) && equilibrium.excess(later, i) > PathTolerances.BEYOND_LIMIT && equilibrium.excess(s, i) > PathTolerances.AT_LIMIT) {
+            if (sticks(s, i)
+                    && equilibrium.excess(later, i) > PathTolerances.BEYOND_LIMIT
+                    && equilibrium.excess(s, i) > PathTolerances.AT_LIMIT) {
                 return true;
             }
         }
