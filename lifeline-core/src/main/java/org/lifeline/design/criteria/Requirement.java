@@ -61,7 +61,7 @@ interface Requirement {
                     quantity.comparison(limit.value()),
                     checked,
                     limit,
-                    s.extremes().coversEverything()));
+                    s));
         }
         return CapacityCheck.all(title, list);
     }

@@ -61,21 +61,80 @@ public final class Extremes {
      * @return the extremes
      */
     public static Extremes of(LifelineDesign design, List<ArrestResult> arrests) {
-        ArrestQuantities quantities = ArrestQuantities.of(design);
-        Collector collector = new Collector(design, quantities);
-        for (ArrestResult each : arrests) {
-            collector.add(FallCase.asDesigned(each), each);
+        return ofCases(
+                design,
+                arrests.stream()
+                        .map(r -> new ComputedCase(FallCase.asDesigned(r), r))
+                        .toList());
+    }
+
+    /**
+     * The worst values of cases that were computed already, by whatever method.
+     *
+     * @param design the design whose cases they are
+     * @param cases the cases, in the order that counts where there is a tie
+     * @return the extremes
+     */
+    public static Extremes ofCases(LifelineDesign design, List<ComputedCase> cases) {
+        Collector collector = new Collector(design, ArrestQuantities.of(design));
+        for (ComputedCase each : cases) {
+            collector.add(each.fallCase(), each.arrest());
         }
         return collector.finish(Scope.of(design, Tolerances.none(), List.of(), true));
     }
 
+    /**
+     * The worst of several sets of worst values of one design. What failed in any of them has failed.
+     *
+     * @param first the first set, whose cases count first where there is a tie
+     * @param others the others
+     * @return the extremes over all of them
+     */
+    public static Extremes joined(Extremes first, List<Extremes> others) {
+        Collector collector = new Collector(first.design, first.quantities);
+        Scope scope = first.scope;
+        for (int index = 0; index < first.quantities.size(); index++) {
+            collector.add(index, first.worst[index]);
+        }
+        for (Extremes each : others) {
+            scope = scope.and(each.scope);
+            for (int index = 0; index < first.quantities.size(); index++) {
+                collector.add(index, each.worst[index]);
+            }
+        }
+        return collector.finish(scope);
+    }
+
+    /**
+     * The same for the case that more would have to be computed before a force or a distance can be said to keep a limit.
+     *
+     * @param why what is missing, for example {@code "no arrest was followed in time"}
+     * @return extremes on which a criterion on forces or distances that is met so far counts as not evaluated
+     */
+    public Extremes lacking(String why) {
+        String both = scope.lacking().isEmpty() ? why : scope.lacking() + "; " + why;
+        Scope less = new Scope(scope.masses(), scope.failures(), scope.complete(), both);
+        return new Extremes(design, quantities, worst, less);
+    }
+
     /** What the worst values were taken over. */
-    record Scope(Interval masses, List<FailedCase> failures, boolean complete) {
+    record Scope(Interval masses, List<FailedCase> failures, boolean complete, String lacking) {
+        Scope and(Scope other) {
+            List<FailedCase> both = new ArrayList<>(failures);
+            both.addAll(other.failures);
+            Interval range = Interval.of(
+                    Math.min(masses.low(), other.masses.low()), Math.max(masses.high(), other.masses.high()));
+            String less = other.lacking.isEmpty() || lacking.equals(other.lacking)
+                    ? lacking
+                    : lacking.isEmpty() ? other.lacking : lacking + "; " + other.lacking;
+            return new Scope(range, List.copyOf(both), complete && other.complete, less);
+        }
+
         static Scope of(LifelineDesign design, Tolerances tolerances, List<FailedCase> failures, boolean complete) {
             double[] m = design.workers().stream().mapToDouble(Worker::mass).toArray();
             Interval designed = Interval.of(
                     Arrays.stream(m).min().orElseThrow(), Arrays.stream(m).max().orElseThrow());
-            return new Scope(tolerances.mass().orElse(designed), List.copyOf(failures), complete);
+            return new Scope(tolerances.mass().orElse(designed), List.copyOf(failures), complete, "");
         }
     }
 
@@ -211,6 +270,20 @@ public final class Extremes {
      */
     public boolean coversEverything() {
         return scope.complete() && scope.failures().isEmpty();
+    }
+
+    /**
+     * Why a worst value that keeps a limit does not yet say that every case does. A free fall follows from the line before the
+     * fall, and nothing that is asked of the arrest itself concerns it.
+     *
+     * @param extreme a worst value of this set
+     * @return what is missing, in words; empty where nothing is
+     */
+    public String lackingFor(Extreme extreme) {
+        if (!coversEverything()) {
+            return "not every case could be computed";
+        }
+        return extreme.quantity().filter(q -> q == Quantity.FREE_FALL).isPresent() ? "" : scope.lacking();
     }
 
     /**

@@ -5,6 +5,7 @@ import java.util.OptionalDouble;
 import org.lifeline.analysis.ArrestResult;
 import org.lifeline.model.DeploymentForce;
 import org.lifeline.model.Fall;
+import org.lifeline.model.Place;
 
 /**
  * One case that was computed: which fall, where, at which temperature, on which side of the force range, and how line
@@ -87,6 +88,16 @@ public final class FallCase {
      */
     public OptionalDouble mass() {
         return optional(deviation.mass());
+    }
+
+    /**
+     * The same case at another place.
+     *
+     * @param place where the fall is
+     * @return the new case; its fall has the same name, workers and free fall
+     */
+    public FallCase at(Place place) {
+        return new FallCase(fall.at(place), temperature, side, deviation);
     }
 
     /**
