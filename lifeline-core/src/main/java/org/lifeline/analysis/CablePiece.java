@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.lifeline.base.Point;
 import org.lifeline.base.Vector3;
-import org.lifeline.internal.mechanics.Piece;
+import org.lifeline.internal.line.Piece;
 
 /**
  * A piece of cable between two places where force enters, in equilibrium.

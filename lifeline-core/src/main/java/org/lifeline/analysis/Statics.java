@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.lifeline.base.Violation;
 import org.lifeline.base.Violations;
-import org.lifeline.internal.mechanics.LineModel;
+import org.lifeline.internal.path.LineModel;
 import org.lifeline.model.Attachment;
 import org.lifeline.model.Lifeline;
 
@@ -53,7 +53,7 @@ public final class Statics {
         checkPlaces(line, loads);
         LineModel model = new LineModel(line);
         double t = Double.isNaN(temperature) ? line.installed().temperature() : temperature;
-        model.heat(t);
+        model.bringTo(t);
         List<LineEquilibrium.Hung> hung = new ArrayList<>(loads.size());
         for (AppliedLoad each : loads) {
             int span = each.place().span();

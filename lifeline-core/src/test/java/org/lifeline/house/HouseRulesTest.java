@@ -37,7 +37,8 @@ class HouseRulesTest {
 
     @ParameterizedTest
     @CsvSource({
-        "verify.BorrowedCheck, internal.mechanics.Element",
+        "verify.BorrowedCheck, internal.line.Element",
+        "internal.line.LooksAhead, internal.path.Follower",
         "verify.BorrowedCheck, internal.numeric.Solver",
         "base.Foundation, model.Beam",
         "model.Beam, analysis.Statics",
@@ -53,22 +54,22 @@ class HouseRulesTest {
     @ParameterizedTest
     @CsvSource({
         "analysis.Leaks extends, org.apache.commons.math3.analysis.solvers.BrentSolver",
-        "analysis.Leaks implements, internal.mechanics.Hidden",
-        "analysis.Leaks has a type parameter of, internal.mechanics.Element",
+        "analysis.Leaks implements, internal.line.Hidden",
+        "analysis.Leaks has a type parameter of, internal.line.Element",
         "analysis.Leaks has field shared of, internal.numeric.Solver",
         "analysis.Leaks has field forHeirs of, org.ejml.data.DMatrixRMaj",
         "analysis.Leaks.<init> takes, internal.numeric.Solver",
-        "analysis.Leaks.returned returns, internal.mechanics.Element",
-        "analysis.Leaks.inList returns, internal.mechanics.Element",
-        "analysis.Leaks.inArray returns, internal.mechanics.Element",
+        "analysis.Leaks.returned returns, internal.line.Element",
+        "analysis.Leaks.inList returns, internal.line.Element",
+        "analysis.Leaks.inArray returns, internal.line.Element",
         "analysis.Leaks.taken takes, org.ejml.data.DMatrixRMaj",
-        "analysis.Leaks.bounded has a type parameter of, internal.mechanics.Hidden",
+        "analysis.Leaks.bounded has a type parameter of, internal.line.Hidden",
         "analysis.Leaks.thrown throws, org.apache.commons.math3.exception.TooManyEvaluationsException",
-        "analysis.Leaks.heirsOnly returns, internal.mechanics.Element",
-        "analysis.Leaks$Nested.returned returns, internal.mechanics.Element",
-        "analysis.Heir.handedDown returns, internal.mechanics.Element",
-        "analysis.Heir through FIXTURE.analysis.HiddenParent.handedDown returns, internal.mechanics.Element",
-        "analysis.Heir through FIXTURE.analysis.HiddenParent implements, internal.mechanics.Hidden",
+        "analysis.Leaks.heirsOnly returns, internal.line.Element",
+        "analysis.Leaks$Nested.returned returns, internal.line.Element",
+        "analysis.Heir.handedDown returns, internal.line.Element",
+        "analysis.Heir through FIXTURE.analysis.HiddenParent.handedDown returns, internal.line.Element",
+        "analysis.Heir through FIXTURE.analysis.HiddenParent implements, internal.line.Hidden",
     })
     void leakRuleFindsEveryPlaceOfASignature(String place, String type) {
         String root = FIXTURE + ".bad";
@@ -112,6 +113,15 @@ class HouseRulesTest {
     void quietRulesFindEveryNoise(String name, String member) {
         assertThat(findings(name))
                 .anySatisfy(finding -> assertThat(finding).contains(FIXTURE + ".bad.analysis.Noisy." + member));
+    }
+
+    @Test
+    void onlyAResultMayCallTheWritersOfItsCalculation() {
+        assertThat(findings("noCycles"))
+                .anySatisfy(finding -> assertThat(finding)
+                        .contains(
+                                FIXTURE + ".bad.analysis.Caller.call()",
+                                FIXTURE + ".bad.analysis.explain.Explanations.of()"));
     }
 
     private static List<String> findings(String name) {

@@ -11,12 +11,12 @@ import org.jspecify.annotations.Nullable;
 import org.lifeline.analysis.Method;
 import org.lifeline.base.InvalidInputException;
 import org.lifeline.base.NoEquilibriumException;
+import org.lifeline.base.ProgressListener;
 import org.lifeline.base.Violation;
 import org.lifeline.design.envelope.DesignAnalysis;
-import org.lifeline.design.envelope.ProgressListener;
 import org.lifeline.examples.arrests.DesignRun;
 import org.lifeline.examples.criteria.CriteriaCheck;
-import org.lifeline.examples.criteria.CriterionResult;
+import org.lifeline.examples.criteria.PrintedComparison;
 import org.lifeline.examples.files.FileKind;
 import org.lifeline.examples.files.Output;
 import org.lifeline.examples.files.OutputException;
@@ -27,11 +27,11 @@ import org.lifeline.examples.json.ResultWriter;
 import org.lifeline.examples.print.DesignReport;
 import org.lifeline.examples.reproduce.Reproduction;
 import org.lifeline.model.LifelineDesign;
-import org.lifeline.report.InertText;
-import org.lifeline.report.Provenance;
-import org.lifeline.report.ReportDetail;
 import org.lifeline.report.TextReport;
-import org.lifeline.report.UnitChoice;
+import org.lifeline.report.document.InertText;
+import org.lifeline.report.document.Provenance;
+import org.lifeline.report.document.ReportDetail;
+import org.lifeline.report.document.UnitChoice;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -162,7 +162,7 @@ public final class AnalyzeCommand implements Callable<Integer> {
             String target = target();
             Output place = target == null ? null : outputs.claim(target, FileKind.RESULT);
             DesignRun run;
-            List<CriterionResult> criteria;
+            List<PrintedComparison> criteria;
             try {
                 run = solver.solve(
                         design.design(),

@@ -7,7 +7,7 @@ import java.nio.file.Path;
 import java.util.stream.Collectors;
 import org.lifeline.examples.files.FileNames;
 import org.lifeline.examples.programs.Programs;
-import org.lifeline.report.InertText;
+import org.lifeline.report.document.InertText;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.HelpCommand;

@@ -11,7 +11,7 @@ import org.jspecify.annotations.Nullable;
 import org.lifeline.base.NoEquilibriumException;
 import org.lifeline.examples.files.OutputException;
 import org.lifeline.examples.programs.Programs;
-import org.lifeline.report.InertText;
+import org.lifeline.report.document.InertText;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;

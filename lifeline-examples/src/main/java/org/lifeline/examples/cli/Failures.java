@@ -8,7 +8,7 @@ import org.lifeline.base.Violation;
 import org.lifeline.examples.files.FileNames;
 import org.lifeline.examples.files.OutputException;
 import org.lifeline.examples.json.DesignFile;
-import org.lifeline.report.InertText;
+import org.lifeline.report.document.InertText;
 
 /** Says why a command did not do what it was asked for. */
 final class Failures {

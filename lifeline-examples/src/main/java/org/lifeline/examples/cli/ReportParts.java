@@ -7,10 +7,10 @@ import org.lifeline.analysis.ArrestResult;
 import org.lifeline.examples.files.OutputException;
 import org.lifeline.examples.files.OutputFolder;
 import org.lifeline.report.CsvReport;
-import org.lifeline.report.ReportBlock;
-import org.lifeline.report.ReportDocument;
-import org.lifeline.report.ReportSection;
-import org.lifeline.report.UnitChoice;
+import org.lifeline.report.document.ReportBlock;
+import org.lifeline.report.document.ReportDocument;
+import org.lifeline.report.document.ReportSection;
+import org.lifeline.report.document.UnitChoice;
 
 /**
  * Writes the parts of a report as files of their own: tables and calculations as CSV, pictures as SVG. Names of files are

@@ -17,7 +17,7 @@ import org.lifeline.examples.json.DesignReader;
 import org.lifeline.examples.reproduce.Difference;
 import org.lifeline.examples.reproduce.Reproduction;
 import org.lifeline.examples.reproduce.StoredCheck;
-import org.lifeline.report.InertText;
+import org.lifeline.report.document.InertText;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;

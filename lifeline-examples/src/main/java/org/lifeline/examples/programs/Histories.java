@@ -19,9 +19,9 @@ import org.lifeline.examples.files.OutputSet;
 import org.lifeline.examples.json.DesignFile;
 import org.lifeline.model.Fall;
 import org.lifeline.model.LifelineDesign;
-import org.lifeline.report.HistoryPicture;
-import org.lifeline.report.InertText;
-import org.lifeline.report.UnitChoice;
+import org.lifeline.report.document.InertText;
+import org.lifeline.report.document.UnitChoice;
+import org.lifeline.report.picture.HistoryPicture;
 
 /** The first fall of a design followed for three seconds: peaks, and the histories as a table of numbers and a picture. */
 public final class Histories {

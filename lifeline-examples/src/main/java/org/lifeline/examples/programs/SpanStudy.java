@@ -22,13 +22,13 @@ import org.lifeline.model.Installed;
 import org.lifeline.model.Lifeline;
 import org.lifeline.model.Place;
 import org.lifeline.model.Worker;
-import org.lifeline.report.ChartAxis;
-import org.lifeline.report.ChartPanel;
-import org.lifeline.report.ChartPicture;
-import org.lifeline.report.ChartSeries;
-import org.lifeline.report.Measure;
-import org.lifeline.report.Picture;
-import org.lifeline.report.UnitChoice;
+import org.lifeline.report.document.Picture;
+import org.lifeline.report.document.QuantityKind;
+import org.lifeline.report.document.UnitChoice;
+import org.lifeline.report.picture.ChartAxis;
+import org.lifeline.report.picture.ChartPanel;
+import org.lifeline.report.picture.ChartPicture;
+import org.lifeline.report.picture.ChartSeries;
 
 /** How the span changes anchor force, sag and clearance: a table, and a picture if a file is named. */
 public final class SpanStudy {
@@ -114,14 +114,14 @@ public final class SpanStudy {
                             "Anchor load, sag and clearance over the span",
                             "With an absorber on its plateau the anchor load hardly changes with the span; sag and clearance"
                                     + " grow with it.",
-                            new ChartAxis("span", Measure.LENGTH),
+                            new ChartAxis("span", QuantityKind.LENGTH),
                             List.of(
                                     ChartPanel.of(
-                                            new ChartAxis("force", Measure.FORCE),
+                                            new ChartAxis("force", QuantityKind.FORCE),
                                             ChartSeries.of("anchor load", span, anchor),
                                             ChartSeries.of("arrest force", span, arrest)),
                                     ChartPanel.of(
-                                            new ChartAxis("distance", Measure.LENGTH),
+                                            new ChartAxis("distance", QuantityKind.LENGTH),
                                             ChartSeries.of("clearance", span, clearance),
                                             ChartSeries.of("sag at the load", span, sag))));
             file.put(picture.svg());

@@ -5,8 +5,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
+import org.lifeline.base.Interval;
 import org.lifeline.design.envelope.DesignAnalysis;
-import org.lifeline.design.envelope.Interval;
 import org.lifeline.design.variable.Axis;
 import org.lifeline.design.variable.DesignMap;
 import org.lifeline.design.variable.DesignVariables;
@@ -16,11 +16,11 @@ import org.lifeline.examples.files.FileKind;
 import org.lifeline.examples.files.Output;
 import org.lifeline.examples.files.OutputSet;
 import org.lifeline.examples.json.DesignFile;
-import org.lifeline.report.ChartAxis;
-import org.lifeline.report.InertText;
-import org.lifeline.report.MapPicture;
-import org.lifeline.report.Measure;
-import org.lifeline.report.UnitChoice;
+import org.lifeline.report.document.InertText;
+import org.lifeline.report.document.QuantityKind;
+import org.lifeline.report.document.UnitChoice;
+import org.lifeline.report.picture.ChartAxis;
+import org.lifeline.report.picture.MapPicture;
 
 /**
  * The criteria of a design over two variables at once, elevation of the line and pretension: a table of the worst ratios, the
@@ -116,8 +116,8 @@ public final class TwoVariables {
                 .draw(
                         "Which criterion governs, over elevation and pretension",
                         "Where no criterion is named, the ratio of demand to capacity of every criterion is at most 1.",
-                        new ChartAxis("elevation of the first support", Measure.LENGTH),
-                        new ChartAxis("pretension", Measure.FORCE),
+                        new ChartAxis("elevation of the first support", QuantityKind.LENGTH),
+                        new ChartAxis("pretension", QuantityKind.FORCE),
                         MapPicture.Grid.of(values(elevation), values(pretension), classes, names))
                 .svg();
     }

@@ -230,8 +230,7 @@ class OutputsOfCommandsTest {
             } finally {
                 System.setOut(before);
             }
-            assertThat(errBytes.toString(StandardCharsets.UTF_8))
-                    .isEqualTo(CommandLines.LOST + System.lineSeparator());
+            assertThat(errBytes.toString(StandardCharsets.UTF_8)).isEqualTo(CommandLines.LOST + System.lineSeparator());
         }
     }
 }

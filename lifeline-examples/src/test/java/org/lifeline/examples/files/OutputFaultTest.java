@@ -98,7 +98,10 @@ class OutputFaultTest {
         Injector counting = new Injector(fault, -1);
         set(counting);
         Map<String, String> after = contents();
-        assertThat(after).containsEntry("old", NEW).containsKeys("a/b/table-001.csv", "fresh").hasSize(8);
+        assertThat(after)
+                .containsEntry("old", NEW)
+                .containsKeys("a/b/table-001.csv", "fresh")
+                .hasSize(8);
         assertThat(counting.count).isGreaterThan(25);
         int failed = 0;
         for (int at = 0; at < counting.count; at++) {
@@ -119,8 +122,12 @@ class OutputFaultTest {
             } finally {
                 Thread.interrupted();
             }
-            assertThat(contents()).as("fault %s at step %d: %s", fault, at, injector.hit).isEqualTo(landed ? after : before);
-            assertThat(landed && fault == Fault.FULL).as("step %d: %s", at, injector.hit).isFalse();
+            assertThat(contents())
+                    .as("fault %s at step %d: %s", fault, at, injector.hit)
+                    .isEqualTo(landed ? after : before);
+            assertThat(landed && fault == Fault.FULL)
+                    .as("step %d: %s", at, injector.hit)
+                    .isFalse();
         }
         assertThat(failed).isGreaterThan(15);
     }

@@ -119,7 +119,8 @@ class OutputSetTest {
 
     @Test
     void aFileThatIsNoFormerOutputIsReplacedOnlyWhenAsked() throws IOException {
-        for (String text : List.of("notes", "{}", "<html>", " ", "{\"format\": \"org.lifeline.other/1\"}", "\u0000\u00ff")) {
+        for (String text :
+                List.of("notes", "{}", "<html>", " ", "{\"format\": \"org.lifeline.other/1\"}", "\u0000\u00ff")) {
             Path file = Files.writeString(folder.resolve("file"), text, StandardCharsets.ISO_8859_1);
             assertRefused(false, file, "is there already and is no result file; --overwrite replaces it");
             write(true, file, RESULT);
@@ -271,7 +272,8 @@ class OutputSetTest {
             Files.writeString(file, "somebody else's");
             assertThatThrownBy(set::commit)
                     .isInstanceOfSatisfying(
-                            OutputException.class, e -> assertThat(e.isRefused()).isTrue());
+                            OutputException.class,
+                            e -> assertThat(e.isRefused()).isTrue());
         }
         assertThat(file).hasContent("somebody else's");
         assertThat(names()).containsExactly("file");

@@ -5,8 +5,8 @@ import java.util.Map;
 import org.apache.commons.math3.analysis.solvers.BrentSolver;
 import org.apache.commons.math3.exception.TooManyEvaluationsException;
 import org.ejml.data.DMatrixRMaj;
-import org.lifeline.housefixture.bad.internal.mechanics.Element;
-import org.lifeline.housefixture.bad.internal.mechanics.Hidden;
+import org.lifeline.housefixture.bad.internal.line.Element;
+import org.lifeline.housefixture.bad.internal.line.Hidden;
 import org.lifeline.housefixture.bad.internal.numeric.Solver;
 
 /** Shows a caller what is internal, in every place where a type can stand. */

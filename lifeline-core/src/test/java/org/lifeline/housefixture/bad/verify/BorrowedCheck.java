@@ -1,6 +1,6 @@
 package org.lifeline.housefixture.bad.verify;
 
-import org.lifeline.housefixture.bad.internal.mechanics.Element;
+import org.lifeline.housefixture.bad.internal.line.Element;
 import org.lifeline.housefixture.bad.internal.numeric.Solver;
 
 /** A check that borrows from the solver. */

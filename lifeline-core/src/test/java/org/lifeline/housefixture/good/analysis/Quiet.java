@@ -7,7 +7,7 @@ import java.util.SplittableRandom;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.Executor;
 import org.lifeline.housefixture.good.base.Length;
-import org.lifeline.housefixture.good.internal.mechanics.Step;
+import org.lifeline.housefixture.good.internal.line.Step;
 import org.lifeline.housefixture.good.internal.numeric.Trace;
 
 /** Does what a careful class may do: the near miss of every rule. */

@@ -1,0 +1,184 @@
+package org.lifeline.internal.line;
+
+/**
+ * A first guess for a line that runs freely over all its intermediate anchors, between rigid ends, under one load that
+ * grips the cable: Newton's method on the whole line then needs a few steps, however many spans there are.
+ *
+ * <p>On each side of the load the tension is taken as the same everywhere; a span at that tension is a parabola, so that
+ * all spans of a side together take up (ΣC + A/T²)/(1 + T/EA) of cable, C the chords and A = Σw²l⁴/24C with the runs l.
+ * That leaves two unknowns, where the load hangs, and two equations, the cable before and behind it. Not thread-safe.
+ */
+final class FreeLineStart {
+    private static final int STEPS = 60;
+    private static final double NEAR = 1e-6;
+
+    private final LineSystem sys;
+
+    /** Sums over the spans of a side: chords [m], w²l⁴/24C [N²m]; cable there up to the load [m]. */
+    private final double[] chords = new double[2];
+
+    private final double[] sags = new double[2];
+    private final double[] cable = new double[2];
+
+    /** Tension of a side [N]; cable that it takes up less what is there [m]. */
+    private final double[] tension = new double[2];
+
+    private final double[] excess = new double[2];
+    private double compliance;
+    private double weight;
+    private double run;
+    private double rise;
+    private double pull;
+    private double horizontal;
+
+    FreeLineStart(LineSystem system) {
+        this.sys = system;
+    }
+
+    /** Tells whether the cable runs freely over all intermediate anchors. */
+    boolean fits(LineState s) {
+        for (int i = 1; i < sys.spans; i++) {
+            if (sys.clamped[i] || sys.friction[i] != 0 || Math.abs(s.passage[i]) != 1) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /**
+     * Replaces tensions and slips by the guess.
+     *
+     * @param s the state
+     * @param load the one load that takes part, gripped
+     * @return false if none was found; the state is then of no use
+     */
+    boolean apply(LineState s, int load) {
+        int span = sys.loadSpan[load];
+        compliance = sys.law.compliance(0);
+        weight = sys.weight / s.thermal;
+        collect(s, span, s.coordinate[load]);
+        run = runOf(span);
+        rise = sys.pz[span + 1] - sys.pz[span];
+        double total = cable[0] + cable[1];
+        double own = sys.length[span] * s.thermal;
+        pull = s.force[load] + 0.5 * weight * own;
+        double share = Math.min(Math.max((s.coordinate[load] - s.slip[span]) / sys.length[span], 0.01), 0.99);
+        double x = share * run;
+        // The depth at which both sides together take up all the cable.
+        double low = 0;
+        double high = total;
+        double depth = Math.sqrt(own * run) * 0.05;
+        for (int k = 0; k < STEPS && high - low > 1e-3 * high; k++) {
+            evaluate(x, depth);
+            if (excess[0] + excess[1] < 0) {
+                low = depth;
+            } else {
+                high = depth;
+            }
+            depth = high == total ? Math.min(2 * depth, 0.5 * (depth + total)) : 0.5 * (low + high);
+        }
+        for (int k = 0; k < STEPS; k++) {
+            double hx = 1e-6 * run;
+            double hd = 1e-6 * depth;
+            evaluate(x + hx, depth);
+            double ax = excess[0];
+            double bx = excess[1];
+            evaluate(x, depth + hd);
+            double ad = excess[0];
+            double bd = excess[1];
+            evaluate(x, depth);
+            ax = (ax - excess[0]) / hx;
+            bx = (bx - excess[1]) / hx;
+            ad = (ad - excess[0]) / hd;
+            bd = (bd - excess[1]) / hd;
+            double det = ax * bd - bx * ad;
+            double dx = -(bd * excess[0] - ad * excess[1]) / det;
+            double dd = -(ax * excess[1] - bx * excess[0]) / det;
+            double part = Math.min(1, 0.5 * Math.min(depth / Math.abs(dd), Math.min(x, run - x) / Math.abs(dx)));
+            x += part * dx;
+            depth += part * dd;
+            if (!(part > 0)) {
+                return false;
+            }
+            if (part == 1 && Math.abs(dx) + Math.abs(dd) < NEAR * depth) {
+                evaluate(x, depth);
+                return fill(s, load, x, depth);
+            }
+        }
+        return false;
+    }
+
+    private void collect(LineState s, int span, double coordinate) {
+        for (int side = 0; side < 2; side++) {
+            chords[side] = 0;
+            sags[side] = 0;
+            cable[side] = side == 0 ? coordinate : sys.length[span] - coordinate;
+        }
+        for (int i = 0; i < sys.spans; i++) {
+            if (i != span) {
+                int side = i < span ? 0 : 1;
+                double l = runOf(i);
+                chords[side] += sys.chord[i];
+                sags[side] += weight * weight * l * l * l * l / (24 * sys.chord[i]);
+                cable[side] += sys.length[i];
+            }
+        }
+        cable[0] *= s.thermal;
+        cable[1] *= s.thermal;
+    }
+
+    private double runOf(int i) {
+        double x = sys.px[i + 1] - sys.px[i];
+        double y = sys.py[i + 1] - sys.py[i];
+        return Math.sqrt(x * x + y * y);
+    }
+
+    /** Cable that both sides take up if the load hangs at a distance from the start of its span and below its chord. */
+    private void evaluate(double x, double depth) {
+        double back = run - x;
+        double dropA = depth - rise * x / run;
+        double dropB = depth + rise * back / run;
+        // Both slopes together carry the load: dropA/x + dropB/back = depth · run/(x · back).
+        horizontal = pull * x * back / (depth * run);
+        leg(0, x, dropA);
+        leg(1, back, dropB);
+    }
+
+    private void leg(int side, double l, double drop) {
+        double leg = Math.sqrt(l * l + drop * drop);
+        double t = horizontal * leg / l;
+        double sag = sags[side] + weight * weight * l * l * l * l / (24 * leg);
+        tension[side] = t;
+        excess[side] = (chords[side] + leg + sag / (t * t)) / (1 + t * compliance) - cable[side];
+    }
+
+    private boolean fill(LineState s, int load, double x, double depth) {
+        int span = sys.loadSpan[load];
+        for (int i = 0; i < span; i++) {
+            s.slip[i + 1] = s.slip[i] + stretch(s, i, tension[0]) - sys.length[i];
+        }
+        for (int i = sys.spans - 1; i > span; i--) {
+            s.slip[i] = s.slip[i + 1] + sys.length[i] - stretch(s, i, tension[1]);
+        }
+        double left = (s.coordinate[load] - s.slip[span]) * s.thermal;
+        set(s, span, horizontal, -horizontal * (depth / x - rise / run) - 0.5 * weight * left);
+        return left > 0 && s.coordinate[load] < sys.length[span] + s.slip[span + 1];
+    }
+
+    /** Sets the tension of a span without a load; its unstretched length at the reference temperature [m]. */
+    private double stretch(LineState s, int i, double t) {
+        double l = runOf(i);
+        double up = (sys.pz[i + 1] - sys.pz[i]) / sys.chord[i];
+        double arc = sys.chord[i] + weight * weight * l * l * l * l / (24 * sys.chord[i] * t * t);
+        double length = arc / (1 + t * compliance);
+        set(s, i, t * l / sys.chord[i], t * up - 0.5 * weight * length);
+        return length / s.thermal;
+    }
+
+    private void set(LineState s, int i, double h, double vertical) {
+        double l = runOf(i);
+        s.tension[3 * i] = h * (sys.px[i + 1] - sys.px[i]) / l;
+        s.tension[3 * i + 1] = h * (sys.py[i + 1] - sys.py[i]) / l;
+        s.tension[3 * i + 2] = vertical;
+    }
+}

@@ -1,0 +1,132 @@
+package org.lifeline.internal.line;
+
+import org.lifeline.model.InlineAbsorber;
+
+/** Heights and energies of the states of a line, in closed form. Not thread-safe. */
+public final class LineEnergies {
+    private final LineSystem sys;
+    private final ElasticCatenary c;
+
+    /** Strain energy of the cable [J]. */
+    public double strain;
+
+    /** Potential energy of the cable's weight [J]. */
+    public double weight;
+
+    /** Energy of the elastic anchors, from the installed state [J]. */
+    public double springs;
+
+    /** Work taken by in-line absorbers [J]. */
+    public double inlineAbsorbers;
+
+    /** Potential energy of the loads, by their positions [J]. */
+    public double hanging;
+
+    public LineEnergies(LineSystem system) {
+        this.sys = system;
+        this.c = system.catenary;
+    }
+
+    public static LineEnergy of(LineSystem system, LineState s) {
+        LineEnergies e = new LineEnergies(system);
+        e.evaluate(s);
+        return new LineEnergy(e.strain, e.weight, e.springs, e.inlineAbsorbers, e.hanging);
+    }
+
+    /** Elevation of a load that takes part above the as-installed first support [m]. */
+    public double height(LineState s, int load) {
+        int i = sys.loadSpan[load];
+        double tx = sys.along(s, i);
+        double ty = sys.across(s, i);
+        double tz = s.tension[3 * i + 2];
+        double z = startHeight(s, i);
+        double from = s.slip[i];
+        double wHot = sys.weight / s.thermal;
+        for (int j = sys.firstLoad[i]; j <= load; j++) {
+            if (s.active[j]) {
+                double piece = (s.coordinate[j] - from) * s.thermal;
+                c.evaluate(tx, ty, tz, piece, wHot);
+                z += c.dz;
+                tz += wHot * piece + sys.cableForce(s, j);
+                from = s.coordinate[j];
+            }
+        }
+        return z;
+    }
+
+    /** Elevation at which the cable of a span begins above the as-installed first support [m]. */
+    private double startHeight(LineState s, int i) {
+        double z = sys.pz[i] - sys.pz[0] + sys.displacement(s, i, 2);
+        if (i == 0 && sys.absorbers[0] != null) {
+            z += (s.extension[0] - sys.installedExtension[0]) * s.tension[2] / sys.tensionBehind(s, 0);
+        }
+        return z;
+    }
+
+    /** Works out the energies of a state. */
+    public void evaluate(LineState s) {
+        strain = 0;
+        hanging = 0;
+        double total = 0;
+        double wHot = sys.weight / s.thermal;
+        for (int i = 0; i < sys.spans; i++) {
+            double tx = sys.along(s, i);
+            double ty = sys.across(s, i);
+            double tz = s.tension[3 * i + 2];
+            double z = startHeight(s, i);
+            double from = s.slip[i];
+            int last = sys.firstLoad[i + 1];
+            for (int j = sys.firstLoad[i]; j <= last; j++) {
+                if (j < last && !s.active[j]) {
+                    continue;
+                }
+                double to = j == last ? sys.length[i] + s.slip[i + 1] : s.coordinate[j];
+                double piece = (to - from) * s.thermal;
+                c.evaluate(tx, ty, tz, piece, wHot);
+                c.energies(tx, ty, tz, piece, wHot);
+                double endZ = tz + wHot * piece;
+                strain += c.strainEnergy;
+                total += z * wHot * piece + c.dz * endZ + tx * c.dx + ty * c.dy - c.complementary;
+                z += c.dz;
+                tz = endZ;
+                if (j < last) {
+                    hanging += s.force[j] * z;
+                    tz += sys.cableForce(s, j);
+                }
+                from = to;
+            }
+        }
+        weight = total - strain;
+        springs = sys.elastic ? springs(s) : 0;
+        inlineAbsorbers = inline(s);
+    }
+
+    private double springs(LineState s) {
+        double sum = 0;
+        for (int i = 0; i <= sys.spans; i++) {
+            for (int k = 0; k < 3; k++) {
+                if (sys.compliance[3 * i + k] != 0) {
+                    double now = sys.reaction(s, i, k);
+                    double then = sys.reference[3 * i + k];
+                    sum += 0.5 * sys.compliance[3 * i + k] * (now - then) * (now + then);
+                }
+            }
+        }
+        return sum;
+    }
+
+    private double inline(LineState s) {
+        double sum = 0;
+        for (int e = 0; e < 2; e++) {
+            InlineAbsorber a = sys.absorbers[e];
+            if (a != null) {
+                double tension = sys.endTension(s, e);
+                double y = s.yielded[e];
+                double yieldForce = y > 0 ? a.curve().force(y) : 0;
+                double soft = 1 / a.initialStiffness();
+                sum += a.curve().work(y) + 0.5 * soft * (tension * tension - yieldForce * yieldForce);
+            }
+        }
+        return sum;
+    }
+}

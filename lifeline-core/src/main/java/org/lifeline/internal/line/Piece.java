@@ -1,0 +1,104 @@
+package org.lifeline.internal.line;
+
+import org.lifeline.base.Point;
+import org.lifeline.base.Vector3;
+import org.lifeline.model.LoadElongation;
+
+/**
+ * A piece of cable between two places where force enters, with its numbers worked out.
+ *
+ * @param law how the rope stretches
+ * @param begin where it starts and the tension there
+ * @param length unstretched length at the present temperature [m]
+ * @param weight weight per unstretched length at the present temperature [N/m]
+ * @param end where it ends
+ * @param endTension tension vector at its end, pointing along the line, components in [N]
+ * @param load downward force that enters at its end [N]
+ */
+public record Piece(
+        LoadElongation law, Start begin, double length, double weight, Point end, Vector3 endTension, double load) {
+
+    /**
+     * Start of a piece.
+     *
+     * @param point where it starts
+     * @param tension tension vector there, pointing along the line, components in [N]
+     */
+    public record Start(Point point, Vector3 tension) {}
+
+    /** Works out a piece with a catenary of its rope. */
+    public static Piece of(ElasticCatenary c, Start begin, double length, double weight, double load) {
+        Vector3 t = begin.tension();
+        c.evaluate(t.x(), t.y(), t.z(), length, weight);
+        Point end = begin.point().plus(new Vector3(c.dx, c.dy, c.dz));
+        return new Piece(c.law(), begin, length, weight, end, new Vector3(t.x(), t.y(), t.z() + weight * length), load);
+    }
+
+    /**
+     * Where the piece starts.
+     *
+     * @return the point
+     */
+    public Point start() {
+        return begin.point();
+    }
+
+    /**
+     * Tension at the start.
+     *
+     * @return the vector along the line, components in [N]
+     */
+    public Vector3 startTension() {
+        return begin.tension();
+    }
+
+    /** The point at an unstretched length from the start. */
+    public Point at(double s, Point from) {
+        ElasticCatenary c = new ElasticCatenary(law);
+        Vector3 t = begin.tension();
+        c.evaluate(t.x(), t.y(), t.z(), s, weight);
+        return from.plus(new Vector3(c.dx, c.dy, c.dz));
+    }
+
+    /**
+     * The point at an unstretched length from the start.
+     *
+     * @param s unstretched length [m], from 0 to that of the piece
+     * @return the point
+     */
+    public Point at(double s) {
+        return at(s, start());
+    }
+
+    /** The unstretched length from the start at which the piece has gone a horizontal distance. */
+    public double lengthAtRun(double run) {
+        Vector3 t = begin.tension();
+        double h = t.horizontal();
+        double low = 0;
+        double high = length;
+        double total = (end.x() - start().x()) * t.x() / h + (end.y() - start().y()) * t.y() / h;
+        if (!(total > 0)) {
+            return 0;
+        }
+        double s = length * Math.min(1, run / total);
+        ElasticCatenary c = new ElasticCatenary(law);
+        for (int k = 0; k < 100; k++) {
+            c.evaluate(t.x(), t.y(), t.z(), s, weight);
+            double at = (c.dx * t.x() + c.dy * t.y()) / h;
+            if (at > run) {
+                high = s;
+            } else {
+                low = s;
+            }
+            double next = s - (at - run) * h / (c.ex * t.x() + c.ey * t.y());
+            if (!(next >= low && next <= high)) {
+                next = 0.5 * (low + high);
+            }
+            if (Math.abs(next - s) <= 2e-16 * length) {
+                break;
+            }
+            s = next;
+        }
+        return s;
+    }
+}

@@ -1,0 +1,82 @@
+package org.lifeline.internal.path;
+
+import org.lifeline.internal.line.Equilibrium;
+import org.lifeline.internal.line.LineAssembly;
+import org.lifeline.internal.line.LineEnergies;
+import org.lifeline.internal.line.LineState;
+import org.lifeline.internal.line.LineSystem;
+
+/**
+ * Equilibrium at a prescribed height of a load, where the force is an unknown too. It passes the places at which a line
+ * cannot carry more where it is. Not thread-safe.
+ */
+final class DescentControl {
+    private final LineSystem system;
+    private final Equilibrium equilibrium;
+    private final int load;
+
+    DescentControl(LineSystem system, Equilibrium equilibrium, int load) {
+        this.system = system;
+        this.equilibrium = equilibrium;
+        this.load = load;
+    }
+
+    /**
+     * Newton's method for the state and the force at which the load hangs at a height, with the modes held.
+     *
+     * @param s the start; replaced by the equilibrium
+     * @param want elevation of the load above the as-installed first support [m]
+     * @return false if none was found
+     */
+    boolean solve(LineState s, double want) {
+        LineAssembly assembly = equilibrium.assembly;
+        equilibrium.spoil();
+        LineEnergies energies = new LineEnergies(system);
+        double[] a = new double[system.unknowns()];
+        double[] b = new double[system.unknowns()];
+        LineState probe = s.copy();
+        double span = system.chord[system.loadSpan[load]];
+        for (int k = 0; k < 40; k++) {
+            if (!assembly.assemble(s, true)) {
+                return false;
+            }
+            double off = want - energies.height(s, load);
+            equilibrium.residual = assembly.worst;
+            if (k > 0 && assembly.worst < Equilibrium.TOLERANCE && Math.abs(off) < 1e-13 * span) {
+                return true;
+            }
+            assembly.byForce(s, load, b);
+            for (int i = 0; i < a.length; i++) {
+                a[i] = -assembly.residual[i];
+                b[i] = -b[i];
+            }
+            if (!assembly.factor(s)) {
+                return false;
+            }
+            assembly.matrix.solve(a);
+            assembly.matrix.solve(b);
+            equilibrium.iterations++;
+            double small = 1e-5 * s.force[load];
+            equilibrium.apply(probe, s, small, b);
+            probe.force[load] = s.force[load] + small;
+            double byForce = energies.height(probe, load);
+            equilibrium.apply(probe, s, -small, b);
+            probe.force[load] = s.force[load] - small;
+            byForce = (byForce - energies.height(probe, load)) / (2 * small);
+            probe.force[load] = s.force[load];
+            equilibrium.apply(probe, s, 1e-3, a);
+            double byResidual = (energies.height(probe, load) - energies.height(s, load)) / 1e-3;
+            double force = (off - byResidual) / byForce;
+            if (!Double.isFinite(force) || Math.abs(force) > 0.5 * s.force[load]) {
+                return false;
+            }
+            probe.set(s);
+            equilibrium.apply(s, probe, 1, a);
+            probe.set(s);
+            equilibrium.apply(s, probe, force, b);
+            s.force[load] += force;
+            probe.set(s);
+        }
+        return false;
+    }
+}

@@ -1,4 +1,0 @@
-package org.lifeline.housefixture.bad.internal.mechanics;
-
-/** An internal type. */
-public class Element implements Hidden {}

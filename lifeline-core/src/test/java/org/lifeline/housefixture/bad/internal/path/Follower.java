@@ -1,0 +1,4 @@
+package org.lifeline.housefixture.bad.internal.path;
+
+/** What follows a change. */
+public class Follower {}

@@ -1,6 +1,0 @@
-package org.lifeline.housefixture.good.internal.mechanics;
-
-import org.lifeline.housefixture.good.internal.numeric.Trace;
-
-/** Internal types may show each other. */
-public record Step(Trace trace) {}
