@@ -1,7 +1,13 @@
 package org.lifeline.analysis;
 
+import static java.util.Objects.requireNonNull;
+
 import java.util.List;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import org.lifeline.analysis.clearance.Clearance;
+import org.lifeline.analysis.explain.CalculationStep;
+import org.lifeline.analysis.explain.Explanations;
 import org.lifeline.analysis.motion.MotionSummary;
 import org.lifeline.base.Convergence;
 import org.lifeline.base.Point;
@@ -20,9 +26,7 @@ import org.lifeline.model.Worker;
  * <p>Immutable and thread-safe.
  */
 public final class ArrestResult {
-    private final Fall fall;
-    private final DeploymentForce side;
-    private final Method method;
+    private final Conditions conditions;
     private final LineEquilibrium before;
     private final LineEquilibrium peak;
     private final Point attachmentBefore;
@@ -38,45 +42,123 @@ public final class ArrestResult {
     private final double harnessStretch;
     private final Optional<MotionSummary> motion;
 
-    ArrestResult(Numbers n) {
-        this.fall = n.fall;
-        this.side = n.side;
-        this.method = n.method;
-        this.before = n.before;
-        this.peak = n.peak;
-        this.attachmentBefore = n.attachmentBefore;
-        this.attachmentAtPeak = n.attachmentAtPeak;
-        this.freeFall = n.freeFall;
-        this.deployment = n.deployment;
-        this.arrestForce = n.arrestForce;
-        this.lineLoad = n.lineLoad;
-        this.bottomedOut = n.bottomedOut;
-        this.energy = n.energy;
-        this.pathWork = n.pathWork;
-        this.clearance = n.clearance;
-        this.harnessStretch = n.harnessStretch;
-        this.motion = n.motion;
+    private ArrestResult(Builder b) {
+        this.conditions = b.conditions;
+        this.before = requireNonNull(b.before, "before");
+        this.peak = requireNonNull(b.peak, "peak");
+        this.attachmentBefore = requireNonNull(b.attachmentBefore, "attachmentBefore");
+        this.attachmentAtPeak = requireNonNull(b.attachmentAtPeak, "attachmentAtPeak");
+        this.freeFall = b.freeFall;
+        this.deployment = b.deployment;
+        this.arrestForce = b.arrestForce;
+        this.lineLoad = b.lineLoad;
+        this.bottomedOut = b.bottomedOut;
+        this.energy = requireNonNull(b.energy, "energy");
+        this.pathWork = b.pathWork;
+        this.clearance = requireNonNull(b.clearance, "clearance");
+        this.harnessStretch = b.harnessStretch;
+        this.motion = b.motion;
     }
 
-    /** What an analysis hands over. */
-    record Numbers(
-            Fall fall,
-            DeploymentForce side,
-            Method method,
-            LineEquilibrium before,
-            LineEquilibrium peak,
-            Point attachmentBefore,
-            Point attachmentAtPeak,
-            double freeFall,
-            double deployment,
-            double arrestForce,
-            double lineLoad,
-            boolean bottomedOut,
-            EnergyAccount energy,
-            double pathWork,
-            Clearance clearance,
-            double harnessStretch,
-            Optional<MotionSummary> motion) {}
+    /** What an analysis was asked for. */
+    record Conditions(Fall fall, DeploymentForce side, Method method) {}
+
+    /** Collects what an analysis has found. Not thread-safe. */
+    static final class Builder {
+        private final Conditions conditions;
+        private @Nullable LineEquilibrium before;
+        private @Nullable LineEquilibrium peak;
+        private @Nullable Point attachmentBefore;
+        private @Nullable Point attachmentAtPeak;
+        private double freeFall = Double.NaN;
+        private double deployment = Double.NaN;
+        private double arrestForce = Double.NaN;
+        private double lineLoad = Double.NaN;
+        private boolean bottomedOut;
+        private @Nullable EnergyAccount energy;
+        private double pathWork = Double.NaN;
+        private @Nullable Clearance clearance;
+        private double harnessStretch;
+        private Optional<MotionSummary> motion = Optional.empty();
+
+        Builder(Conditions conditions) {
+            this.conditions = conditions;
+        }
+
+        Builder before(LineEquilibrium value) {
+            before = value;
+            return this;
+        }
+
+        Builder peak(LineEquilibrium value) {
+            peak = value;
+            return this;
+        }
+
+        Builder attachmentBefore(Point value) {
+            attachmentBefore = value;
+            return this;
+        }
+
+        Builder attachmentAtPeak(Point value) {
+            attachmentAtPeak = value;
+            return this;
+        }
+
+        Builder freeFall(double value) {
+            freeFall = value;
+            return this;
+        }
+
+        Builder deployment(double value) {
+            deployment = value;
+            return this;
+        }
+
+        Builder arrestForce(double value) {
+            arrestForce = value;
+            return this;
+        }
+
+        Builder lineLoad(double value) {
+            lineLoad = value;
+            return this;
+        }
+
+        Builder bottomedOut(boolean value) {
+            bottomedOut = value;
+            return this;
+        }
+
+        Builder energy(EnergyAccount value) {
+            energy = value;
+            return this;
+        }
+
+        Builder pathWork(double value) {
+            pathWork = value;
+            return this;
+        }
+
+        Builder clearance(Clearance value) {
+            clearance = value;
+            return this;
+        }
+
+        Builder harnessStretch(double value) {
+            harnessStretch = value;
+            return this;
+        }
+
+        Builder motion(MotionSummary value) {
+            motion = Optional.of(value);
+            return this;
+        }
+
+        ArrestResult build() {
+            return new ArrestResult(this);
+        }
+    }
 
     /**
      * The line.
@@ -93,7 +175,7 @@ public final class ArrestResult {
      * @return the fall
      */
     public Fall fall() {
-        return fall;
+        return conditions.fall();
     }
 
     /**
@@ -111,7 +193,7 @@ public final class ArrestResult {
      * @return clearance side or maximum side
      */
     public DeploymentForce side() {
-        return side;
+        return conditions.side();
     }
 
     /**
@@ -120,7 +202,7 @@ public final class ArrestResult {
      * @return the method
      */
     public Method method() {
-        return method;
+        return conditions.method();
     }
 
     /**
@@ -212,7 +294,7 @@ public final class ArrestResult {
      * @return sag [m], positive down
      */
     public double sag() {
-        return peak.span(fall.place().span()).sagAt(attachmentAtPeak);
+        return peak.span(fall().place().span()).sagAt(attachmentAtPeak);
     }
 
     /**
@@ -231,7 +313,7 @@ public final class ArrestResult {
      */
     public double loadX() {
         return attachmentAtPeak.horizontalDistance(
-                peak.span(fall.place().span()).firstSupport());
+                peak.span(fall().place().span()).firstSupport());
     }
 
     /**
@@ -283,7 +365,7 @@ public final class ArrestResult {
         double moved = peak.supports().get(support).slip()
                 - before.supports().get(support).slip();
         // Adding zero turns −0 into 0.
-        return (support < fall.place().span() ? -moved : moved) + 0.0;
+        return (support < fall().place().span() ? -moved : moved) + 0.0;
     }
 
     /**
@@ -312,7 +394,7 @@ public final class ArrestResult {
      *
      * @return extension [m]: the deployment, or in a transient what is left of it at that moment
      */
-    double reach() {
+    public double reach() {
         return motion.map(m -> m.harnessFall() - freeFall - lineDescent()).orElse(deployment);
     }
 
@@ -321,7 +403,7 @@ public final class ArrestResult {
      *
      * @return stretch [m]
      */
-    double harnessStretch() {
+    public double harnessStretch() {
         return harnessStretch;
     }
 
@@ -377,7 +459,7 @@ public final class ArrestResult {
      * @return the first of those who fall
      */
     public Worker firstFaller() {
-        return fall.fallers().get(0);
+        return fall().fallers().get(0);
     }
 
     /**
@@ -396,6 +478,6 @@ public final class ArrestResult {
      * @return the lines; unmodifiable
      */
     public List<CalculationStep> explainIn(UnitSystem system) {
-        return ArrestExplanation.of(this, system);
+        return Explanations.of(this, system);
     }
 }

@@ -2,8 +2,10 @@ package org.lifeline.analysis;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.OptionalDouble;
+import org.lifeline.analysis.clearance.Clearance;
+import org.lifeline.analysis.clearance.ClearanceAccount;
+import org.lifeline.analysis.clearance.ClearanceAccount.Levels;
 import org.lifeline.base.Point;
 import org.lifeline.base.Violation;
 import org.lifeline.base.Violations;
@@ -28,18 +30,6 @@ import org.lifeline.model.Worker;
  * <p>Immutable and thread-safe.
  */
 public final class EnergyBalance {
-    /** Relative rise of force over a piece of a loading curve below which the piece is a plateau [-]. */
-    private static final double FLAT = 1e-12;
-
-    /** Share of the fall's energy that may be missing from the account [-]. */
-    private static final double CLOSURE = 1e-8;
-
-    /** Rounding of the energies that the line holds, of which the account takes differences; 1e-9 J at least [-]. */
-    private static final double ROUNDING = 1e-13;
-
-    /** Force at which a search for the lowest point gives up [N]. */
-    private static final double HOPELESS = 1e12;
-
     private final double temperature;
     private final DeploymentForce side;
     private final ClearanceRules clearance;
@@ -148,28 +138,26 @@ public final class EnergyBalance {
                 energyAtPeak.inlineAbsorbers() - energyBefore.inlineAbsorbers(),
                 energyAtPeak.springs() - energyBefore.springs());
         double held = energyAtPeak.strain() + Math.abs(energyAtPeak.weight()) + Math.abs(energyAtPeak.springs());
-        if (!(Math.abs(account.residual()) <= CLOSURE * account.fall() + ROUNDING * (held + 1e4))) {
+        if (!(Math.abs(account.residual())
+                <= Tolerances.CLOSURE * account.fall() + Tolerances.ROUNDING * (held + Tolerances.LEAST_ENERGY))) {
             throw path.failure(
                     "the energy account of the fall does not close: " + account.residual() + " J are left over");
         }
-        return new ArrestResult(new ArrestResult.Numbers(
-                fall,
-                side,
-                Method.ENERGY_BALANCE,
-                before,
-                peak,
-                start,
-                end,
-                balance.longestFreeFall,
-                x,
-                balance.arrestForce(p, x),
-                p,
-                balance.bottomedOut(p, x),
-                account,
-                path.pathWork(),
-                account(line, fall, x, new Point[] {start, end}),
-                clearance.harnessStretch(),
-                Optional.empty()));
+        return new ArrestResult.Builder(new ArrestResult.Conditions(fall, side, Method.ENERGY_BALANCE))
+                .before(before)
+                .peak(peak)
+                .attachmentBefore(start)
+                .attachmentAtPeak(end)
+                .freeFall(balance.longestFreeFall)
+                .deployment(x)
+                .arrestForce(balance.arrestForce(p, x))
+                .lineLoad(p)
+                .bottomedOut(balance.bottomedOut(p, x))
+                .energy(account)
+                .pathWork(path.pathWork())
+                .clearance(account(line, fall, x, new Levels(start.z(), end.z(), OptionalDouble.empty()), end))
+                .harnessStretch(clearance.harnessStretch())
+                .build();
     }
 
     /** The workers who hang on the line before the fall. */
@@ -196,21 +184,16 @@ public final class EnergyBalance {
         v.throwIfAny();
     }
 
-    private Clearance account(Lifeline line, Fall fall, double x, Point[] attachment) {
+    private Clearance account(Lifeline line, Fall fall, double x, Levels levels, Point atPeak) {
         Point first = line.supports().get(fall.place().span() - 1).position();
-        double along = line.along(fall.place()) - fall.place().station() + first.horizontalDistance(attachment[1]);
+        double along = line.along(fall.place()) - fall.place().station() + first.horizontalDistance(atPeak);
         OptionalDouble below = ClearanceAccount.highest(clearance, line, fall, along);
         Clearance worst = null;
         for (Worker each : fall.fallers()) {
-            double above = attachment[0].z() - each.harnessElevation();
+            double above = levels.lineBefore() - each.harnessElevation();
             // A subsystem that is shorter than the distance it spans is taken as reaching: no free fall, no slack.
             double taut = Math.max(each.connection().tautLength(above), above);
-            Clearance c = ClearanceAccount.draw(
-                    clearance,
-                    each,
-                    new double[] {attachment[0].z(), attachment[1].z()},
-                    new double[] {taut, x},
-                    below);
+            Clearance c = ClearanceAccount.draw(clearance, each, levels, new ClearanceAccount.Reach(taut, x), below);
             if (worst == null || c.requiredElevation() < worst.requiredElevation()) {
                 worst = c;
             }
@@ -255,7 +238,7 @@ public final class EnergyBalance {
             double weight = mass * g;
             double x = 0;
             for (LoadingCurve.Corner corner : curve.corners()) {
-                if (corner.force() > path.force() * (1 + FLAT)) {
+                if (corner.force() > path.force() * (1 + Tolerances.FLAT)) {
                     if (path.advance(corner.force(), new Shortfall(false), weight)) {
                         return closed(path, curve.nearExtension(path.peakForce()));
                     }
@@ -277,8 +260,9 @@ public final class EnergyBalance {
                     return closed(path, curve.farExtension(path.peakForce()));
                 }
                 target *= 2;
-                if (target > HOPELESS) {
-                    throw path.failure("the fall is not arrested by any force up to " + HOPELESS + " N");
+                if (target > Tolerances.LARGEST_FORCE) {
+                    throw path.failure(
+                            "the fall is not arrested by any force up to " + Tolerances.LARGEST_FORCE + " N");
                 }
             }
         }
@@ -294,8 +278,8 @@ public final class EnergyBalance {
             }
             double change = gap(path, x) / (force - mass * g);
             int piece = curve.piece(x);
-            boolean onPiece = Math.abs(curve.forceOnPiece(piece, x) - force) <= 1e-9 * force;
-            boolean flat = Math.abs(change) * curve.slopeOfPiece(piece) <= FLAT * force;
+            boolean onPiece = Math.abs(curve.forceOnPiece(piece, x) - force) <= Tolerances.ON_PIECE * force;
+            boolean flat = Math.abs(change) * curve.slopeOfPiece(piece) <= Tolerances.FLAT * force;
             return onPiece && flat ? Math.max(0, x + change) : x;
         }
 
@@ -348,7 +332,7 @@ public final class EnergyBalance {
             for (int i = 0; i < curves.size(); i++) {
                 double most = fall.fallers().get(i).connection().maximumExtension();
                 double last = curves.get(i).lastForce();
-                if (x > most || (x == most && arrestForce(p, x) > last * (1 + 1e-12))) {
+                if (x > most || (x == most && arrestForce(p, x) > last * (1 + Tolerances.FLAT))) {
                     return true;
                 }
             }

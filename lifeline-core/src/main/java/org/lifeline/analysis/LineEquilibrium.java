@@ -3,6 +3,9 @@ package org.lifeline.analysis;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.IntToDoubleFunction;
+import org.lifeline.analysis.explain.CalculationStep;
+import org.lifeline.analysis.explain.Explanations;
 import org.lifeline.base.Convergence;
 import org.lifeline.base.Point;
 import org.lifeline.base.UnitSystem;
@@ -57,7 +60,7 @@ public final class LineEquilibrium {
         this.spans = List.of(spanList);
         this.supports = List.of(supportList);
         this.loads = List.of(loadList);
-        this.absorbers = absorbers(line, new double[] {model.extension(0), model.extension(1)});
+        this.absorbers = absorbers(line, model::extension);
         this.tension = most;
     }
 
@@ -79,7 +82,7 @@ public final class LineEquilibrium {
         this.convergence = peaks.convergence;
         this.spans = List.copyOf(moving.spans);
         this.supports = List.copyOf(moving.supports);
-        this.absorbers = absorbers(line, new double[] {peaks.first, peaks.last});
+        this.absorbers = absorbers(line, end -> end == 0 ? peaks.first : peaks.last);
         this.tension = peaks.tension;
     }
 
@@ -93,14 +96,14 @@ public final class LineEquilibrium {
         return new LineEquilibrium(before, moving, peaks);
     }
 
-    private static List<InlineAbsorberState> absorbers(Lifeline line, double[] extensions) {
+    private static List<InlineAbsorberState> absorbers(Lifeline line, IntToDoubleFunction extensions) {
         List<InlineAbsorberState> list = new ArrayList<>(2);
         List<Support> supports = line.supports();
         for (int end = 0; end < 2; end++) {
             Support s = supports.get(end == 0 ? 0 : supports.size() - 1);
             if (s.inlineAbsorber().isPresent()) {
                 LoadingCurve curve = s.inlineAbsorber().get().curve();
-                double extension = extensions[end];
+                double extension = extensions.applyAsDouble(end);
                 list.add(new InlineAbsorberState(s.id(), extension, Math.max(0, curve.maximumExtension() - extension)));
             }
         }
@@ -265,6 +268,6 @@ public final class LineEquilibrium {
      * @return the lines; unmodifiable
      */
     public List<CalculationStep> explainIn(UnitSystem system) {
-        return LineExplanation.of(this, system);
+        return Explanations.of(this, system);
     }
 }

@@ -3,6 +3,9 @@ package org.lifeline.verify;
 import org.jspecify.annotations.Nullable;
 import org.lifeline.analysis.InlineAbsorberState;
 import org.lifeline.model.InlineAbsorber;
+import org.lifeline.verify.state.CableIntegration;
+import org.lifeline.verify.state.LoadingTable;
+import org.lifeline.verify.state.StateNumbers;
 
 /**
  * In-line absorbers: never above their curve, on it while they grow, giving back only what is elastic.
@@ -12,18 +15,15 @@ import org.lifeline.model.InlineAbsorber;
  * again on the way.
  */
 final class AbsorberChecks {
-    /** Growth that counts, relative to the chord [-]; below it is rounding. */
-    private static final double GROWTH = 1e-9;
-
     private AbsorberChecks() {}
 
     /** Where an absorber stands: the point of the curve that it was unloaded from, and what remains without a force. */
-    record Standing(double from, double force, double permanent) {
+    record Unloading(double from, double force, double permanent) {
 
-        static Standing of(CurveNumbers curve, double x, double force, double k) {
+        static Unloading of(LoadingTable curve, double x, double force, double k) {
             double from = curve.unloadedFrom(x, force, k);
             double top = from == x ? force : curve.lower(from);
-            return new Standing(from, top, from - top / k);
+            return new Unloading(from, top, from - top / k);
         }
     }
 
@@ -32,32 +32,32 @@ final class AbsorberChecks {
      *
      * @param before what came before the state
      */
-    static void check(StateNumbers state, Chain before, Tools tools, String name, Findings findings) {
+    static void check(StateNumbers state, History before, CableIntegration integration, String name, CheckLog log) {
         for (InlineAbsorberState each : state.absorbers()) {
             int support = support(state, each.supportId());
             InlineAbsorber absorber =
                     state.line().supports().get(support).inlineAbsorber().orElseThrow();
-            CurveNumbers curve = new CurveNumbers(absorber.curve(), tools.quadrature());
+            LoadingTable curve = new LoadingTable(absorber.curve(), integration.quadrature());
             double k = absorber.initialStiffness();
             double x = each.extension();
             double t = state.endTension(support);
             String where = name + ", support " + each.supportId();
-            findings.add(Check.ABSORBER_LAW, where, PassageChecks.over(t, curve.upper(x)) / t);
-            Standing now = Standing.of(curve, x, t, k);
+            log.add(Check.ABSORBER_LAW, where, Deviation.over(t, curve.upper(x)) / t);
+            Unloading now = Unloading.of(curve, x, t, k);
             double was = before.permanent(support, curve, k);
             double chord = state.chordAt(support);
-            findings.add(
+            log.add(
                     Check.ABSORBER_GROWTH,
                     where + ", permanent extension",
-                    PassageChecks.over(was, now.permanent()) / chord);
+                    Deviation.over(was, now.permanent()) / chord);
             boolean alone = state.spans().size() == 1 && state.absorbers().size() == 1;
-            if (before.monotonic && alone && now.permanent() - was > GROWTH * chord) {
-                findings.add(
+            if (before.monotonic && alone && now.permanent() - was > CheckTolerances.GROWTH * chord) {
+                log.add(
                         Check.ABSORBER_GROWTH,
                         where + ", on the curve",
-                        PassageChecks.over(curve.lower(x), t) / curve.lower(x));
+                        Deviation.over(curve.lower(x), t) / curve.lower(x));
             }
-            findings.add(
+            log.add(
                     Check.ABSORBER_REMAINING,
                     where,
                     Math.abs(each.remaining() - Math.max(0, curve.last().extension() - x)));
@@ -70,30 +70,30 @@ final class AbsorberChecks {
     }
 
     /** What came before a state: another state, or a new absorber. */
-    static final class Chain {
+    static final class History {
         private final @Nullable StateNumbers state;
         private final boolean monotonic;
 
-        private Chain(@Nullable StateNumbers state, boolean monotonic) {
+        private History(@Nullable StateNumbers state, boolean monotonic) {
             this.state = state;
             this.monotonic = monotonic;
         }
 
         /** Nothing came before: the absorber was new. */
-        static Chain fromNew() {
-            return new Chain(null, true);
+        static History fromNew() {
+            return new History(null, true);
         }
 
         /** Another state, from which the absorber was loaded in one go, or perhaps unloaded again. */
-        static Chain after(StateNumbers state, boolean monotonic) {
-            return new Chain(state, monotonic);
+        static History after(StateNumbers state, boolean monotonic) {
+            return new History(state, monotonic);
         }
 
         /** Permanent extension of the absorber at a support [m]. */
-        double permanent(int support, CurveNumbers curve, double k) {
+        double permanent(int support, LoadingTable curve, double k) {
             return state == null
                     ? 0
-                    : Standing.of(curve, state.extension(support), state.endTension(support), k)
+                    : Unloading.of(curve, state.extension(support), state.endTension(support), k)
                             .permanent();
         }
     }

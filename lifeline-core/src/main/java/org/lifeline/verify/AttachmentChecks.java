@@ -7,6 +7,11 @@ import org.lifeline.analysis.AppliedLoad;
 import org.lifeline.analysis.Statics;
 import org.lifeline.base.Vector3;
 import org.lifeline.model.Attachment;
+import org.lifeline.verify.state.CableIntegration;
+import org.lifeline.verify.state.LoadArrangement;
+import org.lifeline.verify.state.MaterialPoints;
+import org.lifeline.verify.state.SpanNumbers;
+import org.lifeline.verify.state.StateNumbers;
 
 /**
  * How loads hold on to the cable.
@@ -18,31 +23,32 @@ import org.lifeline.model.Attachment;
 final class AttachmentChecks {
     private final StateNumbers state;
     private final StateNumbers installed;
-    private final Tools tools;
+    private final CableIntegration integration;
     private final String name;
-    private final Findings findings;
+    private final CheckLog log;
 
-    AttachmentChecks(StateNumbers state, StateNumbers installed, Tools tools, String name, Findings findings) {
+    AttachmentChecks(
+            StateNumbers state, StateNumbers installed, CableIntegration integration, String name, CheckLog log) {
         this.state = state;
         this.installed = installed;
-        this.tools = tools;
+        this.integration = integration;
         this.name = name;
-        this.findings = findings;
+        this.log = log;
     }
 
     /** Checks all loads. */
-    void check(Hooks hooks) {
+    void check(LoadArrangement arrangement) {
         for (SpanNumbers span : state.spans()) {
-            groups(span, hooks);
+            groups(span, arrangement);
         }
     }
 
-    private void groups(SpanNumbers span, Hooks hooks) {
-        List<AppliedLoad> loads = hooks.in(span);
+    private void groups(SpanNumbers span, LoadArrangement arrangement) {
+        List<AppliedLoad> loads = arrangement.in(span);
         int from = 0;
         for (int k = 0; k < loads.size(); k++) {
             if (loads.get(k).attachment() == Attachment.GRIPPED) {
-                gripped(span, k, hooks);
+                gripped(span, k, arrangement);
             }
             if (k + 1 == loads.size() || !state.isTouch(span, k + 1)) {
                 group(span, loads, from, k);
@@ -52,7 +58,7 @@ final class AttachmentChecks {
     }
 
     /** Loads from … to touch each other and nothing else, but perhaps a support before or behind. */
-    private void group(SpanNumbers span, List<AppliedLoad> hooks, int from, int to) {
+    private void group(SpanNumbers span, List<AppliedLoad> arrangement, int from, int to) {
         Vector3 left = span.pieces().get(from).endTension();
         Vector3 right = span.pieces().get(to + 1).startTension();
         // What stands fast: supports, which count as from − 1 and to + 1, and gripped loads.
@@ -61,28 +67,28 @@ final class AttachmentChecks {
             fast.add(from - 1);
         }
         for (int k = from; k <= to; k++) {
-            if (hooks.get(k).attachment() == Attachment.GRIPPED) {
+            if (arrangement.get(k).attachment() == Attachment.GRIPPED) {
                 fast.add(k);
             }
         }
-        if (to + 1 == hooks.size() && state.isTouch(span, to + 1)) {
+        if (to + 1 == arrangement.size() && state.isTouch(span, to + 1)) {
             fast.add(to + 1);
         }
         IntSummaryStatistics all = fast.build().summaryStatistics();
         String where = name + ", span " + span.number() + ", load " + (from + 1);
         if (all.getCount() == 0) {
-            findings.add(Check.FREE_RUNNING, where, PassageChecks.difference(left, right));
+            log.add(Check.FREE_RUNNING, where, Deviation.difference(left, right));
         }
         int first = all.getCount() == 0 ? to : all.getMin();
         int last = all.getCount() == 0 ? to : all.getMax();
         double carried = 0;
         for (int k = from; k < first; k++) {
-            carried += hooks.get(k).force();
+            carried += arrangement.get(k).force();
             pushed(left, carried, where + ", touch after load " + (k + 1));
         }
         carried = 0;
         for (int k = to; k > last; k--) {
-            carried -= hooks.get(k).force();
+            carried -= arrangement.get(k).force();
             pushed(right, carried, where + ", touch before load " + (k + 1));
         }
     }
@@ -90,29 +96,30 @@ final class AttachmentChecks {
     /** A load runs toward the lower tension: it is pushed where the tension behind it would not be higher. */
     private void pushed(Vector3 outside, double carried, String where) {
         double behind = outside.plus(new Vector3(0, 0, carried)).magnitude();
-        findings.add(Check.FREE_RUNNING, where, PassageChecks.over(behind, outside.magnitude()) / outside.magnitude());
+        log.add(Check.FREE_RUNNING, where, Deviation.over(behind, outside.magnitude()) / outside.magnitude());
     }
 
-    private void gripped(SpanNumbers span, int joint, Hooks hooks) {
-        AppliedLoad load = hooks.in(span).get(joint);
-        double held = new Material(state, tools).lengthBefore(span.number());
+    private void gripped(SpanNumbers span, int joint, LoadArrangement arrangement) {
+        AppliedLoad load = arrangement.in(span).get(joint);
+        double held = new MaterialPoints(state, integration).lengthBefore(span.number());
         for (int i = 0; i <= joint; i++) {
             held += span.pieces().get(i).length() / state.expansion();
         }
         double chord = state.chord(span.number());
-        double error = Math.abs(held - new Material(installed, tools).lengthTo(load.place())) / chord;
-        if (error > findings.limit(Check.GRIPPED)) {
-            error = Math.abs(held - regripped(load, hooks)) / chord;
+        double error = Math.abs(held - new MaterialPoints(installed, integration).lengthTo(load.place())) / chord;
+        if (error > log.limit(Check.GRIPPED)) {
+            error = Math.abs(held - regripped(load, arrangement)) / chord;
         }
-        findings.add(Check.GRIPPED, name + ", span " + span.number() + ", load " + (joint + 1), error);
+        log.add(Check.GRIPPED, name + ", span " + span.number() + ", load " + (joint + 1), error);
     }
 
     /** The point that hung at the station when the load was hooked on, if the installed one had left the span by then. */
-    private double regripped(AppliedLoad load, Hooks hooks) {
-        StateNumbers then = StateNumbers.of(
-                Statics.withDefaults().withTemperature(state.temperature()).solve(state.line(), hooks.before(load)));
-        double asInstalled = new Material(installed, tools).lengthTo(load.place());
-        Material material = new Material(then, tools);
+    private double regripped(AppliedLoad load, LoadArrangement arrangement) {
+        StateNumbers then = StateNumbers.of(Statics.withDefaults()
+                .withTemperature(state.temperature())
+                .solve(state.line(), arrangement.before(load)));
+        double asInstalled = new MaterialPoints(installed, integration).lengthTo(load.place());
+        MaterialPoints material = new MaterialPoints(then, integration);
         return material.isInSpan(load.place().span(), asInstalled) ? asInstalled : material.lengthTo(load.place());
     }
 }

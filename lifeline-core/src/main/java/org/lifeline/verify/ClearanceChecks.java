@@ -1,20 +1,22 @@
 package org.lifeline.verify;
 
 import java.util.List;
-import org.lifeline.analysis.ClearanceRow;
+import org.lifeline.analysis.clearance.ClearanceRow;
 import org.lifeline.model.Worker;
+import org.lifeline.verify.state.ArrestNumbers;
+import org.lifeline.verify.state.ClearanceNumbers;
 
 /** The clearance account: its sums, and the lowest point from the geometry of the arrest. */
 final class ClearanceChecks {
     private final ArrestNumbers arrest;
     private final ClearanceNumbers account;
-    private final Findings findings;
+    private final CheckLog log;
     private final double scale;
 
-    ClearanceChecks(ArrestNumbers arrest, Findings findings) {
+    ClearanceChecks(ArrestNumbers arrest, CheckLog log) {
         this.arrest = arrest;
         this.account = arrest.clearance();
-        this.findings = findings;
+        this.log = log;
         this.scale = arrest.levelScale();
     }
 
@@ -29,7 +31,7 @@ final class ClearanceChecks {
             ClearanceRow row = rows.get(i);
             String where = "row " + (i + 1) + ", " + row.item();
             equal(where, row.elevation(), rows.get(i - 1).elevation() - row.value());
-            findings.add(Check.CLEARANCE, where + ", down", PassageChecks.over(0, row.value()) / scale);
+            log.add(Check.CLEARANCE, where + ", down", Deviation.over(0, row.value()) / scale);
         }
         ClearanceRow last = rows.get(rows.size() - 1);
         equal("required elevation", account.requiredElevation(), last.elevation());
@@ -64,6 +66,6 @@ final class ClearanceChecks {
     }
 
     private void equal(String where, double value, double expected) {
-        findings.add(Check.CLEARANCE, where, Math.abs(value - expected) / scale);
+        log.add(Check.CLEARANCE, where, Math.abs(value - expected) / scale);
     }
 }

@@ -9,30 +9,25 @@ import org.lifeline.model.InlineAbsorber;
 import org.lifeline.model.Passage;
 import org.lifeline.model.Stiffness;
 import org.lifeline.model.Worker;
+import org.lifeline.verify.state.ArrestNumbers;
+import org.lifeline.verify.state.CableIntegration;
+import org.lifeline.verify.state.LoadingTable;
+import org.lifeline.verify.state.StateNumbers;
 
 /** The energy account, each row computed again from the states before and at the lowest point. */
 final class EnergyChecks {
-    /** Slip that counts, relative to the chord [-]; below it is rounding. */
-    private static final double SLIP = 1e-9;
-    /** Angle turned at an anchor that counts [rad]; a cable that does not turn slips without friction. */
-    private static final double TURN = 1e-6;
-    /** Share of the energy stored in the cable that drowns in the rounding of 16 digits [-]. */
-    private static final double STORED = 1e-14;
-    /** Share of the fall below which the work on the line is no scale [-]: it is a difference of larger energies. */
-    private static final double SHARE = 1e-4;
-
     private final ArrestNumbers arrest;
     private final StateNumbers installed;
-    private final Tools tools;
-    private final Findings findings;
+    private final CableIntegration integration;
+    private final CheckLog log;
     private final double scale;
     private final double rounding;
 
-    EnergyChecks(ArrestNumbers arrest, StateNumbers installed, Tools tools, Findings findings) {
+    EnergyChecks(ArrestNumbers arrest, StateNumbers installed, CableIntegration integration, CheckLog log) {
         this.arrest = arrest;
         this.installed = installed;
-        this.tools = tools;
-        this.findings = findings;
+        this.integration = integration;
+        this.log = log;
         this.scale = fall();
         this.rounding = rounding();
     }
@@ -45,17 +40,18 @@ final class EnergyChecks {
         double level = arrest.attachmentBefore().z();
         double stored = arrest.peak()
                 .pieces()
-                .map(tools::shape)
+                .map(integration::shape)
                 .mapToDouble(s -> s.strainEnergy() + Math.abs(s.weightEnergy(level)))
                 .sum();
-        return STORED * stored + arrest.peak().lastDigits() * arrest.peak().largestTension();
+        return CheckTolerances.STORED * stored
+                + arrest.peak().lastDigits() * arrest.peak().largestTension();
     }
 
     void check() {
         EnergyAccount e = arrest.energy();
         row(Check.ENERGY_FALL, e.fall(), scale);
         double cable = cable(arrest.peak()) - cable(arrest.before());
-        findings.add(Check.ENERGY_CABLE, "fall", beyondRounding(e.cable(), cable) / scale);
+        log.add(Check.ENERGY_CABLE, "fall", beyondRounding(e.cable(), cable) / scale);
         row(Check.ENERGY_HANGING, e.hanging(), hanging());
         row(Check.ENERGY_ANCHORS, e.anchors(), anchors(arrest.peak()) - anchors(arrest.before()));
         row(Check.ENERGY_ABSORBERS, e.inlineAbsorbers(), absorbers(arrest.peak()) - absorbers(arrest.before()));
@@ -63,24 +59,25 @@ final class EnergyChecks {
         friction(e.friction());
         double taken = e.cable() + e.hanging() + e.friction() + e.inlineAbsorbers() + e.anchors();
         double all = taken + e.connection();
-        findings.add(Check.ENERGY_RESIDUAL, "fall", beyondRounding(e.fall(), all) / scale);
+        log.add(Check.ENERGY_RESIDUAL, "fall", beyondRounding(e.fall(), all) / scale);
         if (!Double.isNaN(arrest.pathWork())) {
-            findings.add(Check.PATH_WORK, "fall", beyondRounding(arrest.pathWork(), taken) / workScale(arrest));
+            log.add(Check.PATH_WORK, "fall", beyondRounding(arrest.pathWork(), taken) / workScale(arrest));
         }
     }
 
     /** What errors of the work on the line are relative to [J]: that work, but not less than a share of the fall. */
     static double workScale(ArrestNumbers arrest) {
         return Math.max(
-                Math.abs(arrest.energy().lineWork()), SHARE * arrest.energy().fall());
+                Math.abs(arrest.energy().lineWork()),
+                CheckTolerances.WORK_SHARE * arrest.energy().fall());
     }
 
     private double beyondRounding(double value, double expected) {
-        return PassageChecks.over(Math.abs(value - expected), rounding);
+        return Deviation.over(Math.abs(value - expected), rounding);
     }
 
     private void row(Check check, double value, double expected) {
-        findings.add(check, "fall", Math.abs(value - expected) / scale);
+        log.add(check, "fall", Math.abs(value - expected) / scale);
     }
 
     /** Σ m g (h + δ + x) over those who fall [J]. */
@@ -95,7 +92,7 @@ final class EnergyChecks {
     private double cable(StateNumbers state) {
         double level = arrest.attachmentBefore().z();
         return state.pieces()
-                .map(tools::shape)
+                .map(integration::shape)
                 .mapToDouble(s -> s.strainEnergy() + s.weightEnergy(level))
                 .sum();
     }
@@ -133,10 +130,10 @@ final class EnergyChecks {
             int support = AbsorberChecks.support(state, each.supportId());
             InlineAbsorber absorber =
                     state.line().supports().get(support).inlineAbsorber().orElseThrow();
-            CurveNumbers curve = new CurveNumbers(absorber.curve(), tools.quadrature());
+            LoadingTable curve = new LoadingTable(absorber.curve(), integration.quadrature());
             double k = absorber.initialStiffness();
             double t = state.endTension(support);
-            AbsorberChecks.Standing at = AbsorberChecks.Standing.of(curve, each.extension(), t, k);
+            AbsorberChecks.Unloading at = AbsorberChecks.Unloading.of(curve, each.extension(), t, k);
             double given = (at.force() - t) * (at.force() + t) / (2 * k);
             sum += curve.work(at.from()) - given;
         }
@@ -145,7 +142,7 @@ final class EnergyChecks {
 
     private double connection() {
         return arrest.fall().fallers().stream()
-                .map(w -> new CurveNumbers(w.connection().curve(arrest.side()), tools.quadrature()))
+                .map(w -> new LoadingTable(w.connection().curve(arrest.side()), integration.quadrature()))
                 .mapToDouble(c -> c.work(arrest.deployment()))
                 .sum();
     }
@@ -159,15 +156,17 @@ final class EnergyChecks {
                 double moved = arrest.peak().supports().get(i).slip()
                         - arrest.before().supports().get(i).slip();
                 double turned = Math.min(turned(arrest.before(), i), turned(arrest.peak(), i));
-                certain |= Math.abs(moved) > SLIP * arrest.peak().chordAt(i) && turned > TURN;
+                certain |=
+                        Math.abs(moved) > CheckTolerances.SLIP * arrest.peak().chordAt(i)
+                                && turned > CheckTolerances.TURN;
             }
         }
-        findings.add(Check.ENERGY_FRICTION, "sign", PassageChecks.over(0, heat) / scale);
+        log.add(Check.ENERGY_FRICTION, "sign", Deviation.over(0, heat) / scale);
         if (!possible) {
-            findings.add(Check.ENERGY_FRICTION, "no friction", Math.abs(heat) / scale);
+            log.add(Check.ENERGY_FRICTION, "no friction", Math.abs(heat) / scale);
         }
         if (certain) {
-            findings.add(Check.ENERGY_FRICTION, "slip against friction", heat > 0 ? 0 : 1);
+            log.add(Check.ENERGY_FRICTION, "slip against friction", heat > 0 ? 0 : 1);
         }
     }
 

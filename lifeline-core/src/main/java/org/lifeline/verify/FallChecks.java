@@ -7,19 +7,25 @@ import org.lifeline.model.Connection;
 import org.lifeline.model.LoadingCurve;
 import org.lifeline.model.Place;
 import org.lifeline.model.Worker;
+import org.lifeline.verify.state.ArrestNumbers;
+import org.lifeline.verify.state.CableIntegration;
+import org.lifeline.verify.state.LoadingTable;
+import org.lifeline.verify.state.MaterialPoints;
+import org.lifeline.verify.state.SpanNumbers;
+import org.lifeline.verify.state.StateNumbers;
 
 /** The faller's side of an arrest: free fall, connecting subsystem, places of the attachment, derived distances. */
 final class FallChecks {
     private final ArrestNumbers arrest;
     private final StateNumbers installed;
-    private final Tools tools;
-    private final Findings findings;
+    private final CableIntegration integration;
+    private final CheckLog log;
 
-    FallChecks(ArrestNumbers arrest, StateNumbers installed, Tools tools, Findings findings) {
+    FallChecks(ArrestNumbers arrest, StateNumbers installed, CableIntegration integration, CheckLog log) {
         this.arrest = arrest;
         this.installed = installed;
-        this.tools = tools;
-        this.findings = findings;
+        this.integration = integration;
+        this.log = log;
     }
 
     void check() {
@@ -28,9 +34,8 @@ final class FallChecks {
                 .mapToDouble(w -> freeFall(arrest, w))
                 .max()
                 .orElse(Double.NaN);
-        findings.add(Check.FREE_FALL, "free fall", Math.abs(arrest.freeFall() - longest) / arrest.levelScale());
-        findings.add(
-                Check.PEAK, "lowest point", PassageChecks.over(arrest.weight(), arrest.lineLoad()) / arrest.weight());
+        log.add(Check.FREE_FALL, "free fall", Math.abs(arrest.freeFall() - longest) / arrest.levelScale());
+        log.add(Check.PEAK, "lowest point", Deviation.over(arrest.weight(), arrest.lineLoad()) / arrest.weight());
         connection();
         distances();
     }
@@ -56,10 +61,9 @@ final class FallChecks {
 
     private void places() {
         double chord = arrest.peak().chord(arrest.fall().place().span());
-        findings.add(
-                Check.ATTACHMENT_BEFORE, "before", arrest.attachmentBefore().distance(attachment()) / chord);
+        log.add(Check.ATTACHMENT_BEFORE, "before", arrest.attachmentBefore().distance(attachment()) / chord);
         int last = arrest.peak().loads().size() - 1;
-        findings.add(
+        log.add(
                 Check.ATTACHMENT_AT_PEAK,
                 "peak",
                 arrest.attachmentAtPeak()
@@ -73,9 +77,9 @@ final class FallChecks {
      */
     private Point attachment() {
         Place place = arrest.fall().place();
-        Material now = new Material(arrest.before(), tools);
+        MaterialPoints now = new MaterialPoints(arrest.before(), integration);
         if (arrest.fall().fallers().get(0).attachment() == Attachment.GRIPPED) {
-            double held = new Material(installed, tools).lengthTo(place);
+            double held = new MaterialPoints(installed, integration).lengthTo(place);
             if (now.isInSpan(place.span(), held)) {
                 return now.at(place.span(), held);
             }
@@ -94,21 +98,21 @@ final class FallChecks {
         boolean atEnd = false;
         for (Worker w : fallers) {
             LoadingCurve stated = w.connection().curve(arrest.side());
-            CurveNumbers curve = new CurveNumbers(stated, tools.quadrature());
+            LoadingTable curve = new LoadingTable(stated, integration.quadrature());
             lower += curve.lower(x);
             upper += curve.upper(x);
             most = Math.max(most, curve.lower(x));
             over |= x > w.connection().maximumExtension();
             atEnd |= x == w.connection().maximumExtension();
         }
-        double outside = PassageChecks.over(p, upper) + PassageChecks.over(lower, p);
-        findings.add(Check.CONNECTION_FORCE, "connecting subsystem", outside / p);
-        findings.add(Check.ARREST_FORCE, "worker", arrestForce(lower, upper, most));
-        double limit = findings.limit(Check.CONNECTION_FORCE);
+        double outside = Deviation.over(p, upper) + Deviation.over(lower, p);
+        log.add(Check.CONNECTION_FORCE, "connecting subsystem", outside / p);
+        log.add(Check.ARREST_FORCE, "worker", arrestForce(lower, upper, most));
+        double limit = log.limit(Check.CONNECTION_FORCE);
         boolean mayBe = over || (atEnd && p >= lower * (1 - limit));
         boolean mustBe = over || (atEnd && p > lower * (1 + limit));
         boolean wrong = arrest.bottomedOut() ? !mayBe : mustBe;
-        findings.add(Check.BOTTOMED_OUT, "connecting subsystem", wrong ? 1 : 0);
+        log.add(Check.BOTTOMED_OUT, "connecting subsystem", wrong ? 1 : 0);
     }
 
     /** One worker takes all; several share one extension, so each takes the force of the own curve. */
@@ -122,7 +126,7 @@ final class FallChecks {
         if (lower == upper) {
             return Math.abs(force - most * p / lower) / p;
         }
-        return (PassageChecks.over(force, p) + PassageChecks.over(p / n, force)) / p;
+        return (Deviation.over(force, p) + Deviation.over(p / n, force)) / p;
     }
 
     private void distances() {
@@ -130,17 +134,17 @@ final class FallChecks {
         SpanNumbers span = arrest.peak().span(arrest.fall().place().span());
         Point at = arrest.attachmentAtPeak();
         double run = span.first().horizontalDistance(span.second());
-        double share = Material.along(span, at) / run;
+        double share = MaterialPoints.along(span, at) / run;
         double chord =
                 span.first().z() + share * (span.second().z() - span.first().z());
         derived("sag", d.sag(), chord - at.z());
         derived("descent", d.lineDescent(), arrest.descent());
         derived("place of the load", d.loadX(), Math.abs(share * run));
         double without = arrest.freeFall() + arrest.deployment() + arrest.descent();
-        findings.add(
+        log.add(
                 Check.DERIVED,
                 "total fall distance",
-                PassageChecks.over(without, d.totalFallDistance()) / arrest.levelScale());
+                Deviation.over(without, d.totalFallDistance()) / arrest.levelScale());
         for (int i = 0; i < d.slip().size(); i++) {
             double moved = arrest.peak().supports().get(i).slip()
                     - arrest.before().supports().get(i).slip();
@@ -150,6 +154,6 @@ final class FallChecks {
     }
 
     private void derived(String where, double value, double expected) {
-        findings.add(Check.DERIVED, where, Math.abs(value - expected) / arrest.levelScale());
+        log.add(Check.DERIVED, where, Math.abs(value - expected) / arrest.levelScale());
     }
 }

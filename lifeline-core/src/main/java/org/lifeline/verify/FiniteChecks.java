@@ -5,12 +5,15 @@ import java.util.stream.Stream;
 import org.lifeline.analysis.EnergyAccount;
 import org.lifeline.base.Point;
 import org.lifeline.base.Vector3;
+import org.lifeline.verify.state.ArrestNumbers;
+import org.lifeline.verify.state.ClearanceNumbers;
+import org.lifeline.verify.state.StateNumbers;
 
 /** Counts numbers that are infinite or not numbers at all. */
 final class FiniteChecks {
     private FiniteChecks() {}
 
-    static void check(StateNumbers state, String name, Findings findings) {
+    static void check(StateNumbers state, String name, CheckLog log) {
         DoubleStream pieces = state.pieces()
                 .flatMapToDouble(p -> DoubleStream.concat(
                         DoubleStream.of(p.length(), p.weight(), p.load()),
@@ -26,13 +29,10 @@ final class FiniteChecks {
         DoubleStream loads = DoubleStream.concat(
                 points(state.loads().stream().map(l -> l.point())),
                 state.loads().stream().mapToDouble(l -> l.force()));
-        count(
-                name,
-                findings,
-                Stream.of(pieces, spans, supports, absorbers, loads, DoubleStream.of(state.temperature())));
+        count(name, log, Stream.of(pieces, spans, supports, absorbers, loads, DoubleStream.of(state.temperature())));
     }
 
-    static void check(ArrestNumbers a, Findings findings) {
+    static void check(ArrestNumbers a, CheckLog log) {
         EnergyAccount e = a.energy();
         ClearanceNumbers c = a.clearance();
         DoubleStream energy = DoubleStream.of(
@@ -46,13 +46,13 @@ final class FiniteChecks {
                 DoubleStream.of(d.sag(), d.lineDescent(), d.loadX(), d.totalFallDistance()),
                 d.slip().stream().mapToDouble(Double::doubleValue));
         DoubleStream places = points(Stream.of(a.attachmentBefore(), a.attachmentAtPeak()));
-        count("arrest", findings, Stream.of(energy, arrest, levels, rows, distances, places));
+        count("arrest", log, Stream.of(energy, arrest, levels, rows, distances, places));
     }
 
-    private static void count(String name, Findings findings, Stream<DoubleStream> numbers) {
+    private static void count(String name, CheckLog log, Stream<DoubleStream> numbers) {
         double wrong = (double)
                 numbers.flatMapToDouble(s -> s).filter(x -> !Double.isFinite(x)).count();
-        findings.add(Check.FINITE, name, wrong);
+        log.add(Check.FINITE, name, wrong);
     }
 
     private static DoubleStream points(Stream<Point> points) {

@@ -5,12 +5,16 @@ import org.lifeline.analysis.AppliedLoad;
 import org.lifeline.analysis.LoadPosition;
 import org.lifeline.analysis.SupportReaction;
 import org.lifeline.base.Vector3;
+import org.lifeline.verify.state.LoadNodes;
+import org.lifeline.verify.state.PieceNumbers;
+import org.lifeline.verify.state.SpanNumbers;
+import org.lifeline.verify.state.StateNumbers;
 
 /** Equilibrium of forces: loads, pieces, supports, the whole line. */
 final class ForceChecks {
     private ForceChecks() {}
 
-    static void check(StateNumbers state, String name, Findings findings) {
+    static void check(StateNumbers state, String name, CheckLog log) {
         double scale = state.forceScale();
         Vector3 total = Vector3.ZERO;
         for (SpanNumbers span : state.spans()) {
@@ -19,13 +23,13 @@ final class ForceChecks {
                 String where = name + ", span " + span.number() + ", piece " + (i + 1);
                 Vector3 weight = new Vector3(0, 0, p.weight() * p.length());
                 total = total.minus(weight);
-                findings.add(
+                log.add(
                         Check.PIECE_EQUILIBRIUM,
                         where,
                         p.endTension().minus(p.startTension()).minus(weight).magnitude() / scale);
                 if (i + 1 < span.pieces().size()) {
                     Vector3 jump = span.pieces().get(i + 1).startTension().minus(p.endTension());
-                    findings.add(
+                    log.add(
                             Check.LOAD_EQUILIBRIUM,
                             where,
                             jump.minus(new Vector3(0, 0, p.load())).magnitude() / scale);
@@ -40,48 +44,47 @@ final class ForceChecks {
             Vector3 pull = state.tensionBehind(i)
                     .minus(state.tensionBefore(i))
                     .minus(new Vector3(0, 0, state.resting(r.id())));
-            findings.add(
+            log.add(
                     Check.SUPPORT_REACTION,
                     name + ", support " + r.id(),
                     r.vector().minus(pull).magnitude() / scale);
             total = total.minus(r.vector());
         }
-        findings.add(Check.GLOBAL_EQUILIBRIUM, name, total.magnitude() / scale);
+        log.add(Check.GLOBAL_EQUILIBRIUM, name, total.magnitude() / scale);
         double weight = state.line().weightPerLength() / state.expansion();
         state.pieces()
-                .forEach(p ->
-                        findings.add(Check.WEIGHT, name, Math.abs(p.weight() - weight) / (weight > 0 ? weight : 1)));
+                .forEach(p -> log.add(Check.WEIGHT, name, Math.abs(p.weight() - weight) / (weight > 0 ? weight : 1)));
     }
 
     /** The loads are those that were applied, and hang at the kinks of the cable. */
-    static void checkLoads(StateNumbers state, List<AppliedLoad> applied, String name, Findings findings) {
+    static void checkLoads(StateNumbers state, List<AppliedLoad> applied, String name, CheckLog log) {
         boolean same = applied.size() == state.loads().size();
         for (int i = 0; same && i < applied.size(); i++) {
             LoadPosition load = state.loads().get(i);
             same = load.span() == applied.get(i).place().span()
                     && load.force() == applied.get(i).force();
         }
-        findings.add(Check.LOADS, name + ", as applied", same ? 0 : 1);
+        log.add(Check.LOADS, name + ", as applied", same ? 0 : 1);
         for (SpanNumbers span : state.spans()) {
             List<LoadPosition> here = state.loads().stream()
                     .filter(l -> l.span() == span.number())
                     .toList();
             String where = name + ", span " + span.number();
             int joints = span.pieces().size() - 1;
-            findings.add(Check.LOADS, where + ", joints", Math.abs(here.size() - joints));
-            findings.add(
+            log.add(Check.LOADS, where + ", joints", Math.abs(here.size() - joints));
+            log.add(
                     Check.LOADS,
                     where + ", load at the support",
                     span.lastPiece().load() == 0 ? 0 : 1);
             if (here.size() == joints) {
-                checkJoints(state, span, here, findings, where);
+                checkJoints(state, span, here, log, where);
             }
         }
     }
 
     private static void checkJoints(
-            StateNumbers state, SpanNumbers span, List<LoadPosition> loads, Findings findings, String where) {
-        int[] joint = Joints.of(span, loads);
+            StateNumbers state, SpanNumbers span, List<LoadPosition> loads, CheckLog log, String where) {
+        int[] joint = LoadNodes.of(span, loads);
         for (int k = 0; k < joint.length; k++) {
             PieceNumbers p = span.pieces().get(joint[k]);
             LoadPosition load = loads.get(k);
@@ -89,7 +92,7 @@ final class ForceChecks {
             double carried = load.restsOn().isPresent() ? 0 : load.force();
             double most = Math.max(Math.max(p.load(), load.force()), Double.MIN_NORMAL);
             double force = Math.abs(p.load() - carried) / most;
-            findings.add(Check.LOADS, where + ", joint " + (joint[k] + 1), Math.max(gap, force));
+            log.add(Check.LOADS, where + ", joint " + (joint[k] + 1), Math.max(gap, force));
         }
     }
 }

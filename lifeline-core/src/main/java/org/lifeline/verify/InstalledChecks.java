@@ -2,45 +2,50 @@ package org.lifeline.verify;
 
 import org.lifeline.base.Vector3;
 import org.lifeline.model.Installed;
+import org.lifeline.verify.state.CableIntegration;
+import org.lifeline.verify.state.PieceNumbers;
+import org.lifeline.verify.state.PieceShape;
+import org.lifeline.verify.state.SpanNumbers;
+import org.lifeline.verify.state.StateNumbers;
 
 /** The installed state is the stated one: tensioned to the stated value, the cable running freely over every anchor. */
 final class InstalledChecks {
     private InstalledChecks() {}
 
-    static void check(StateNumbers state, Tools tools, Findings findings) {
+    static void check(StateNumbers state, CableIntegration integration, CheckLog log) {
         Installed stated = state.line().installed();
-        double error = Math.abs(value(state, stated, tools) - stated.value());
+        double error = Math.abs(value(state, stated, integration) - stated.value());
         if (stated.form() == Installed.Form.INITIAL_SAG) {
-            error = PassageChecks.over(error, state.lastDigits());
+            error = Deviation.over(error, state.lastDigits());
         }
-        findings.add(Check.INSTALLED, "stated " + stated.form(), error / stated.value());
-        findings.add(Check.INSTALLED, "temperature", Math.abs(state.temperature() - stated.temperature()));
+        log.add(Check.INSTALLED, "stated " + stated.form(), error / stated.value());
+        log.add(Check.INSTALLED, "temperature", Math.abs(state.temperature() - stated.temperature()));
         for (int i = 0; i < state.supports().size(); i++) {
             String where = "support " + state.supports().get(i).id();
             Vector3 u = state.supports().get(i).displacement();
             double slip = state.supports().get(i).slip();
-            findings.add(Check.INSTALLED, where + ", moved", (u.magnitude() + Math.abs(slip)) / state.chordAt(i));
+            log.add(Check.INSTALLED, where + ", moved", (u.magnitude() + Math.abs(slip)) / state.chordAt(i));
             if (i > 0 && i < state.spans().size()) {
-                findings.add(
+                log.add(
                         Check.INSTALLED,
                         where + ", tension",
-                        PassageChecks.difference(state.tensionBefore(i), state.tensionBehind(i)));
+                        Deviation.difference(state.tensionBefore(i), state.tensionBehind(i)));
             }
         }
     }
 
-    private static double value(StateNumbers state, Installed stated, Tools tools) {
+    private static double value(StateNumbers state, Installed stated, CableIntegration integration) {
         return switch (stated.form()) {
             case PRETENSION -> state.tensionBehind(0).magnitude();
             case HORIZONTAL_TENSION ->
                 state.span(stated.span()).firstPiece().startTension().horizontal();
             case UNSTRETCHED_LENGTH -> state.length();
-            case INITIAL_SAG -> sag(state.span(stated.span()), tools);
+            case INITIAL_SAG -> sag(state.span(stated.span()), integration);
         };
     }
 
     /** Distance from the chord down to where the cable runs parallel to it [m]; 0 if it does so nowhere. */
-    private static double sag(SpanNumbers span, Tools tools) {
+    private static double sag(SpanNumbers span, CableIntegration integration) {
         PieceNumbers p = span.firstPiece();
         Vector3 t = p.startTension();
         double run = span.first().horizontalDistance(span.second());
@@ -49,7 +54,7 @@ final class InstalledChecks {
         if (!(s > 0 && s < p.length())) {
             return 0;
         }
-        PieceShape shape = tools.shape(p);
+        PieceShape shape = integration.shape(p);
         return slope * shape.run(s) - shape.rise(s);
     }
 }

@@ -3,6 +3,8 @@ package org.lifeline.verify;
 import org.lifeline.base.Vector3;
 import org.lifeline.model.Passage;
 import org.lifeline.model.Support;
+import org.lifeline.verify.state.LoadArrangement;
+import org.lifeline.verify.state.StateNumbers;
 
 /**
  * The tensions on both sides of the intermediate anchors.
@@ -14,7 +16,7 @@ import org.lifeline.model.Support;
 final class PassageChecks {
     private PassageChecks() {}
 
-    static void check(StateNumbers state, Hooks hooks, String name, Findings findings) {
+    static void check(StateNumbers state, LoadArrangement arrangement, String name, CheckLog log) {
         for (int i = 1; i < state.spans().size(); i++) {
             Support s = state.line().supports().get(i);
             Passage.Kind kind = s.passage().kind();
@@ -25,28 +27,18 @@ final class PassageChecks {
             Vector3 behind = state.tensionBehind(i);
             double ratio = Math.log(behind.magnitude() / before.magnitude());
             // The cable wants to run toward the higher tension, unless something on it stands in its way.
-            boolean held = ratio > 0 ? hooks.isJammed(i, false) : hooks.isJammed(i, true);
+            boolean held = ratio > 0 ? arrangement.isJammed(i, false) : arrangement.isJammed(i, true);
             double unheld = held ? 0 : Math.abs(ratio);
             String where = name + ", support " + s.id();
             if (kind == Passage.Kind.FREE) {
-                findings.add(Check.PASSAGE_FREE, where, unheld);
+                log.add(Check.PASSAGE_FREE, where, unheld);
             } else {
                 double angle = before.angleTo(behind);
-                findings.add(
-                        Check.PASSAGE_FRICTION, where, over(unheld, s.passage().friction() * angle));
+                log.add(
+                        Check.PASSAGE_FRICTION,
+                        where,
+                        Deviation.over(unheld, s.passage().friction() * angle));
             }
         }
-    }
-
-    /** Difference of two magnitudes relative to the larger [-]. */
-    static double difference(Vector3 a, Vector3 b) {
-        double most = Math.max(a.magnitude(), b.magnitude());
-        return Math.abs(a.magnitude() - b.magnitude()) / most;
-    }
-
-    /** By how much a value exceeds a bound; 0 when it does not, NaN when one is not a number. */
-    static double over(double value, double bound) {
-        double excess = value - bound;
-        return excess <= 0 ? 0 : excess;
     }
 }

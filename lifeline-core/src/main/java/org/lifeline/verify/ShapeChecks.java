@@ -4,12 +4,17 @@ import org.lifeline.analysis.SupportReaction;
 import org.lifeline.base.Point;
 import org.lifeline.base.Vector3;
 import org.lifeline.model.Stiffness;
+import org.lifeline.verify.state.CableIntegration;
+import org.lifeline.verify.state.PieceNumbers;
+import org.lifeline.verify.state.SpanNumbers;
+import org.lifeline.verify.state.StateNumbers;
 
 /** Compatibility: the stretched pieces fill the way between the supports; supports stand where their springs let them. */
 final class ShapeChecks {
     private ShapeChecks() {}
 
-    static void check(StateNumbers state, StateNumbers installed, Tools tools, String name, Findings findings) {
+    static void check(
+            StateNumbers state, StateNumbers installed, CableIntegration integration, String name, CheckLog log) {
         for (SpanNumbers span : state.spans()) {
             double chord = state.chord(span.number());
             String where = name + ", span " + span.number();
@@ -17,21 +22,21 @@ final class ShapeChecks {
             for (int i = 0; i < span.pieces().size(); i++) {
                 PieceNumbers p = span.pieces().get(i);
                 String here = where + ", piece " + (i + 1);
-                findings.add(Check.CONTINUITY, here + ", start", p.start().distance(reached) / chord);
-                Vector3 error = tools.shape(p).span().minus(p.end().minus(p.start()));
-                findings.add(
+                log.add(Check.CONTINUITY, here + ", start", p.start().distance(reached) / chord);
+                Vector3 error = integration.shape(p).span().minus(p.end().minus(p.start()));
+                log.add(
                         Check.STRETCH,
                         here,
                         p.length() == 0 ? p.start().distance(p.end()) / chord : error.magnitude() / chord);
                 reached = p.end();
             }
-            findings.add(Check.CONTINUITY, where + ", end", reached.distance(cableEnd(state, installed, span)) / chord);
-            supportsOf(span, state, where, findings);
+            log.add(Check.CONTINUITY, where + ", end", reached.distance(cableEnd(state, installed, span)) / chord);
+            supportsOf(span, state, where, log);
         }
-        springs(state, installed, name, findings);
+        springs(state, installed, name, log);
     }
 
-    private static void supportsOf(SpanNumbers span, StateNumbers state, String where, Findings findings) {
+    private static void supportsOf(SpanNumbers span, StateNumbers state, String where, CheckLog log) {
         double chord = state.chord(span.number());
         for (int side = 0; side < 2; side++) {
             int support = span.number() - 1 + side;
@@ -41,7 +46,7 @@ final class ShapeChecks {
                     .position()
                     .plus(state.supports().get(support).displacement());
             Point actual = side == 0 ? span.first() : span.second();
-            findings.add(
+            log.add(
                     Check.CONTINUITY,
                     where + ", support " + state.supports().get(support).id(),
                     actual.distance(expected) / chord);
@@ -68,7 +73,7 @@ final class ShapeChecks {
         return span.second().plus(link == 0 ? Vector3.ZERO : t.times(-link / t.magnitude()));
     }
 
-    private static void springs(StateNumbers state, StateNumbers installed, String name, Findings findings) {
+    private static void springs(StateNumbers state, StateNumbers installed, String name, CheckLog log) {
         for (int i = 0; i < state.supports().size(); i++) {
             SupportReaction r = state.supports().get(i);
             Vector3 change = r.vector().minus(installed.supports().get(i).vector());
@@ -77,9 +82,9 @@ final class ShapeChecks {
             String where = name + ", support " + r.id();
             double chord = state.chordAt(i);
             double force = state.forceScale();
-            findings.add(Check.ANCHOR_SPRING, where + ", x", spring(u.x(), change.x(), k.x(), chord, force));
-            findings.add(Check.ANCHOR_SPRING, where + ", y", spring(u.y(), change.y(), k.y(), chord, force));
-            findings.add(Check.ANCHOR_SPRING, where + ", z", spring(u.z(), change.z(), k.z(), chord, force));
+            log.add(Check.ANCHOR_SPRING, where + ", x", spring(u.x(), change.x(), k.x(), chord, force));
+            log.add(Check.ANCHOR_SPRING, where + ", y", spring(u.y(), change.y(), k.y(), chord, force));
+            log.add(Check.ANCHOR_SPRING, where + ", z", spring(u.z(), change.z(), k.z(), chord, force));
         }
     }
 

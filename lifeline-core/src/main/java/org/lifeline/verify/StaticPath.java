@@ -6,15 +6,14 @@ import org.lifeline.analysis.AppliedLoad;
 import org.lifeline.analysis.LineEquilibrium;
 import org.lifeline.analysis.Statics;
 import org.lifeline.model.Passage;
+import org.lifeline.verify.state.ArrestNumbers;
+import org.lifeline.verify.state.Quadrature;
 
 /**
  * Work on the line through states at rest under a rising load: W = P δ(P) − ∫ δ dP, δ from a new solution of statics at
  * every point of an adaptive quadrature. The load is P u², so that a slack line's quick first descent is resolved.
  */
 final class StaticPath {
-    private static final int POINTS = 6;
-    private static final double TOLERANCE = 1e-8;
-
     private final ArrestNumbers arrest;
     private final int most;
     private int solutions;
@@ -33,7 +32,8 @@ final class StaticPath {
     /** The work [J]; NaN when it takes more solutions than allowed. */
     double work() {
         double p = arrest.lineLoad();
-        double area = new Quadrature(POINTS, TOLERANCE).integrate(u -> 2 * u * p * descent(p * u * u), 0, 1);
+        double area = new Quadrature(CheckTolerances.PATH_POINTS, CheckTolerances.PATH)
+                .integrate(u -> 2 * u * p * descent(p * u * u), 0, 1);
         return p * descent(p) - area;
     }
 

@@ -9,6 +9,10 @@ import org.lifeline.analysis.LineEquilibrium;
 import org.lifeline.analysis.Method;
 import org.lifeline.analysis.Statics;
 import org.lifeline.base.Violations;
+import org.lifeline.verify.state.ArrestNumbers;
+import org.lifeline.verify.state.CableIntegration;
+import org.lifeline.verify.state.LoadArrangement;
+import org.lifeline.verify.state.StateNumbers;
 
 /**
  * Checks results against the laws that they must obey, without the formulas that they came from.
@@ -45,6 +49,7 @@ public final class Verifier {
      * @throws org.lifeline.base.InvalidInputException if the limit is negative or not finite
      */
     public Verifier withLimit(Check check, double value) {
+        Violations.required("check", check);
         new Violations().notNegative("limit", value, check.unit()).throwIfAny();
         Map<Check, Double> map = new EnumMap<>(Check.class);
         map.putAll(limits);
@@ -102,64 +107,64 @@ public final class Verifier {
     }
 
     VerificationReport report(StateNumbers state, List<AppliedLoad> loads, StateNumbers installed) {
-        Findings findings = new Findings(limits);
-        Tools tools = Tools.of(state.line().cable());
-        checkInstalled(installed, tools, findings);
-        checkState(new Named("state", state, loads), installed, tools, findings);
-        AbsorberChecks.check(state, AbsorberChecks.Chain.after(installed, loads.size() <= 1), tools, "state", findings);
-        return findings.report();
+        CheckLog log = new CheckLog(limits);
+        CableIntegration integration = CableIntegration.of(state.line().cable());
+        checkInstalled(installed, integration, log);
+        checkState(new Named("state", state, loads), installed, integration, log);
+        AbsorberChecks.check(
+                state, AbsorberChecks.History.after(installed, loads.size() <= 1), integration, "state", log);
+        return log.report();
     }
 
     VerificationReport reportArrest(ArrestNumbers arrest, StateNumbers installed) {
-        Findings findings = new Findings(limits);
-        Tools tools = Tools.of(arrest.peak().line().cable());
-        FiniteChecks.check(arrest, findings);
-        checkInstalled(installed, tools, findings);
-        checkState(new Named("before", arrest.before(), arrest.hanging()), installed, tools, findings);
-        checkState(new Named("peak", arrest.peak(), arrest.loadsAtPeak()), installed, tools, findings);
+        CheckLog log = new CheckLog(limits);
+        CableIntegration integration = CableIntegration.of(arrest.peak().line().cable());
+        FiniteChecks.check(arrest, log);
+        checkInstalled(installed, integration, log);
+        checkState(new Named("before", arrest.before(), arrest.hanging()), installed, integration, log);
+        checkState(new Named("peak", arrest.peak(), arrest.loadsAtPeak()), installed, integration, log);
         AbsorberChecks.check(
                 arrest.before(),
-                AbsorberChecks.Chain.after(installed, arrest.hanging().size() <= 1),
-                tools,
+                AbsorberChecks.History.after(installed, arrest.hanging().size() <= 1),
+                integration,
                 "before",
-                findings);
+                log);
         AbsorberChecks.check(
                 arrest.peak(),
-                AbsorberChecks.Chain.after(arrest.before(), arrest.hanging().isEmpty()),
-                tools,
+                AbsorberChecks.History.after(arrest.before(), arrest.hanging().isEmpty()),
+                integration,
                 "peak",
-                findings);
-        new FallChecks(arrest, installed, tools, findings).check();
-        new EnergyChecks(arrest, installed, tools, findings).check();
-        new ClearanceChecks(arrest, findings).check();
+                log);
+        new FallChecks(arrest, installed, integration, log).check();
+        new EnergyChecks(arrest, installed, integration, log).check();
+        new ClearanceChecks(arrest, log).check();
         if (pathSolutions > 0 && StaticPath.isUnique(arrest)) {
             double work = arrest.energy().lineWork();
             double throughStates = new StaticPath(arrest, pathSolutions).work();
-            findings.add(
-                    Check.STATIC_PATH_WORK, "fall", Math.abs(throughStates - work) / EnergyChecks.workScale(arrest));
+            log.add(Check.STATIC_PATH_WORK, "fall", Math.abs(throughStates - work) / EnergyChecks.workScale(arrest));
         }
-        return findings.report();
+        return log.report();
     }
 
     /** A state with its name and the loads that it was solved for. */
     private record Named(String name, StateNumbers state, List<AppliedLoad> loads) {}
 
-    private static void checkInstalled(StateNumbers installed, Tools tools, Findings findings) {
-        checkState(new Named("installed", installed, List.of()), installed, tools, findings);
-        InstalledChecks.check(installed, tools, findings);
-        AbsorberChecks.check(installed, AbsorberChecks.Chain.fromNew(), tools, "installed", findings);
+    private static void checkInstalled(StateNumbers installed, CableIntegration integration, CheckLog log) {
+        checkState(new Named("installed", installed, List.of()), installed, integration, log);
+        InstalledChecks.check(installed, integration, log);
+        AbsorberChecks.check(installed, AbsorberChecks.History.fromNew(), integration, "installed", log);
     }
 
-    private static void checkState(Named named, StateNumbers installed, Tools tools, Findings findings) {
+    private static void checkState(Named named, StateNumbers installed, CableIntegration integration, CheckLog log) {
         StateNumbers state = named.state();
         String name = named.name();
-        FiniteChecks.check(state, name, findings);
-        ForceChecks.check(state, name, findings);
-        ForceChecks.checkLoads(state, named.loads(), name, findings);
-        ShapeChecks.check(state, installed, tools, name, findings);
-        LengthChecks.check(state, installed, name, findings);
-        Hooks hooks = Hooks.of(state, installed, named.loads());
-        PassageChecks.check(state, hooks, name, findings);
-        new AttachmentChecks(state, installed, tools, name, findings).check(hooks);
+        FiniteChecks.check(state, name, log);
+        ForceChecks.check(state, name, log);
+        ForceChecks.checkLoads(state, named.loads(), name, log);
+        ShapeChecks.check(state, installed, integration, name, log);
+        LengthChecks.check(state, installed, name, log);
+        LoadArrangement arrangement = LoadArrangement.of(state, installed, named.loads());
+        PassageChecks.check(state, arrangement, name, log);
+        new AttachmentChecks(state, installed, integration, name, log).check(arrangement);
     }
 }

@@ -6,6 +6,8 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.lifeline.analysis.clearance.Clearance;
+import org.lifeline.analysis.clearance.ClearanceRow;
 import org.lifeline.base.Point;
 import org.lifeline.base.Refusal;
 import org.lifeline.model.Attachment;

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.function.Function;
 import org.junit.jupiter.api.Test;
+import org.lifeline.analysis.clearance.ClearanceRow;
 import org.lifeline.base.InvalidInputException;
 import org.lifeline.base.Point;
 import org.lifeline.model.Attachment;

@@ -115,6 +115,15 @@ class HouseRulesTest {
                 .anySatisfy(finding -> assertThat(finding).contains(FIXTURE + ".bad.analysis.Noisy." + member));
     }
 
+    @Test
+    void onlyAResultMayCallTheWritersOfItsCalculation() {
+        assertThat(findings("noCycles"))
+                .anySatisfy(finding -> assertThat(finding)
+                        .contains(
+                                FIXTURE + ".bad.analysis.Caller.call()",
+                                FIXTURE + ".bad.analysis.explain.Explanations.of()"));
+    }
+
     private static List<String> findings(String name) {
         return rule(name, "bad").evaluate(BAD).getFailureReport().getDetails();
     }

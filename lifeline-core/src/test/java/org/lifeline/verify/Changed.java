@@ -13,6 +13,8 @@ import org.lifeline.base.Point;
 import org.lifeline.base.Vector3;
 import org.lifeline.model.Lifeline;
 import org.lifeline.model.Support;
+import org.lifeline.verify.state.PieceNumbers;
+import org.lifeline.verify.state.StateNumbers;
 
 /** Numbers of a result with one of them changed. */
 final class Changed {

@@ -10,10 +10,10 @@ import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.lifeline.analysis.ClearanceRow;
 import org.lifeline.analysis.EnergyAccount;
 import org.lifeline.analysis.EnergyBalance;
 import org.lifeline.analysis.Statics;
+import org.lifeline.analysis.clearance.ClearanceRow;
 import org.lifeline.model.ClearanceRules;
 import org.lifeline.model.Connection;
 import org.lifeline.model.Fall;
@@ -23,6 +23,9 @@ import org.lifeline.model.Obstruction;
 import org.lifeline.model.Worker;
 import org.lifeline.testing.ArrestCase;
 import org.lifeline.testing.Cases;
+import org.lifeline.verify.state.ArrestNumbers;
+import org.lifeline.verify.state.ClearanceNumbers;
+import org.lifeline.verify.state.StateNumbers;
 
 /** Each check of an arrest is able to fail: one number of a right arrest is changed, and just its check finds it. */
 class TamperedArrestTest {

@@ -22,6 +22,8 @@ import org.lifeline.model.Place;
 import org.lifeline.model.Stiffness;
 import org.lifeline.model.Support;
 import org.lifeline.testing.Cases;
+import org.lifeline.verify.state.CableIntegration;
+import org.lifeline.verify.state.StateNumbers;
 
 /** Each check of a state is able to fail: one number of a right state is changed, and just its check finds it. */
 class TamperedStateTest {
@@ -402,11 +404,11 @@ class TamperedStateTest {
     @Test
     void extensionThatIsGivenBack() {
         StateNumbers more = Solved.of(Cases.inlineAbsorber().line(), gripped(1, 5, 7000)).state;
-        Findings findings = new Findings(java.util.Map.of());
-        Tools tools = Tools.of(absorber.state.line().cable());
-        AbsorberChecks.check(absorber.state, AbsorberChecks.Chain.after(more, true), tools, "state", findings);
+        CheckLog log = new CheckLog(java.util.Map.of());
+        CableIntegration integration = CableIntegration.of(absorber.state.line().cable());
+        AbsorberChecks.check(absorber.state, AbsorberChecks.History.after(more, true), integration, "state", log);
 
-        assertThat(findings.report().failures()).extracting(CheckResult::check).containsExactly(Check.ABSORBER_GROWTH);
+        assertThat(log.report().failures()).extracting(CheckResult::check).containsExactly(Check.ABSORBER_GROWTH);
     }
 
     @Test

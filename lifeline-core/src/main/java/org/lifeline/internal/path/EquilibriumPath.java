@@ -221,8 +221,7 @@ final class EquilibriumPath {
                                 ? Math.min(PathTolerances.MOST_GROWTH, shrink(error))
                                 : PathTolerances.MOST_GROWTH);
                 // After an event there is no third point yet, so that steps must be shorter.
-                double afterEvent =
-                        Math.max(PathTolerances.AFTER_EVENT * reach, PathTolerances.LEAST_AFTER_EVENT);
+                double afterEvent = Math.max(PathTolerances.AFTER_EVENT * reach, PathTolerances.LEAST_AFTER_EVENT);
                 reach = Math.min(PathTolerances.LONGEST_STEP, reached < to ? afterEvent : grown);
             }
             accept();
@@ -294,8 +293,7 @@ final class EquilibriumPath {
 
     /** Factor on a step that would bring its error to what is allowed, with some to spare. */
     private double shrink(double error) {
-        return Math.max(
-                PathTolerances.LEAST_SHRINK, PathTolerances.SHRINK * Math.pow(error, -1.0 / next.order));
+        return Math.max(PathTolerances.LEAST_SHRINK, PathTolerances.SHRINK * Math.pow(error, -1.0 / next.order));
     }
 
     /** Takes one step into the next point; returns the value reached, or NaN if no equilibrium was found. */

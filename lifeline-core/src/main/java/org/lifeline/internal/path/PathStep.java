@@ -84,8 +84,7 @@ final class PathStep {
                 new Sample(coordinate.step(now.value, beyond - now.value), turn + aim, Double.NaN));
         for (int k = 0; k < PathTolerances.REST_STEPS; k++) {
             double high = bracket.high().at();
-            boolean last =
-                    bracket.width() < PathTolerances.NARROW * high || k == PathTolerances.REST_STEPS - 1;
+            boolean last = bracket.width() < PathTolerances.NARROW * high || k == PathTolerances.REST_STEPS - 1;
             double step = last ? high : bracket.next();
             double goal = coordinate.beyond(now.value, step);
             if (!newton(end, goal)) {

@@ -1,0 +1,101 @@
+package org.lifeline.analysis.clearance;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+import org.lifeline.model.ClearanceRules;
+import org.lifeline.model.Connection;
+import org.lifeline.model.Fall;
+import org.lifeline.model.Lifeline;
+import org.lifeline.model.Obstruction;
+import org.lifeline.model.Worker;
+
+/** Draws up the clearance account of an arrest. */
+public final class ClearanceAccount {
+    /** Distance out of plumb below which it gets no row of its own: rounding of elevations [m]. */
+    private static final double PLUMB = 1e-9;
+
+    private ClearanceAccount() {}
+
+    /**
+     * Elevations that an account starts from.
+     *
+     * @param lineBefore elevation of the line at the station before the fall [m]
+     * @param lineLowest elevation of the attachment at the lowest point [m]
+     * @param harnessLowest elevation of the harness attachment at the lowest point [m], where a motion gives it; a
+     *     subsystem out of plumb reaches less far down than it is long
+     */
+    public record Levels(double lineBefore, double lineLowest, OptionalDouble harnessLowest) {}
+
+    /**
+     * How long the connecting subsystem is.
+     *
+     * @param taut its taut length [m]
+     * @param deployment its extension beyond that at the lowest point [m]
+     */
+    public record Reach(double taut, double deployment) {}
+
+    /**
+     * The account of one worker.
+     *
+     * @param rules harness stretch, margin, obstructions
+     * @param worker the worker
+     * @param levels elevations of line and harness [m]
+     * @param reach lengths of the connecting subsystem [m]
+     * @param below elevation of the highest obstruction below [m], if there is one
+     * @return the account
+     */
+    public static Clearance draw(
+            ClearanceRules rules, Worker worker, Levels levels, Reach reach, OptionalDouble below) {
+        List<ClearanceRow> rows = new ArrayList<>();
+        String source = levels.harnessLowest().isPresent() ? "transient" : "energy balance";
+        double z = levels.lineBefore();
+        rows.add(new ClearanceRow("line at the station before the fall", 0, z, "equilibrium of the line"));
+        z = step(rows, "descent of the line", levels.lineBefore() - levels.lineLowest(), source, z);
+        boolean device = worker.connection().kind() == Connection.Kind.SELF_RETRACTING;
+        z = step(
+                rows,
+                device ? "length paid out at lock-up" : "taut length of the connecting subsystem",
+                reach.taut(),
+                "design",
+                z);
+        z = step(rows, "deployment", reach.deployment(), source, z);
+        double plumb = z - levels.harnessLowest().orElse(z);
+        if (Math.abs(plumb) > PLUMB) {
+            z = step(rows, "connecting subsystem out of plumb", plumb, source, z);
+        }
+        z = step(rows, "harness stretch", rules.harnessStretch(), "design", z);
+        z = step(rows, "harness attachment to feet", worker.attachmentHeight(), "design", z);
+        double lowest = z;
+        step(rows, "margin", rules.margin(), "design", z);
+        return new Clearance(rows, worker.walkingLevel(), lowest, below);
+    }
+
+    private static double step(List<ClearanceRow> rows, String item, double value, String source, double z) {
+        double next = z - value;
+        rows.add(new ClearanceRow(item, value, next, source));
+        return next;
+    }
+
+    /**
+     * The highest obstruction below any place between that of the fall and that of the lowest point.
+     *
+     * @param rules the obstructions
+     * @param line the line
+     * @param fall the fall
+     * @param alongAtPeak distance along the line of the attachment at the lowest point [m]
+     * @return elevation [m], if there is an obstruction
+     */
+    public static OptionalDouble highest(ClearanceRules rules, Lifeline line, Fall fall, double alongAtPeak) {
+        if (rules.obstructions().isEmpty()) {
+            return OptionalDouble.empty();
+        }
+        double a = line.along(fall.place());
+        double low = Math.min(a, alongAtPeak);
+        double high = Math.max(a, alongAtPeak);
+        return rules.obstructions().stream()
+                .filter(o -> o.from() <= high && o.to() >= low)
+                .mapToDouble(Obstruction::elevation)
+                .max();
+    }
+}

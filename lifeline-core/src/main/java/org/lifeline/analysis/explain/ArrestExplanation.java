@@ -1,0 +1,226 @@
+package org.lifeline.analysis.explain;
+
+import static org.lifeline.analysis.explain.Expression.minus;
+import static org.lifeline.analysis.explain.Expression.notNegative;
+import static org.lifeline.analysis.explain.Expression.over;
+import static org.lifeline.analysis.explain.Expression.size;
+import static org.lifeline.analysis.explain.Expression.sum;
+import static org.lifeline.analysis.explain.Expression.times;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.lifeline.analysis.ArrestResult;
+import org.lifeline.analysis.LineEquilibrium;
+import org.lifeline.analysis.Method;
+import org.lifeline.analysis.SpanState;
+import org.lifeline.analysis.Statics;
+import org.lifeline.analysis.clearance.Clearance;
+import org.lifeline.analysis.clearance.ClearanceRow;
+import org.lifeline.base.Dimension;
+import org.lifeline.base.UnitSystem;
+import org.lifeline.model.Connection;
+import org.lifeline.model.Fall;
+import org.lifeline.model.Lifeline;
+import org.lifeline.model.LoadingCurve;
+import org.lifeline.model.Worker;
+
+/** Writes down an arrest, from the inputs to the clearance, line by line. */
+final class ArrestExplanation {
+    private final ArrestResult arrest;
+    private final Lifeline line;
+    private final Fall fall;
+    private final CalculationSheet sheet;
+    private final String falling;
+
+    private ArrestExplanation(ArrestResult arrest, UnitSystem system) {
+        this.arrest = arrest;
+        this.line = arrest.line();
+        this.fall = arrest.fall();
+        this.sheet = new CalculationSheet(system);
+        this.falling = Integer.toString(fall.place().span());
+    }
+
+    /** Figures that later sections refer to. */
+    private record Falling(Figure mass, Figure gravity, Figure freeFall, Figure line) {}
+
+    static List<CalculationStep> of(ArrestResult arrest, UnitSystem system) {
+        return new ArrestExplanation(arrest, system).write();
+    }
+
+    private List<CalculationStep> write() {
+        LineEquilibrium before = arrest.before();
+        sheet.section("Cable");
+        CableFigures cold = CableFigures.cable(sheet, line);
+        boolean asInstalled = before.temperature() == line.installed().temperature()
+                && before.loads().isEmpty();
+        if (!asInstalled) {
+            LineEquilibrium installed = Statics.withDefaults().solve(line, List.of());
+            new LineExplanation(sheet, installed, cold, "i").writeSpans(", as installed", false);
+        }
+        sheet.section("Cable at the temperature of the fall");
+        CableFigures cable = cold.at(sheet, line, arrest.temperature());
+        LineExplanation beforeLines = new LineExplanation(sheet, before, cable, "b");
+        beforeLines.writeSpans(asInstalled ? ", as installed and before the fall" : ", before the fall", true);
+        boolean elastic = line.supports().stream().anyMatch(s -> !s.stiffness().isRigid());
+        if (elastic) {
+            beforeLines.writeSupports("Supports before the fall");
+        }
+        Falling f = writeFreeFall(beforeLines);
+        if (arrest.method() == Method.TRANSIENT) {
+            MotionExplanation.Figures m = new MotionExplanation(sheet, arrest).write();
+            writeClearance(f, m.descent(), m.deployment());
+            return sheet.finish();
+        }
+        LineExplanation peak = new LineExplanation(sheet, arrest.peak(), cable, "");
+        peak.writeSpans(", at the lowest point", true);
+        Figure descent = writeDescent(peak, f);
+        peak.writeSupports("Supports at the lowest point");
+        Figure deployment = new BalanceExplanation(sheet, arrest)
+                .write(beforeLines, peak, new BalanceExplanation.Drop(f.mass(), f.gravity(), f.freeFall(), descent));
+        writeClearance(f, descent, deployment);
+        return sheet.finish();
+    }
+
+    private Falling writeFreeFall(LineExplanation before) {
+        sheet.section("Free fall");
+        SpanState span = arrest.before().span(fall.place().span());
+        LineExplanation.Spot at = LineExplanation.locate(span, arrest.attachmentBefore());
+        Figure zLine = before.span(fall.place().span()).writePoint("b" + falling + "h", at);
+        Figure g = sheet.given("g", "acceleration of gravity", line.gravity(), Dimension.WEIGHT_PER_MASS, "design");
+        List<Figure> masses = new ArrayList<>();
+        List<Figure> falls = new ArrayList<>();
+        for (int i = 0; i < fall.fallers().size(); i++) {
+            Worker w = fall.fallers().get(i);
+            String k = "_" + (i + 1);
+            masses.add(sheet.given("m" + k, "mass of " + w.id(), w.mass(), Dimension.MASS, "design"));
+            falls.add(freeFall(w, k, zLine));
+        }
+        if (falls.size() == 1) {
+            return new Falling(masses.get(0), g, falls.get(0), zLine);
+        }
+        Figure mass = sheet.row("m", "mass of all who fall", sum(masses), Dimension.MASS, "sum");
+        List<Expression> moments = new ArrayList<>();
+        for (int i = 0; i < falls.size(); i++) {
+            moments.add(times(masses.get(i), falls.get(i)));
+        }
+        Figure mean = sheet.row(
+                "h",
+                "free fall, weighted by mass",
+                over(sum(moments), mass),
+                Dimension.LENGTH,
+                "energy of those who fall together");
+        return new Falling(mass, g, mean, zLine);
+    }
+
+    private Figure freeFall(Worker w, String k, Figure zLine) {
+        if (fall.freeFall().isPresent()) {
+            return sheet.given(
+                    "h" + k,
+                    "free fall of " + w.id(),
+                    fall.freeFall().getAsDouble(),
+                    Dimension.LENGTH,
+                    "design: overrides the geometry");
+        }
+        Figure level = sheet.given("z_w" + k, "walking level", w.walkingLevel(), Dimension.LENGTH, "design");
+        Figure height = sheet.given(
+                "a_h" + k, "height of the harness attachment", w.attachmentHeight(), Dimension.LENGTH, "design");
+        Figure harness = sheet.row(
+                "z_h" + k, "elevation of the harness attachment", sum(level, height), Dimension.LENGTH, "sum");
+        Connection c = w.connection();
+        Figure taut;
+        if (c.kind() == Connection.Kind.SELF_RETRACTING) {
+            Figure lock =
+                    sheet.given("l_0" + k, "lock-up distance with slack", c.tautLength(0), Dimension.LENGTH, "design");
+            taut = sheet.row(
+                    "l" + k,
+                    "length paid out at lock-up",
+                    sum(size(minus(zLine, harness)), lock),
+                    Dimension.LENGTH,
+                    "geometry");
+        } else {
+            taut = sheet.given("l" + k, "taut length of the connection", c.tautLength(0), Dimension.LENGTH, "design");
+        }
+        return sheet.row(
+                "h" + k,
+                "free fall of the harness attachment of " + w.id(),
+                notNegative(minus(sum(taut, harness), zLine)),
+                Dimension.LENGTH,
+                "geometry: taut length less the height of the line above the harness attachment");
+    }
+
+    private Figure writeDescent(LineExplanation peak, Falling f) {
+        sheet.section("Descent and sag at the load");
+        SpanExplanation span = peak.span(fall.place().span());
+        SpanState state = arrest.peak().span(fall.place().span());
+        int piece = LineExplanation.pieceBefore(state, arrest.attachmentAtPeak()) + 1;
+        Figure z = span.elevation(piece);
+        Figure descent = sheet.row(
+                "δ",
+                "descent of the attachment since before the fall",
+                minus(f.line(), z),
+                Dimension.LENGTH,
+                "difference");
+        Figure a = sheet.row(
+                "a",
+                "distance of the load from the span's first support",
+                span.distance(piece),
+                Dimension.LENGTH,
+                "sum");
+        Figure support = sheet.given(
+                "z_" + falling,
+                "elevation of the span's first support",
+                state.firstSupport().z(),
+                Dimension.LENGTH,
+                "positions of the supports");
+        sheet.row(
+                "f",
+                "sag at the load, below the chord",
+                minus(sum(support, over(times(a, span.rise()), span.run())), z),
+                Dimension.LENGTH,
+                "geometry");
+        return descent;
+    }
+
+    private void writeClearance(Falling f, Figure descent, Figure deployment) {
+        sheet.section("Fall distance and clearance");
+        Clearance c = arrest.clearance();
+        Figure longest = fall.fallers().size() == 1
+                ? f.freeFall()
+                : sheet.given("h_m", "longest free fall", arrest.freeFall(), Dimension.LENGTH, "largest of them");
+        Figure harness = sheet.given("a_s", "harness stretch", arrest.harnessStretch(), Dimension.LENGTH, "design");
+        sheet.row("h_t", "total fall distance", sum(longest, deployment, descent, harness), Dimension.LENGTH, "sum");
+        Figure z = f.line();
+        List<ClearanceRow> rows = c.rows();
+        Figure start = z;
+        for (int i = 1; i < rows.size(); i++) {
+            ClearanceRow row = rows.get(i);
+            String k = "_" + i;
+            Figure step;
+            if (row.value() == arrest.lineDescent()) {
+                step = descent;
+            } else if (Math.abs(row.value() - arrest.reach()) < Tolerances.LENGTH) {
+                step = deployment;
+            } else {
+                step = sheet.given("d" + k, row.item(), row.value(), Dimension.LENGTH, row.source());
+            }
+            z = sheet.row("z_c" + i, "elevation below: " + row.item(), minus(z, step), Dimension.LENGTH, "account");
+        }
+        sheet.row("C_l", "clearance required below the line", minus(start, z), Dimension.LENGTH, "difference");
+        if (c.obstruction().isPresent()) {
+            Figure o = sheet.given(
+                    "z_o",
+                    "top of the highest obstruction below",
+                    c.obstruction().getAsDouble(),
+                    Dimension.LENGTH,
+                    "design");
+            sheet.row("C_m", "margin above it", minus(z, o), Dimension.LENGTH, "difference");
+        }
+    }
+
+    /** The curve that all who fall together share. */
+    static LoadingCurve curve(ArrestResult arrest) {
+        return LoadingCurve.parallel(arrest.fall().fallers().stream()
+                .map(w -> w.connection().curve(arrest.side()))
+                .toList());
+    }
+}

@@ -1,0 +1,190 @@
+package org.lifeline.analysis.explain;
+
+import static org.lifeline.analysis.explain.Expression.minus;
+import static org.lifeline.analysis.explain.Expression.number;
+import static org.lifeline.analysis.explain.Expression.over;
+import static org.lifeline.analysis.explain.Expression.sum;
+import static org.lifeline.analysis.explain.Expression.times;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.lifeline.analysis.ArrestResult;
+import org.lifeline.analysis.EnergyAccount;
+import org.lifeline.analysis.InlineAbsorberState;
+import org.lifeline.analysis.LineEquilibrium;
+import org.lifeline.analysis.LoadPosition;
+import org.lifeline.base.Dimension;
+import org.lifeline.model.LoadingCurve;
+import org.lifeline.model.Support;
+
+/** Writes down the energy balance of an arrest: what the line took, what the connection took, what the fall set free. */
+final class BalanceExplanation {
+    private static final String SOLUTION = "solution of the energy balance";
+
+    private final CalculationSheet sheet;
+    private final ArrestResult arrest;
+
+    BalanceExplanation(CalculationSheet sheet, ArrestResult arrest) {
+        this.sheet = sheet;
+        this.arrest = arrest;
+    }
+
+    /** What falls, and by how much it falls and the line descends. */
+    record Drop(Figure mass, Figure gravity, Figure freeFall, Figure descent) {}
+
+    /**
+     * Writes the balance.
+     *
+     * @param before the line before the fall
+     * @param peak the line at the lowest point
+     * @param f what falls, and how far
+     * @return the deployment
+     */
+    Figure write(LineExplanation before, LineExplanation peak, Drop f) {
+        sheet.section("Energy taken by the line");
+        Figure work = writeLine(before, peak);
+        sheet.section("Energy taken by the connection");
+        Figure p = sheet.given("P", "load on the line", arrest.lineLoad(), Dimension.FORCE, SOLUTION);
+        Figure x = sheet.given("x", "deployment of the connection", arrest.deployment(), Dimension.LENGTH, SOLUTION);
+        LoadingCurve law = ArrestExplanation.curve(arrest);
+        CurveExplanation curve = new CurveExplanation(sheet, law, "c");
+        double si = arrest.deployment();
+        curve.writeCorners(si);
+        Figure taken = sheet.row(
+                "W_c", "work taken by the connection", curve.work(x, p, si), Dimension.ENERGY, "∫F dx by trapezoids");
+        curve.extensionAt(p, si)
+                .ifPresent(again -> sheet.row(
+                        "x_P", "deployment at the force P on its curve: must be x", again, Dimension.LENGTH, "curve"));
+        sheet.section("Balance");
+        Figure weight =
+                sheet.row("G", "weight of those who fall", times(f.mass(), f.gravity()), Dimension.FORCE, "m g");
+        Figure fall = sheet.row(
+                "W_f",
+                "energy set free by the fall",
+                times(weight, sum(f.freeFall(), f.descent(), x)),
+                Dimension.ENERGY,
+                "weight times height");
+        sheet.row(
+                "W_r",
+                "what does not add up",
+                minus(fall, sum(work, taken)),
+                Dimension.ENERGY,
+                "energy balance: 0 but for rounding");
+        if (curve.onPlateau(si) && p.value() > weight.value()) {
+            Figure start = curve.startOfPiece(si);
+            Expression spare =
+                    minus(times(weight, sum(f.freeFall(), f.descent(), start)), sum(work, curve.workToPiece(si)));
+            sheet.row(
+                    "x_P",
+                    "deployment from the balance while P stays on its plateau: must be x",
+                    sum(start, over(spare, minus(p, weight))),
+                    Dimension.LENGTH,
+                    "energy balance solved for x");
+        }
+        return x;
+    }
+
+    private Figure writeLine(LineExplanation before, LineExplanation peak) {
+        List<Expression> parts = new ArrayList<>();
+        Figure was = sheet.row("E_b", "energy of the cable before", sum(before.energies()), Dimension.ENERGY, "sum");
+        Figure is = sheet.row(
+                "E", "energy of the cable at the lowest point", sum(peak.energies()), Dimension.ENERGY, "sum");
+        parts.add(sheet.row("W_1", "grown in the cable", minus(is, was), Dimension.ENERGY, "difference"));
+        EnergyAccount account = arrest.energy();
+        int n = arrest.fall().hanging().size();
+        if (n > 0) {
+            List<Expression> lifted = new ArrayList<>();
+            for (int i = 0; i < n; i++) {
+                LoadPosition load = arrest.before().loads().get(i);
+                Figure q = sheet.given(
+                        "Q_" + (i + 1),
+                        "weight of " + arrest.fall().hanging().get(i).worker().id() + ", who hangs",
+                        load.force(),
+                        Dimension.FORCE,
+                        "m g");
+                lifted.add(times(q, minus(peak.elevationOf(arrest.peak().loads().get(i)), before.elevationOf(load))));
+            }
+            parts.add(sheet.row("W_2", "lent to those who hang", sum(lifted), Dimension.ENERGY, "weight times height"));
+        }
+        if (account.friction() != 0) {
+            parts.add(sheet.given(
+                    "W_3",
+                    "heat of friction at the anchors, ∫ΔΨ dq along the path",
+                    account.friction(),
+                    Dimension.ENERGY,
+                    "followed step by step; theory/arrest.md"));
+        }
+        if (!arrest.inlineAbsorbers().isEmpty()) {
+            parts.add(writeAbsorbers());
+        }
+        if (!peak.springEnergies().isEmpty()) {
+            parts.add(sheet.row(
+                    "W_5",
+                    "grown in elastic anchors",
+                    minus(sum(peak.springEnergies()), sum(before.springEnergies())),
+                    Dimension.ENERGY,
+                    "difference"));
+        }
+        Figure work = sheet.row("W", "energy taken by the line", sum(parts), Dimension.ENERGY, "sum");
+        if (!Double.isNaN(arrest.pathWork())) {
+            sheet.given(
+                    "W_P",
+                    "the same as ∫P dδ along the path: must be W",
+                    arrest.pathWork(),
+                    Dimension.ENERGY,
+                    "quadrature; a second way");
+        }
+        return work;
+    }
+
+    private Expression writeAbsorbers() {
+        List<Expression> terms = new ArrayList<>();
+        for (InlineAbsorberState each : arrest.inlineAbsorbers()) {
+            Optional<Expression> at = workOf(arrest.peak(), each, "");
+            Optional<InlineAbsorberState> earlier = arrest.before().inlineAbsorbers().stream()
+                    .filter(s -> s.supportId().equals(each.supportId()))
+                    .findFirst();
+            Optional<Expression> was = earlier.flatMap(s -> workOf(arrest.before(), s, "b"));
+            if (at.isEmpty() || was.isEmpty()) {
+                return sheet.given(
+                        "W_4",
+                        "taken by in-line absorbers",
+                        arrest.energy().inlineAbsorbers(),
+                        Dimension.ENERGY,
+                        "∫F de along their curves");
+            }
+            terms.add(minus(at.get(), was.get()));
+        }
+        return sheet.row("W_4", "taken by in-line absorbers", sum(terms), Dimension.ENERGY, "difference");
+    }
+
+    /** Work up to an extension, as long as the absorber is on its first loading. */
+    private Optional<Expression> workOf(LineEquilibrium state, InlineAbsorberState absorber, String tag) {
+        List<Support> supports = line();
+        int end = supports.get(0).id().equals(absorber.supportId()) ? 0 : supports.size() - 1;
+        LoadingCurve law = supports.get(end).inlineAbsorber().orElseThrow().curve();
+        double tension = end == 0 ? state.firstTension() : state.lastTension();
+        String k = tag + "a" + end;
+        double e = absorber.extension();
+        boolean rigidStart = e == 0;
+        if (!rigidStart && Math.abs(law.force(e) - tension) > Tolerances.ON_ITS_CURVE * tension) {
+            return Optional.empty();
+        }
+        if (rigidStart) {
+            return Optional.of(number(0));
+        }
+        Figure x = sheet.given(
+                "e_" + k, "extension of the absorber at " + absorber.supportId(), e, Dimension.LENGTH, SOLUTION);
+        Figure f = sheet.given("T_" + k, "force in it", tension, Dimension.FORCE, "tension at that end");
+        CurveExplanation curve = new CurveExplanation(sheet, law, k + ".");
+        curve.writeCorners(e);
+        Figure work =
+                sheet.row("U_" + k, "work taken by it", curve.work(x, f, e), Dimension.ENERGY, "∫F de by trapezoids");
+        return Optional.of(work);
+    }
+
+    private List<Support> line() {
+        return arrest.line().supports();
+    }
+}

@@ -1,0 +1,33 @@
+package org.lifeline.analysis.explain;
+
+import java.util.List;
+import org.lifeline.analysis.ArrestResult;
+import org.lifeline.analysis.LineEquilibrium;
+import org.lifeline.base.UnitSystem;
+
+/** Writes results down as calculations that a reviewer can follow line by line. */
+public final class Explanations {
+    private Explanations() {}
+
+    /**
+     * An arrest, from the inputs to the clearance.
+     *
+     * @param arrest the arrest
+     * @param system the units to calculate in
+     * @return the lines; unmodifiable
+     */
+    public static List<CalculationStep> of(ArrestResult arrest, UnitSystem system) {
+        return ArrestExplanation.of(arrest, system);
+    }
+
+    /**
+     * A line in equilibrium.
+     *
+     * @param state the equilibrium
+     * @param system the units to calculate in
+     * @return the lines; unmodifiable
+     */
+    public static List<CalculationStep> of(LineEquilibrium state, UnitSystem system) {
+        return LineExplanation.of(state, system);
+    }
+}

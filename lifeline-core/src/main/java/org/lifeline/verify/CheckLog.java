@@ -1,0 +1,28 @@
+package org.lifeline.verify;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+
+/** Collects what the checks find. Not thread-safe; made and read within one call. */
+final class CheckLog {
+    private final Map<Check, Double> limits;
+    private final List<CheckResult> results = new ArrayList<>();
+
+    CheckLog(Map<Check, Double> limits) {
+        this.limits = limits;
+    }
+
+    /** Adds a result; the value is an error, 0 when perfect. */
+    void add(Check check, String where, double value) {
+        results.add(new CheckResult(check, where, value, limit(check)));
+    }
+
+    double limit(Check check) {
+        return limits.getOrDefault(check, check.defaultLimit());
+    }
+
+    VerificationReport report() {
+        return new VerificationReport(results);
+    }
+}

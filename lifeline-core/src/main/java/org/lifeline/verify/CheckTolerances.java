@@ -1,0 +1,27 @@
+package org.lifeline.verify;
+
+/** The numbers that decide what a check looks at, each with its reason and unit; limits are in {@link Check}. */
+final class CheckTolerances {
+    /** Growth of an in-line absorber that counts, relative to the chord [-]; below it is rounding. */
+    static final double GROWTH = 1e-9;
+
+    /** Slip that counts, relative to the chord [-]; below it is rounding. */
+    static final double SLIP = 1e-9;
+
+    /** Angle turned at an anchor that counts [rad]; a cable that does not turn slips without friction. */
+    static final double TURN = 1e-6;
+
+    /** Share of the energy stored in the cable that is lost in the rounding of 16 digits [-]. */
+    static final double STORED = 1e-14;
+
+    /** Share of the fall below which the work on the line is no scale [-]: it is a difference of larger energies. */
+    static final double WORK_SHARE = 1e-4;
+
+    /** Points of the rule over the static path [-]: each costs a solution of statics. */
+    static final int PATH_POINTS = 6;
+
+    /** Error of the quadrature over the static path, relative [-]: two digits below the limit of its check. */
+    static final double PATH = 1e-8;
+
+    private CheckTolerances() {}
+}

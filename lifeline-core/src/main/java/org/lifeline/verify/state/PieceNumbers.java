@@ -1,0 +1,37 @@
+package org.lifeline.verify.state;
+
+import org.lifeline.analysis.CablePiece;
+import org.lifeline.base.Point;
+import org.lifeline.base.Vector3;
+
+/**
+ * A piece of cable as plain numbers. Immutable and thread-safe.
+ *
+ * @param start where it starts
+ * @param end where it ends
+ * @param startTension tension vector at the start, along the line [N]
+ * @param endTension tension vector at the end, along the line [N]
+ * @param length unstretched length at the temperature of the state [m]
+ * @param weight weight per unstretched length [N/m]
+ * @param load downward force of a load at the end [N]
+ */
+public record PieceNumbers(
+        Point start, Point end, Vector3 startTension, Vector3 endTension, double length, double weight, double load) {
+
+    /**
+     * Reads a piece.
+     *
+     * @param p the piece
+     * @return its numbers
+     */
+    public static PieceNumbers of(CablePiece p) {
+        return new PieceNumbers(
+                p.start(),
+                p.end(),
+                p.startTension(),
+                p.endTension(),
+                p.unstretchedLength(),
+                p.weightPerLength(),
+                p.loadAtEnd());
+    }
+}

@@ -1,0 +1,68 @@
+package org.lifeline.verify.state;
+
+import java.util.List;
+import org.lifeline.analysis.SpanState;
+import org.lifeline.base.Point;
+
+/**
+ * A span as plain numbers. Immutable and thread-safe.
+ *
+ * @param number number of the span, from 1
+ * @param first present position of its first support
+ * @param second present position of its second support
+ * @param pieces the pieces of cable, in order
+ */
+public record SpanNumbers(int number, Point first, Point second, List<PieceNumbers> pieces) {
+    /**
+     * Copies the lists.
+     *
+     * @param number number of the span, from 1
+     * @param first present position of its first support
+     * @param second present position of its second support
+     * @param pieces the pieces of cable, in order
+     */
+    public SpanNumbers {
+        pieces = List.copyOf(pieces);
+    }
+
+    /**
+     * Reads a span.
+     *
+     * @param s the span
+     * @return its numbers
+     */
+    public static SpanNumbers of(SpanState s) {
+        return new SpanNumbers(
+                s.number(),
+                s.firstSupport(),
+                s.secondSupport(),
+                s.pieces().stream().map(PieceNumbers::of).toList());
+    }
+
+    /**
+     * Unstretched length of the cable in the span.
+     *
+     * @return length at the temperature of the state [m]
+     */
+    public double length() {
+        return pieces.stream().mapToDouble(PieceNumbers::length).sum();
+    }
+
+    /**
+     * The piece at the first support.
+     *
+     * @return the piece
+     */
+    public PieceNumbers firstPiece() {
+        return pieces.get(0);
+    }
+
+    /**
+     * The piece at the second support.
+     *
+     * @return the piece
+     */
+    public PieceNumbers lastPiece() {
+        return pieces.get(pieces.size() - 1);
+    }
+}
