@@ -200,19 +200,44 @@ public final class Cable {
     /** Collects what is known of a cable. Not thread-safe. */
     public static final class Builder {
         private String name = "";
-        @Nullable Double diameter;
-        @Nullable Double massPerLength;
-        @Nullable Double weightPerLength;
-        @Nullable Double axialStiffness;
-        @Nullable Double elasticModulus;
-        @Nullable Double metallicArea;
-        @Nullable LoadElongation elongation;
-        @Nullable Double breakingStrength;
-        @Nullable Double terminationEfficiency;
+
+        @Nullable
+        Double diameter;
+
+        @Nullable
+        Double massPerLength;
+
+        @Nullable
+        Double weightPerLength;
+
+        @Nullable
+        Double axialStiffness;
+
+        @Nullable
+        Double elasticModulus;
+
+        @Nullable
+        Double metallicArea;
+
+        @Nullable
+        LoadElongation elongation;
+
+        @Nullable
+        Double breakingStrength;
+
+        @Nullable
+        Double terminationEfficiency;
+
         double thermalExpansion = STEEL_EXPANSION;
-        @Nullable Double dampingTime;
-        @Nullable RopeClass ropeClass;
-        @Nullable Double tensileGrade;
+
+        @Nullable
+        Double dampingTime;
+
+        @Nullable
+        RopeClass ropeClass;
+
+        @Nullable
+        Double tensileGrade;
 
         private Builder() {}
 

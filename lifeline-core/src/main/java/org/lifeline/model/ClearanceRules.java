@@ -27,7 +27,10 @@ public record ClearanceRules(double harnessStretch, double margin, List<Obstruct
         Violations v = new Violations();
         PlausibleRange.LENGTH.check(v, "harnessStretch", harnessStretch);
         PlausibleRange.LENGTH.check(v, "margin", margin);
-        PlausibleRange.checkCount(v, "obstructions", Violations.required("obstructions", obstructions).size());
+        PlausibleRange.checkCount(
+                v,
+                "obstructions",
+                Violations.required("obstructions", obstructions).size());
         v.throwIfAny();
         obstructions = List.copyOf(obstructions);
     }

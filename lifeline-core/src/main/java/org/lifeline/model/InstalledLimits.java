@@ -37,8 +37,10 @@ final class InstalledLimits {
                         path,
                         Violations.show(t, "N"),
                         "is more than cable and terminations hold, " + Violations.show(holds, "N")
-                                + " (breaking strength " + line.cable().breakingStrength().orElse(0)
-                                + " N times termination efficiency " + line.cable().terminationEfficiency() + ")");
+                                + " (breaking strength "
+                                + line.cable().breakingStrength().orElse(0)
+                                + " N times termination efficiency "
+                                + line.cable().terminationEfficiency() + ")");
             }
         });
         strain(line, path, t, v);
@@ -87,7 +89,11 @@ final class InstalledLimits {
                     "must be at most " + LARGEST_LENGTH + " times the distance along the supports of "
                             + Violations.show(chords, "m"));
         } else if (chords > length) {
-            strain(line, "installed.unstretchedLength", line.cable().elongation().tension(chords / length - 1), v);
+            strain(
+                    line,
+                    "installed.unstretchedLength",
+                    line.cable().elongation().tension(chords / length - 1),
+                    v);
         }
     }
 

@@ -295,7 +295,11 @@ public final class LifelineDesign {
             for (int i = 0; i < falls.size(); i++) {
                 Fall fall = falls.get(i);
                 for (int j = 0; j < fall.fallers().size(); j++) {
-                    checkWorker(v, "falls[" + i + "].fallers[" + j + "]", fall.fallers().get(j), byId);
+                    checkWorker(
+                            v,
+                            "falls[" + i + "].fallers[" + j + "]",
+                            fall.fallers().get(j),
+                            byId);
                 }
                 for (int j = 0; j < fall.hanging().size(); j++) {
                     String path = "falls[" + i + "].hanging[" + j + "].worker";

@@ -131,10 +131,7 @@ public final class LoadingCurve {
             f[i] *= factor;
         }
         return new LoadingCurve(
-                extension,
-                f,
-                stopStiffness * factor,
-                new Start(start.activation * factor, start.stiffness * factor));
+                extension, f, stopStiffness * factor, new Start(start.activation * factor, start.stiffness * factor));
     }
 
     /**

@@ -146,8 +146,11 @@ public enum PlausibleRange {
 
     /** Requires a list to be no longer than what is computed in one piece. */
     static void checkCount(Violations v, String path, int count) {
-        v.require(count <= COUNT.highest, path, Integer.toString(count), "must be at most " + (int) COUNT.highest
-                + " in number: " + COUNT.reason);
+        v.require(
+                count <= COUNT.highest,
+                path,
+                Integer.toString(count),
+                "must be at most " + (int) COUNT.highest + " in number: " + COUNT.reason);
     }
 
     /** The same for a value that may be infinite, which stands for rigid. */
@@ -158,6 +161,7 @@ public enum PlausibleRange {
     }
 
     private String rule() {
-        return "must lie from " + Violations.show(lowest, unit) + " to " + Violations.show(highest, unit) + ": " + reason;
+        return "must lie from " + Violations.show(lowest, unit) + " to " + Violations.show(highest, unit) + ": "
+                + reason;
     }
 }

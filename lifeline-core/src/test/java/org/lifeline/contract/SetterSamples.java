@@ -90,7 +90,9 @@ final class SetterSamples {
         map.put(Lifeline.Builder.class, () -> line().toBuilder());
         map.put(LifelineDesign.Builder.class, SetterSamples::design);
         map.put(Worker.Builder.class, () -> worker().toBuilder("A"));
-        map.put(Fall.Builder.class, () -> Fall.builder("fall").at(Place.of(1, 6)).faller(worker()));
+        map.put(
+                Fall.Builder.class,
+                () -> Fall.builder("fall").at(Place.of(1, 6)).faller(worker()));
         map.put(
                 Connection.AbsorberBuilder.class,
                 () -> Connection.PersonalAbsorber.builder()
@@ -121,7 +123,8 @@ final class SetterSamples {
             case "axialStiffness", "elongation" -> b.massPerLength(0.5);
             case "elasticModulus" -> b.massPerLength(0.5).metallicArea(6e-5);
             case "metallicArea" -> b.massPerLength(0.5).elasticModulus(1e11);
-            case "tensileGrade" -> b.ropeClass(RopeClass.C6X19_STEEL).diameter(0.012).elasticModulus(1e11);
+            case "tensileGrade" ->
+                b.ropeClass(RopeClass.C6X19_STEEL).diameter(0.012).elasticModulus(1e11);
             case "ropeClass" -> b.diameter(0.012).elasticModulus(1e11);
             default -> b.massPerLength(0.5).axialStiffness(5e6);
         };

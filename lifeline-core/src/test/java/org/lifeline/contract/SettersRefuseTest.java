@@ -88,8 +88,9 @@ class SettersRefuseTest {
         List<Method> list = new ArrayList<>();
         for (String each : PACKAGES) {
             try (Stream<Path> files = Files.list(root.resolve("org/lifeline").resolve(each))) {
-                for (Path file :
-                        files.filter(f -> f.toString().endsWith(".class")).sorted().toList()) {
+                for (Path file : files.filter(f -> f.toString().endsWith(".class"))
+                        .sorted()
+                        .toList()) {
                     String name = file.getFileName().toString().replace(".class", "");
                     if (!name.equals("package-info")) {
                         Class<?> c = Class.forName(ROOT + each + "." + name);
@@ -123,7 +124,8 @@ class SettersRefuseTest {
             Supplier<Object> sample = SetterSamples.objects().get(type);
             Object owner = type == Cable.Builder.class
                     ? SetterSamples.cableBuilder(setter.getName())
-                    : java.util.Objects.requireNonNull(sample, () -> "no sample of " + type).get();
+                    : java.util.Objects.requireNonNull(sample, () -> "no sample of " + type)
+                            .get();
             Object result = setter.invoke(owner, arguments);
             if (type.getSimpleName().endsWith("Builder")) {
                 type.getMethod("build").invoke(result);

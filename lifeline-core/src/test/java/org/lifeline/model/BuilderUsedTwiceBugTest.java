@@ -78,7 +78,11 @@ class BuilderUsedTwiceBugTest {
 
     @Test
     void falls() {
-        Worker a = Worker.builder("A").mass(100).walkingLevel(3).connection(rope(1.8)).build();
+        Worker a = Worker.builder("A")
+                .mass(100)
+                .walkingLevel(3)
+                .connection(rope(1.8))
+                .build();
         Fall.Builder b = Fall.builder("f").at(Place.of(1, 3)).faller(a).freeFall(1);
         Fall first = b.build();
         Fall second = b.at(Place.of(2, 4)).build();
@@ -102,7 +106,11 @@ class BuilderUsedTwiceBugTest {
         assertThat(second.installed().value()).isEqualTo(2000);
         assertThat(second.supports()).hasSize(2);
 
-        Worker a = Worker.builder("A").mass(100).walkingLevel(4).connection(rope(1.8)).build();
+        Worker a = Worker.builder("A")
+                .mass(100)
+                .walkingLevel(4)
+                .connection(rope(1.8))
+                .build();
         LifelineDesign.Builder d = LifelineDesign.builder("d").line(first).worker(a);
         assertThat(d.build().temperatures()).containsExactly(15.0);
         assertThat(d.temperature(40).build().temperatures()).containsExactly(40.0);

@@ -54,7 +54,10 @@ class InstalledLimitsTest {
         Cable soft = cable().axialStiffness(1e5).build();
 
         assertThat(refusal(soft, Installed.pretension(4999))).isEmpty();
-        assertThat(refusal(soft, Installed.pretension(5001))).singleElement().asString().contains("5.001", "axialStiffness");
+        assertThat(refusal(soft, Installed.pretension(5001)))
+                .singleElement()
+                .asString()
+                .contains("5.001", "axialStiffness");
         assertThat(refusal(soft, Installed.unstretchedLength(30 / 1.0499))).isEmpty();
         assertThat(refusal(soft, Installed.unstretchedLength(30 / 1.0501)))
                 .singleElement()
@@ -75,8 +78,10 @@ class InstalledLimitsTest {
     void aCurveSaysItselfHowFarItHolds() {
         Cable rope = Cable.builder()
                 .weightPerLength(1)
-                .elongation(LoadElongation.curve(
-                        List.of(new LoadElongation.Corner(0, 0), new LoadElongation.Corner(0.1, 5000), new LoadElongation.Corner(0.15, 9000))))
+                .elongation(LoadElongation.curve(List.of(
+                        new LoadElongation.Corner(0, 0),
+                        new LoadElongation.Corner(0.1, 5000),
+                        new LoadElongation.Corner(0.15, 9000))))
                 .build();
 
         assertThat(refusal(rope, Installed.pretension(5000))).isEmpty();
@@ -98,8 +103,9 @@ class InstalledLimitsTest {
     @Test
     void aStiffnessTypedInTheWrongUnit() {
         assertThat(Refusal.of(() -> cable().axialStiffness(3300).build()))
-                .containsExactly("axialStiffness: 3300.0 N: must lie from 5000.0 N to 1.0E9 N: softer than a mountaineering"
-                        + " rope or stiffer than an 80 mm steel bar");
+                .containsExactly(
+                        "axialStiffness: 3300.0 N: must lie from 5000.0 N to 1.0E9 N: softer than a mountaineering"
+                                + " rope or stiffer than an 80 mm steel bar");
         assertThat(Refusal.paths(() -> Cable.builder()
                         .weightPerLength(5)
                         .elasticModulus(1e8)

@@ -25,7 +25,8 @@ class PlausibleRangeTest {
         boolean open = range == PlausibleRange.TEMPERATURE;
         assertThat(check(range, range.lowest()).isEmpty()).isEqualTo(!open);
         assertThat(check(range, range.highest()).isEmpty()).isEqualTo(!open);
-        assertThat(check(range, 0.5 * (range.lowest() + range.highest())).isEmpty()).isTrue();
+        assertThat(check(range, 0.5 * (range.lowest() + range.highest())).isEmpty())
+                .isTrue();
         for (double bad : new double[] {
             Math.nextDown(range.lowest()),
             Math.nextUp(range.highest()),

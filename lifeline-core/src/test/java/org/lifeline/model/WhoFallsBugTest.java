@@ -19,7 +19,10 @@ class WhoFallsBugTest {
     private static LifelineDesign.Builder design(Fall fall) {
         return LifelineDesign.builder("d")
                 .line(Lifeline.builder()
-                        .cable(Cable.builder().massPerLength(0.5).axialStiffness(5e6).build())
+                        .cable(Cable.builder()
+                                .massPerLength(0.5)
+                                .axialStiffness(5e6)
+                                .build())
                         .endAnchor("a", Point.of(0, 0, 5))
                         .endAnchor("b", Point.of(10, 0, 5))
                         .pretension(1000)
