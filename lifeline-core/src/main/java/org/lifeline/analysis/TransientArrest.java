@@ -17,6 +17,7 @@ import org.lifeline.model.ClearanceRules;
 import org.lifeline.model.DeploymentForce;
 import org.lifeline.model.Fall;
 import org.lifeline.model.Lifeline;
+import org.lifeline.model.PlausibleRange;
 import org.lifeline.model.Worker;
 
 /**
@@ -40,7 +41,7 @@ public final class TransientArrest {
     /** Drift of the energies, as a share of the energy of the fall, beyond which a motion is lost [-]. */
     private static final double LOST = 0.1;
 
-    private final double temperature;
+    private final @Nullable Double temperature;
     private final DeploymentForce side;
     private final ClearanceRules clearance;
     private final Numerics numerics;
@@ -55,7 +56,7 @@ public final class TransientArrest {
     }
 
     private TransientArrest(
-            double temperature, DeploymentForce side, ClearanceRules clearance, Numerics numerics, List<Later> later) {
+            @Nullable Double temperature, DeploymentForce side, ClearanceRules clearance, Numerics numerics, List<Later> later) {
         this.temperature = temperature;
         this.side = side;
         this.clearance = clearance;
@@ -71,17 +72,27 @@ public final class TransientArrest {
      */
     public static TransientArrest withDefaults() {
         return new TransientArrest(
-                Double.NaN, DeploymentForce.MAXIMUM, ClearanceRules.commonPractice(), Numerics.DEFAULT, List.of());
+                null, DeploymentForce.MAXIMUM, ClearanceRules.commonPractice(), Numerics.DEFAULT, List.of());
+    }
+
+    /**
+     * The same at the temperature at which the line was installed.
+     *
+     * @return the new analysis
+     */
+    public TransientArrest atInstalledTemperature() {
+        return new TransientArrest(null, side, clearance, numerics, later);
     }
 
     /**
      * The same at a temperature.
      *
-     * @param value temperature [°C]
+     * @param value temperature [°C], above absolute zero and below 1000
      * @return the new analysis
+     * @throws org.lifeline.base.InvalidInputException if it lies outside
      */
     public TransientArrest withTemperature(double value) {
-        return new TransientArrest(value, side, clearance, numerics, later);
+        return new TransientArrest(PlausibleRange.TEMPERATURE.required("temperature", value), side, clearance, numerics, later);
     }
 
     /**
@@ -91,7 +102,7 @@ public final class TransientArrest {
      * @return the new analysis
      */
     public TransientArrest withSide(DeploymentForce value) {
-        return new TransientArrest(temperature, value, clearance, numerics, later);
+        return new TransientArrest(temperature, Violations.required("side", value), clearance, numerics, later);
     }
 
     /**
@@ -101,7 +112,8 @@ public final class TransientArrest {
      * @return the new analysis
      */
     public TransientArrest withClearance(ClearanceRules value) {
-        return new TransientArrest(temperature, side, value, numerics, later);
+        return new TransientArrest(
+                temperature, side, Violations.required("clearance", value), numerics, later);
     }
 
     private TransientArrest with(Numerics value) {
@@ -180,6 +192,7 @@ public final class TransientArrest {
      * @throws org.lifeline.base.InvalidInputException if the time is negative, or the fall names workers who hang
      */
     public TransientArrest withLaterFall(Fall fall, double time) {
+        Violations.required("laterFall", fall);
         new Violations()
                 .notNegative("laterFall.time", time, "s")
                 .require(
@@ -200,12 +213,12 @@ public final class TransientArrest {
      * @param fall the fall
      * @return histories, peaks and the arrest
      * @throws org.lifeline.base.InvalidInputException if a place does not lie on the line, the line cannot hang as
-     *     stated, the cable has no mass, a worker takes part twice, or the free fall outlasts the duration
+     *     stated, the cable has no mass, a worker cannot reach the line or takes part twice, or the free fall outlasts the duration
      * @throws NoEquilibriumException if the line before the fall has no equilibrium, or the motion is lost: its energies do not add up
      */
     public TransientResult solve(Lifeline line, Fall fall) {
         check(line, fall);
-        double t = Double.isNaN(temperature) ? line.installed().temperature() : temperature;
+        double t = temperature == null ? line.installed().temperature() : temperature;
         LineModel model = new LineModel(line);
         model.bringTo(t);
         double tau = line.cable().dampingTime().orElse(DAMPING_TIME);
@@ -313,6 +326,7 @@ public final class TransientArrest {
         Point at = gripped
                 ? model.materialPoint(model.hook(span, fall.place().station(), true))
                 : model.pointAtStation(span, fall.place().station());
+        EnergyBalance.checkReach(model.line(), fall, at);
         List<MotionSetup.Person> people = new ArrayList<>();
         for (Worker w : fall.fallers()) {
             double above = at.z() - w.harnessElevation();
