@@ -74,8 +74,9 @@ final class MotionRecords {
     }
 
     private static PeakAllowances.Force allowance(
-            MeshRefinement refined, ToDoubleFunction<PeakValues> force, ToDoubleFunction<PeakValues> filtered) {
-        return new PeakAllowances.Force(refined.bound(force), refined.filteredBound(filtered));
+            MeshRefinement refined, ToDoubleFunction<PeakValues> raw, ToDoubleFunction<PeakValues> filtered) {
+        MeshRefinement.Force force = new MeshRefinement.Force(raw, filtered);
+        return new PeakAllowances.Force(refined.bound(force), refined.filteredBound(force));
     }
 
     MotionHistory history(TimeHistory record) {

@@ -105,23 +105,35 @@ public final class MeshRefinement {
     }
 
     /**
+     * A force of the first catch, as it is and behind the low-pass filter.
+     *
+     * @param raw reads it as it is
+     * @param filtered reads it behind the filter
+     */
+    public record Force(ToDoubleFunction<PeakValues> raw, ToDoubleFunction<PeakValues> filtered) {}
+
+    /**
      * Bound of what ever finer meshes would change in a force of the first catch.
      *
-     * @param force the force, as it is
-     * @return bound [N]; positive infinity on fewer than three meshes
+     * @param force the force
+     * @return bound of it as it is [N]; positive infinity on fewer than three meshes
      */
-    public double bound(ToDoubleFunction<PeakValues> force) {
-        return bound(force, RefinementBound.FRONT * size(force));
+    public double bound(Force force) {
+        PeakValues last = motion.firstCatch();
+        double value = force.raw.applyAsDouble(last);
+        double spike = value - force.filtered.applyAsDouble(last);
+        return bound(force.raw, RefinementBound.least(size(value), segments, spike));
     }
 
     /**
      * Bound of what ever finer meshes would change in a filtered force of the first catch.
      *
-     * @param force the force behind the low-pass filter
-     * @return bound [N]; positive infinity on fewer than three meshes
+     * @param force the force
+     * @return bound of it behind the low-pass filter [N]; positive infinity on fewer than three meshes
      */
-    public double filteredBound(ToDoubleFunction<PeakValues> force) {
-        return bound(force, RefinementBound.FILTERED_FRONT * size(force));
+    public double filteredBound(Force force) {
+        double value = force.filtered.applyAsDouble(motion.firstCatch());
+        return bound(force.filtered, RefinementBound.leastFiltered(size(value), segments));
     }
 
     /**
@@ -172,16 +184,15 @@ public final class MeshRefinement {
         return motion.fallDistance();
     }
 
-    private double bound(ToDoubleFunction<PeakValues> peak, double hidden) {
+    private double bound(ToDoubleFunction<PeakValues> peak, double least) {
         double[] values =
                 levels.stream().mapToDouble(l -> peak.applyAsDouble(l.peaks)).toArray();
-        return RefinementBound.of(values, hidden, segments);
+        return RefinementBound.of(values, least);
     }
 
-    /** A force that a bound is compared with: at least the arrest force, so that idle supports decide nothing. */
-    private double size(ToDoubleFunction<PeakValues> force) {
-        PeakValues last = motion.firstCatch();
-        return Math.max(force.applyAsDouble(last), motion.forceOf(last));
+    /** What a bound is compared with [N]: at least the arrest force, so that idle supports decide nothing. */
+    private double size(double force) {
+        return Math.max(force, motion.forceOf(motion.firstCatch()));
     }
 
     /**
@@ -195,16 +206,19 @@ public final class MeshRefinement {
             return Double.POSITIVE_INFINITY;
         }
         double most = lowestBound() / motion.fallDistance();
-        most = Math.max(most, share(motion::forceOf, motion::filteredForceOf));
-        most = Math.max(most, share(p -> p.tension, p -> p.filteredTension));
+        most = Math.max(most, share(new Force(motion::forceOf, motion::filteredForceOf)));
+        most = Math.max(most, share(new Force(p -> p.tension, p -> p.filteredTension)));
         for (int i = 0; i < motion.firstCatch().support.length; i++) {
             int number = i;
-            most = Math.max(most, share(p -> p.support[number], p -> p.filteredSupport[number]));
+            most = Math.max(most, share(new Force(p -> p.support[number], p -> p.filteredSupport[number])));
         }
         return most;
     }
 
-    private double share(ToDoubleFunction<PeakValues> force, ToDoubleFunction<PeakValues> filtered) {
-        return Math.max(bound(force) / size(force), filteredBound(filtered) / size(filtered));
+    private double share(Force force) {
+        PeakValues last = motion.firstCatch();
+        return Math.max(
+                bound(force) / size(force.raw.applyAsDouble(last)),
+                filteredBound(force) / size(force.filtered.applyAsDouble(last)));
     }
 }
