@@ -274,7 +274,7 @@ public final class TransientArrest {
         check(line, fall);
         double t = conditions.temperature.orElse(line.installed().temperature());
         LineModel model = new LineModel(line);
-        model.heat(t);
+        model.bringTo(t);
         double tau = line.cable().dampingTime().orElse(DAMPING_TIME);
         MotionSetup setup = new MotionSetup(model, tau);
         TransientCase c = new TransientCase(fall, conditions.side, conditions.clearance, t);

@@ -35,8 +35,7 @@ final class FallChecks {
                 .max()
                 .orElse(Double.NaN);
         log.add(Check.FREE_FALL, "free fall", Math.abs(arrest.freeFall() - longest) / arrest.levelScale());
-        log.add(
-                Check.PEAK, "lowest point", Deviation.over(arrest.weight(), arrest.lineLoad()) / arrest.weight());
+        log.add(Check.PEAK, "lowest point", Deviation.over(arrest.weight(), arrest.lineLoad()) / arrest.weight());
         connection();
         distances();
     }
@@ -62,8 +61,7 @@ final class FallChecks {
 
     private void places() {
         double chord = arrest.peak().chord(arrest.fall().place().span());
-        log.add(
-                Check.ATTACHMENT_BEFORE, "before", arrest.attachmentBefore().distance(attachment()) / chord);
+        log.add(Check.ATTACHMENT_BEFORE, "before", arrest.attachmentBefore().distance(attachment()) / chord);
         int last = arrest.peak().loads().size() - 1;
         log.add(
                 Check.ATTACHMENT_AT_PEAK,

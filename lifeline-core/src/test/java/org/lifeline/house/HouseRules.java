@@ -25,6 +25,7 @@ final class HouseRules {
     static Map<String, ArchRule> all(String root) {
         Map<String, ArchRule> rules = new LinkedHashMap<>();
         rules.put("floors", floors(root));
+        rules.put("reportFloors", reportFloors(root));
         rules.put("everyClassHasAFloor", everyClassHasAFloor(root));
         rules.put("noCycles", noCycles(root));
         rules.put("thirdPartyOnlyInNumeric", thirdPartyOnlyInNumeric(root));
@@ -84,6 +85,28 @@ final class HouseRules {
                 .whereLayer("numeric")
                 .mayOnlyBeAccessedByLayers("design", "analysis", "motion", "path", "line")
                 .because("a floor builds on the floors below it, and a check that reuses the solver proves nothing");
+    }
+
+    /** Who may look at whom within the report. */
+    static ArchRule reportFloors(String root) {
+        return layeredArchitecture()
+                .consideringOnlyDependenciesInAnyPackage(root + ".report..")
+                .withOptionalLayers(true)
+                .layer("report")
+                .definedBy(root + ".report")
+                .layer("section")
+                .definedBy(root + ".report.section..")
+                .layer("picture")
+                .definedBy(root + ".report.picture..")
+                .layer("document")
+                .definedBy(root + ".report.document..")
+                .whereLayer("report")
+                .mayNotBeAccessedByAnyLayer()
+                .whereLayer("section")
+                .mayOnlyBeAccessedByLayers("report")
+                .whereLayer("picture")
+                .mayOnlyBeAccessedByLayers("report", "section")
+                .because("what a report is made of knows neither what it says nor how it is written");
     }
 
     static ArchRule everyClassHasAFloor(String root) {
