@@ -32,6 +32,12 @@ final class SearchParameters {
     /** Share of the energy of a fall to which the account of a motion has to close [-]. */
     static final double DRIFT = 1e-3;
 
+    /** Segments of a span on the automatic first mesh, about [-]. */
+    static final double SEGMENTS = 64;
+
+    /** Shortest segment of the survey before its factor [m]: shorter ones would only take time. */
+    static final double SHORTEST = 0.1;
+
     /** Time that is followed at most [s]: the free fall and the first catch of every line in the tests end within it. */
     static final double DURATION = 3;
 

@@ -70,7 +70,7 @@ public final class CapacityCheck {
     }
 
     /** A comparison of one value with a limit. */
-    static CapacityCheck of(String title, CheckedValue component, Limit limit, CheckedDesign design) {
+    static CapacityCheck of(String title, CheckedValue component, Limit limit, boolean everyCase) {
         Builder b = new Builder(component.label().isEmpty() ? title : title + ", " + component.label());
         b.key = limit.quantity();
         b.component = component.label();
@@ -84,12 +84,12 @@ public final class CapacityCheck {
         b.unit = component.unit(limit.unit());
         b.governing = component.extreme().orElse(null);
         b.status = Status.of(ratioOf(b.demand, b.capacity));
-        if (b.status == Status.MET && b.governing != null) {
-            String lacking = design.extremes().lackingFor(b.governing);
-            if (!lacking.isEmpty()) {
-                b.status = Status.NOT_EVALUATED;
-                b.reason = "met in what was computed, but " + lacking;
-            }
+        if (b.status == Status.MET && b.governing != null && !everyCase) {
+            b.status = Status.NOT_EVALUATED;
+            b.reason = "met in the cases that could be computed, but not every case could be";
+        } else if (b.status == Status.MET && b.governing != null && !b.governing.lacking().isEmpty()) {
+            b.status = Status.NOT_EVALUATED;
+            b.reason = "met in what was computed, but " + b.governing.lacking();
         }
         return new CapacityCheck(b);
     }

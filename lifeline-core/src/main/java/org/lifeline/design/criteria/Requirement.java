@@ -61,7 +61,7 @@ interface Requirement {
                     quantity.comparison(limit.value()),
                     checked,
                     limit,
-                    s));
+                    s.extremes().coversEverything()));
         }
         return CapacityCheck.all(title, list);
     }

@@ -273,20 +273,6 @@ public final class Extremes {
     }
 
     /**
-     * Why a worst value that keeps a limit does not yet say that every case does. A free fall follows from the line before the
-     * fall, and nothing that is asked of the arrest itself concerns it.
-     *
-     * @param extreme a worst value of this set
-     * @return what is missing, in words; empty where nothing is
-     */
-    public String lackingFor(Extreme extreme) {
-        if (!coversEverything()) {
-            return "not every case could be computed";
-        }
-        return extreme.quantity().filter(q -> q == Quantity.FREE_FALL).isPresent() ? "" : scope.lacking();
-    }
-
-    /**
      * All of them: the quantities in their order, then the loads on the supports.
      *
      * @return the extremes; unmodifiable
@@ -337,6 +323,9 @@ public final class Extremes {
         double computed = ArrestQuantities.withoutFactors(design).of(w.arrest())[index];
         int sign = quantities.sign(index);
         Extreme.Values values = new Extreme.Values(sign * computed, sign * w.value());
-        return Optional.of(new Extreme(subject, values, w.fallCase(), w.arrest()));
+        // A free fall follows from the line before the fall; nothing that is asked of the arrest itself concerns it.
+        boolean before = index == ArrestQuantities.index(Quantity.FREE_FALL);
+        return Optional.of(
+                new Extreme(subject, values, new ComputedCase(w.fallCase(), w.arrest()), before ? "" : scope.lacking()));
     }
 }
