@@ -77,12 +77,14 @@ final class ArrestSections {
         Fall fall = r.fall();
         String falls = fall.fallers().stream().map(w -> InertText.name(w.id())).collect(Collectors.joining(", "));
         String hangs = fall.hanging().stream()
-                .map(h -> InertText.name(h.worker().id()) + " in span "
-                        + h.place().span() + " at "
-                        + q.input(Measure.LENGTH, h.place().station()))
+                .map(h -> InertText.name(h.worker().id()) + " " + PlaceText.asInput(h.place(), q))
                 .collect(Collectors.joining("; "));
-        return "Falls: " + falls + ", in span " + fall.place().span() + " at station "
-                + q.input(Measure.LENGTH, fall.place().station())
+        return "Falls: " + falls + ", "
+                + fall.place()
+                        .support()
+                        .map(id -> "at " + InertText.name(id) + ", on which the connection pulls")
+                        .orElseGet(() -> "in span " + fall.place().span() + " at station "
+                                + q.input(Measure.LENGTH, fall.place().station()))
                 + (hangs.isEmpty() ? "" : "; hangs already: " + hangs) + ". Method: "
                 + r.method().label() + ".";
     }

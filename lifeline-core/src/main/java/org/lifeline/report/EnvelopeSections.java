@@ -103,8 +103,12 @@ final class EnvelopeSections {
                     default -> q.result(Measure.LENGTH, e.value());
                 },
                 InertText.name(e.fallCase().fall().id()),
-                Integer.toString(e.fallCase().fall().place().span()),
-                q.result(Measure.LENGTH, e.fallCase().fall().place().station()),
+                PlaceText.span(e.fallCase().fall().place()),
+                PlaceText.station(
+                        e.fallCase().fall().place(),
+                        q.result(
+                                Measure.LENGTH,
+                                envelope.design().line().stationOf(e.fallCase().fall().place()))),
                 q.input(Measure.TEMPERATURE, e.fallCase().temperature()) + ", "
                         + Governing.shortSide(e.fallCase().side())
                         + Governing.deviations(e.fallCase(), q, ", ")));

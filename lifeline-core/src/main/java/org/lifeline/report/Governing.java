@@ -153,8 +153,7 @@ final class Governing {
     }
 
     static String place(FallCase c, Quantities q) {
-        return "span " + c.fall().place().span() + " at "
-                + q.result(Measure.LENGTH, c.fall().place().station());
+        return PlaceText.asResult(c.fall().place(), q);
     }
 
     /** What deviates from the design in a case, each with the separator in front. */

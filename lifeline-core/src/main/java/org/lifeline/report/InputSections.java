@@ -225,15 +225,15 @@ final class InputSections {
         for (Fall f : design.falls()) {
             t.row(
                     InertText.name(f.id()),
-                    Integer.toString(f.place().span()),
-                    q.input(Measure.LENGTH, f.place().station()),
+                    PlaceText.span(f.place()),
+                    PlaceText.station(
+                            f.place(), q.input(Measure.LENGTH, design.line().stationOf(f.place()))),
                     f.fallers().stream().map(w -> InertText.name(w.id())).collect(Collectors.joining(", ")),
                     f.hanging().isEmpty()
                             ? "nobody"
                             : f.hanging().stream()
-                                    .map(h -> InertText.name(h.worker().id()) + " in span "
-                                            + h.place().span() + " at "
-                                            + q.input(Measure.LENGTH, h.place().station()))
+                                    .map(h -> InertText.name(h.worker().id()) + " "
+                                            + PlaceText.asInput(h.place(), q))
                                     .collect(Collectors.joining("; ")),
                     f.freeFall().isPresent()
                             ? q.input(Measure.LENGTH, f.freeFall().getAsDouble())

@@ -75,6 +75,9 @@ public final class LoadPath {
     private final PathStep stepper;
     private final PathRoot root;
     private final boolean friction;
+
+    /** True for a load at a support that does not yield under it: the line stays as it is, whatever the force. */
+    private final boolean still;
     private final double startHeight;
     private final double scale;
     private final LineEnergy energyBefore;
@@ -116,7 +119,11 @@ public final class LoadPath {
         // grows, because of another absorber or another load, the way is followed as it is with friction.
         boolean first = system.absorbers[0] != null;
         boolean second = system.absorbers[1] != null;
-        this.friction = rough || (first && second) || ((first || second) && system.loads > 1);
+        int support = system.pulledSupport[this.load];
+        this.still = support >= 0 && system.compliance[3 * support + 2] == 0;
+        boolean memory = rough || (first && second) 
+                || ((first || second) && (system.loads > 1 || support >= 0));
+        this.friction = memory && !still;
         this.startHeight = startHeight;
         this.scale = energyScale;
         this.now = new PathNode(system, friction);
@@ -326,6 +333,12 @@ public final class LoadPath {
      * @return the force reached, or NaN if no equilibrium was found
      */
     double step(double to) {
+        if (still) {
+            next.set(now);
+            next.state.force[load] = to;
+            rates.place(next, to);
+            return to;
+        }
         return stepper.take(new PathNode[] {now, next, before, overshot ? beyond : before}, to);
     }
 

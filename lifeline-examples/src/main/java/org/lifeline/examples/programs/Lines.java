@@ -4,6 +4,7 @@ import java.util.Locale;
 import org.lifeline.design.criteria.CriterionResult;
 import org.lifeline.design.envelope.FallCase;
 import org.lifeline.model.DeploymentForce;
+import org.lifeline.model.Place;
 import org.lifeline.report.InertText;
 import org.lifeline.report.Measure;
 import org.lifeline.report.Quantities;
@@ -29,8 +30,10 @@ final class Lines {
     /** Who falls where, when it is how warm, with which force, and what deviates from the design. */
     static String fallCase(FallCase c) {
         StringBuilder b = new StringBuilder(InertText.name(c.fall().id()));
-        b.append(": span ").append(c.fall().place().span());
-        b.append(" at ").append(SI.result(Measure.LENGTH, c.fall().place().station()));
+        Place place = c.fall().place();
+        b.append(place.support()
+                .map(id -> ": at " + InertText.name(id))
+                .orElseGet(() -> ": span " + place.span() + " at " + SI.result(Measure.LENGTH, place.station())));
         b.append(", ").append(SI.input(Measure.TEMPERATURE, c.temperature()));
         b.append(c.side() == DeploymentForce.CLEARANCE ? ", clearance force" : ", maximum force");
         c.pretensionFactor().ifPresent(f -> b.append(", pretension × ").append(f));
