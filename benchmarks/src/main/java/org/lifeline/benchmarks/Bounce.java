@@ -1,7 +1,7 @@
 package org.lifeline.benchmarks;
 
 import org.apache.commons.math3.ode.FirstOrderDifferentialEquations;
-import org.lifeline.internal.mechanics.motion.Snapshot;
+import org.lifeline.internal.motion.MotionState;
 
 /**
  * The single span of {@link Motions#singleSpan} as ordinary differential equations of the first order, from the same
@@ -36,7 +36,7 @@ final class Bounce implements FirstOrderDifferentialEquations {
      * @param at the nodes at rest
      * @param segments number of segments
      */
-    Bounce(Snapshot at, int segments) {
+    Bounce(MotionState at, int segments) {
         nodes = segments + 1;
         attachment = at.attachmentNode(0);
         length = new double[segments];

@@ -7,7 +7,7 @@ import org.apache.commons.math3.ode.nonstiff.DormandPrince54Integrator;
 import org.apache.commons.math3.ode.nonstiff.DormandPrince853Integrator;
 import org.apache.commons.math3.ode.sampling.StepHandler;
 import org.apache.commons.math3.ode.sampling.StepInterpolator;
-import org.lifeline.internal.mechanics.motion.Motion;
+import org.lifeline.internal.motion.Motion;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
 import org.openjdk.jmh.annotations.Fork;
@@ -148,8 +148,8 @@ public class IntegratorBenchmark {
         for (int n : new int[] {64, 128}) {
             Motion motion = Motions.singleSpan(n, 2);
             motion.run(motion.catchTime() + SECONDS);
-            System.out.println(
-                    n + " segments: own " + motion.whole().force[0] + " N, " + motion.counts()[0] + " steps");
+            System.out.println(n + " segments: own " + motion.whole().force[0] + " N, "
+                    + motion.counts().steps() + " steps");
             for (double tolerance : new double[] {1e-5, 1e-8}) {
                 Bounce five = adaptive(new DormandPrince54Integrator(1e-12, LONGEST, tolerance, tolerance), n, false);
                 Bounce eight = adaptive(new DormandPrince853Integrator(1e-12, LONGEST, tolerance, tolerance), n, false);

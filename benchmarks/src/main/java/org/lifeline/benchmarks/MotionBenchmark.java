@@ -1,7 +1,7 @@
 package org.lifeline.benchmarks;
 
 import java.util.concurrent.TimeUnit;
-import org.lifeline.internal.mechanics.motion.Motion;
+import org.lifeline.internal.motion.Motion;
 import org.openjdk.jmh.annotations.AuxCounters;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
@@ -78,7 +78,7 @@ public class MotionBenchmark {
     public Motion threeSeconds(Count count) {
         Motion motion = Motions.fiveSpans(segments, SECONDS);
         motion.run(SECONDS);
-        count.nodeSteps += motion.counts()[1];
+        count.nodeSteps += motion.counts().nodeSteps();
         return motion;
     }
 

@@ -2,8 +2,8 @@ package org.lifeline.benchmarks;
 
 import java.util.List;
 import org.lifeline.base.Point;
-import org.lifeline.internal.mechanics.motion.Motion;
-import org.lifeline.internal.mechanics.motion.MotionSetup;
+import org.lifeline.internal.motion.Motion;
+import org.lifeline.internal.motion.MotionSetup;
 import org.lifeline.internal.path.LineModel;
 import org.lifeline.model.Cable;
 import org.lifeline.model.DeploymentForce;

@@ -1,11 +1,11 @@
 package org.lifeline.benchmarks;
 
 import java.util.List;
-import org.lifeline.design.envelope.Interval;
+import org.lifeline.base.Interval;
 import org.lifeline.design.envelope.Quantity;
 import org.lifeline.design.study.Distribution;
 import org.lifeline.design.study.Evaluation;
-import org.lifeline.design.study.Uncertain;
+import org.lifeline.design.study.UncertainVariable;
 import org.lifeline.design.variable.DesignVariables;
 import org.lifeline.model.Attachment;
 import org.lifeline.model.ClearanceRules;
@@ -51,13 +51,13 @@ final class Studies {
                 .build();
     }
 
-    static List<Uncertain> uncertain() {
+    static List<UncertainVariable> uncertain() {
         return List.of(
-                new Uncertain(DesignVariables.pretension(ANY), Distribution.logNormal(1500, 0.15)),
-                new Uncertain(DesignVariables.axialStiffness(ANY), Distribution.normal(4.9e6, 3e5)),
-                new Uncertain(
+                new UncertainVariable(DesignVariables.pretension(ANY), Distribution.logNormal(1500, 0.15)),
+                new UncertainVariable(DesignVariables.axialStiffness(ANY), Distribution.normal(4.9e6, 3e5)),
+                new UncertainVariable(
                         DesignVariables.workerMass(ANY), Distribution.truncatedNormal(95, 12, Interval.of(60, 140))),
-                new Uncertain(DesignVariables.deploymentForce(ANY), Distribution.normal(5500, 350)));
+                new UncertainVariable(DesignVariables.deploymentForce(ANY), Distribution.normal(5500, 350)));
     }
 
     static Evaluation load() {

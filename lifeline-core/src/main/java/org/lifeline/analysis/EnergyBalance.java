@@ -94,7 +94,7 @@ public final class EnergyBalance {
         checkPlaces(line, fall);
         double t = Double.isNaN(temperature) ? line.installed().temperature() : temperature;
         LineModel model = new LineModel(line);
-        model.heat(t);
+        model.bringTo(t);
         double g = line.gravity();
         List<LineModel.Load> hooks = new ArrayList<>();
         for (Fall.Hanging each : fall.hanging()) {
@@ -133,13 +133,13 @@ public final class EnergyBalance {
                 energyAtPeak.strain() + energyAtPeak.weight() - energyBefore.strain() - energyBefore.weight(),
                 lifted,
                 balance.connection(x),
-                path.heat(),
+                path.frictionHeat(),
                 energyAtPeak.inlineAbsorbers() - energyBefore.inlineAbsorbers(),
                 energyAtPeak.springs() - energyBefore.springs());
         double held = energyAtPeak.strain() + Math.abs(energyAtPeak.weight()) + Math.abs(energyAtPeak.springs());
         if (!(Math.abs(account.residual())
                 <= Tolerances.CLOSURE * account.fall() + Tolerances.ROUNDING * (held + Tolerances.LEAST_ENERGY))) {
-            throw path.hopeless(
+            throw path.failure(
                     "the energy account of the fall does not close: " + account.residual() + " J are left over");
         }
         return new ArrestResult.Builder(new ArrestResult.Conditions(fall, side, Method.ENERGY_BALANCE))
@@ -260,7 +260,7 @@ public final class EnergyBalance {
                 }
                 target *= 2;
                 if (target > Tolerances.LARGEST_FORCE) {
-                    throw path.hopeless("the fall is not arrested by any force up to " + Tolerances.LARGEST_FORCE + " N" + rigid());
+                    throw path.failure("the fall is not arrested by any force up to " + Tolerances.LARGEST_FORCE + " N" + rigid());
                 }
             }
         }
@@ -289,7 +289,7 @@ public final class EnergyBalance {
         }
 
         /** The gap along the path, with the extension that goes with the force. */
-        private final class Shortfall implements LoadPath.Gap {
+        private final class Shortfall implements LoadPath.EndCondition {
             private final boolean far;
 
             Shortfall(boolean far) {

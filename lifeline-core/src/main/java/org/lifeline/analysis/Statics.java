@@ -54,7 +54,7 @@ public final class Statics {
         checkPlaces(line, loads);
         LineModel model = new LineModel(line);
         double t = Double.isNaN(temperature) ? line.installed().temperature() : temperature;
-        model.heat(t);
+        model.bringTo(t);
         List<LineEquilibrium.Hung> hung = new ArrayList<>(loads.size());
         for (AppliedLoad each : loads) {
             LineModel.Load load = hook(model, each.place(), each.attachment());

@@ -8,9 +8,9 @@ import org.lifeline.base.NoEquilibriumException;
 import org.lifeline.base.Point;
 import org.lifeline.base.Violation;
 import org.lifeline.base.Violations;
-import org.lifeline.internal.mechanics.motion.Motion;
-import org.lifeline.internal.mechanics.motion.MotionSetup;
-import org.lifeline.internal.mechanics.motion.RefinedMotion;
+import org.lifeline.internal.motion.MeshRefinement;
+import org.lifeline.internal.motion.Motion;
+import org.lifeline.internal.motion.MotionSetup;
 import org.lifeline.internal.path.LineModel;
 import org.lifeline.model.Attachment;
 import org.lifeline.model.ClearanceRules;
@@ -208,7 +208,7 @@ public final class TransientArrest {
         check(line, fall);
         double t = Double.isNaN(temperature) ? line.installed().temperature() : temperature;
         LineModel model = new LineModel(line);
-        model.heat(t);
+        model.bringTo(t);
         double tau = line.cable().dampingTime().orElse(DAMPING_TIME);
         MotionSetup setup = new MotionSetup(model, tau);
         TransientCase c = new TransientCase(fall, side, clearance, t);
@@ -227,7 +227,7 @@ public final class TransientArrest {
         for (Later each : later) {
             attach(c, setup, each.fall, each.time);
         }
-        RefinedMotion.Request request = new RefinedMotion.Request(
+        MeshRefinement.Request request = new MeshRefinement.Request(
                 numerics.accuracy,
                 numerics.refinements,
                 numerics.segment,
@@ -239,10 +239,10 @@ public final class TransientArrest {
                         Violations.show(numerics.duration, "s"),
                         "must be longer than the free fall, " + c.soonestCatch(line.gravity()) + " s")
                 .throwIfAny();
-        RefinedMotion motion = RefinedMotion.run(setup, request);
+        MeshRefinement motion = MeshRefinement.run(setup, request);
         return closed(
                 c.result(motion, request, balance(line, fall, t)),
-                motion.motion().counts()[0]);
+                motion.motion().counts().steps());
     }
 
     /** The result of a run of so many steps, if its energies add up; an exception if its motion is lost. */

@@ -23,12 +23,12 @@ import org.lifeline.base.Convergence;
 import org.lifeline.base.Point;
 import org.lifeline.base.Vector3;
 import org.lifeline.internal.line.Piece;
-import org.lifeline.internal.mechanics.motion.Motion;
-import org.lifeline.internal.mechanics.motion.MotionEnergy;
-import org.lifeline.internal.mechanics.motion.PeakLog;
-import org.lifeline.internal.mechanics.motion.RefinedMotion;
-import org.lifeline.internal.mechanics.motion.Snapshot;
-import org.lifeline.internal.mechanics.motion.Track;
+import org.lifeline.internal.motion.MeshRefinement;
+import org.lifeline.internal.motion.Motion;
+import org.lifeline.internal.motion.MotionEnergy;
+import org.lifeline.internal.motion.MotionState;
+import org.lifeline.internal.motion.PeakValues;
+import org.lifeline.internal.motion.TimeHistory;
 import org.lifeline.internal.path.LineModel;
 import org.lifeline.model.ClearanceRules;
 import org.lifeline.model.DeploymentForce;
@@ -107,11 +107,11 @@ final class TransientCase {
         return Math.sqrt(2 * soonest / gravity);
     }
 
-    TransientResult result(RefinedMotion refined, RefinedMotion.Request request, @Nullable ArrestResult balance) {
+    TransientResult result(MeshRefinement refined, MeshRefinement.Request request, @Nullable ArrestResult balance) {
         Motion motion = refined.motion();
         return new TransientResult(new TransientResult.Numbers(
                 arrest(refined, request),
-                history(motion.track()),
+                history(motion.history()),
                 peaks(motion.firstCatch()),
                 peaks(motion.whole()),
                 meshes(refined),
@@ -123,9 +123,9 @@ final class TransientCase {
                 Optional.ofNullable(balance)));
     }
 
-    private static List<MeshRun> meshes(RefinedMotion refined) {
+    private static List<MeshRun> meshes(MeshRefinement refined) {
         List<MeshRun> list = new ArrayList<>();
-        for (RefinedMotion.Level each : refined.levels()) {
+        for (MeshRefinement.Level each : refined.levels()) {
             list.add(new MeshRun(
                     new MeshRun.Mesh(each.segment(), each.nodes()),
                     each.steps(),
@@ -138,40 +138,48 @@ final class TransientCase {
         return list;
     }
 
-    private MotionHistory history(Track track) {
+    private MotionHistory history(TimeHistory record) {
         List<WorkerHistory> workers = new ArrayList<>();
         for (int k = 0; k < people.size(); k++) {
-            double[][] columns = new double[Track.PER_BODY][];
-            for (int q = 0; q < columns.length; q++) {
-                columns[q] = track.body(k, q);
+            Map<WorkerHistory.Quantity, double[]> values = new EnumMap<>(WorkerHistory.Quantity.class);
+            int number = 0;
+            for (WorkerHistory.Quantity each : WorkerHistory.Quantity.values()) {
+                values.put(each, record.body(k, number++));
             }
-            workers.add(new WorkerHistory(people.get(k).worker().id(), columns));
+            workers.add(new WorkerHistory(people.get(k).worker().id(), values));
         }
         List<SupportHistory> supports = new ArrayList<>();
         List<Support> given = model().line().supports();
         for (int i = 0; i < given.size(); i++) {
-            double[][] columns = new double[Track.PER_SUPPORT + 1][];
-            for (int q = 0; q < Track.PER_SUPPORT; q++) {
-                columns[q] = track.support(i, q);
-            }
-            if (i >= fall.place().span()) {
-                for (int k = 0; k < columns[2].length; k++) {
-                    columns[2][k] = 0.0 - columns[2][k];
+            Map<SupportHistory.Quantity, double[]> values = new EnumMap<>(SupportHistory.Quantity.class);
+            int number = 0;
+            for (SupportHistory.Quantity each : SupportHistory.Quantity.values()) {
+                if (each != SupportHistory.Quantity.INLINE_EXTENSION) {
+                    values.put(each, record.support(i, number++));
                 }
             }
-            columns[Track.PER_SUPPORT] =
-                    i == 0 ? track.inline(0) : i == given.size() - 1 ? track.inline(1) : new double[columns[0].length];
-            supports.add(new SupportHistory(given.get(i).id(), columns));
+            if (i >= fall.place().span()) {
+                double[] slip = values.getOrDefault(SupportHistory.Quantity.SLIP, new double[0]);
+                for (int k = 0; k < slip.length; k++) {
+                    slip[k] = 0.0 - slip[k];
+                }
+            }
+            values.put(
+                    SupportHistory.Quantity.INLINE_EXTENSION,
+                    i == 0
+                            ? record.inline(0)
+                            : i == given.size() - 1 ? record.inline(1) : new double[record.samples()]);
+            supports.add(new SupportHistory(given.get(i).id(), values));
         }
         Map<EnergyHistory.Part, double[]> energies = new EnumMap<>(EnergyHistory.Part.class);
-        int number = 0;
+        int energy = 0;
         for (EnergyHistory.Part part : EnergyHistory.Part.values()) {
-            energies.put(part, track.energy(number++));
+            energies.put(part, record.energy(energy++));
         }
-        return new MotionHistory(track.times(), workers, supports, new EnergyHistory(energies));
+        return new MotionHistory(record.times(), workers, supports, new EnergyHistory(energies));
     }
 
-    private MotionPeaks peaks(PeakLog log) {
+    private MotionPeaks peaks(PeakValues log) {
         List<WorkerPeaks> workers = new ArrayList<>();
         for (int k = 0; k < people.size(); k++) {
             workers.add(new WorkerPeaks(
@@ -193,10 +201,10 @@ final class TransientCase {
         return new MotionPeaks(new Peak(log.tension, log.tensionTime), place, workers, supports);
     }
 
-    private ArrestResult arrest(RefinedMotion refined, RefinedMotion.Request request) {
+    private ArrestResult arrest(MeshRefinement refined, MeshRefinement.Request request) {
         Motion motion = refined.motion();
-        PeakLog log = motion.firstCatch();
-        Snapshot lowest = motion.lowest();
+        PeakValues log = motion.firstCatch();
+        MotionState lowest = motion.lowest();
         int first = -1;
         int hardest = -1;
         double deployment = 0;
@@ -248,12 +256,12 @@ final class TransientCase {
                 .build();
     }
 
-    private static Point point(Snapshot s, int node) {
+    private static Point point(MotionState s, int node) {
         return Point.of(s.position(node, 0), s.position(node, 1), s.position(node, 2));
     }
 
     /** The spans at the lowest point, each segment a straight piece. */
-    private List<SpanState> spans(Snapshot s) {
+    private List<SpanState> spans(MotionState s) {
         Lifeline line = model().line();
         List<SpanState> spans = new ArrayList<>();
         for (int i = 0; i < line.spans(); i++) {
@@ -274,7 +282,7 @@ final class TransientCase {
         return spans;
     }
 
-    private List<SupportReaction> supports(PeakLog log, Snapshot s) {
+    private List<SupportReaction> supports(PeakValues log, MotionState s) {
         double thermal = 1
                 + model().line().cable().thermalExpansion()
                         * (temperature - model().line().installed().temperature());
@@ -293,7 +301,7 @@ final class TransientCase {
         return list;
     }
 
-    private List<LoadPosition> loads(Snapshot s, PeakLog log) {
+    private List<LoadPosition> loads(MotionState s, PeakValues log) {
         List<LoadPosition> list = new ArrayList<>();
         int hanging = 0;
         for (LoadPosition each : before().loads()) {
@@ -311,7 +319,7 @@ final class TransientCase {
     }
 
     /** The energy account at the lowest point, counted from the start of the fall. */
-    private EnergyAccount account(Motion motion, Snapshot s) {
+    private EnergyAccount account(Motion motion, MotionState s) {
         double g = model().line().gravity();
         double free = 0;
         double lifted = 0;
@@ -339,11 +347,11 @@ final class TransientCase {
                 change(motion, s, MotionEnergy.ANCHORS));
     }
 
-    private static double change(Motion motion, Snapshot s, int part) {
+    private static double change(Motion motion, MotionState s, int part) {
         return s.energy(part) - motion.startEnergy(part);
     }
 
-    private Clearance clearance(PeakLog log, Point end) {
+    private Clearance clearance(PeakValues log, Point end) {
         Lifeline line = model().line();
         Point support = line.supports().get(fall.place().span() - 1).position();
         double along = line.along(fall.place()) - fall.place().station() + support.horizontalDistance(end);

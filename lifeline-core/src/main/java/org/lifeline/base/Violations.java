@@ -2,6 +2,7 @@ package org.lifeline.base;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Collects violations while an input is checked, so that all of them are reported together.
@@ -97,6 +98,22 @@ public final class Violations {
             add(path, value, rule);
         }
         return this;
+    }
+
+    /**
+     * Requires something that must not be null.
+     *
+     * @param path where
+     * @param value what was given
+     * @param <T> its type
+     * @return the same
+     * @throws InvalidInputException if it is null
+     */
+    public static <T> T required(String path, @Nullable T value) {
+        if (value == null) {
+            throw new InvalidInputException(List.of(new Violation(path, "null", "must be given")));
+        }
+        return value;
     }
 
     /**

@@ -1,5 +1,6 @@
 package org.lifeline.model;
 
+import java.util.Objects;
 import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
 import org.lifeline.base.Units;
@@ -14,38 +15,32 @@ public final class Cable {
     /** Thermal expansion of steel rope [1/K], 1.2e-5 (recalled, EN 1993-1-11). */
     public static final double STEEL_EXPANSION = 12e-6;
 
+    /**
+     * Termination efficiency where none is stated [-], 0.8: the lowest of the terminations of the EN 13411 series (splice,
+     * wire rope grip, wedge socket; recalled). A knot in a fibre rope holds less: state it.
+     */
+    public static final double LOWEST_TERMINATION_EFFICIENCY = 0.8;
+
     private final String name;
-    private final double diameter;
-    private final double massPerLength;
+    private final @Nullable Double diameter;
+    private final @Nullable Double massPerLength;
     private final double weightPerLength;
     private final LoadElongation elongation;
-    private final double breakingStrength;
-    private final double terminationEfficiency;
+    private final @Nullable Double breakingStrength;
+    private final @Nullable Double terminationEfficiency;
     private final double thermalExpansion;
-    private final double dampingTime;
+    private final @Nullable Double dampingTime;
 
-    private Cable(Builder b, LoadElongation elongation) {
+    private Cable(Builder b, CableValues values, LoadElongation elongation) {
         this.name = b.name;
         this.diameter = b.diameter;
-        this.massPerLength = b.massPerLength;
-        this.weightPerLength = b.weightPerLength;
+        this.massPerLength = values.massPerLength();
+        this.weightPerLength = b.weightPerLength == null ? 0 : b.weightPerLength;
         this.elongation = elongation;
-        this.breakingStrength = b.breakingStrength;
+        this.breakingStrength = values.breakingStrength();
         this.terminationEfficiency = b.terminationEfficiency;
         this.thermalExpansion = b.thermalExpansion;
         this.dampingTime = b.dampingTime;
-    }
-
-    private Cable(Cable c, LoadElongation elongation, double breakingStrength) {
-        this.name = c.name;
-        this.diameter = c.diameter;
-        this.massPerLength = c.massPerLength;
-        this.weightPerLength = c.weightPerLength;
-        this.elongation = elongation;
-        this.breakingStrength = breakingStrength;
-        this.terminationEfficiency = c.terminationEfficiency;
-        this.thermalExpansion = c.thermalExpansion;
-        this.dampingTime = c.dampingTime;
     }
 
     /**
@@ -82,7 +77,7 @@ public final class Cable {
      * @return mass [kg/m], not negative
      */
     public double massPerLength(double gravity) {
-        return Double.isNaN(massPerLength) ? weightPerLength / gravity : massPerLength;
+        return massPerLength == null ? weightPerLength / gravity : massPerLength;
     }
 
     /**
@@ -92,7 +87,7 @@ public final class Cable {
      * @return weight w [N/m], not negative
      */
     public double weightPerLength(double gravity) {
-        return Double.isNaN(weightPerLength) ? massPerLength * gravity : weightPerLength;
+        return massPerLength == null ? weightPerLength : massPerLength * gravity;
     }
 
     /**
@@ -116,10 +111,30 @@ public final class Cable {
     /**
      * Share of the breaking strength that the terminations hold.
      *
-     * @return efficiency [-], above 0, at most 1
+     * @return efficiency [-], above 0, at most 1; {@link #LOWEST_TERMINATION_EFFICIENCY} where none was stated
      */
     public double terminationEfficiency() {
-        return terminationEfficiency;
+        return terminationEfficiency == null ? LOWEST_TERMINATION_EFFICIENCY : terminationEfficiency;
+    }
+
+    /**
+     * Tells whether the termination efficiency was stated.
+     *
+     * @return false if {@link #LOWEST_TERMINATION_EFFICIENCY} stands in for it
+     */
+    public boolean isTerminationEfficiencyStated() {
+        return terminationEfficiency != null;
+    }
+
+    /**
+     * What the terminations hold.
+     *
+     * @return breaking strength times termination efficiency [N], if the strength is stated
+     */
+    public OptionalDouble terminationStrength() {
+        return breakingStrength == null
+                ? OptionalDouble.empty()
+                : OptionalDouble.of(breakingStrength * terminationEfficiency());
     }
 
     /**
@@ -141,13 +156,30 @@ public final class Cable {
     }
 
     /**
+     * A builder that starts from this cable.
+     *
+     * @return a builder with everything that is known of this cable
+     */
+    public Builder toBuilder() {
+        Builder b = builder().name(name).elongation(elongation).thermalExpansion(thermalExpansion);
+        b.diameter = diameter;
+        b.massPerLength = massPerLength;
+        b.weightPerLength = massPerLength == null ? (Double) weightPerLength : null;
+        b.breakingStrength = breakingStrength;
+        b.terminationEfficiency = terminationEfficiency;
+        b.dampingTime = dampingTime;
+        return b;
+    }
+
+    /**
      * The same cable with another elongation under load.
      *
      * @param value tension against strain
      * @return the new cable
+     * @throws org.lifeline.base.InvalidInputException if the rope is softer or stiffer than any
      */
     public Cable withElongation(LoadElongation value) {
-        return new Cable(this, value, breakingStrength);
+        return toBuilder().elongation(value).build();
     }
 
     /**
@@ -158,30 +190,54 @@ public final class Cable {
      * @throws org.lifeline.base.InvalidInputException if it is not above zero
      */
     public Cable withBreakingStrength(double value) {
-        new Violations().positive("minimumBreakingStrength", value, "N").throwIfAny();
-        return new Cable(this, elongation, value);
+        return toBuilder().breakingStrength(value).build();
     }
 
-    private static OptionalDouble optional(double value) {
-        return Double.isNaN(value) ? OptionalDouble.empty() : OptionalDouble.of(value);
+    private static OptionalDouble optional(@Nullable Double value) {
+        return value == null ? OptionalDouble.empty() : OptionalDouble.of(value);
     }
 
     /** Collects what is known of a cable. Not thread-safe. */
     public static final class Builder {
         private String name = "";
-        private double diameter = Double.NaN;
-        private double massPerLength = Double.NaN;
-        private double weightPerLength = Double.NaN;
-        private double axialStiffness = Double.NaN;
-        private double elasticModulus = Double.NaN;
-        private double metallicArea = Double.NaN;
-        private @Nullable LoadElongation elongation;
-        private double breakingStrength = Double.NaN;
-        private double terminationEfficiency = 1;
-        private double thermalExpansion = STEEL_EXPANSION;
-        private double dampingTime = Double.NaN;
-        private @Nullable RopeClass ropeClass;
-        private double tensileGrade = Double.NaN;
+
+        @Nullable
+        Double diameter;
+
+        @Nullable
+        Double massPerLength;
+
+        @Nullable
+        Double weightPerLength;
+
+        @Nullable
+        Double axialStiffness;
+
+        @Nullable
+        Double elasticModulus;
+
+        @Nullable
+        Double metallicArea;
+
+        @Nullable
+        LoadElongation elongation;
+
+        @Nullable
+        Double breakingStrength;
+
+        @Nullable
+        Double terminationEfficiency;
+
+        double thermalExpansion = STEEL_EXPANSION;
+
+        @Nullable
+        Double dampingTime;
+
+        @Nullable
+        RopeClass ropeClass;
+
+        @Nullable
+        Double tensileGrade;
 
         private Builder() {}
 
@@ -192,7 +248,7 @@ public final class Cable {
          * @return this
          */
         public Builder name(String value) {
-            name = value;
+            name = Violations.required("name", value);
             return this;
         }
 
@@ -269,7 +325,7 @@ public final class Cable {
          * @return this
          */
         public Builder elongation(LoadElongation value) {
-            elongation = value;
+            elongation = Violations.required("loadElongation", value);
             return this;
         }
 
@@ -285,7 +341,7 @@ public final class Cable {
         }
 
         /**
-         * Share of the breaking strength that the terminations hold; 1 unless set.
+         * Share of the breaking strength that the terminations hold; unless set {@link #LOWEST_TERMINATION_EFFICIENCY}.
          *
          * @param value efficiency [-], above 0, at most 1
          * @return this
@@ -325,7 +381,7 @@ public final class Cable {
          * @return this
          */
         public Builder ropeClass(RopeClass value) {
-            ropeClass = value;
+            ropeClass = Violations.required("ropeClass", value);
             return this;
         }
 
@@ -348,98 +404,9 @@ public final class Cable {
          */
         public Cable build() {
             Violations v = new Violations();
-            if (given(diameter)) {
-                v.positive("diameter", diameter, "m");
-            }
-            applyRopeClass(v);
-            checkMass(v);
-            checkElasticity(v);
-            if (given(breakingStrength)) {
-                v.positive("minimumBreakingStrength", breakingStrength, "N");
-            }
-            v.require(
-                    terminationEfficiency > 0 && terminationEfficiency <= 1,
-                    "terminationEfficiency",
-                    Violations.show(terminationEfficiency, ""),
-                    "must be above 0 and at most 1");
-            v.finite("thermalExpansion", thermalExpansion, "1/K");
-            if (given(dampingTime)) {
-                v.notNegative("dampingTime", dampingTime, "s");
-            }
+            CableValues values = CableValues.of(this, v);
             v.throwIfAny();
-            LoadElongation law = elongation;
-            if (law == null) {
-                law = LoadElongation.linear(given(axialStiffness) ? axialStiffness : elasticModulus * metallicArea);
-            }
-            return new Cable(this, law);
-        }
-
-        private void applyRopeClass(Violations v) {
-            if (ropeClass == null) {
-                v.require(
-                        !given(tensileGrade),
-                        "tensileGrade",
-                        Violations.show(tensileGrade, "Pa"),
-                        "is of use only together with a ropeClass");
-                return;
-            }
-            if (!given(diameter)) {
-                v.add("ropeClass", ropeClass.designation(), "needs the diameter as well");
-                return;
-            }
-            if (!given(massPerLength) && !given(weightPerLength)) {
-                massPerLength = ropeClass.massPerLength(diameter);
-            }
-            if (!given(metallicArea)) {
-                metallicArea = ropeClass.metallicArea(diameter);
-            }
-            if (given(tensileGrade)) {
-                v.positive("tensileGrade", tensileGrade, "Pa");
-                if (!given(breakingStrength) && tensileGrade > 0) {
-                    breakingStrength = ropeClass.minimumBreakingForce(diameter, tensileGrade);
-                }
-            }
-        }
-
-        private void checkMass(Violations v) {
-            if (given(massPerLength) == given(weightPerLength)) {
-                v.add(
-                        "massPerLength",
-                        given(massPerLength) ? "given twice" : "missing",
-                        "give exactly one of massPerLength and weightPerLength (or a ropeClass with diameter)");
-            }
-            if (given(massPerLength)) {
-                v.notNegative("massPerLength", massPerLength, "kg/m");
-            }
-            if (given(weightPerLength)) {
-                v.notNegative("weightPerLength", weightPerLength, "N/m");
-            }
-        }
-
-        private void checkElasticity(Violations v) {
-            int ways = (given(axialStiffness) ? 1 : 0) + (given(elasticModulus) ? 1 : 0) + (elongation != null ? 1 : 0);
-            if (ways != 1) {
-                v.add(
-                        "axialStiffness",
-                        ways == 0 ? "missing" : "given more than once",
-                        "give exactly one of axialStiffness, elasticModulus with metallicArea, and loadElongation");
-            }
-            if (given(axialStiffness)) {
-                v.positive("axialStiffness", axialStiffness, "N");
-            }
-            if (given(elasticModulus)) {
-                v.positive("elasticModulus", elasticModulus, "Pa");
-                if (!given(metallicArea)) {
-                    v.add("metallicArea", "missing", "must be given together with elasticModulus");
-                }
-            }
-            if (given(metallicArea)) {
-                v.positive("metallicArea", metallicArea, "m²");
-            }
-        }
-
-        private static boolean given(double value) {
-            return !Double.isNaN(value);
+            return new Cable(this, values, Objects.requireNonNull(values.elongation()));
         }
     }
 

@@ -24,10 +24,14 @@ public record ClearanceRules(double harnessStretch, double margin, List<Obstruct
      * @throws org.lifeline.base.InvalidInputException if a length is negative or not finite
      */
     public ClearanceRules {
-        new Violations()
-                .notNegative("harnessStretch", harnessStretch, "m")
-                .notNegative("margin", margin, "m")
-                .throwIfAny();
+        Violations v = new Violations();
+        PlausibleRange.LENGTH.check(v, "harnessStretch", harnessStretch);
+        PlausibleRange.LENGTH.check(v, "margin", margin);
+        PlausibleRange.checkCount(
+                v,
+                "obstructions",
+                Violations.required("obstructions", obstructions).size());
+        v.throwIfAny();
         obstructions = List.copyOf(obstructions);
     }
 

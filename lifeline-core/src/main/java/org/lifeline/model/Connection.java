@@ -1,6 +1,8 @@
 package org.lifeline.model;
 
 import java.util.List;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
 import org.lifeline.base.Violations;
 
 /**
@@ -32,9 +34,9 @@ public final class Connection {
         this.length = length;
         this.clearanceCurve = clearanceCurve;
         this.maximumCurve = maximumCurve;
-        new Violations()
-                .notNegative(kind == Kind.SELF_RETRACTING ? "lockDistance" : "tautLength", length, "m")
-                .throwIfAny();
+        Violations v = new Violations();
+        PlausibleRange.LENGTH.check(v, kind == Kind.SELF_RETRACTING ? "lockDistance" : "tautLength", length);
+        v.throwIfAny();
     }
 
     /**
@@ -45,6 +47,7 @@ public final class Connection {
      * @return the subsystem
      */
     public static Connection lanyard(double tautLength, PersonalAbsorber absorber) {
+        Violations.required("absorber", absorber);
         return new Connection(
                 Kind.LANYARD_WITH_ABSORBER,
                 tautLength,
@@ -60,6 +63,7 @@ public final class Connection {
      * @return the subsystem
      */
     public static Connection plainLanyard(double tautLength, LoadingCurve spring) {
+        Violations.required("stiffness", spring);
         return new Connection(Kind.PLAIN_LANYARD, tautLength, spring, spring);
     }
 
@@ -71,6 +75,7 @@ public final class Connection {
      * @return the subsystem
      */
     public static Connection givenCurve(double tautLength, LoadingCurve curve) {
+        Violations.required("loadingCurve", curve);
         return new Connection(Kind.GIVEN_CURVE, tautLength, curve, curve);
     }
 
@@ -82,6 +87,7 @@ public final class Connection {
      * @return the subsystem
      */
     public static Connection selfRetracting(double lockDistance, PersonalAbsorber brake) {
+        Violations.required("brakeForce", brake);
         return new Connection(
                 Kind.SELF_RETRACTING,
                 lockDistance,
@@ -161,6 +167,26 @@ public final class Connection {
         return kind == Kind.PLAIN_LANYARD ? Double.POSITIVE_INFINITY : maximumCurve.maximumExtension();
     }
 
+    /**
+     * Compares values.
+     *
+     * @param other another object
+     * @return true for a subsystem of the same kind, length and curves
+     */
+    @Override
+    public boolean equals(@Nullable Object other) {
+        return other instanceof Connection c
+                && kind == c.kind
+                && Double.compare(length, c.length) == 0
+                && clearanceCurve.equals(c.clearanceCurve)
+                && maximumCurve.equals(c.maximumCurve);
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(kind, length, clearanceCurve, maximumCurve);
+    }
+
     /** Personal energy absorber, or the brake of a self-retracting device. Immutable and thread-safe. */
     public static final class PersonalAbsorber {
         private final LoadingCurve clearance;
@@ -193,9 +219,9 @@ public final class Connection {
 
     /** Collects what is known of a personal energy absorber. Not thread-safe. */
     public static final class AbsorberBuilder {
-        private double clearanceForce = Double.NaN;
-        private double maximumForce = Double.NaN;
-        private double maximumExtension = Double.NaN;
+        private @Nullable Double clearanceForce;
+        private @Nullable Double maximumForce;
+        private @Nullable Double maximumExtension;
         private double initialStiffness = Double.POSITIVE_INFINITY;
         private double stopStiffness = Double.POSITIVE_INFINITY;
 
@@ -264,24 +290,44 @@ public final class Connection {
          */
         public PersonalAbsorber build() {
             Violations v = new Violations();
-            v.positive("clearanceForce", clearanceForce, "N")
-                    .positive("maximumForce", maximumForce, "N")
-                    .positive("maximumExtension", maximumExtension, "m");
+            double clear = positive(v, "clearanceForce", clearanceForce, PlausibleRange.ARREST_FORCE);
+            double most = positive(v, "maximumForce", maximumForce, PlausibleRange.ARREST_FORCE);
+            double extension = positive(v, "maximumExtension", maximumExtension, PlausibleRange.LENGTH);
             v.require(
-                    !(maximumForce < clearanceForce),
+                    !(most < clear),
                     "maximumForce",
-                    Violations.show(maximumForce, "N"),
+                    Violations.show(most, "N"),
                     "must not be lower than clearanceForce");
-            String rigid = "must be above zero (leave it out where rigid)";
-            v.require(initialStiffness > 0, "initialStiffness", Violations.show(initialStiffness, "N/m"), rigid);
-            v.require(stopStiffness > 0, "stopStiffness", Violations.show(stopStiffness, "N/m"), rigid);
+            stiffness(v, "initialStiffness", initialStiffness);
+            stiffness(v, "stopStiffness", stopStiffness);
             v.throwIfAny();
-            return new PersonalAbsorber(plateau(clearanceForce), plateau(maximumForce));
+            return new PersonalAbsorber(plateau(clear, extension), plateau(most, extension));
         }
 
-        private LoadingCurve plateau(double force) {
+        private static double positive(Violations v, String path, @Nullable Double value, PlausibleRange range) {
+            if (value == null) {
+                v.add(path, "missing", "must be given");
+                return Double.NaN;
+            }
+            if (value > 0) {
+                range.check(v, path, value);
+            } else {
+                v.positive(path, value, range.unit());
+            }
+            return value;
+        }
+
+        private static void stiffness(Violations v, String path, double value) {
+            if (value > 0) {
+                PlausibleRange.STIFFNESS.checkOrRigid(v, path, value);
+            } else {
+                v.add(path, Violations.show(value, "N/m"), "must be above zero (leave it out where rigid)");
+            }
+        }
+
+        private LoadingCurve plateau(double force, double extension) {
             return LoadingCurve.through(
-                    List.of(new LoadingCurve.Corner(0, force), new LoadingCurve.Corner(maximumExtension, force)),
+                    List.of(new LoadingCurve.Corner(0, force), new LoadingCurve.Corner(extension, force)),
                     initialStiffness,
                     stopStiffness);
         }

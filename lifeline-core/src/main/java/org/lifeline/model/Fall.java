@@ -7,6 +7,7 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.UnaryOperator;
 import org.jspecify.annotations.Nullable;
+import org.lifeline.base.Violation;
 import org.lifeline.base.Violations;
 
 /**
@@ -19,7 +20,7 @@ public final class Fall {
     private final Place place;
     private final List<Worker> fallers;
     private final List<Hanging> hanging;
-    private final double freeFall;
+    private final @Nullable Double freeFall;
 
     /**
      * A worker who fell before and hangs at rest.
@@ -89,7 +90,7 @@ public final class Fall {
      * @return free fall [m], if stated
      */
     public OptionalDouble freeFall() {
-        return Double.isNaN(freeFall) ? OptionalDouble.empty() : OptionalDouble.of(freeFall);
+        return freeFall == null ? OptionalDouble.empty() : OptionalDouble.of(freeFall);
     }
 
     /**
@@ -103,6 +104,22 @@ public final class Fall {
             sum += each.mass();
         }
         return sum;
+    }
+
+    /**
+     * Checks that those who fall reach a line at an elevation, see {@link Worker#checkReach}.
+     *
+     * @param lineElevation elevation of the line at the place of the fall, just before the fall [m]
+     * @return the violations; empty if the line is within reach of all
+     */
+    public List<Violation> checkReach(double lineElevation) {
+        List<Violation> list = new ArrayList<>(0);
+        for (int i = 0; i < fallers.size(); i++) {
+            for (Violation each : fallers.get(i).checkReach(lineElevation)) {
+                list.add(each.below("fallers[" + i + "]"));
+            }
+        }
+        return list;
     }
 
     /**
@@ -127,6 +144,7 @@ public final class Fall {
      * @throws org.lifeline.base.InvalidInputException if the new workers cannot fall like this
      */
     public Fall withWorkers(UnaryOperator<Worker> change) {
+        Violations.required("change", change);
         Builder b = builder(id).at(place);
         fallers.forEach(w -> b.faller(change.apply(w)));
         hanging.forEach(each -> b.hanging(change.apply(each.worker()), each.place()));
@@ -140,10 +158,10 @@ public final class Fall {
         private @Nullable Place place;
         private final List<Worker> fallers = new ArrayList<>();
         private final List<Hanging> hanging = new ArrayList<>();
-        private double freeFall = Double.NaN;
+        private @Nullable Double freeFall;
 
         private Builder(String id) {
-            this.id = id;
+            this.id = Violations.required("id", id);
         }
 
         /**
@@ -153,7 +171,7 @@ public final class Fall {
          * @return this
          */
         public Builder at(Place value) {
-            place = value;
+            place = Violations.required("place", value);
             return this;
         }
 
@@ -164,7 +182,7 @@ public final class Fall {
          * @return this
          */
         public Builder faller(Worker worker) {
-            fallers.add(worker);
+            fallers.add(Violations.required("fallers[" + fallers.size() + "]", worker));
             return this;
         }
 
@@ -176,7 +194,9 @@ public final class Fall {
          * @return this
          */
         public Builder hanging(Worker worker, Place value) {
-            hanging.add(new Hanging(worker, value));
+            String path = "hanging[" + hanging.size() + "]";
+            hanging.add(new Hanging(
+                    Violations.required(path + ".worker", worker), Violations.required(path + ".place", value)));
             return this;
         }
 
@@ -203,8 +223,8 @@ public final class Fall {
                 v.add("id", '"' + id + '"', "must not be blank");
             }
             v.require(!fallers.isEmpty(), "fallers", "[]", "must name at least one worker");
-            if (!Double.isNaN(freeFall)) {
-                v.notNegative("freeFall", freeFall, "m");
+            if (freeFall != null) {
+                checkFreeFall(v, freeFall);
             }
             Set<String> seen = new HashSet<>(2 * (fallers.size() + hanging.size()));
             for (int i = 0; i < fallers.size(); i++) {
@@ -234,6 +254,22 @@ public final class Fall {
                 throw new IllegalStateException("unreachable: a missing place has been reported");
             }
             return new Fall(this, p);
+        }
+
+        /** A lanyard lets its worker fall from its length above the line to its length below. */
+        private void checkFreeFall(Violations v, double value) {
+            PlausibleRange.LENGTH.check(v, "freeFall", value);
+            for (int i = 0; i < fallers.size(); i++) {
+                Connection c = fallers.get(i).connection();
+                if (c.kind() != Connection.Kind.SELF_RETRACTING && value > 2 * c.tautLength(0)) {
+                    v.add(
+                            "freeFall",
+                            Violations.show(value, "m"),
+                            "is more than twice the taut length of "
+                                    + fallers.get(i).id() + ", " + Violations.show(c.tautLength(0), "m")
+                                    + ": the connection cannot give it");
+                }
+            }
         }
     }
 }

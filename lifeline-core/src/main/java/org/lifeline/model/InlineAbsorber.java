@@ -1,5 +1,7 @@
 package org.lifeline.model;
 
+import org.lifeline.base.Violations;
+
 /**
  * An energy absorber between an end anchor and the cable. Extends along the cable; when it is unloaded it gives back
  * only its elastic part, along the initial stiffness of its curve.
@@ -20,7 +22,7 @@ public final class InlineAbsorber {
      * @return the absorber
      */
     public static InlineAbsorber of(LoadingCurve curve) {
-        return new InlineAbsorber(curve);
+        return new InlineAbsorber(Violations.required("curve", curve));
     }
 
     /**

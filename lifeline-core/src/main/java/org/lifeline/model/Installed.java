@@ -36,17 +36,13 @@ public final class Installed {
         this.temperature = temperature;
         Violations v = new Violations();
         switch (form) {
-            case PRETENSION -> v.positive("pretension", value, "N");
-            case HORIZONTAL_TENSION -> v.positive("horizontalTension", value, "N");
+            case PRETENSION -> PlausibleRange.TENSION.check(v, "pretension", value);
+            case HORIZONTAL_TENSION -> PlausibleRange.TENSION.check(v, "horizontalTension", value);
             case INITIAL_SAG -> v.positive("initialSag", value, "m");
             case UNSTRETCHED_LENGTH -> v.positive("unstretchedLength", value, "m");
         }
         v.require(span >= 1, "span", Integer.toString(span), "must be 1 or more");
-        v.require(
-                temperature > -273.15 && temperature < 1000,
-                "temperature",
-                Violations.show(temperature, "°C"),
-                "must lie between absolute zero and 1000 °C");
+        PlausibleRange.TEMPERATURE.check(v, "temperature", temperature);
         v.throwIfAny();
     }
 

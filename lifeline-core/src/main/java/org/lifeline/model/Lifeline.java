@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.function.UnaryOperator;
 import org.jspecify.annotations.Nullable;
 import org.lifeline.base.InvalidInputException;
@@ -231,8 +232,9 @@ public final class Lifeline {
      * @throws InvalidInputException if the new supports do not make a line
      */
     public Lifeline withSupports(UnaryOperator<Support> change) {
+        Violations.required("change", change);
         Builder b = toBuilder();
-        b.supports.replaceAll(change);
+        b.supports.replaceAll(s -> Violations.required("supports", change.apply(s)));
         return b.build();
     }
 
@@ -273,7 +275,7 @@ public final class Lifeline {
          * @return this
          */
         public Builder cable(Cable value) {
-            cable = value;
+            cable = Violations.required("cable", value);
             return this;
         }
 
@@ -284,7 +286,7 @@ public final class Lifeline {
          * @return this
          */
         public Builder support(Support value) {
-            supports.add(value);
+            supports.add(Violations.required("supports[" + supports.size() + "]", value));
             return this;
         }
 
@@ -318,7 +320,7 @@ public final class Lifeline {
          * @return this
          */
         public Builder installed(Installed value) {
-            installed = value;
+            installed = Violations.required("installed", value);
             return this;
         }
 
@@ -354,7 +356,8 @@ public final class Lifeline {
             Violations v = new Violations();
             v.require(cable != null, "cable", "missing", "must be given");
             v.require(installed != null, "installed", "missing", "must be given");
-            v.positive("gravity", gravity, "m/s²");
+            PlausibleRange.GRAVITY.check(v, "gravity", gravity);
+            PlausibleRange.checkCount(v, "supports", supports.size());
             checkSupports(v);
             if (installed != null && !supports.isEmpty()) {
                 int last = supports.size() - 1;
@@ -363,10 +366,11 @@ public final class Lifeline {
                 }
             }
             v.throwIfAny();
-            if (cable == null || installed == null) {
-                throw new IllegalStateException("unreachable: missing parts have been reported");
-            }
-            return new Lifeline(cable, supports, installed, gravity);
+            Lifeline line =
+                    new Lifeline(Objects.requireNonNull(cable), supports, Objects.requireNonNull(installed), gravity);
+            InstalledLimits.check(line, v);
+            v.throwIfAny();
+            return line;
         }
 
         private void checkSupports(Violations v) {
@@ -406,6 +410,9 @@ public final class Lifeline {
                         path(i) + ".position",
                         "[" + b.x() + " m, " + b.y() + " m, " + b.z() + " m]",
                         "the span before it must not be steeper than 80° (run " + run + " m, rise " + rise + " m)");
+            } else {
+                PlausibleRange.SPAN_LENGTH.check(
+                        v, path(i) + ".position, distance from the support before", a.distance(b));
             }
         }
 

@@ -1,8 +1,11 @@
 package org.lifeline.model;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.function.UnaryOperator;
@@ -142,7 +145,9 @@ public final class LifelineDesign {
     public LifelineDesign withTemperatures(List<Double> values) {
         Builder b = toBuilder();
         b.temperatures.clear();
-        b.temperatures.addAll(values);
+        for (Double each : Violations.required("service.temperatures", values)) {
+            b.temperature(Violations.required("service.temperatures", each));
+        }
         return b.build();
     }
 
@@ -154,8 +159,9 @@ public final class LifelineDesign {
      * @throws org.lifeline.base.InvalidInputException if the new workers do not fit the falls
      */
     public LifelineDesign withWorkers(UnaryOperator<Worker> change) {
+        Violations.required("change", change);
         Builder b = toBuilder();
-        b.workers.replaceAll(change);
+        b.workers.replaceAll(w -> Violations.required("workers", change.apply(w)));
         b.falls.replaceAll(f -> f.withWorkers(change));
         return b.build();
     }
@@ -170,7 +176,7 @@ public final class LifelineDesign {
     public LifelineDesign withFalls(List<Fall> values) {
         Builder b = toBuilder();
         b.falls.clear();
-        b.falls.addAll(values);
+        Violations.required("falls", values).forEach(b::fall);
         return b.build();
     }
 
@@ -185,7 +191,7 @@ public final class LifelineDesign {
         private ModelFactors modelFactors = ModelFactors.none();
 
         private Builder(String title) {
-            this.title = title;
+            this.title = Violations.required("title", title);
         }
 
         /**
@@ -195,7 +201,7 @@ public final class LifelineDesign {
          * @return this
          */
         public Builder line(Lifeline value) {
-            line = value;
+            line = Violations.required("line", value);
             return this;
         }
 
@@ -217,7 +223,7 @@ public final class LifelineDesign {
          * @return this
          */
         public Builder worker(Worker value) {
-            workers.add(value);
+            workers.add(Violations.required("workers[" + workers.size() + "]", value));
             return this;
         }
 
@@ -228,7 +234,7 @@ public final class LifelineDesign {
          * @return this
          */
         public Builder fall(Fall value) {
-            falls.add(value);
+            falls.add(Violations.required("falls[" + falls.size() + "]", value));
             return this;
         }
 
@@ -239,7 +245,7 @@ public final class LifelineDesign {
          * @return this
          */
         public Builder clearance(ClearanceRules value) {
-            clearance = value;
+            clearance = Violations.required("clearance", value);
             return this;
         }
 
@@ -250,7 +256,7 @@ public final class LifelineDesign {
          * @return this
          */
         public Builder modelFactors(ModelFactors value) {
-            modelFactors = value;
+            modelFactors = Violations.required("modelFactors", value);
             return this;
         }
 
@@ -265,26 +271,54 @@ public final class LifelineDesign {
             v.require(line != null, "line", "missing", "must be given");
             v.require(!workers.isEmpty(), "workers", "[]", "must name at least one worker");
             for (int i = 0; i < temperatures.size(); i++) {
-                double t = temperatures.get(i);
-                if (!(t > -273.15 && t < 1000)) {
-                    v.add(
-                            "service.temperatures[" + i + "]",
-                            Violations.show(t, "°C"),
-                            "must lie between absolute zero and 1000 °C");
-                }
+                PlausibleRange.TEMPERATURE.check(v, "service.temperatures[" + i + "]", temperatures.get(i));
             }
+            PlausibleRange.checkCount(v, "service.temperatures", temperatures.size());
+            PlausibleRange.checkCount(v, "workers", workers.size());
+            PlausibleRange.checkCount(v, "falls", falls.size());
             unique(v, "workers", workers, Worker::id);
             unique(v, "falls", falls, Fall::id);
+            checkFallers(v);
             if (line != null) {
                 for (int i = 0; i < falls.size(); i++) {
                     checkPlaces(v, line, i, falls.get(i));
                 }
             }
             v.throwIfAny();
-            if (line == null) {
-                throw new IllegalStateException("unreachable: a missing line has been reported");
+            return new LifelineDesign(this, Objects.requireNonNull(line));
+        }
+
+        /** Those who fall and hang are those of the design: what falls is what criteria judge. */
+        private void checkFallers(Violations v) {
+            Map<String, Worker> byId = new HashMap<>();
+            workers.forEach(w -> byId.putIfAbsent(w.id(), w));
+            for (int i = 0; i < falls.size(); i++) {
+                Fall fall = falls.get(i);
+                for (int j = 0; j < fall.fallers().size(); j++) {
+                    checkWorker(
+                            v,
+                            "falls[" + i + "].fallers[" + j + "]",
+                            fall.fallers().get(j),
+                            byId);
+                }
+                for (int j = 0; j < fall.hanging().size(); j++) {
+                    String path = "falls[" + i + "].hanging[" + j + "].worker";
+                    checkWorker(v, path, fall.hanging().get(j).worker(), byId);
+                }
             }
-            return new LifelineDesign(this, line);
+        }
+
+        private static void checkWorker(Violations v, String path, Worker worker, Map<String, Worker> byId) {
+            Worker listed = byId.get(worker.id());
+            if (listed == null) {
+                v.add(path, worker.id(), "is not among the workers of the design");
+            } else if (!listed.equals(worker)) {
+                v.add(
+                        path,
+                        worker.id() + ", " + Violations.show(worker.mass(), "kg"),
+                        "has other data than the worker of this id in the design, "
+                                + Violations.show(listed.mass(), "kg"));
+            }
         }
 
         private static <T> void unique(Violations v, String path, List<T> list, Function<T, String> idOf) {

@@ -53,6 +53,12 @@ public final class LoadElongation {
     public static LoadElongation curve(List<Corner> corners) {
         Violations v = new Violations();
         String path = "loadElongation";
+        Violations.required(path, corners);
+        v.require(
+                corners.size() <= PlausibleRange.CORNERS.highest(),
+                path,
+                corners.size() + " corners",
+                PlausibleRange.CORNERS.reason());
         v.require(corners.size() >= 2, path, corners.size() + " corners", "must have at least two corners");
         for (int i = 0; i < corners.size(); i++) {
             Corner c = corners.get(i);

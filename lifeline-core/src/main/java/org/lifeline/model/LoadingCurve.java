@@ -1,8 +1,9 @@
 package org.lifeline.model;
 
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
 import org.lifeline.base.Violations;
 
 /**
@@ -19,12 +20,18 @@ public final class LoadingCurve {
     private final double[] force;
     private final double[] workTo;
     private final double stopStiffness;
-    private final double activation;
-    private final double initialStiffness;
+    private final Start start;
 
-    private LoadingCurve(double[] extension, double[] force, double stopStiffness, double[] start) {
-        this.activation = start[0];
-        this.initialStiffness = start[1];
+    /**
+     * Where deployment begins.
+     *
+     * @param activation force of the first deployment [N]
+     * @param stiffness stiffness of the rise before it [N/m]; infinite where rigid
+     */
+    private record Start(double activation, double stiffness) {}
+
+    private LoadingCurve(double[] extension, double[] force, double stopStiffness, Start start) {
+        this.start = start;
         this.extension = extension;
         this.force = force;
         this.stopStiffness = stopStiffness;
@@ -53,57 +60,14 @@ public final class LoadingCurve {
      * @throws org.lifeline.base.InvalidInputException with all violations
      */
     public static LoadingCurve through(List<Corner> corners, double initialStiffness, double stopStiffness) {
-        Violations v = new Violations();
-        v.require(!corners.isEmpty(), "curve", "[]", "must have at least one corner");
-        for (int i = 0; i < corners.size(); i++) {
-            Corner c = corners.get(i);
-            String path = "curve[" + i + "]";
-            v.notNegative(path + "[0]", c.extension, "m").notNegative(path + "[1]", c.force, "N");
-            if (i == 0) {
-                v.require(
-                        c.extension == 0, path + "[0]", Violations.show(c.extension, "m"), "must start at extension 0");
-            } else {
-                Corner b = corners.get(i - 1);
-                v.require(
-                        !(c.extension <= b.extension),
-                        path + "[0]",
-                        Violations.show(c.extension, "m"),
-                        "must be larger than the extension before it");
-                v.require(
-                        !(c.force < b.force),
-                        path + "[1]",
-                        Violations.show(c.force, "N"),
-                        "must not be lower than the force before it");
-            }
-        }
-        v.require(
-                initialStiffness > 0,
-                "initialStiffness",
-                Violations.show(initialStiffness, "N/m"),
-                "must be above zero (leave it out for a rigid start)");
-        v.require(
-                stopStiffness > 0,
-                "stopStiffness",
-                Violations.show(stopStiffness, "N/m"),
-                "must be above zero (leave it out for a rigid stop)");
-        v.throwIfAny();
-        List<Corner> list = meet(corners, initialStiffness, v);
-        v.throwIfAny();
-        Corner last = list.get(list.size() - 1);
-        v.require(
-                        last.force > 0 || Double.isFinite(stopStiffness),
-                        "curve",
-                        list.size() + " corners",
-                        "must reach a force above zero")
-                .throwIfAny();
+        List<Corner> list = LoadingCurveCorners.of(corners, initialStiffness, stopStiffness);
+        double first = corners.get(0).force;
+        double activation = first > 0 && list.get(0).force == 0 ? list.get(1).force : first;
         return new LoadingCurve(
                 list.stream().mapToDouble(Corner::extension).toArray(),
                 list.stream().mapToDouble(Corner::force).toArray(),
                 stopStiffness,
-                new double[] {
-                    corners.get(0).force > 0 && list.get(0).force == 0 ? list.get(1).force : corners.get(0).force,
-                    initialStiffness
-                });
+                new Start(activation, initialStiffness));
     }
 
     /**
@@ -140,36 +104,7 @@ public final class LoadingCurve {
                 curves.stream().mapToDouble(LoadingCurve::activationForce).sum();
         double soft =
                 curves.stream().mapToDouble(LoadingCurve::initialStiffness).sum();
-        return new LoadingCurve(x, f, stop, new double[] {first, soft});
-    }
-
-    /** Replaces the start of the curve by the first rise F = k x up to the point where the two meet. */
-    private static List<Corner> meet(List<Corner> corners, double k, Violations v) {
-        if (corners.get(0).force == 0 || Double.isInfinite(k)) {
-            return corners;
-        }
-        List<Corner> list = new ArrayList<>();
-        list.add(new Corner(0, 0));
-        for (int i = 0; i < corners.size(); i++) {
-            Corner a = corners.get(i);
-            if (list.size() > 1) {
-                list.add(a);
-                continue;
-            }
-            boolean end = i == corners.size() - 1;
-            double slope =
-                    end ? 0 : (corners.get(i + 1).force - a.force) / (corners.get(i + 1).extension - a.extension);
-            double x = k > slope ? (a.force - slope * a.extension) / (k - slope) : Double.POSITIVE_INFINITY;
-            if (end ? x <= a.extension : x < corners.get(i + 1).extension) {
-                list.add(new Corner(x, a.force + slope * (x - a.extension)));
-            }
-        }
-        v.require(
-                list.size() > 1,
-                "initialStiffness",
-                Violations.show(k, "N/m"),
-                "is so low that the deployment force is not reached within the maximum extension");
-        return list;
+        return new LoadingCurve(x, f, stop, new Start(first, soft));
     }
 
     /**
@@ -196,7 +131,7 @@ public final class LoadingCurve {
             f[i] *= factor;
         }
         return new LoadingCurve(
-                extension, f, stopStiffness * factor, new double[] {activation * factor, initialStiffness * factor});
+                extension, f, stopStiffness * factor, new Start(start.activation * factor, start.stiffness * factor));
     }
 
     /**
@@ -390,7 +325,7 @@ public final class LoadingCurve {
      * @return force [N]
      */
     public double activationForce() {
-        return activation;
+        return start.activation;
     }
 
     /**
@@ -399,7 +334,7 @@ public final class LoadingCurve {
      * @return number of the piece, from 0: the second one where an elastic rise comes first
      */
     public int firstYieldPiece() {
-        return activation > 0 && force[0] == 0 ? 1 : 0;
+        return start.activation > 0 && force[0] == 0 ? 1 : 0;
     }
 
     /**
@@ -408,7 +343,7 @@ public final class LoadingCurve {
      * @return stiffness [N/m]; infinite for a rigid start
      */
     public double initialStiffness() {
-        return initialStiffness;
+        return start.stiffness;
     }
 
     /**
@@ -431,5 +366,25 @@ public final class LoadingCurve {
             list[i] = new Corner(extension[i], force[i]);
         }
         return List.of(list);
+    }
+
+    /**
+     * Compares values.
+     *
+     * @param other another object
+     * @return true for a curve with the same corners, first rise and stop
+     */
+    @Override
+    public boolean equals(@Nullable Object other) {
+        return other instanceof LoadingCurve c
+                && Arrays.equals(extension, c.extension)
+                && Arrays.equals(force, c.force)
+                && Double.compare(stopStiffness, c.stopStiffness) == 0
+                && start.equals(c.start);
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(Arrays.hashCode(extension), Arrays.hashCode(force), stopStiffness, start);
     }
 }

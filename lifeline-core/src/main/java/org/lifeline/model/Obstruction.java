@@ -22,11 +22,11 @@ public record Obstruction(double from, double to, double elevation) {
      * @throws org.lifeline.base.InvalidInputException if one is not finite or the range is turned round
      */
     public Obstruction {
-        new Violations()
-                .finite("from", from, "m")
-                .finite("to", to, "m")
-                .finite("elevation", elevation, "m")
-                .require(!(to < from), "to", Violations.show(to, "m"), "must not lie before from")
+        Violations v = new Violations();
+        PlausibleRange.COORDINATE.check(v, "from", from);
+        PlausibleRange.COORDINATE.check(v, "to", to);
+        PlausibleRange.COORDINATE.check(v, "elevation", elevation);
+        v.require(!(to < from), "to", Violations.show(to, "m"), "must not lie before from")
                 .throwIfAny();
     }
 

@@ -25,12 +25,19 @@ public record Stiffness(double x, double y, double z) {
      * @throws org.lifeline.base.InvalidInputException if one is not above zero
      */
     public Stiffness {
-        String rule = "must be above zero (leave it out where the anchor is rigid)";
-        new Violations()
-                .require(x > 0, "x", Violations.show(x, "N/m"), rule)
-                .require(y > 0, "y", Violations.show(y, "N/m"), rule)
-                .require(z > 0, "z", Violations.show(z, "N/m"), rule)
-                .throwIfAny();
+        Violations v = new Violations();
+        check(v, "x", x);
+        check(v, "y", y);
+        check(v, "z", z);
+        v.throwIfAny();
+    }
+
+    private static void check(Violations v, String path, double value) {
+        if (value > 0) {
+            PlausibleRange.STIFFNESS.checkOrRigid(v, path, value);
+        } else {
+            v.add(path, Violations.show(value, "N/m"), "must be above zero (leave it out where the anchor is rigid)");
+        }
     }
 
     /**

@@ -18,9 +18,9 @@ public final class Support {
     private final Passage passage;
     private final Stiffness stiffness;
     private final @Nullable InlineAbsorber inlineAbsorber;
-    private final double capacity;
+    private final @Nullable Double capacity;
 
-    private Support(Support s, Stiffness stiffness, @Nullable InlineAbsorber absorber, double capacity) {
+    private Support(Support s, Stiffness stiffness, @Nullable InlineAbsorber absorber, @Nullable Double capacity) {
         this(s, s.position, s.passage, stiffness, absorber, capacity);
     }
 
@@ -30,7 +30,7 @@ public final class Support {
             Passage passage,
             Stiffness stiffness,
             @Nullable InlineAbsorber absorber,
-            double capacity) {
+            @Nullable Double capacity) {
         this.id = s.id;
         this.end = s.end;
         this.position = position;
@@ -47,11 +47,22 @@ public final class Support {
         this.passage = passage;
         this.stiffness = Stiffness.rigid();
         this.inlineAbsorber = null;
-        this.capacity = Double.NaN;
-        new Violations()
-                .require(!id.isBlank(), "id", '"' + id + '"', "must not be blank")
-                .require(position.isFinite(), "position", position.toString(), "must be three finite numbers")
-                .throwIfAny();
+        this.capacity = null;
+        Violations v = new Violations();
+        Violations.required("passage", passage);
+        v.require(!Violations.required("id", id).isBlank(), "id", '"' + id + '"', "must not be blank");
+        checkPosition(v, position);
+        v.throwIfAny();
+    }
+
+    private static void checkPosition(Violations v, Point p) {
+        if (Violations.required("position", p).isFinite()) {
+            PlausibleRange.COORDINATE.check(v, "position[0]", p.x());
+            PlausibleRange.COORDINATE.check(v, "position[1]", p.y());
+            PlausibleRange.COORDINATE.check(v, "position[2]", p.z());
+        } else {
+            v.add("position", p.toString(), "must be three finite numbers");
+        }
     }
 
     /**
@@ -86,7 +97,7 @@ public final class Support {
      * @return the new support
      */
     public Support withStiffness(Stiffness value) {
-        return new Support(this, value, inlineAbsorber, capacity);
+        return new Support(this, Violations.required("stiffness", value), inlineAbsorber, capacity);
     }
 
     /**
@@ -100,7 +111,7 @@ public final class Support {
         new Violations()
                 .require(end, "inlineAbsorber", "given", "only an end anchor can carry an in-line absorber")
                 .throwIfAny();
-        return new Support(this, stiffness, value, capacity);
+        return new Support(this, stiffness, Violations.required("inlineAbsorber", value), capacity);
     }
 
     /**
@@ -111,7 +122,9 @@ public final class Support {
      * @throws org.lifeline.base.InvalidInputException if the force is not above zero
      */
     public Support withCapacity(double force) {
-        new Violations().positive("capacity", force, "N").throwIfAny();
+        Violations v = new Violations();
+        PlausibleRange.STRENGTH.check(v, "capacity", force);
+        v.throwIfAny();
         return new Support(this, stiffness, inlineAbsorber, force);
     }
 
@@ -123,9 +136,9 @@ public final class Support {
      * @throws org.lifeline.base.InvalidInputException if a coordinate is not finite
      */
     public Support withPosition(Point value) {
-        new Violations()
-                .require(value.isFinite(), "position", value.toString(), "must be three finite numbers")
-                .throwIfAny();
+        Violations v = new Violations();
+        checkPosition(v, value);
+        v.throwIfAny();
         return new Support(this, value, passage, stiffness, inlineAbsorber, capacity);
     }
 
@@ -137,6 +150,7 @@ public final class Support {
      * @throws org.lifeline.base.InvalidInputException if this is an end anchor, which holds the cable
      */
     public Support withPassage(Passage value) {
+        Violations.required("passage", value);
         new Violations()
                 .require(
                         !end,
@@ -207,6 +221,6 @@ public final class Support {
      * @return capacity [N], if stated
      */
     public OptionalDouble capacity() {
-        return Double.isNaN(capacity) ? OptionalDouble.empty() : OptionalDouble.of(capacity);
+        return capacity == null ? OptionalDouble.empty() : OptionalDouble.of(capacity);
     }
 }

@@ -1,6 +1,9 @@
 package org.lifeline.model;
 
+import java.util.List;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
+import org.lifeline.base.Violation;
 import org.lifeline.base.Violations;
 
 /**
@@ -9,6 +12,9 @@ import org.lifeline.base.Violations;
  * <p>Immutable and thread-safe. Build with {@link #builder}.
  */
 public final class Worker {
+    /** Share of its length by which a taut connection may fall short [-]: the rounding of elevations and of the sag. */
+    private static final double REACH = 1e-9;
+
     private final String id;
     private final double mass;
     private final double walkingLevel;
@@ -17,13 +23,13 @@ public final class Worker {
     private final Connection connection;
     private final double offset;
 
-    private Worker(Builder b, Connection connection) {
+    private Worker(Builder b) {
         this.id = b.id;
-        this.mass = b.mass;
-        this.walkingLevel = b.walkingLevel;
+        this.mass = Objects.requireNonNull(b.mass);
+        this.walkingLevel = Objects.requireNonNull(b.walkingLevel);
         this.attachmentHeight = b.attachmentHeight;
         this.attachment = b.attachment;
-        this.connection = connection;
+        this.connection = Objects.requireNonNull(b.connection);
         this.offset = b.offset;
     }
 
@@ -110,6 +116,29 @@ public final class Worker {
     }
 
     /**
+     * Checks that the worker, standing, reaches a line at an elevation: the way from harness to line must not be longer
+     * than the taut connection. A self-retracting device pays out as much as is needed.
+     *
+     * @param lineElevation elevation of the line where the worker is hooked on, just before the fall [m]
+     * @return the violations; empty if the line is within reach
+     */
+    public List<Violation> checkReach(double lineElevation) {
+        double above = lineElevation - harnessElevation();
+        double way = Math.hypot(above, offset);
+        double length = connection.tautLength(0);
+        if (connection.kind() == Connection.Kind.SELF_RETRACTING || way <= length * (1 + REACH)) {
+            return List.of();
+        }
+        String where = above > 0 ? " above" : " below";
+        return List.of(new Violation(
+                "connection.tautLength",
+                Violations.show(length, "m"),
+                "does not reach the line, which is " + Violations.show(Math.abs(above), "m") + where
+                        + " the harness attachment"
+                        + (offset > 0 ? " and " + Violations.show(offset, "m") + " aside" : "")));
+    }
+
+    /**
      * A builder that starts from this worker.
      *
      * @param name name of the new worker; the same id stands for a changed version of this one
@@ -149,15 +178,15 @@ public final class Worker {
     /** Collects what is known of a worker. Not thread-safe. */
     public static final class Builder {
         private final String id;
-        private double mass = Double.NaN;
-        private double walkingLevel = Double.NaN;
+        private @Nullable Double mass;
+        private @Nullable Double walkingLevel;
         private double attachmentHeight = 1.5;
         private Attachment attachment = Attachment.FREE_RUNNING;
         private @Nullable Connection connection;
         private double offset;
 
         private Builder(String id) {
-            this.id = id;
+            this.id = Violations.required("id", id);
         }
 
         /**
@@ -200,7 +229,7 @@ public final class Worker {
          * @return this
          */
         public Builder attachment(Attachment value) {
-            attachment = value;
+            attachment = Violations.required("attachment", value);
             return this;
         }
 
@@ -211,7 +240,7 @@ public final class Worker {
          * @return this
          */
         public Builder connection(Connection value) {
-            connection = value;
+            connection = Violations.required("connection", value);
             return this;
         }
 
@@ -235,19 +264,44 @@ public final class Worker {
         public Worker build() {
             Violations v = new Violations();
             v.require(!id.isBlank(), "id", '"' + id + '"', "must not be blank");
-            v.positive("mass", mass, "kg")
-                    .finite("walkingLevel", walkingLevel, "m")
-                    .positive("attachmentHeight", attachmentHeight, "m")
-                    .notNegative("offset", offset, "m");
-            Connection c = connection;
-            if (c == null) {
-                v.add("connection", "missing", "must be given");
-            }
+            given(v, PlausibleRange.WORKER_MASS, "mass", mass);
+            given(v, PlausibleRange.COORDINATE, "walkingLevel", walkingLevel);
+            PlausibleRange.ATTACHMENT_HEIGHT.check(v, "attachmentHeight", attachmentHeight);
+            PlausibleRange.LENGTH.check(v, "offset", offset);
+            v.require(connection != null, "connection", "missing", "must be given");
             v.throwIfAny();
-            if (c == null) {
-                throw new IllegalStateException("unreachable: a missing connection has been reported");
-            }
-            return new Worker(this, c);
+            return new Worker(this);
         }
+
+        private static void given(Violations v, PlausibleRange range, String path, @Nullable Double value) {
+            if (value == null) {
+                v.add(path, "missing", "must be given");
+            } else {
+                range.check(v, path, value);
+            }
+        }
+    }
+
+    /**
+     * Compares values.
+     *
+     * @param other another object
+     * @return true for a worker with the same id and the same data
+     */
+    @Override
+    public boolean equals(@Nullable Object other) {
+        return other instanceof Worker w
+                && id.equals(w.id)
+                && Double.compare(mass, w.mass) == 0
+                && Double.compare(walkingLevel, w.walkingLevel) == 0
+                && Double.compare(attachmentHeight, w.attachmentHeight) == 0
+                && attachment == w.attachment
+                && Double.compare(offset, w.offset) == 0
+                && connection.equals(w.connection);
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(id, mass, walkingLevel, attachmentHeight, attachment, offset, connection);
     }
 }

@@ -14,6 +14,27 @@ import org.lifeline.design.criteria.CriterionResult;
 import org.lifeline.design.envelope.EnvelopeResult;
 import org.lifeline.model.LifelineDesign;
 import org.lifeline.model.Support;
+import org.lifeline.report.document.InertText;
+import org.lifeline.report.document.Picture;
+import org.lifeline.report.document.Provenance;
+import org.lifeline.report.document.Quantities;
+import org.lifeline.report.document.ReportBlock;
+import org.lifeline.report.document.ReportDetail;
+import org.lifeline.report.document.ReportDocument;
+import org.lifeline.report.document.ReportSection;
+import org.lifeline.report.document.UnitChoice;
+import org.lifeline.report.section.ArrestSections;
+import org.lifeline.report.section.CriteriaSection;
+import org.lifeline.report.section.EnvelopeSections;
+import org.lifeline.report.section.GoverningArrests;
+import org.lifeline.report.section.IndependentCheckSection;
+import org.lifeline.report.section.InputSections;
+import org.lifeline.report.section.LineSections;
+import org.lifeline.report.section.MotionSections;
+import org.lifeline.report.section.PlanDocumentsSection;
+import org.lifeline.report.section.RemarkSections;
+import org.lifeline.report.section.SummarySection;
+import org.lifeline.report.section.WarningSection;
 
 /**
  * Draws up the calculation report of a design: what governs, criteria, warnings, inputs, assumptions, installed state,
@@ -203,7 +224,7 @@ public final class CalculationReport {
      * @return numbers from 1, rising; unmodifiable
      */
     public List<Integer> governing() {
-        return new Governing(design, arrests).numbers();
+        return new GoverningArrests(design, arrests).numbers();
     }
 
     /**
@@ -213,7 +234,7 @@ public final class CalculationReport {
      * @return numbers from 1, rising; unmodifiable
      */
     public List<Integer> calculated() {
-        return new Governing(design, arrests).calculated();
+        return new GoverningArrests(design, arrests).calculated();
     }
 
     /**
@@ -224,8 +245,8 @@ public final class CalculationReport {
     public ReportDocument build() {
         Quantities q = Quantities.in(options.units);
         LineEquilibrium installed = Statics.withDefaults().solve(design.line(), List.of());
-        Governing governing = new Governing(design, arrests);
-        Verification verification = Verification.of(arrests);
+        GoverningArrests governing = new GoverningArrests(design, arrests);
+        IndependentCheckSection verification = IndependentCheckSection.of(arrests);
         List<ReportSection> sections = new ArrayList<>();
         sections.add(new SummarySection(governing, q).section(options.detail));
         List<CriterionResult> criteria = options.criteria;
@@ -267,7 +288,7 @@ public final class CalculationReport {
         sections.add(verification.section(options.detail != ReportDetail.SHORT));
         sections.add(RemarkSections.iterations(installed, arrests));
         sections.add(RemarkSections.notConsidered(design, arrests, !options.motions.isEmpty()));
-        sections.add(new DocumentSection(design, arrests, installed, q).section());
+        sections.add(new PlanDocumentsSection(design, arrests, installed, q).section());
         sections.add(RemarkSections.cautions());
         return new ReportDocument("Calculation report: " + InertText.name(design.title()), identity(), sections);
     }

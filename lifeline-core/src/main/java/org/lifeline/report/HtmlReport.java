@@ -3,6 +3,11 @@ package org.lifeline.report;
 import java.util.List;
 import java.util.regex.Pattern;
 import org.lifeline.analysis.explain.CalculationStep;
+import org.lifeline.report.document.InertText;
+import org.lifeline.report.document.Picture;
+import org.lifeline.report.document.ReportBlock;
+import org.lifeline.report.document.ReportDocument;
+import org.lifeline.report.document.ReportSection;
 
 /**
  * Writes a report as one HTML file that needs nothing else: no script, no network, no font of its own. Readable on a phone,

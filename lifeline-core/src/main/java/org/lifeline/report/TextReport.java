@@ -5,6 +5,10 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.regex.Pattern;
 import org.lifeline.analysis.explain.CalculationStep;
+import org.lifeline.report.document.InertText;
+import org.lifeline.report.document.ReportBlock;
+import org.lifeline.report.document.ReportDocument;
+import org.lifeline.report.document.ReportSection;
 
 /** Writes a report as plain text, {@value #WIDTH} characters wide where its tables allow. */
 public final class TextReport {

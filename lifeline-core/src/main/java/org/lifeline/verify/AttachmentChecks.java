@@ -27,7 +27,8 @@ final class AttachmentChecks {
     private final String name;
     private final CheckLog log;
 
-    AttachmentChecks(StateNumbers state, StateNumbers installed, CableIntegration integration, String name, CheckLog log) {
+    AttachmentChecks(
+            StateNumbers state, StateNumbers installed, CableIntegration integration, String name, CheckLog log) {
         this.state = state;
         this.installed = installed;
         this.integration = integration;
@@ -114,8 +115,9 @@ final class AttachmentChecks {
 
     /** The point that hung at the station when the load was hooked on, if the installed one had left the span by then. */
     private double regripped(AppliedLoad load, LoadArrangement arrangement) {
-        StateNumbers then = StateNumbers.of(
-                Statics.withDefaults().withTemperature(state.temperature()).solve(state.line(), arrangement.before(load)));
+        StateNumbers then = StateNumbers.of(Statics.withDefaults()
+                .withTemperature(state.temperature())
+                .solve(state.line(), arrangement.before(load)));
         double asInstalled = new MaterialPoints(installed, integration).lengthTo(load.place());
         MaterialPoints material = new MaterialPoints(then, integration);
         return material.isInSpan(load.place().span(), asInstalled) ? asInstalled : material.lengthTo(load.place());

@@ -43,7 +43,8 @@ final class EnergyChecks {
                 .map(integration::shape)
                 .mapToDouble(s -> s.strainEnergy() + Math.abs(s.weightEnergy(level)))
                 .sum();
-        return CheckTolerances.STORED * stored + arrest.peak().lastDigits() * arrest.peak().largestTension();
+        return CheckTolerances.STORED * stored
+                + arrest.peak().lastDigits() * arrest.peak().largestTension();
     }
 
     void check() {
@@ -154,7 +155,9 @@ final class EnergyChecks {
                 double moved = arrest.peak().supports().get(i).slip()
                         - arrest.before().supports().get(i).slip();
                 double turned = Math.min(turned(arrest.before(), i), turned(arrest.peak(), i));
-                certain |= Math.abs(moved) > CheckTolerances.SLIP * arrest.peak().chordAt(i) && turned > CheckTolerances.TURN;
+                certain |=
+                        Math.abs(moved) > CheckTolerances.SLIP * arrest.peak().chordAt(i)
+                                && turned > CheckTolerances.TURN;
             }
         }
         log.add(Check.ENERGY_FRICTION, "sign", Deviation.over(0, heat) / scale);

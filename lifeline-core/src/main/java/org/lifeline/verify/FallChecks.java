@@ -35,8 +35,7 @@ final class FallChecks {
                 .max()
                 .orElse(Double.NaN);
         log.add(Check.FREE_FALL, "free fall", Math.abs(arrest.freeFall() - longest) / arrest.levelScale());
-        log.add(
-                Check.PEAK, "lowest point", Deviation.over(arrest.weight(), arrest.lineLoad()) / arrest.weight());
+        log.add(Check.PEAK, "lowest point", Deviation.over(arrest.weight(), arrest.lineLoad()) / arrest.weight());
         connection();
         distances();
     }

@@ -29,10 +29,7 @@ final class FiniteChecks {
         DoubleStream loads = DoubleStream.concat(
                 points(state.loads().stream().map(l -> l.point())),
                 state.loads().stream().mapToDouble(l -> l.force()));
-        count(
-                name,
-                log,
-                Stream.of(pieces, spans, supports, absorbers, loads, DoubleStream.of(state.temperature())));
+        count(name, log, Stream.of(pieces, spans, supports, absorbers, loads, DoubleStream.of(state.temperature())));
     }
 
     static void check(ArrestNumbers a, CheckLog log) {

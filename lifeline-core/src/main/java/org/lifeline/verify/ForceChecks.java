@@ -55,8 +55,7 @@ final class ForceChecks {
         log.add(Check.GLOBAL_EQUILIBRIUM, name, total.magnitude() / scale);
         double weight = state.line().weightPerLength() / state.expansion();
         state.pieces()
-                .forEach(p ->
-                        log.add(Check.WEIGHT, name, Math.abs(p.weight() - weight) / (weight > 0 ? weight : 1)));
+                .forEach(p -> log.add(Check.WEIGHT, name, Math.abs(p.weight() - weight) / (weight > 0 ? weight : 1)));
     }
 
     /** The loads are those that were applied, and hang at the kinks of the cable. */

@@ -35,9 +35,10 @@ final class PassageChecks {
             } else {
                 double angle = before.angleTo(behind);
                 log.add(
-                        Check.PASSAGE_FRICTION, where, Deviation.over(unheld, s.passage().friction() * angle));
+                        Check.PASSAGE_FRICTION,
+                        where,
+                        Deviation.over(unheld, s.passage().friction() * angle));
             }
         }
     }
-
 }

@@ -13,7 +13,8 @@ import org.lifeline.verify.state.StateNumbers;
 final class ShapeChecks {
     private ShapeChecks() {}
 
-    static void check(StateNumbers state, StateNumbers installed, CableIntegration integration, String name, CheckLog log) {
+    static void check(
+            StateNumbers state, StateNumbers installed, CableIntegration integration, String name, CheckLog log) {
         for (SpanNumbers span : state.spans()) {
             double chord = state.chord(span.number());
             String where = name + ", span " + span.number();

@@ -32,7 +32,8 @@ final class StaticPath {
     /** The work [J]; NaN when it takes more solutions than allowed. */
     double work() {
         double p = arrest.lineLoad();
-        double area = new Quadrature(CheckTolerances.PATH_POINTS, CheckTolerances.PATH).integrate(u -> 2 * u * p * descent(p * u * u), 0, 1);
+        double area = new Quadrature(CheckTolerances.PATH_POINTS, CheckTolerances.PATH)
+                .integrate(u -> 2 * u * p * descent(p * u * u), 0, 1);
         return p * descent(p) - area;
     }
 

@@ -49,6 +49,7 @@ public final class Verifier {
      * @throws org.lifeline.base.InvalidInputException if the limit is negative or not finite
      */
     public Verifier withLimit(Check check, double value) {
+        Violations.required("check", check);
         new Violations().notNegative("limit", value, check.unit()).throwIfAny();
         Map<Check, Double> map = new EnumMap<>(Check.class);
         map.putAll(limits);
@@ -110,7 +111,8 @@ public final class Verifier {
         CableIntegration integration = CableIntegration.of(state.line().cable());
         checkInstalled(installed, integration, log);
         checkState(new Named("state", state, loads), installed, integration, log);
-        AbsorberChecks.check(state, AbsorberChecks.History.after(installed, loads.size() <= 1), integration, "state", log);
+        AbsorberChecks.check(
+                state, AbsorberChecks.History.after(installed, loads.size() <= 1), integration, "state", log);
         return log.report();
     }
 
@@ -139,8 +141,7 @@ public final class Verifier {
         if (pathSolutions > 0 && StaticPath.isUnique(arrest)) {
             double work = arrest.energy().lineWork();
             double throughStates = new StaticPath(arrest, pathSolutions).work();
-            log.add(
-                    Check.STATIC_PATH_WORK, "fall", Math.abs(throughStates - work) / EnergyChecks.workScale(arrest));
+            log.add(Check.STATIC_PATH_WORK, "fall", Math.abs(throughStates - work) / EnergyChecks.workScale(arrest));
         }
         return log.report();
     }

@@ -17,6 +17,9 @@ class FloorsTest {
     static final ArchRule FLOORS = HouseRules.floors(ROOT);
 
     @ArchTest
+    static final ArchRule REPORT_FLOORS = HouseRules.reportFloors(ROOT);
+
+    @ArchTest
     static final ArchRule EVERY_CLASS_HAS_A_FLOOR = HouseRules.everyClassHasAFloor(ROOT);
 
     @ArchTest

@@ -43,7 +43,9 @@ class CableTest {
         assertThat(c.diameter()).isEmpty();
         assertThat(c.breakingStrength()).isEmpty();
         assertThat(c.dampingTime()).isEmpty();
-        assertThat(c.terminationEfficiency()).isEqualTo(1);
+        assertThat(c.isTerminationEfficiencyStated()).isFalse();
+        assertThat(c.terminationEfficiency()).isEqualTo(Cable.LOWEST_TERMINATION_EFFICIENCY);
+        assertThat(c.terminationStrength()).isEmpty();
         assertThat(c.thermalExpansion()).isEqualTo(12e-6);
         assertThat(c.toString()).startsWith("cable, w ");
     }

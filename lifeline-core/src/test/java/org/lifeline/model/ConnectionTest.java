@@ -94,9 +94,9 @@ class ConnectionTest {
                 .hasSize(1);
         assertThat(Refusal.of(() -> PersonalAbsorber.builder().build()))
                 .containsExactly(
-                        "clearanceForce: NaN N: must be a finite number above zero",
-                        "maximumForce: NaN N: must be a finite number above zero",
-                        "maximumExtension: NaN m: must be a finite number above zero");
+                        "clearanceForce: missing: must be given",
+                        "maximumForce: missing: must be given",
+                        "maximumExtension: missing: must be given");
         assertThat(Refusal.of(() -> PersonalAbsorber.builder()
                         .clearanceForce(5000)
                         .maximumForce(4000)

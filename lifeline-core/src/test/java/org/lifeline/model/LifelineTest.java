@@ -208,6 +208,7 @@ class LifelineTest {
                         "service.temperatures[1]: 1000.0 °C: must lie between absolute zero and 1000 °C",
                         "workers[1].id: A: must not be used twice",
                         "falls[1].id: f: must not be used twice",
+                        "falls[0].hanging[0].worker: B: is not among the workers of the design",
                         "falls[0].span: 9: must be a span from 1 to 3",
                         "falls[0].hanging[0].station: 50.0 m: must lie inside the span, above 0 m and below 10.0 m");
     }

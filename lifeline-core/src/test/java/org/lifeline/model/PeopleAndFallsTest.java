@@ -52,8 +52,8 @@ class PeopleAndFallsTest {
                         () -> Worker.builder(" ").attachmentHeight(0).offset(-1).build()))
                 .containsExactly(
                         "id: \" \": must not be blank",
-                        "mass: NaN kg: must be a finite number above zero",
-                        "walkingLevel: NaN m: must be a finite number",
+                        "mass: missing: must be given",
+                        "walkingLevel: missing: must be given",
                         "attachmentHeight: 0.0 m: must be a finite number above zero",
                         "offset: -1.0 m: must be a finite number that is not negative",
                         "connection: missing: must be given");

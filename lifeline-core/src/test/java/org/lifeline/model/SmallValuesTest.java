@@ -179,6 +179,22 @@ class SmallValuesTest {
                         "distance: -1.0: must be a finite number above zero");
     }
 
+    /** A factor below 1 makes every criterion look better: never without a reason, never by more than half. */
+    @Test
+    void modelFactorsBelowOne() {
+        assertThat(Refusal.of(() -> new ModelFactors(0.9, 1)))
+                .containsExactly("reason: missing: must say why a factor is below 1");
+        assertThat(Refusal.of(() -> new ModelFactors(1, 0.9, " ")))
+                .containsExactly("reason: missing: must say why a factor is below 1");
+        assertThat(Refusal.paths(() -> new ModelFactors(1e-300, 0.01, "tests"))).containsExactly("force", "distance");
+        ModelFactors tested = new ModelFactors(0.9, 1, "series of drop tests");
+        assertThat(tested.isBelowOne()).isTrue();
+        assertThat(tested.reason()).isEqualTo("series of drop tests");
+        assertThat(new ModelFactors(1.2, 0.95, "x").isBelowOne()).isTrue();
+        assertThat(new ModelFactors(1.2, 1).isBelowOne()).isFalse();
+        assertThat(ModelFactors.none().reason()).isEmpty();
+    }
+
     @Test
     void places() {
         assertThat(Place.of(2, 6)).isEqualTo(Place.of(2, 6)).hasToString("span 2, station 6.0 m");

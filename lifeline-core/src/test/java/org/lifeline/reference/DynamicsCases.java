@@ -7,7 +7,7 @@ import java.util.function.Function;
 import org.lifeline.analysis.TransientResult;
 import org.lifeline.analysis.motion.WorkerPeaks;
 import org.lifeline.base.Units;
-import org.lifeline.internal.mechanics.motion.WaveSignals;
+import org.lifeline.internal.motion.WaveSignals;
 import org.lifeline.model.LoadingCurve;
 import org.lifeline.reference.ReferenceCases.Inputs;
 import org.lifeline.testing.StiffLine;

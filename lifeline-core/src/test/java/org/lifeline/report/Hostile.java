@@ -3,10 +3,10 @@ package org.lifeline.report;
 import java.util.List;
 
 /** Text as somebody might put it into a title or a name to do harm or by accident. */
-final class Hostile {
+public final class Hostile {
     private Hostile() {}
 
-    static List<String> texts() {
+    public static List<String> texts() {
         return List.of(
                 "</title><script>alert(1)</script>",
                 "\"><img src=http://probe.invalid/x onerror=alert(1)>",

@@ -18,6 +18,7 @@ import java.util.regex.Pattern;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.lifeline.report.document.UnitChoice;
 
 /** The report opens in a browser without an error on the console and without a request to the network. */
 class HtmlReportPageTest {

@@ -16,13 +16,18 @@ import org.junit.jupiter.api.Test;
 import org.lifeline.analysis.ArrestResult;
 import org.lifeline.analysis.TransientArrest;
 import org.lifeline.analysis.TransientResult;
+import org.lifeline.base.Interval;
 import org.lifeline.design.criteria.Criteria;
 import org.lifeline.design.envelope.DesignAnalysis;
 import org.lifeline.design.envelope.DesignResult;
 import org.lifeline.design.envelope.Envelope;
 import org.lifeline.design.envelope.EnvelopeResult;
-import org.lifeline.design.envelope.Interval;
 import org.lifeline.design.envelope.Tolerances;
+import org.lifeline.report.document.ReportBlock;
+import org.lifeline.report.document.ReportDetail;
+import org.lifeline.report.document.ReportDocument;
+import org.lifeline.report.document.ReportSection;
+import org.lifeline.report.document.UnitChoice;
 import org.lifeline.samples.SampleDesigns;
 
 /**

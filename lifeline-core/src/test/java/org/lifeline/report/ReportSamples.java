@@ -13,13 +13,16 @@ import org.lifeline.model.Lifeline;
 import org.lifeline.model.LifelineDesign;
 import org.lifeline.model.Place;
 import org.lifeline.model.Worker;
+import org.lifeline.report.document.Provenance;
+import org.lifeline.report.document.ReportDocument;
+import org.lifeline.report.document.UnitChoice;
 import org.lifeline.samples.SampleDesigns;
 
 /** Reports for the tests. */
-final class ReportSamples {
+public final class ReportSamples {
     private ReportSamples() {}
 
-    static List<ArrestResult> arrests(LifelineDesign design) {
+    public static List<ArrestResult> arrests(LifelineDesign design) {
         List<ArrestResult> list = new ArrayList<>();
         for (Fall fall : design.falls()) {
             for (DeploymentForce side : DeploymentForce.values()) {
@@ -33,7 +36,7 @@ final class ReportSamples {
         return list;
     }
 
-    static ReportDocument document(String title, UnitChoice units) {
+    public static ReportDocument document(String title, UnitChoice units) {
         LifelineDesign design = SampleDesigns.design(title);
         return CalculationReport.of(design, arrests(design))
                 .withUnits(units)
@@ -42,7 +45,7 @@ final class ReportSamples {
     }
 
     /** One arrest, without the calculation, the text in every name that there is. */
-    static ReportDocument named(String text) {
+    public static ReportDocument named(String text) {
         LifelineDesign base = SampleDesigns.design(text);
         Worker worker = SampleDesigns.worker(text, 100, Attachment.GRIPPED, SampleDesigns.lanyard());
         Lifeline line = Lifeline.builder()

@@ -11,19 +11,28 @@ import org.junit.jupiter.api.Test;
 import org.lifeline.analysis.ArrestResult;
 import org.lifeline.analysis.TransientArrest;
 import org.lifeline.analysis.TransientResult;
+import org.lifeline.base.Interval;
+import org.lifeline.design.criteria.CheckedQuantity;
 import org.lifeline.design.criteria.Criteria;
 import org.lifeline.design.criteria.Criterion;
 import org.lifeline.design.criteria.CriterionResult;
-import org.lifeline.design.criteria.Demand;
 import org.lifeline.design.criteria.Status;
 import org.lifeline.design.envelope.DesignAnalysis;
 import org.lifeline.design.envelope.DesignResult;
 import org.lifeline.design.envelope.Envelope;
 import org.lifeline.design.envelope.EnvelopeResult;
-import org.lifeline.design.envelope.Interval;
 import org.lifeline.design.envelope.Quantity;
 import org.lifeline.design.envelope.Tolerances;
 import org.lifeline.model.LifelineDesign;
+import org.lifeline.report.document.Picture;
+import org.lifeline.report.document.ReportBlock;
+import org.lifeline.report.document.ReportDetail;
+import org.lifeline.report.document.ReportDocument;
+import org.lifeline.report.document.ReportSection;
+import org.lifeline.report.document.UnitChoice;
+import org.lifeline.report.picture.EnvelopePicture;
+import org.lifeline.report.picture.HistoryPicture;
+import org.lifeline.report.picture.PictureChecks;
 import org.lifeline.samples.SampleDesigns;
 import org.lifeline.verify.Verifier;
 
@@ -50,7 +59,8 @@ class ReportSectionsTest {
 
     private static List<Criterion> criteria() {
         List<Criterion> list = new java.util.ArrayList<>(Criteria.builtIn());
-        list.add(Criterion.stated("client limit", Demand.of(Quantity.END_ANCHOR_LOAD), 5_000, "specification 7.2"));
+        list.add(Criterion.stated(
+                "client limit", CheckedQuantity.of(Quantity.END_ANCHOR_LOAD), 5_000, "specification 7.2"));
         return list;
     }
 
@@ -172,8 +182,8 @@ class ReportSectionsTest {
         assertThat(cells.get(5)).contains("pretension × ");
         assertThat(TextReport.write(REPORT)).contains("over the ranges: pretension × 0.8 to 1.2");
         for (UnitChoice units : UnitChoice.values()) {
-            PictureTest.check(EnvelopePicture.loads(ENVELOPE, units));
-            PictureTest.check(EnvelopePicture.distances(ENVELOPE, units));
+            PictureChecks.check(EnvelopePicture.loads(ENVELOPE, units));
+            PictureChecks.check(EnvelopePicture.distances(ENVELOPE, units));
         }
         Picture loads = EnvelopePicture.loads(ENVELOPE, UnitChoice.SI);
         Picture distances = EnvelopePicture.distances(ENVELOPE, UnitChoice.US_CUSTOMARY);
@@ -216,8 +226,8 @@ class ReportSectionsTest {
         assertThat(table("Meshes").rows()).hasSameSizeAs(MOTION.meshes());
         assertThat(TextReport.write(REPORT).replaceAll("\\s+", " ")).contains("Energy drift: ");
         Picture picture = HistoryPicture.draw(MOTION, UnitChoice.BOTH);
-        PictureTest.check(picture);
-        PictureTest.check(HistoryPicture.draw(MOTION, UnitChoice.US_CUSTOMARY));
+        PictureChecks.check(picture);
+        PictureChecks.check(HistoryPicture.draw(MOTION, UnitChoice.US_CUSTOMARY));
         assertThat(picture.svg())
                 .contains("time since the start of the fall [s]")
                 .contains("load on north");

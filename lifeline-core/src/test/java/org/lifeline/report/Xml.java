@@ -11,10 +11,10 @@ import org.w3c.dom.NodeList;
 import org.xml.sax.InputSource;
 
 /** Parses what was written with the JDK's parser, which takes nothing that is not well-formed. */
-final class Xml {
+public final class Xml {
     private Xml() {}
 
-    static Document parse(String text) {
+    public static Document parse(String text) {
         try {
             DocumentBuilderFactory factory = DocumentBuilderFactory.newInstance();
             factory.setFeature(XMLConstants.FEATURE_SECURE_PROCESSING, true);
@@ -25,7 +25,7 @@ final class Xml {
         }
     }
 
-    static List<Element> all(Document d, String tag) {
+    public static List<Element> all(Document d, String tag) {
         NodeList list = d.getElementsByTagName(tag);
         List<Element> elements = new ArrayList<>();
         for (int i = 0; i < list.getLength(); i++) {

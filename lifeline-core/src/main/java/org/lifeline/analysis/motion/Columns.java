@@ -1,14 +1,15 @@
 package org.lifeline.analysis.motion;
 
+import java.util.EnumMap;
+import java.util.Map;
+
 /** Copies of columns of numbers. */
 final class Columns {
     private Columns() {}
 
-    static double[][] copy(double[][] columns) {
-        double[][] copy = new double[columns.length][];
-        for (int i = 0; i < columns.length; i++) {
-            copy[i] = columns[i].clone();
-        }
+    static <Q extends Enum<Q>> Map<Q, double[]> copy(Class<Q> quantities, Map<Q, double[]> columns) {
+        Map<Q, double[]> copy = new EnumMap<>(quantities);
+        columns.forEach((quantity, values) -> copy.put(quantity, values.clone()));
         return copy;
     }
 }

@@ -1,24 +1,65 @@
 package org.lifeline.analysis.motion;
 
+import java.util.List;
+import java.util.Map;
+
 /**
  * One support in time: tension of the cable on both sides, material that passed, force of the line, displacement.
  *
  * <p>Immutable and thread-safe.
  */
 public final class SupportHistory {
+    private static final List<Quantity> FORCES = List.of(Quantity.FORCE_X, Quantity.FORCE_Y, Quantity.FORCE_Z);
+    private static final List<Quantity> DISPLACEMENTS =
+            List.of(Quantity.DISPLACEMENT_X, Quantity.DISPLACEMENT_Y, Quantity.DISPLACEMENT_Z);
+
     private final String id;
-    private final double[][] columns;
+    private final Map<Quantity, double[]> values;
+
+    /** What is recorded of a support. */
+    public enum Quantity {
+        /** Tension of the cable that comes from the start of the line [N]. */
+        TENSION_BEFORE,
+        /** Tension of the cable that leaves toward the end of the line [N]. */
+        TENSION_BEHIND,
+        /** Unstretched length that has passed toward the span of the fall [m]. */
+        SLIP,
+        /** Force of the line along x [N]. */
+        FORCE_X,
+        /** Force of the line along y [N]. */
+        FORCE_Y,
+        /** Force of the line along z [N]. */
+        FORCE_Z,
+        /** Displacement since installation along x [m]. */
+        DISPLACEMENT_X,
+        /** Displacement since installation along y [m]. */
+        DISPLACEMENT_Y,
+        /** Displacement since installation along z [m]. */
+        DISPLACEMENT_Z,
+        /** Extension of the in-line energy absorber [m]. */
+        INLINE_EXTENSION
+    }
 
     /**
      * The history, as an analysis hands it over.
      *
      * @param id the support
-     * @param columns tension before and behind [N], slip toward the fall [m], x, y, z of the force of the line [N], x, y,
-     *     z of the displacement since installation [m], extension of its in-line absorber [m]
+     * @param values one history for each quantity, all of one length [unit of the quantity]
      */
-    public SupportHistory(String id, double[][] columns) {
+    public SupportHistory(String id, Map<Quantity, double[]> values) {
         this.id = id;
-        this.columns = Columns.copy(columns);
+        this.values = Columns.copy(Quantity.class, values);
+    }
+
+    private static int checked(int axis) {
+        if (axis < 0 || axis > 2) {
+            throw new IllegalArgumentException("axis " + axis + " must be 0, 1 or 2");
+        }
+        return axis;
+    }
+
+    private double[] of(Quantity quantity) {
+        return values.getOrDefault(quantity, new double[0]).clone();
     }
 
     /**
@@ -36,7 +77,7 @@ public final class SupportHistory {
      * @return tension at each time [N], not negative; 0 at the first support
      */
     public double[] tensionBefore() {
-        return columns[0].clone();
+        return of(Quantity.TENSION_BEFORE);
     }
 
     /**
@@ -45,7 +86,7 @@ public final class SupportHistory {
      * @return tension at each time [N], not negative; 0 at the last support
      */
     public double[] tensionBehind() {
-        return columns[1].clone();
+        return of(Quantity.TENSION_BEHIND);
     }
 
     /**
@@ -54,7 +95,7 @@ public final class SupportHistory {
      * @return slip at each time [m], positive toward the span of the fall
      */
     public double[] slip() {
-        return columns[2].clone();
+        return of(Quantity.SLIP);
     }
 
     /**
@@ -63,10 +104,11 @@ public final class SupportHistory {
      * @return magnitude at each time [N]
      */
     public double[] force() {
-        double[] f = new double[columns[3].length];
+        double[] f = of(Quantity.FORCE_X);
+        double[] y = of(Quantity.FORCE_Y);
+        double[] z = of(Quantity.FORCE_Z);
         for (int i = 0; i < f.length; i++) {
-            f[i] = Math.sqrt(
-                    columns[3][i] * columns[3][i] + columns[4][i] * columns[4][i] + columns[5][i] * columns[5][i]);
+            f[i] = Math.sqrt(f[i] * f[i] + y[i] * y[i] + z[i] * z[i]);
         }
         return f;
     }
@@ -76,9 +118,10 @@ public final class SupportHistory {
      *
      * @param axis 0, 1, 2 for x, y, z
      * @return component at each time [N]
+     * @throws IllegalArgumentException if there is no such axis
      */
     public double[] forceAlong(int axis) {
-        return columns[3 + axis].clone();
+        return of(FORCES.get(checked(axis)));
     }
 
     /**
@@ -86,9 +129,10 @@ public final class SupportHistory {
      *
      * @param axis 0, 1, 2 for x, y, z
      * @return component at each time [m]
+     * @throws IllegalArgumentException if there is no such axis
      */
     public double[] displacement(int axis) {
-        return columns[6 + axis].clone();
+        return of(DISPLACEMENTS.get(checked(axis)));
     }
 
     /**
@@ -97,6 +141,6 @@ public final class SupportHistory {
      * @return extension at each time [m]; 0 where there is none
      */
     public double[] inlineExtension() {
-        return columns[9].clone();
+        return of(Quantity.INLINE_EXTENSION);
     }
 }

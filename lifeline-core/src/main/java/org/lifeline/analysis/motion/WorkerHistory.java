@@ -1,5 +1,7 @@
 package org.lifeline.analysis.motion;
 
+import java.util.Map;
+
 /**
  * One worker in time: force and extension of the connecting subsystem, where the harness attachment is and where the
  * attachment on the line.
@@ -8,18 +10,41 @@ package org.lifeline.analysis.motion;
  */
 public final class WorkerHistory {
     private final String id;
-    private final double[][] columns;
+    private final Map<Quantity, double[]> values;
+
+    /** What is recorded of a worker. */
+    public enum Quantity {
+        /** Force in the connecting subsystem [N]. */
+        FORCE,
+        /** Extension of the connecting subsystem beyond its taut length [m]. */
+        EXTENSION,
+        /** Position of the harness attachment along x [m]. */
+        X,
+        /** Position of the harness attachment along y [m]. */
+        Y,
+        /** Elevation of the harness attachment [m]. */
+        Z,
+        /** Position of the attachment on the line along x [m]. */
+        LINE_X,
+        /** Position of the attachment on the line along y [m]. */
+        LINE_Y,
+        /** Elevation of the attachment on the line [m]. */
+        LINE_Z
+    }
 
     /**
      * The history, as an analysis hands it over.
      *
      * @param id the worker
-     * @param columns force [N], extension [m], x, y, z of the harness attachment [m], x, y, z of the attachment on the
-     *     line [m]
+     * @param values one history for each quantity, all of one length [unit of the quantity]
      */
-    public WorkerHistory(String id, double[][] columns) {
+    public WorkerHistory(String id, Map<Quantity, double[]> values) {
         this.id = id;
-        this.columns = Columns.copy(columns);
+        this.values = Columns.copy(Quantity.class, values);
+    }
+
+    private double[] of(Quantity quantity) {
+        return values.getOrDefault(quantity, new double[0]).clone();
     }
 
     /**
@@ -37,7 +62,7 @@ public final class WorkerHistory {
      * @return force at each time [N], not negative
      */
     public double[] force() {
-        return columns[0].clone();
+        return of(Quantity.FORCE);
     }
 
     /**
@@ -46,7 +71,7 @@ public final class WorkerHistory {
      * @return extension at each time [m]; 0 when slack
      */
     public double[] extension() {
-        return columns[1].clone();
+        return of(Quantity.EXTENSION);
     }
 
     /**
@@ -55,7 +80,7 @@ public final class WorkerHistory {
      * @return coordinate at each time [m]
      */
     public double[] x() {
-        return columns[2].clone();
+        return of(Quantity.X);
     }
 
     /**
@@ -64,7 +89,7 @@ public final class WorkerHistory {
      * @return coordinate at each time [m]
      */
     public double[] y() {
-        return columns[3].clone();
+        return of(Quantity.Y);
     }
 
     /**
@@ -73,7 +98,7 @@ public final class WorkerHistory {
      * @return elevation at each time [m], positive up
      */
     public double[] z() {
-        return columns[4].clone();
+        return of(Quantity.Z);
     }
 
     /**
@@ -82,7 +107,7 @@ public final class WorkerHistory {
      * @return coordinate at each time [m]
      */
     public double[] lineX() {
-        return columns[5].clone();
+        return of(Quantity.LINE_X);
     }
 
     /**
@@ -91,7 +116,7 @@ public final class WorkerHistory {
      * @return coordinate at each time [m]
      */
     public double[] lineY() {
-        return columns[6].clone();
+        return of(Quantity.LINE_Y);
     }
 
     /**
@@ -100,6 +125,6 @@ public final class WorkerHistory {
      * @return elevation at each time [m], positive up
      */
     public double[] lineZ() {
-        return columns[7].clone();
+        return of(Quantity.LINE_Z);
     }
 }

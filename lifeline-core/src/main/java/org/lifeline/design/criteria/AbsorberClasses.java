@@ -2,13 +2,13 @@ package org.lifeline.design.criteria;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.lifeline.design.envelope.Interval;
+import org.lifeline.base.Interval;
 import org.lifeline.model.DeploymentForce;
 import org.lifeline.model.LoadingCurve;
 import org.lifeline.model.Worker;
 
 /** Every worker's mass and absorber fit one of the classes E4 and E6. */
-final class AbsorberClasses implements Rule {
+final class AbsorberClasses implements Requirement {
     private static final List<Kind> KINDS =
             List.of(new Kind("E4", Interval.of(45, 115), 6e3), new Kind("E6", Interval.of(90, 175), 8e3));
 
@@ -16,37 +16,37 @@ final class AbsorberClasses implements Rule {
     private record Kind(String name, Interval masses, double force) {}
 
     @Override
-    public Check check(String title, Situation s) {
-        List<Check> workers = new ArrayList<>();
+    public CapacityCheck check(String title, CheckedDesign s) {
+        List<CapacityCheck> workers = new ArrayList<>();
         for (Worker w : s.design().workers()) {
             boolean alone = s.design().workers().size() == 1;
-            List<Check> kinds = new ArrayList<>();
+            List<CapacityCheck> kinds = new ArrayList<>();
             for (Kind k : KINDS) {
                 String at = "class " + k.name;
                 double heavy = alone ? s.extremes().masses().high() : w.mass();
                 double light = alone ? s.extremes().masses().low() : w.mass();
-                kinds.add(Check.all(
+                kinds.add(CapacityCheck.all(
                         at,
                         List.of(
-                                Check.of(
+                                CapacityCheck.of(
                                         at + ": largest mass against limit",
-                                        Item.of(w.id(), heavy),
+                                        CheckedValue.of(w.id(), heavy),
                                         most("workerMass", k.masses.high(), "kg"),
                                         true),
-                                Check.of(
+                                CapacityCheck.of(
                                         at + ": least mass wanted against smallest mass",
-                                        Item.of(w.id(), light),
+                                        CheckedValue.of(w.id(), light),
                                         least("workerMass", k.masses.low(), "kg"),
                                         true),
-                                Check.of(
+                                CapacityCheck.of(
                                         at + ": deployment force against limit",
-                                        Item.of(w.id(), force(w)),
+                                        CheckedValue.of(w.id(), force(w)),
                                         most("deploymentForce", k.force, "N"),
                                         true))));
             }
-            workers.add(Check.any("one of the classes", kinds));
+            workers.add(CapacityCheck.any("one of the classes", kinds));
         }
-        return Check.all("every worker", workers);
+        return CapacityCheck.all("every worker", workers);
     }
 
     /** Highest force of the absorber before its stop [N]. */
@@ -57,11 +57,11 @@ final class AbsorberClasses implements Rule {
     }
 
     private static Limit most(String demand, double value, String unit) {
-        return new Limit(demand, Sense.AT_MOST, value, unit);
+        return new Limit(demand, LimitType.AT_MOST, value, unit);
     }
 
     private static Limit least(String demand, double value, String unit) {
-        return new Limit(demand, Sense.AT_LEAST, value, unit);
+        return new Limit(demand, LimitType.AT_LEAST, value, unit);
     }
 
     @Override

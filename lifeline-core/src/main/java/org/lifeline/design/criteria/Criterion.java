@@ -13,9 +13,9 @@ public final class Criterion {
     private final String id;
     private final String title;
     private final Source source;
-    private final Rule rule;
+    private final Requirement rule;
 
-    Criterion(String id, String title, Source source, Rule rule) {
+    Criterion(String id, String title, Source source, Requirement rule) {
         this.id = id;
         this.title = title;
         this.source = source;
@@ -27,13 +27,13 @@ public final class Criterion {
      *
      * @param id name of the criterion, not blank
      * @param demand what is limited
-     * @param limit the limit [unit of the demand]; at most or at least, as {@link Demand#sense()} says
+     * @param limit the limit [unit of the demand]; at most or at least, as {@link CheckedQuantity#limitType()} says
      * @param citation where the limit comes from
      * @return the criterion
      * @throws org.lifeline.base.InvalidInputException if the id is blank, or the limit is not finite or negative
      */
-    public static Criterion stated(String id, Demand demand, double limit, String citation) {
-        boolean signed = demand.unit().equals("m") && demand.sense() == Sense.AT_LEAST;
+    public static Criterion stated(String id, CheckedQuantity demand, double limit, String citation) {
+        boolean signed = demand.unit().equals("m") && demand.limitType() == LimitType.AT_LEAST;
         Violations v = new Violations();
         v.require(!id.isBlank(), "id", '"' + id + '"', "must not be blank");
         if (signed) {
@@ -43,11 +43,14 @@ public final class Criterion {
         }
         v.throwIfAny();
         String title = demand.key()
-                + (demand.sense() == Sense.AT_MOST ? " at most " : " at least ")
+                + (demand.limitType() == LimitType.AT_MOST ? " at most " : " at least ")
                 + limit
                 + (demand.unit().equals("-") ? "" : " " + demand.unit());
         return new Criterion(
-                id, title, new Source(citation, Jurisdiction.DESIGN, Mark.STATED), Rule.limit(demand, limit));
+                id,
+                title,
+                new Source(citation, Jurisdiction.DESIGN, SourceKind.STATED),
+                Requirement.limit(demand, limit));
     }
 
     /**
@@ -93,7 +96,7 @@ public final class Criterion {
      * @return demand, capacity, ratio and the case that governs
      */
     public CriterionResult check(Extremes extremes) {
-        return new CriterionResult(this, rule.check(title, new Situation(extremes)));
+        return new CriterionResult(this, rule.check(title, new CheckedDesign(extremes)));
     }
 
     @Override

@@ -12,9 +12,9 @@ import org.lifeline.design.envelope.Extreme;
  */
 public final class CriterionResult {
     private final Criterion criterion;
-    private final Check check;
+    private final CapacityCheck check;
 
-    CriterionResult(Criterion criterion, Check check) {
+    CriterionResult(Criterion criterion, CapacityCheck check) {
         this.criterion = criterion;
         this.check = check;
     }
@@ -33,7 +33,7 @@ public final class CriterionResult {
      *
      * @return the check
      */
-    public Check check() {
+    public CapacityCheck check() {
         return check;
     }
 
@@ -114,7 +114,7 @@ public final class CriterionResult {
      *
      * @return at least one; unmodifiable
      */
-    public List<Check> comparisons() {
+    public List<CapacityCheck> comparisons() {
         return check.leaves();
     }
 
@@ -124,6 +124,6 @@ public final class CriterionResult {
                 ? ""
                 : String.format(Locale.ROOT, " %.6g / %.6g %s = %.3f", demand(), capacity(), unit(), ratio());
         return criterion.id() + ": " + status().words() + numbers + (reason().isEmpty() ? "" : " (" + reason() + ")")
-                + " [" + criterion.source().mark().words() + "]";
+                + " [" + criterion.source().kind().words() + "]";
     }
 }

@@ -5,14 +5,14 @@ package org.lifeline.design.criteria;
  *
  * <p>Immutable and thread-safe.
  *
- * @param demand name of what is compared, see {@link Demand#key()}
- * @param sense which side of the limit is allowed
- * @param value the limit [unit of the demand]
+ * @param quantity name of what is compared, see {@link CheckedQuantity#key()}
+ * @param type which side of the limit is allowed
+ * @param value the limit [unit of the quantity]
  * @param unit SI unit of the limit; {@code "-"} for a bare number
  */
-public record Limit(String demand, Sense sense, double value, String unit) {
+public record Limit(String quantity, LimitType type, double value, String unit) {
     @Override
     public String toString() {
-        return demand + " " + sense.symbol() + " " + value + (unit.equals("-") ? "" : " " + unit);
+        return quantity + " " + type.symbol() + " " + value + (unit.equals("-") ? "" : " " + unit);
     }
 }

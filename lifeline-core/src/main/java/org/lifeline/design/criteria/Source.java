@@ -7,6 +7,6 @@ package org.lifeline.design.criteria;
  *
  * @param citation document and clause
  * @param jurisdiction where it holds
- * @param mark whether the value was read there
+ * @param kind whether the value was read there
  */
-public record Source(String citation, Jurisdiction jurisdiction, Mark mark) {}
+public record Source(String citation, Jurisdiction jurisdiction, SourceKind kind) {}

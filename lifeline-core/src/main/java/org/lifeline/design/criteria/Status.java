@@ -15,7 +15,7 @@ public enum Status {
     /**
      * The status of a ratio.
      *
-     * @param ratio demand over capacity, see {@link Check#ratioOf} [-]; NaN where nothing could be evaluated
+     * @param ratio demand over capacity, see {@link CapacityCheck#ratioOf} [-]; NaN where nothing could be evaluated
      * @return met up to 1, rounding aside
      */
     public static Status of(double ratio) {

@@ -16,48 +16,49 @@ final class Strengths {
 
     private Strengths() {}
 
-    static List<Item> all(Situation s) {
-        List<Item> list = new ArrayList<>(cable(s));
+    static List<CheckedValue> all(CheckedDesign s) {
+        List<CheckedValue> list = new ArrayList<>(cable(s));
         list.addAll(anchors(s));
         return list;
     }
 
-    static List<Item> cable(Situation s) {
+    static List<CheckedValue> cable(CheckedDesign s) {
         Cable cable = s.line().cable();
         OptionalDouble strength = cable.breakingStrength();
         Optional<Extreme> load = s.extremes().of(Quantity.MAXIMUM_TENSION);
         if (strength.isEmpty()) {
-            return List.of(Item.missing("cable", "its minimum breaking strength is not given"));
+            return List.of(CheckedValue.missing("cable", "its minimum breaking strength is not given"));
         }
         if (load.isEmpty()) {
-            return List.of(Item.missing("cable", NO_CASE));
+            return List.of(CheckedValue.missing("cable", NO_CASE));
         }
-        return List.of(Item.strength("cable", strength.getAsDouble() * cable.terminationEfficiency(), load.get()));
+        return List.of(
+                CheckedValue.strength("cable", strength.getAsDouble() * cable.terminationEfficiency(), load.get()));
     }
 
-    static List<Item> anchors(Situation s) {
-        List<Item> list = new ArrayList<>();
+    static List<CheckedValue> anchors(CheckedDesign s) {
+        List<CheckedValue> list = new ArrayList<>();
         for (Support each : s.line().supports()) {
             Optional<Extreme> load = s.extremes().onSupport(each.id());
             if (each.capacity().isEmpty()) {
-                list.add(Item.missing(each.id(), "its capacity is not given"));
+                list.add(CheckedValue.missing(each.id(), "its capacity is not given"));
             } else if (load.isEmpty()) {
-                list.add(Item.missing(each.id(), NO_CASE));
+                list.add(CheckedValue.missing(each.id(), NO_CASE));
             } else {
-                list.add(Item.strength(each.id(), each.capacity().getAsDouble(), load.get()));
+                list.add(CheckedValue.strength(each.id(), each.capacity().getAsDouble(), load.get()));
             }
         }
         return list;
     }
 
-    static List<Item> capacities(Situation s, Predicate<Support> which) {
-        List<Item> list = new ArrayList<>();
+    static List<CheckedValue> capacities(CheckedDesign s, Predicate<Support> which) {
+        List<CheckedValue> list = new ArrayList<>();
         for (Support each : s.line().supports()) {
             if (which.test(each)) {
                 list.add(
                         each.capacity().isPresent()
-                                ? Item.of(each.id(), each.capacity().getAsDouble())
-                                : Item.missing(each.id(), "its capacity is not given"));
+                                ? CheckedValue.of(each.id(), each.capacity().getAsDouble())
+                                : CheckedValue.missing(each.id(), "its capacity is not given"));
             }
         }
         return list;

@@ -9,6 +9,7 @@ import java.util.concurrent.Executor;
 import org.jspecify.annotations.Nullable;
 import org.lifeline.analysis.ArrestResult;
 import org.lifeline.analysis.Method;
+import org.lifeline.base.ProgressListener;
 import org.lifeline.internal.numeric.OrderedWork;
 import org.lifeline.model.DeploymentForce;
 import org.lifeline.model.Fall;
@@ -101,28 +102,27 @@ public final class DesignAnalysis implements WorstCases {
 
     private DesignResult stated(LifelineDesign design, boolean searched) {
         List<FallCase> cases = new ArrayList<>();
-        List<Corner> corners = new ArrayList<>();
+        List<LoadCombination> combinations = new ArrayList<>();
         for (Fall fall : design.falls()) {
             for (double t : design.temperatures()) {
                 for (DeploymentForce side : List.of(DeploymentForce.CLEARANCE, DeploymentForce.MAXIMUM)) {
-                    Corner corner = Corners.nominal(design, t, side);
-                    corners.add(corner);
-                    cases.add(corner.of(fall));
+                    LoadCombination combination = LoadCombinations.nominal(design, t, side);
+                    combinations.add(combination);
+                    cases.add(combination.of(fall));
                 }
             }
         }
-        Measures measures = new Measures(design);
-        Extremes.Collector collector = new Extremes.Collector(design, measures, 0);
+        Extremes.Collector collector = new Extremes.Collector(design, ArrestQuantities.of(design));
         List<ArrestResult> arrests = new ArrayList<>();
         List<FailedCase> failures = new ArrayList<>();
         long done = OrderedWork.run(
                 cases.size(),
-                i -> Attempt.of(corners.get((int) i), cases.get((int) i), method),
+                i -> Attempt.of(combinations.get((int) i), cases.get((int) i), method),
                 executor,
                 (i, attempt) -> {
                     if (attempt.arrest() != null) {
                         arrests.add(attempt.arrest());
-                        add(collector, measures, attempt.fallCase(), attempt.arrest());
+                        collector.add(attempt.fallCase(), attempt.arrest());
                     }
                     if (attempt.failure() != null) {
                         failures.add(attempt.failure());
@@ -133,17 +133,8 @@ public final class DesignAnalysis implements WorstCases {
         return new DesignResult(collector.finish(scope), arrests, searched);
     }
 
-    private static void add(Extremes.Collector collector, Measures measures, FallCase fallCase, ArrestResult arrest) {
-        double[] row = measures.of(arrest);
-        for (int index = 0; index < row.length; index++) {
-            if (!Double.isNaN(row[index])) {
-                collector.add(index, new Curve.Worst(row[index], measures.tolerance(index, row), fallCase, arrest));
-            }
-        }
-    }
-
     private DesignResult search(LifelineDesign design) {
-        Envelope plain = Envelope.withDefaults().withAllCorners().withProgress(listener);
+        Envelope plain = Envelope.withDefaults().withAllCombinations().withProgress(listener);
         Envelope envelope = executor == null ? plain : plain.withExecutor(executor);
         Map<String, Fall> falls = new LinkedHashMap<>();
         for (Worker worker : design.workers()) {
@@ -184,10 +175,10 @@ public final class DesignAnalysis implements WorstCases {
             FallCase fallCase,
             @Nullable ArrestResult arrest,
             @Nullable FailedCase failure) {
-        static Attempt of(Corner corner, FallCase fallCase, Method method) {
+        static Attempt of(LoadCombination combination, FallCase fallCase, Method method) {
             try {
                 ArrestResult arrest =
-                        method == Method.TRANSIENT ? corner.solveInTime(fallCase) : corner.solve(fallCase);
+                        method == Method.TRANSIENT ? combination.solveInTime(fallCase) : combination.solve(fallCase);
                 return new Attempt(fallCase, arrest, null);
             } catch (RuntimeException e) {
                 return new Attempt(fallCase, null, new FailedCase(fallCase, e));

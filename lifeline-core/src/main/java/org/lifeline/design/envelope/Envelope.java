@@ -6,6 +6,7 @@ import java.util.NavigableSet;
 import java.util.TreeSet;
 import java.util.concurrent.Executor;
 import org.jspecify.annotations.Nullable;
+import org.lifeline.base.ProgressListener;
 import org.lifeline.base.Violations;
 import org.lifeline.model.Fall;
 import org.lifeline.model.LifelineDesign;
@@ -19,25 +20,25 @@ import org.lifeline.model.Obstruction;
  * falls, each worker of the design falls alone. The worst places are found by sampling each span and then refining
  * wherever a worse value may hide, to 1 mm or to 0.1 % of the value.
  *
- * <p>By default the corners of the ranges that govern by the physics of it are searched, and every other corner is
- * tried at the worst places that they gave, and searched as well where it is worse; {@link #withAllCorners()} searches every
- * corner. The result is the same for any number of threads. Immutable and thread-safe.
+ * <p>By default the combinations of the ranges that govern by the physics of it are searched, and every other combination is
+ * tried at the worst places that they gave, and searched as well where it is worse; {@link #withAllCombinations()} searches every
+ * combination. The result is the same for any number of threads. Immutable and thread-safe.
  */
 public final class Envelope implements WorstCases {
     private final Tolerances tolerances;
-    private final boolean allCorners;
+    private final boolean allCombinations;
     private final int intervals;
     private final @Nullable Executor executor;
     private final ProgressListener listener;
 
     private Envelope(
             Tolerances tolerances,
-            boolean allCorners,
+            boolean allCombinations,
             int intervals,
             @Nullable Executor executor,
             ProgressListener listener) {
         this.tolerances = tolerances;
-        this.allCorners = allCorners;
+        this.allCombinations = allCombinations;
         this.intervals = intervals;
         this.executor = executor;
         this.listener = listener;
@@ -59,7 +60,7 @@ public final class Envelope implements WorstCases {
      * @return the new analysis
      */
     public Envelope withTolerances(Tolerances value) {
-        return new Envelope(value, allCorners, intervals, executor, listener);
+        return new Envelope(value, allCombinations, intervals, executor, listener);
     }
 
     /**
@@ -67,7 +68,7 @@ public final class Envelope implements WorstCases {
      *
      * @return the new analysis
      */
-    public Envelope withAllCorners() {
+    public Envelope withAllCombinations() {
         return new Envelope(tolerances, true, intervals, executor, listener);
     }
 
@@ -82,7 +83,7 @@ public final class Envelope implements WorstCases {
         new Violations()
                 .require(value >= 4, "intervals", Integer.toString(value), "must be at least 4")
                 .throwIfAny();
-        return new Envelope(tolerances, allCorners, value, executor, listener);
+        return new Envelope(tolerances, allCombinations, value, executor, listener);
     }
 
     /**
@@ -92,7 +93,7 @@ public final class Envelope implements WorstCases {
      * @return the new analysis
      */
     public Envelope withExecutor(Executor value) {
-        return new Envelope(tolerances, allCorners, intervals, value, listener);
+        return new Envelope(tolerances, allCombinations, intervals, value, listener);
     }
 
     /**
@@ -102,7 +103,7 @@ public final class Envelope implements WorstCases {
      * @return the new analysis
      */
     public Envelope withProgress(ProgressListener value) {
-        return new Envelope(tolerances, allCorners, intervals, executor, value);
+        return new Envelope(tolerances, allCombinations, intervals, executor, value);
     }
 
     /**
@@ -127,11 +128,14 @@ public final class Envelope implements WorstCases {
         for (int span = 1; span <= design.line().spans(); span++) {
             stations.add(stations(design, span));
         }
-        Search search = new Search(design, stations, executor, listener);
-        for (Scene scene : Scene.of(design)) {
-            List<Corner> all = Corners.all(design, tolerances);
-            for (Corner corner : all) {
-                search.add(scene, corner, allCorners || Corners.mayGovern(design, tolerances, corner));
+        EnvelopeSearch search = new EnvelopeSearch(design, stations, executor, listener);
+        for (MovingFall movingFall : MovingFall.of(design)) {
+            List<LoadCombination> all = LoadCombinations.all(design, tolerances);
+            for (LoadCombination combination : all) {
+                search.add(
+                        movingFall,
+                        combination,
+                        allCombinations || LoadCombinations.mayGovern(design, tolerances, combination));
             }
         }
         boolean complete = search.run();
@@ -145,11 +149,11 @@ public final class Envelope implements WorstCases {
 
     /**
      * First stations of a span: close together near its ends, at the edges of the obstructions below, and where someone
-     * hangs already, since the line has a corner there.
+     * hangs already, since the line has a combination there.
      */
     private double[] stations(LifelineDesign design, int span) {
         double run = design.line().run(span);
-        double end = Math.min(1e-3, run * 1e-3);
+        double end = Math.min(EnvelopeTolerances.FINEST, run * EnvelopeTolerances.STATIONS_APART);
         double start = 0;
         for (int i = 1; i < span; i++) {
             start += design.line().run(i);
@@ -177,7 +181,7 @@ public final class Envelope implements WorstCases {
     private static void addApart(NavigableSet<Double> set, double station, double run) {
         Double below = set.floor(station);
         Double above = set.ceiling(station);
-        double apart = 1e-3 * run;
+        double apart = EnvelopeTolerances.STATIONS_APART * run;
         if (below != null && above != null && station - below >= apart && above - station >= apart) {
             set.add(station);
         }

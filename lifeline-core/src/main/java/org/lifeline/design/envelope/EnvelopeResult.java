@@ -16,7 +16,7 @@ import org.lifeline.model.Place;
 public final class EnvelopeResult {
     private final LifelineDesign design;
     private final Tolerances tolerances;
-    private final Measures measures;
+    private final ArrestQuantities quantities;
     private final List<double[]> stations;
     private final Extremes overall;
     private final List<Extremes> inSpans;
@@ -26,25 +26,29 @@ public final class EnvelopeResult {
     private final boolean complete;
 
     EnvelopeResult(
-            LifelineDesign design, Tolerances tolerances, Search search, List<double[]> stations, boolean complete) {
+            LifelineDesign design,
+            Tolerances tolerances,
+            EnvelopeSearch search,
+            List<double[]> stations,
+            boolean complete) {
         this.design = design;
         this.tolerances = tolerances;
-        this.measures = search.measures();
+        this.quantities = search.quantities();
         this.stations = stations;
         this.complete = complete;
         int spans = stations.size();
         this.profiles = new double[spans][][];
         this.profileCases = new FallCase[spans][][];
         for (int s = 0; s < spans; s++) {
-            profiles[s] = new double[stations.get(s).length][measures.size()];
-            profileCases[s] = new FallCase[stations.get(s).length][measures.size()];
+            profiles[s] = new double[stations.get(s).length][quantities.size()];
+            profileCases[s] = new FallCase[stations.get(s).length][quantities.size()];
             for (double[] row : profiles[s]) {
                 Arrays.fill(row, Double.NEGATIVE_INFINITY);
             }
         }
         List<FailedCase> failed = new ArrayList<>();
         long sum = 0;
-        for (Curve c : search.curves()) {
+        for (InfluenceLine c : search.influenceLines()) {
             profile(c);
             failed.addAll(c.failures());
             sum += c.evaluations();
@@ -55,7 +59,7 @@ public final class EnvelopeResult {
         this.inSpans = search.inSpans(scope);
     }
 
-    private void profile(Curve c) {
+    private void profile(InfluenceLine c) {
         double[] x = stations.get(c.span() - 1);
         for (int i = 0; i < x.length; i++) {
             double[] row = profiles[c.span() - 1][i];
@@ -124,7 +128,7 @@ public final class EnvelopeResult {
      * @return places in the order of the line; places at which no case has the quantity are left out; unmodifiable
      */
     public List<ProfilePoint> profile(Quantity quantity) {
-        return profileOf(Measures.index(quantity));
+        return profileOf(ArrestQuantities.index(quantity));
     }
 
     /**
@@ -134,7 +138,7 @@ public final class EnvelopeResult {
      * @return places in the order of the line; unmodifiable
      */
     public List<ProfilePoint> supportProfile(int support) {
-        return profileOf(measures.indexOfSupport(support));
+        return profileOf(quantities.indexOfSupport(support));
     }
 
     private List<ProfilePoint> profileOf(int index) {
@@ -145,7 +149,7 @@ public final class EnvelopeResult {
                 FallCase fallCase = profileCases[s][i][index];
                 if (fallCase != null) {
                     Place place = Place.of(s + 1, x[i]);
-                    double value = measures.sign(index) * profiles[s][i][index];
+                    double value = quantities.sign(index) * profiles[s][i][index];
                     list.add(new ProfilePoint(place, design.line().along(place), value, fallCase));
                 }
             }

@@ -1,6 +1,7 @@
 package org.lifeline.design.envelope;
 
 import java.util.Locale;
+import java.util.Optional;
 import org.lifeline.analysis.ArrestResult;
 
 /**
@@ -9,19 +10,46 @@ import org.lifeline.analysis.ArrestResult;
  * <p>Immutable and thread-safe.
  */
 public final class Extreme {
-    private final String name;
-    private final String unit;
-    private final double value;
+    private final Subject subject;
+    private final Values values;
     private final FallCase fallCase;
     private final ArrestResult arrest;
 
-    Extreme(String name, String unit, double value, FallCase fallCase, ArrestResult arrest) {
-        this.name = name;
-        this.unit = unit;
-        this.value = value;
+    Extreme(Subject subject, Values values, FallCase fallCase, ArrestResult arrest) {
+        this.subject = subject;
+        this.values = values;
         this.fallCase = fallCase;
         this.arrest = arrest;
     }
+
+    /** What the value is of: a quantity of the whole line, or one of a single support or obstruction. */
+    record Subject(String name, String unit, Optional<Quantity> quantity, Optional<String> support) {
+        static Subject of(Quantity quantity) {
+            return new Subject(quantity.key(), quantity.unit(), Optional.of(quantity), Optional.empty());
+        }
+
+        static Subject load(String support) {
+            return new Subject("load on " + support, "N", Optional.of(Quantity.SUPPORT_LOAD), Optional.of(support));
+        }
+
+        static Subject component(String support, Direction direction) {
+            return new Subject(
+                    "load on " + support + " along " + direction.symbol(), "N", Optional.empty(), Optional.of(support));
+        }
+
+        static Subject margin(int obstruction) {
+            return new Subject(
+                    "margin above obstruction " + (obstruction + 1), "m", Optional.empty(), Optional.empty());
+        }
+    }
+
+    /**
+     * The value of the governing arrest.
+     *
+     * @param computed without the model factors [unit of the quantity]
+     * @param factored with them [unit of the quantity]
+     */
+    record Values(double computed, double factored) {}
 
     /**
      * The quantity.
@@ -29,7 +57,25 @@ public final class Extreme {
      * @return its name, for example {@code "endAnchorLoad"} or {@code "load on north"}
      */
     public String name() {
-        return name;
+        return subject.name();
+    }
+
+    /**
+     * The quantity that was compared.
+     *
+     * @return the quantity; empty for a component of a load and for the margin above one obstruction
+     */
+    public Optional<Quantity> quantity() {
+        return subject.quantity();
+    }
+
+    /**
+     * The support that a load belongs to.
+     *
+     * @return its id; empty for a value of the whole line
+     */
+    public Optional<String> support() {
+        return subject.support();
     }
 
     /**
@@ -38,7 +84,7 @@ public final class Extreme {
      * @return {@code "N"}, {@code "m"} or {@code "rad"}
      */
     public String unit() {
-        return unit;
+        return subject.unit();
     }
 
     /**
@@ -47,7 +93,16 @@ public final class Extreme {
      * @return the value [N], [m] or [rad], by {@link #unit()}
      */
     public double value() {
-        return value;
+        return values.factored();
+    }
+
+    /**
+     * The value of the governing arrest as computed, without model factors.
+     *
+     * @return the value [N], [m] or [rad], by {@link #unit()}
+     */
+    public double computed() {
+        return values.computed();
     }
 
     /**
@@ -70,6 +125,6 @@ public final class Extreme {
 
     @Override
     public String toString() {
-        return String.format(Locale.ROOT, "%s %.6g %s: %s", name, value, unit, fallCase.describe());
+        return String.format(Locale.ROOT, "%s %.6g %s: %s", name(), value(), unit(), fallCase.describe());
     }
 }

@@ -5,6 +5,9 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import org.lifeline.analysis.ArrestResult;
+import org.lifeline.base.Interval;
+import org.lifeline.model.DeploymentForce;
 import org.lifeline.model.LifelineDesign;
 import org.lifeline.model.Support;
 import org.lifeline.model.Worker;
@@ -16,20 +19,54 @@ import org.lifeline.model.Worker;
  * Loads come from the maximum deployment force as a rule, distances from the clearance deployment force; where a
  * subsystem bottoms out it can be the other way round, and the governing case says so.
  *
+ * <p>A tie: cases whose values differ by no more than a share of 1e-9 count as equal. Of equal cases those with the maximum
+ * deployment force govern a force, those with the clearance deployment force a distance or an angle; of these the first in
+ * the order of the falls, the temperatures and the places along the line.
+ *
  * <p>Immutable and thread-safe.
  */
 public final class Extremes {
-    private final LifelineDesign design;
-    private final Measures measures;
-    private final Curve.@Nullable Worst[] worst;
+    /** The quantities that a table of what governs lists, in this order, before the load on each support. */
+    public static final List<Quantity> GOVERNING = List.of(
+            Quantity.END_ANCHOR_LOAD,
+            Quantity.MAXIMUM_TENSION,
+            Quantity.ARREST_FORCE,
+            Quantity.FREE_FALL,
+            Quantity.DEPLOYMENT,
+            Quantity.SAG,
+            Quantity.LINE_DESCENT,
+            Quantity.TOTAL_FALL_DISTANCE,
+            Quantity.REQUIRED_BELOW_LINE,
+            Quantity.CLEARANCE_MARGIN);
 
+    private final LifelineDesign design;
+    private final ArrestQuantities quantities;
+    private final InfluenceLine.@Nullable Worst[] worst;
     private final Scope scope;
 
-    private Extremes(LifelineDesign design, Measures measures, Curve.@Nullable Worst[] worst, Scope scope) {
+    private Extremes(
+            LifelineDesign design, ArrestQuantities quantities, InfluenceLine.@Nullable Worst[] worst, Scope scope) {
         this.design = design;
-        this.measures = measures;
+        this.quantities = quantities;
         this.worst = worst;
         this.scope = scope;
+    }
+
+    /**
+     * The worst values of arrests that were computed already, by whatever method. The order of the list is the order of the
+     * cases where there is a tie.
+     *
+     * @param design the design whose arrests they are
+     * @param arrests the arrests; those that could not be computed are missing from it
+     * @return the extremes
+     */
+    public static Extremes of(LifelineDesign design, List<ArrestResult> arrests) {
+        ArrestQuantities quantities = ArrestQuantities.of(design);
+        Collector collector = new Collector(design, quantities);
+        for (ArrestResult each : arrests) {
+            collector.add(FallCase.asDesigned(each), each);
+        }
+        return collector.finish(Scope.of(design, Tolerances.none(), List.of(), true));
     }
 
     /** What the worst values were taken over. */
@@ -42,40 +79,56 @@ public final class Extremes {
         }
     }
 
-    /** Collects the worst values. */
+    /** Collects the worst values; a tie is decided as the class says. */
     static final class Collector {
         private final LifelineDesign design;
-        private final Measures measures;
-        private final Curve.@Nullable Worst[] worst;
+        private final ArrestQuantities quantities;
+        private final InfluenceLine.@Nullable Worst[] worst;
 
-        private final double hair;
-
-        /** Collects; of values that differ by no more than a share, the first is kept. */
-        Collector(LifelineDesign design, Measures measures, double hair) {
+        Collector(LifelineDesign design, ArrestQuantities quantities) {
             this.design = design;
-            this.measures = measures;
-            this.hair = hair;
-            this.worst = new Curve.Worst[measures.size()];
+            this.quantities = quantities;
+            this.worst = new InfluenceLine.Worst[quantities.size()];
         }
 
-        void add(int index, Curve.@Nullable Worst w) {
-            Curve.Worst known = worst[index];
-            if (w != null && (known == null || w.value() > known.value() + hair * Math.abs(known.value()))) {
+        void add(int index, InfluenceLine.@Nullable Worst w) {
+            if (w != null && governs(index, w, worst[index])) {
                 worst[index] = w;
             }
         }
 
+        /** Tells whether a value governs over the one that is known; see {@link Extremes} for the rule of a tie. */
+        private boolean governs(int index, InfluenceLine.Worst w, InfluenceLine.@Nullable Worst known) {
+            if (known == null || EnvelopeTolerances.isWorse(w.value(), known.value())) {
+                return true;
+            }
+            DeploymentForce side = quantities.sideOfTie(index);
+            return !EnvelopeTolerances.isWorse(known.value(), w.value())
+                    && w.fallCase().side() == side
+                    && known.fallCase().side() != side;
+        }
+
+        /** Adds every value of an arrest. */
+        void add(FallCase fallCase, ArrestResult arrest) {
+            double[] row = quantities.of(arrest);
+            for (int index = 0; index < row.length; index++) {
+                if (!Double.isNaN(row[index])) {
+                    add(index, new InfluenceLine.Worst(row[index], quantities.tolerance(index, row), fallCase, arrest));
+                }
+            }
+        }
+
         double value(int index) {
-            Curve.Worst w = worst[index];
+            InfluenceLine.Worst w = worst[index];
             return w == null ? Double.NEGATIVE_INFINITY : w.value();
         }
 
-        Curve.@Nullable Worst worst(int index) {
+        InfluenceLine.@Nullable Worst worst(int index) {
             return worst[index];
         }
 
         Extremes finish(Scope scope) {
-            return new Extremes(design, measures, worst.clone(), scope);
+            return new Extremes(design, quantities, worst.clone(), scope);
         }
     }
 
@@ -95,7 +148,7 @@ public final class Extremes {
      * @return value and case; empty where no case has the quantity
      */
     public Optional<Extreme> of(Quantity quantity) {
-        return extreme(Measures.index(quantity), quantity.key(), quantity.unit());
+        return extreme(ArrestQuantities.index(quantity), Extreme.Subject.of(quantity));
     }
 
     /**
@@ -106,7 +159,7 @@ public final class Extremes {
      * @throws IllegalArgumentException if there is no such support
      */
     public Optional<Extreme> onSupport(String id) {
-        return extreme(measures.indexOfSupport(number(id)), "load on " + id, "N");
+        return extreme(quantities.indexOfSupport(number(id)), Extreme.Subject.load(id));
     }
 
     /**
@@ -120,8 +173,7 @@ public final class Extremes {
      * @throws IllegalArgumentException if there is no such support
      */
     public Optional<Extreme> onSupportToward(String id, Direction direction) {
-        return extreme(
-                measures.indexOfSupport(number(id), direction), "load on " + id + " along " + direction.symbol(), "N");
+        return extreme(quantities.indexOfSupport(number(id), direction), Extreme.Subject.component(id, direction));
     }
 
     /**
@@ -131,7 +183,7 @@ public final class Extremes {
      * @return margin and case, negative where the clearance does not suffice; empty where no fall comes to lie above it
      */
     public Optional<Extreme> overObstruction(int index) {
-        return extreme(measures.indexOfObstruction(index), "margin above obstruction " + (index + 1), "m");
+        return extreme(quantities.indexOfObstruction(index), Extreme.Subject.margin(index));
     }
 
     /**
@@ -177,6 +229,23 @@ public final class Extremes {
         return List.copyOf(list);
     }
 
+    /**
+     * What governs: the quantities that a table of results lists, in the order of {@link #GOVERNING}, then the load on each
+     * support in the order of the line. Every table, file and picture that says what governs takes it from here.
+     *
+     * @return the extremes, without quantities that no arrest has; unmodifiable
+     */
+    public List<Extreme> governing() {
+        List<Extreme> list = new ArrayList<>();
+        for (Quantity q : GOVERNING) {
+            of(q).ifPresent(list::add);
+        }
+        for (Support s : design.line().supports()) {
+            onSupport(s.id()).ifPresent(list::add);
+        }
+        return List.copyOf(list);
+    }
+
     private int number(String id) {
         List<Support> supports = design.line().supports();
         for (int i = 0; i < supports.size(); i++) {
@@ -187,10 +256,14 @@ public final class Extremes {
         throw new IllegalArgumentException("no support has the id " + id);
     }
 
-    private Optional<Extreme> extreme(int index, String name, String unit) {
-        Curve.Worst w = worst[index];
-        return w == null
-                ? Optional.empty()
-                : Optional.of(new Extreme(name, unit, measures.sign(index) * w.value(), w.fallCase(), w.arrest()));
+    private Optional<Extreme> extreme(int index, Extreme.Subject subject) {
+        InfluenceLine.Worst w = worst[index];
+        if (w == null) {
+            return Optional.empty();
+        }
+        double computed = ArrestQuantities.withoutFactors(design).of(w.arrest())[index];
+        int sign = quantities.sign(index);
+        Extreme.Values values = new Extreme.Values(sign * computed, sign * w.value());
+        return Optional.of(new Extreme(subject, values, w.fallCase(), w.arrest()));
     }
 }

@@ -2,6 +2,7 @@ package org.lifeline.design.envelope;
 
 import java.util.Locale;
 import java.util.OptionalDouble;
+import org.lifeline.analysis.ArrestResult;
 import org.lifeline.model.DeploymentForce;
 import org.lifeline.model.Fall;
 import org.lifeline.model.Place;
@@ -28,6 +29,11 @@ public final class FallCase {
     /** How a case deviates from the design; NaN where it does not. */
     record Deviation(double pretension, double friction, double mass) {
         static final Deviation NONE = new Deviation(Double.NaN, Double.NaN, Double.NaN);
+    }
+
+    /** The case of an arrest of the design as it stands. */
+    static FallCase asDesigned(ArrestResult arrest) {
+        return new FallCase(arrest.fall(), arrest.temperature(), arrest.side(), Deviation.NONE);
     }
 
     /**

@@ -2,10 +2,11 @@ package org.lifeline.design.envelope;
 
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import org.lifeline.base.Interval;
 import org.lifeline.base.Violations;
 
 /**
- * What may deviate from the design: mass of the workers, pretension, friction. An envelope goes over the corners of
+ * What may deviate from the design: mass of the workers, pretension, friction. An envelope goes over the combinations of
  * these ranges.
  *
  * <p>Immutable and thread-safe.

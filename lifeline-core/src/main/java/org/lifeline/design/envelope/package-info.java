@@ -1,5 +1,9 @@
 /**
- * Floor 6: the worst that can happen on a line.
+ * Floor 6: the worst that can happen on a line, and what governs.
+ *
+ * <p>Uses the analyses, {@code internal.numeric}, the model and base; knows no criterion. Start reading at
+ * {@link org.lifeline.design.envelope.Envelope}, then {@link org.lifeline.design.envelope.Extremes}. Every tolerance of the
+ * search stands in {@code EnvelopeTolerances}.
  *
  * <p>An envelope moves the falls of a design along the whole line, over temperatures, both sides of the absorber's force
  * range, and ranges of mass, pretension and friction, and keeps for each quantity its worst value with the case that

@@ -23,8 +23,19 @@ import org.lifeline.model.LifelineDesign;
  * thread-safe.
  */
 public final class FieldCheck {
-    private static final double LEAST = 1e-3; // share of the pretension of the design
+    /** Least and largest pretension that is looked for, over that of the design [-]; beyond, the reading is a mistake. */
+    private static final double LEAST = 1e-3;
+
     private static final double MOST = 1e3;
+
+    /** First step of the search in the logarithm of the pretension [-]: a factor of 1.28. */
+    private static final double FIRST_STEP = 0.25;
+
+    /** Step in the logarithm of the pretension at which the slackest line that hangs counts as found [-]. */
+    private static final double LEAST_STEP = 1e-6;
+
+    /** How near the line comes to the reading, over the reading [-]; far below what any instrument shows. */
+    private static final double READING = 1e-9;
 
     private final WorstCases analysis;
 
@@ -80,7 +91,8 @@ public final class FieldCheck {
             designs.add(now);
             extremes.add(analysis.extremes(now));
         }
-        return new FieldCheckResult(measurement, new double[] {designed, reading}, pretensions, designs, extremes);
+        return new FieldCheckResult(
+                measurement, new FieldCheckResult.AsDesigned(designed, reading), pretensions, designs, extremes);
     }
 
     private static Lifeline with(Lifeline line, double pretension) {
@@ -94,7 +106,7 @@ public final class FieldCheck {
         // Works in the logarithm of the pretension; grows with it.
         double low = 0;
         double high = 0;
-        double step = 0.25;
+        double step = FIRST_STEP;
         while (difference(line, designed * Math.exp(high), m, value) * sign < 0) {
             low = high;
             high += step;
@@ -103,20 +115,20 @@ public final class FieldCheck {
                 throw none(m, value, "no pretension up to " + MOST + " times that of the design gives it");
             }
         }
-        step = 0.25;
+        step = FIRST_STEP;
         while (low >= high || difference(line, designed * Math.exp(low), m, value) * sign > 0) {
             high = Math.min(high, low);
             low -= step;
             if (low < Math.log(LEAST) || !hangs(line, designed * Math.exp(low))) {
                 low += step;
                 step *= 0.5;
-                if (step < 1e-6) {
+                if (step < LEAST_STEP) {
                     throw none(m, value, "the line would have to be slacker than it can hang");
                 }
             }
         }
         double root = Roots.crossing(
-                m.name(), x -> sign * difference(line, designed * Math.exp(x), m, value), low, high, 1e-9 * value);
+                m.name(), x -> sign * difference(line, designed * Math.exp(x), m, value), low, high, READING * value);
         return designed * Math.exp(root);
     }
 

@@ -2,9 +2,9 @@ package org.lifeline.design.field;
 
 import java.util.List;
 import java.util.Optional;
+import org.lifeline.base.Interval;
 import org.lifeline.design.envelope.Extreme;
 import org.lifeline.design.envelope.Extremes;
-import org.lifeline.design.envelope.Interval;
 import org.lifeline.design.envelope.Quantity;
 import org.lifeline.model.LifelineDesign;
 
@@ -15,21 +15,27 @@ import org.lifeline.model.LifelineDesign;
  */
 public final class FieldCheckResult {
     private final Measurement measurement;
-    private final double pretensionOfDesign;
-    private final double readingOfDesign;
+    private final AsDesigned asDesigned;
     private final List<Double> pretensions;
     private final List<LifelineDesign> designs;
     private final List<Extremes> extremes;
 
+    /**
+     * What the line of the design has.
+     *
+     * @param pretension tension at the first end anchor at the temperature of installation [N]
+     * @param reading what would be read at the temperature of the measurement [N] or [m]
+     */
+    record AsDesigned(double pretension, double reading) {}
+
     FieldCheckResult(
             Measurement measurement,
-            double[] pretensionAndReadingOfDesign,
+            AsDesigned asDesigned,
             List<Double> pretensions,
             List<LifelineDesign> designs,
             List<Extremes> extremes) {
         this.measurement = measurement;
-        this.pretensionOfDesign = pretensionAndReadingOfDesign[0];
-        this.readingOfDesign = pretensionAndReadingOfDesign[1];
+        this.asDesigned = asDesigned;
         this.pretensions = List.copyOf(pretensions);
         this.designs = List.copyOf(designs);
         this.extremes = List.copyOf(extremes);
@@ -50,7 +56,7 @@ public final class FieldCheckResult {
      * @return tension at the first end anchor [N]
      */
     public double pretensionOfDesign() {
-        return pretensionOfDesign;
+        return asDesigned.pretension();
     }
 
     /**
@@ -59,7 +65,7 @@ public final class FieldCheckResult {
      * @return reading [N] or [m]
      */
     public double readingOfDesign() {
-        return readingOfDesign;
+        return asDesigned.reading();
     }
 
     /**

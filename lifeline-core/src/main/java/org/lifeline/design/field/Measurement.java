@@ -1,6 +1,7 @@
 package org.lifeline.design.field;
 
 import java.util.List;
+import java.util.OptionalDouble;
 import org.lifeline.analysis.LineEquilibrium;
 import org.lifeline.analysis.Statics;
 import org.lifeline.base.Violations;
@@ -24,27 +25,32 @@ public final class Measurement {
     private final int span;
     private final double value;
     private final double uncertainty;
-    private final double temperature;
+    private final OptionalDouble temperature;
 
-    private Measurement(Kind kind, int span, double[] valueAndUncertainty, double temperature) {
+    /** Half the range in which the true value lies [N] or [m]. */
+    private record Uncertainty(double plusOrMinus) {
+        private static final Uncertainty NONE = new Uncertainty(0);
+    }
+
+    private Measurement(Kind kind, int span, double value, Uncertainty uncertainty, OptionalDouble temperature) {
         this.kind = kind;
         this.span = span;
-        this.value = valueAndUncertainty[0];
-        this.uncertainty = valueAndUncertainty[1];
+        this.value = value;
+        this.uncertainty = uncertainty.plusOrMinus();
         this.temperature = temperature;
         Violations v = new Violations();
-        v.positive(name(), value, unit()).notNegative("uncertainty", uncertainty, unit());
+        v.positive(name(), value, unit()).notNegative("uncertainty", this.uncertainty, unit());
         v.require(
-                !(uncertainty >= value),
+                !(this.uncertainty >= value),
                 "uncertainty",
-                Violations.show(uncertainty, unit()),
+                Violations.show(this.uncertainty, unit()),
                 "must be smaller than the value (" + Violations.show(value, unit()) + ")");
         v.require(span >= 1, "span", Integer.toString(span), "must be 1 or more");
         v.throwIfAny();
     }
 
     private static Measurement of(Kind kind, int span, double value) {
-        return new Measurement(kind, span, new double[] {value, 0}, Double.NaN);
+        return new Measurement(kind, span, value, Uncertainty.NONE, OptionalDouble.empty());
     }
 
     /**
@@ -102,7 +108,7 @@ public final class Measurement {
      */
     public Measurement atTemperature(double degrees) {
         new Violations().finite("temperature", degrees, "°C").throwIfAny();
-        return new Measurement(kind, span, new double[] {value, uncertainty}, degrees);
+        return new Measurement(kind, span, value, new Uncertainty(uncertainty), OptionalDouble.of(degrees));
     }
 
     /**
@@ -113,7 +119,7 @@ public final class Measurement {
      * @throws org.lifeline.base.InvalidInputException if it is negative or not smaller than the value
      */
     public Measurement withUncertainty(double plusOrMinus) {
-        return new Measurement(kind, span, new double[] {value, plusOrMinus}, temperature);
+        return new Measurement(kind, span, value, new Uncertainty(plusOrMinus), temperature);
     }
 
     /**
@@ -172,8 +178,8 @@ public final class Measurement {
                         "must be a span from 1 to " + line.spans())
                 .throwIfAny();
         Statics statics = Statics.withDefaults();
-        LineEquilibrium e =
-                (Double.isNaN(temperature) ? statics : statics.withTemperature(temperature)).solve(line, List.of());
+        LineEquilibrium e = (temperature.isPresent() ? statics.withTemperature(temperature.getAsDouble()) : statics)
+                .solve(line, List.of());
         return switch (kind) {
             case MIDSPAN_SAG -> Midspan.sag(e.span(span));
             case FIRST_TENSION -> e.firstTension();

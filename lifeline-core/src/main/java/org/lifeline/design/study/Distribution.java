@@ -1,7 +1,7 @@
 package org.lifeline.design.study;
 
+import org.lifeline.base.Interval;
 import org.lifeline.base.Violations;
-import org.lifeline.design.envelope.Interval;
 import org.lifeline.internal.numeric.InverseCdf;
 
 /**
@@ -10,6 +10,9 @@ import org.lifeline.internal.numeric.InverseCdf;
  * <p>Immutable and thread-safe.
  */
 public final class Distribution {
+    /** Least share of a distribution that a cut may leave [-]; the inverse keeps about ten digits down to there. */
+    private static final double LEAST_SHARE = 1e-6;
+
     private final String name;
     private final Inverse inverse;
 
@@ -57,7 +60,7 @@ public final class Distribution {
         InverseCdf cut = InverseCdf.normal(mean, deviation).truncated(range.low(), range.high());
         new Violations()
                 .require(
-                        cut.share() >= 1e-6,
+                        cut.share() >= LEAST_SHARE,
                         "range",
                         range.toString(),
                         "must hold at least a millionth of the distribution")

@@ -4,8 +4,8 @@ import java.util.List;
 import java.util.SplittableRandom;
 import java.util.concurrent.Executor;
 import org.jspecify.annotations.Nullable;
+import org.lifeline.base.ProgressListener;
 import org.lifeline.base.Violations;
-import org.lifeline.design.envelope.ProgressListener;
 import org.lifeline.internal.numeric.OrderedWork;
 import org.lifeline.model.LifelineDesign;
 
@@ -80,47 +80,51 @@ public final class MonteCarlo {
      * @return statistics of the responses; of the cases done so far when the listener ended the study
      * @throws org.lifeline.base.InvalidInputException if there is no variable or no case
      */
-    public MonteCarloResult solve(LifelineDesign base, List<Uncertain> variables, Evaluation evaluation, long cases) {
+    public MonteCarloResult solve(
+            LifelineDesign base, List<UncertainVariable> variables, Evaluation evaluation, long cases) {
         new Violations()
                 .require(!variables.isEmpty(), "variables", "[]", "must name at least one")
                 .require(cases >= 1, "cases", Long.toString(cases), "must be at least 1")
                 .throwIfAny();
-        Gathering gathering = new Gathering(variables, evaluation.responses());
+        StudyStatistics statistics = new StudyStatistics(variables, evaluation.responses());
         long batches = (cases + BATCH - 1) / BATCH;
-        OrderedWork.run(
-                batches,
-                b -> batch(base, variables, evaluation, new long[] {b * BATCH, Math.min(cases, (b + 1) * BATCH)}),
-                executor,
-                (b, rows) -> {
-                    for (StudyRow row : rows) {
-                        gathering.add(row);
-                        sink.take(row);
-                    }
-                    return listener.progress(Math.min(cases, (b + 1) * BATCH), cases);
-                });
-        return gathering.finish(seed, cases);
+        Job job = new Job(base, List.copyOf(variables), evaluation, cases);
+        OrderedWork.run(batches, b -> batch(job, b), executor, (b, rows) -> {
+            for (StudyRow row : rows) {
+                statistics.add(row);
+                sink.take(row);
+            }
+            return listener.progress(Math.min(cases, (b + 1) * BATCH), cases);
+        });
+        return statistics.finish(seed, cases);
     }
 
-    private StudyRow[] batch(LifelineDesign base, List<Uncertain> variables, Evaluation evaluation, long[] range) {
-        StudyRow[] rows = new StudyRow[(int) (range[1] - range[0])];
+    /** What is computed over and over. */
+    private record Job(LifelineDesign base, List<UncertainVariable> variables, Evaluation evaluation, long cases) {}
+
+    /** The rows of a batch, numbered from 0; the last one may be shorter. */
+    private StudyRow[] batch(Job job, long number) {
+        long first = number * BATCH;
+        StudyRow[] rows = new StudyRow[(int) Math.min(BATCH, job.cases() - first)];
         for (int i = 0; i < rows.length; i++) {
-            rows[i] = row(base, variables, evaluation, range[0] + i);
+            rows[i] = row(job, first + i);
         }
         return rows;
     }
 
-    private StudyRow row(LifelineDesign base, List<Uncertain> variables, Evaluation evaluation, long index) {
+    private StudyRow row(Job job, long index) {
+        List<UncertainVariable> variables = job.variables();
         SplittableRandom random = new SplittableRandom(mix(seed + mix(index + 1)));
         double[] inputs = new double[variables.size()];
         for (int k = 0; k < inputs.length; k++) {
             inputs[k] = variables.get(k).distribution().quantile(open(random.nextLong()));
         }
         try {
-            LifelineDesign design = base;
+            LifelineDesign design = job.base();
             for (int k = 0; k < inputs.length; k++) {
                 design = variables.get(k).variable().apply(design, inputs[k]);
             }
-            return new StudyRow(index + 1, inputs, evaluation.evaluate(design), "");
+            return new StudyRow(index + 1, inputs, job.evaluation().evaluate(design), "");
         } catch (RuntimeException e) {
             return new StudyRow(index + 1, inputs, new double[0], CaseFailure.reason(e));
         }

@@ -1,7 +1,7 @@
 package org.lifeline.design.study;
 
+import org.lifeline.base.Interval;
 import org.lifeline.base.Violations;
-import org.lifeline.design.envelope.Interval;
 import org.lifeline.internal.numeric.Covariances;
 import org.lifeline.internal.numeric.LogHistogram;
 import org.lifeline.internal.numeric.Ranks;

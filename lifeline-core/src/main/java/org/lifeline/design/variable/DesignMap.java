@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Executor;
 import org.jspecify.annotations.Nullable;
+import org.lifeline.base.ProgressListener;
 import org.lifeline.design.criteria.Criterion;
-import org.lifeline.design.envelope.ProgressListener;
 import org.lifeline.design.envelope.WorstCases;
 import org.lifeline.internal.numeric.OrderedWork;
 import org.lifeline.model.LifelineDesign;
@@ -109,11 +109,11 @@ public final class DesignMap {
 
     private Column column(LifelineDesign base, double value, DesignVariable first, Axis second) {
         DesignVariable both = second.variable().after(first, value);
-        Hunt hunt = new Hunt(search, base, both);
+        FeasibleRangeSolver solver = new FeasibleRangeSolver(search, base, both);
         List<Trial> cells = new ArrayList<>();
         for (double v : second.values()) {
-            cells.add(hunt.at(v));
+            cells.add(solver.at(v));
         }
-        return new Column(value, cells, hunt.run());
+        return new Column(value, cells, solver.run());
     }
 }

@@ -1,7 +1,7 @@
 package org.lifeline.design.variable;
 
+import org.lifeline.base.Interval;
 import org.lifeline.base.Violations;
-import org.lifeline.design.envelope.Interval;
 import org.lifeline.model.LifelineDesign;
 
 /**

@@ -1,10 +1,10 @@
 package org.lifeline.design.variable;
 
 import java.util.List;
+import org.lifeline.base.ProgressListener;
 import org.lifeline.base.Violations;
 import org.lifeline.design.criteria.Criterion;
 import org.lifeline.design.envelope.Envelope;
-import org.lifeline.design.envelope.ProgressListener;
 import org.lifeline.design.envelope.WorstCases;
 import org.lifeline.model.LifelineDesign;
 
@@ -82,7 +82,7 @@ public final class FeasibleSearch {
      * @return the ranges over which all criteria are met
      */
     public FeasibleResult solve(LifelineDesign base, DesignVariable variable) {
-        return new Hunt(this, base, variable).run();
+        return new FeasibleRangeSolver(this, base, variable).run();
     }
 
     List<Criterion> criteria() {

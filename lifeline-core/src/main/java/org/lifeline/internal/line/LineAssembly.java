@@ -469,6 +469,38 @@ public final class LineAssembly {
         }
     }
 
+    /**
+     * Derivative of the residuals by the factor on unstretched lengths. The vector of a piece is that of one of unit length
+     * under the same weight, times its length, so that it grows in proportion.
+     *
+     * @param s the state
+     * @param out receives ∂residual/∂factor
+     */
+    public void byTemperature(LineState s, double[] out) {
+        Arrays.fill(out, 0);
+        double wHot = sys.weight / s.thermal;
+        for (int i = 0; i < sys.spans; i++) {
+            int row = sys.tensionIndex(i);
+            double tz = s.tension[3 * i + 2];
+            double from = s.slip[i];
+            int last = sys.firstLoad[i + 1];
+            for (int j = sys.firstLoad[i]; j <= last; j++) {
+                if (j < last && !s.active[j]) {
+                    continue;
+                }
+                double to = j == last ? sys.length[i] + s.slip[i + 1] : s.coordinate[j];
+                catenary.evaluate(sys.along(s, i), sys.across(s, i), tz, (to - from) * s.thermal, wHot);
+                out[row] += catenary.dx / s.thermal;
+                if (!sys.planar) {
+                    out[row + 1] += catenary.dy / s.thermal;
+                }
+                out[row + sys.up] += catenary.dz / s.thermal;
+                tz += sys.weight * (to - from) + (j < last ? sys.cableForce(s, j) : 0);
+                from = to;
+            }
+        }
+    }
+
     private void passageByEnd(LineState s, int support, double[] out) {
         if (Math.abs(s.passage[support]) != 1) {
             return;

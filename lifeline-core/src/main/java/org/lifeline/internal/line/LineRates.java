@@ -64,7 +64,7 @@ public final class LineRates {
 
     /** Vertical force on a support [-]. */
     private double reaction(LineState s, double[] tangent, int support) {
-        double rate = sys.restSupport(s, load) == support ? -1 : 0;
+        double rate = load >= 0 && sys.restSupport(s, load) == support ? -1 : 0;
         if (support < sys.spans) {
             rate += tangent[sys.tensionIndex(support) + sys.up];
         }
@@ -73,7 +73,7 @@ public final class LineRates {
 
     /** Vertical component of the tension at the end of a span [-]. */
     private double endZ(LineState s, double[] tangent, int span) {
-        boolean carried = span == sys.loadSpan[load] && sys.restSupport(s, load) < 0;
+        boolean carried = load >= 0 && span == sys.loadSpan[load] && sys.restSupport(s, load) < 0;
         return tangent[sys.tensionIndex(span) + sys.up]
                 + sys.weight * (slip(tangent, span + 1) - slip(tangent, span))
                 + (carried ? 1 : 0);

@@ -247,6 +247,16 @@ public final class LineSystem {
         return unknowns;
     }
 
+    /** Tells whether a load pulls on a support and not on the cable. */
+    public boolean pullsOnSupports() {
+        for (int support : pulledSupport) {
+            if (support >= 0) {
+                return true;
+            }
+        }
+        return false;
+    }
+
     /** Index of the tension vector of a span in the list of unknowns. */
     public int tensionIndex(int span) {
         return block[span];

@@ -3,7 +3,7 @@ package org.lifeline.internal.path;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.function.Supplier;
+import org.jspecify.annotations.Nullable;
 import org.lifeline.base.Convergence;
 import org.lifeline.base.NoEquilibriumException;
 import org.lifeline.base.Point;
@@ -25,11 +25,6 @@ import org.lifeline.model.Lifeline;
  * current state and answers questions about it. Not thread-safe; one analysis makes one model.
  */
 public final class LineModel {
-    private static final int FRICTION_STEPS = 12;
-
-    /** A gap that has no root. */
-    private static final LoadPath.Gap NEVER = path -> Double.POSITIVE_INFINITY;
-
     private final Lifeline line;
     private final LineSystem bare;
     private final LineState installed;
@@ -72,9 +67,8 @@ public final class LineModel {
         Installation installation = new Installation(line);
         this.installed = installation.install(bare);
         this.system = bare;
-        this.state = installed;
+        this.state = installed.copy();
         if (!installation.isExact()) {
-            state = installed.copy();
             Equilibrium e = new Equilibrium(bare);
             if (!e.newton(state)) {
                 throw failure("installed line", 0, e);
@@ -105,15 +99,17 @@ public final class LineModel {
      *
      * @param temperature temperature [°C]
      */
-    public void heat(double temperature) {
+    public void bringTo(double temperature) {
         double to = 1
                 + line.cable().thermalExpansion()
                         * (temperature - line.installed().temperature());
-        if (to == state.thermal) {
+        double rise = to - state.thermal;
+        if (rise == 0) {
             return;
         }
-        double from = state.thermal;
-        advance(() -> "line at " + temperature + " °C", (s, share) -> s.thermal = from + share * (to - from));
+        PathParameter thermal = new PathParameter.Thermal(state.thermal, rise > 0 ? 1 : -1);
+        change(thermal, Math.abs(rise), null);
+        state.thermal = to;
     }
 
     /**
@@ -284,68 +280,49 @@ public final class LineModel {
      * Lets a load grow to its weight, and the line with it.
      *
      * @param load the load
-     * @param force its weight [N]
+     * @param force its weight [N], not below what it is
      */
     public void hang(Load load, double force) {
+        LineEnergy before = energy();
+        double others = before.hanging() - energyOf(load);
         activate(load);
-        LineState before = state;
-        int j = load.index;
-        try {
-            advance(() -> "line under a hanging weight of " + force + " N", (s, share) -> s.force[j] = share * force);
-        } catch (NoEquilibriumException e) {
-            // Slower, but it follows every slip and passes places at which the line gives way.
-            state = before;
-            LoadPath path =
-                    new LoadPath(this, load, line.supports().get(0).position().z(), force);
-            path.advance(force, NEVER, 0);
-        }
+        PathEnergy.Datum datum =
+                new PathEnergy.Datum(line.supports().get(0).position().z(), before.line() + others);
+        change(new PathParameter.Weight(load.index), force, new EquilibriumPath.Scale(datum, force));
     }
 
-    private interface Change {
-        void to(LineState s, double share);
-    }
-
-    private boolean hasFriction() {
-        for (int i = 1; i < system.spans; i++) {
-            if (system.friction[i] > 0 && !system.clamped[i]) {
-                return true;
-            }
-        }
-        return false;
-    }
-
-    private void advance(Supplier<String> what, Change change) {
-        Equilibrium e = new Equilibrium(system);
-        double done = 0;
-        double part = hasFriction() ? 1.0 / FRICTION_STEPS : 1;
-        LineState next = state.copy();
-        int failures = 0;
-        while (done < 1) {
-            double to = Math.min(1, done + part);
-            next.set(state);
-            change.to(next, to);
-            boolean found = part == 1 && e.startCold(next) && e.solve(next, state);
+    /** Follows a change to the end, or solves for its end where the way to it does not matter. */
+    private void change(PathParameter parameter, double to, EquilibriumPath.@Nullable Scale scale) {
+        if (!EquilibriumPath.remembers(system)) {
+            Equilibrium e = new Equilibrium(system);
+            LineState next = state.copy();
+            parameter.set(next, to);
+            boolean found = e.startCold(next) && e.solve(next, state);
             if (!found) {
                 next.set(state);
-                change.to(next, to);
+                parameter.set(next, to);
                 found = e.solve(next, state);
             }
+            note(e);
             if (found) {
                 state = next;
-                done = to;
-                part *= 1.5;
-                if (done < 1) {
-                    next = state.copy();
-                }
-            } else {
-                part *= 0.25;
-                failures++;
-                if (failures > 60 || part < 1e-12) {
-                    throw failure(what.get(), done, e);
-                }
+                return;
             }
         }
-        note(e);
+        new EquilibriumPath(this, parameter, scale).advance(to, null, 0);
+    }
+
+    /** Potential energy of a load by its position [J]; 0 if it weighs nothing yet. */
+    double energyOf(Load load) {
+        double force = state.force[load.index];
+        return force == 0 ? 0 : force * new LineEnergies(system).height(state, load.index);
+    }
+
+    /** Takes over a state that was found on a path. */
+    void take(LineState found, Equilibrium by) {
+        state.set(found);
+        note(by);
+        by.iterations = 0;
     }
 
     NoEquilibriumException failure(String what, double share, Equilibrium e) {

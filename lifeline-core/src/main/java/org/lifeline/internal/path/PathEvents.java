@@ -5,22 +5,8 @@ import org.lifeline.internal.line.LineState;
 import org.lifeline.internal.line.LineSystem;
 import org.lifeline.model.InlineAbsorber;
 
-/** Where on a step of a {@link LoadPath} an anchor begins to slip or an in-line absorber begins to yield. */
+/** Where on a step of a path an anchor begins to slip or an in-line absorber begins to yield. */
 final class PathEvents {
-    /**
-     * Excess from which an anchor that sticks counts as standing on its limit. A step ends there, before the anchor slips,
-     * and the next one lets it go; so no jump is left to be made at the force of the event.
-     */
-    static final double LIMIT = -1e-8;
-
-    /** Excess that is aimed at, and excess above which an anchor would be let go in the middle of a step. */
-    private static final double AIM = -4e-9;
-
-    /** Excess of an absorber's tension that is aimed at. */
-    private static final double YIELD = 0.5 * LoadPath.EVENT;
-
-    private static final double SLACK = 1e-10;
-
     private final LineSystem system;
     private final Equilibrium equilibrium;
     private int watched;
@@ -44,9 +30,9 @@ final class PathEvents {
         for (int i = 1; i < system.spans; i++) {
             if (sticks(high, i)) {
                 double beyond = equilibrium.excess(high, i);
-                double start = beyond > SLACK ? toward(low, high, i) : 0;
-                if (beyond > SLACK && start <= LIMIT) {
-                    first = nearer(first, chord(start, beyond, AIM), i);
+                double start = beyond > PathTolerances.BEYOND_LIMIT ? toward(low, high, i) : 0;
+                if (beyond > PathTolerances.BEYOND_LIMIT && start <= PathTolerances.AT_LIMIT) {
+                    first = nearer(first, chord(start, beyond, PathTolerances.AIM), i);
                 }
             }
         }
@@ -55,8 +41,11 @@ final class PathEvents {
             if (a != null && !high.yielding[e]) {
                 double limit = equilibrium.resistance(a, high, e);
                 double beyond = system.endTension(high, e) / limit - 1;
-                if (beyond > LoadPath.EVENT) {
-                    first = nearer(first, chord(system.endTension(low, e) / limit - 1, beyond, YIELD), -1 - e);
+                if (beyond > PathTolerances.EVENT) {
+                    first = nearer(
+                            first,
+                            chord(system.endTension(low, e) / limit - 1, beyond, PathTolerances.YIELD_AIM),
+                            -1 - e);
                 }
             }
         }
@@ -85,11 +74,13 @@ final class PathEvents {
      */
     double beyond(LineState s, LineState later) {
         if (watched > 0) {
-            return toward(s, later, watched) - AIM;
+            return toward(s, later, watched) - PathTolerances.AIM;
         }
         int e = -1 - watched;
         InlineAbsorber a = system.absorbers[e];
-        return a == null ? 0 : system.endTension(s, e) / equilibrium.resistance(a, later, e) - 1 - YIELD;
+        return a == null
+                ? 0
+                : system.endTension(s, e) / equilibrium.resistance(a, later, e) - 1 - PathTolerances.YIELD_AIM;
     }
 
     /**
@@ -100,7 +91,7 @@ final class PathEvents {
      * @param next its end, with its tangent
      * @return the share; 1 if nothing runs
      */
-    double turn(PathNode now, PathNode next) {
+    double turn(PathPoint now, PathPoint next) {
         double least = 1;
         for (int i = 1; i < system.spans; i++) {
             int mode = next.state.passage[i];
@@ -135,7 +126,7 @@ final class PathEvents {
         for (int i = 1; i < system.spans; i++) {
             if (sticks(now, i)) {
                 double beyond = equilibrium.excess(now, i);
-                if (beyond <= LIMIT) {
+                if (beyond <= PathTolerances.AT_LIMIT) {
                     least = Math.min(least, steps(beyond, equilibrium.excess(ahead, i) - beyond));
                 }
             }
@@ -164,7 +155,9 @@ final class PathEvents {
     /** Tells whether one of the limits that a later state passes is just met, or just passed where that is an absorber's. */
     boolean isMet(LineState s, LineState later) {
         for (int i = 1; i < system.spans; i++) {
-            if (sticks(s, i) && equilibrium.excess(later, i) > SLACK && equilibrium.excess(s, i) > LIMIT) {
+            if (sticks(s, i)
+                    && equilibrium.excess(later, i) > PathTolerances.BEYOND_LIMIT
+                    && equilibrium.excess(s, i) > PathTolerances.AT_LIMIT) {
                 return true;
             }
         }
@@ -172,7 +165,7 @@ final class PathEvents {
             InlineAbsorber a = system.absorbers[e];
             if (a != null
                     && !s.yielding[e]
-                    && system.endTension(s, e) > equilibrium.resistance(a, s, e) * (1 + SLACK)) {
+                    && system.endTension(s, e) > equilibrium.resistance(a, s, e) * (1 + PathTolerances.BEYOND_LIMIT)) {
                 return true;
             }
         }

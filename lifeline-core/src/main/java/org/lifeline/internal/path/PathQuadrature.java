@@ -1,7 +1,7 @@
 package org.lifeline.internal.path;
 
 /**
- * Quadrature over a step of a {@link LoadPath} from values and slopes at both its ends, and at a third point of the path
+ * Quadrature over a step of a path from values and slopes at both its ends, and at a third point of the path
  * where there is one: cubic interpolation, or of degree five, and five Gauss points, which are exact for both (Abramowitz
  * and Stegun, table 25.4).
  */
@@ -12,6 +12,12 @@ final class PathQuadrature {
     private static final double[] WEIGHT = {
         0.11846344252809454, 0.23931433524968324, 0.28444444444444444, 0.23931433524968324, 0.11846344252809454
     };
+
+    /** Orders in the step of the errors of a quadrature over two points, over three, and of the trapezoidal rule. */
+    static final int ORDER_OF_TWO = 5;
+
+    static final int ORDER_OF_THREE = 7;
+    static final int ORDER_OF_TRAPEZOID = 3;
 
     /** How near to the step, and how far from its start, in steps, a third point may be to be of use. */
     private static final double NEAR = 0.15;

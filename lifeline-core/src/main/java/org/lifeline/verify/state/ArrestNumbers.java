@@ -54,7 +54,8 @@ public record ArrestNumbers(
      * @param totalFallDistance total fall distance [m]
      * @param slip slip toward the fall at each support [m]
      */
-    public record Distances(double sag, double lineDescent, double loadX, double totalFallDistance, List<Double> slip) {}
+    public record Distances(
+            double sag, double lineDescent, double loadX, double totalFallDistance, List<Double> slip) {}
 
     /**
      * Reads a result.

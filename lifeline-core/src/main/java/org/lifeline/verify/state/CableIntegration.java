@@ -18,7 +18,9 @@ public record CableIntegration(ElongationTable law, Quadrature quadrature) {
      * @return law and rule
      */
     public static CableIntegration of(Cable cable) {
-        return new CableIntegration(new ElongationTable(cable.elongation()), new Quadrature(StateTolerances.SHAPE_POINTS, StateTolerances.SHAPE));
+        return new CableIntegration(
+                new ElongationTable(cable.elongation()),
+                new Quadrature(StateTolerances.SHAPE_POINTS, StateTolerances.SHAPE));
     }
 
     /**

@@ -95,8 +95,9 @@ public final class LoadArrangement {
 
     private boolean isDrawnOut(SpanNumbers span, boolean behind) {
         boolean outer = span.number() == (behind ? state.spans().size() : 1);
-        double kept =
-                StateTolerances.FITTING * state.expansion() * installed.span(span.number()).length();
+        double kept = StateTolerances.FITTING
+                * state.expansion()
+                * installed.span(span.number()).length();
         return outer && span.length() <= kept * (1 + StateTolerances.DRAWN_OUT);
     }
 

@@ -71,7 +71,10 @@ public final class Quadrature {
         double left = rule(f, ends[0], mid);
         double right = rule(f, mid, ends[1]);
         double sum = left + right;
-        if (!(Math.abs(sum - whole) > allowed) || depth == StateTolerances.MOST_HALVINGS || mid == ends[0] || mid == ends[1]) {
+        if (!(Math.abs(sum - whole) > allowed)
+                || depth == StateTolerances.MOST_HALVINGS
+                || mid == ends[0]
+                || mid == ends[1]) {
             return sum;
         }
         return refine(f, new double[] {ends[0], mid}, left, allowed, depth + 1)

@@ -8,6 +8,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
+import org.lifeline.base.Interval;
 import org.lifeline.base.InvalidInputException;
 import org.lifeline.base.Point;
 import org.lifeline.base.Units;
@@ -15,7 +16,6 @@ import org.lifeline.design.envelope.DesignAnalysis;
 import org.lifeline.design.envelope.Designs;
 import org.lifeline.design.envelope.Envelope;
 import org.lifeline.design.envelope.Extremes;
-import org.lifeline.design.envelope.Interval;
 import org.lifeline.design.envelope.Quantity;
 import org.lifeline.design.envelope.Tolerances;
 import org.lifeline.model.Attachment;
@@ -61,7 +61,7 @@ class CriteriaTest {
                     .as(c.id())
                     .allSatisfy(l -> assertThat(l.value()).isFinite());
         }
-        for (TradeFact f : TradeFact.all()) {
+        for (ReferenceValue f : ReferenceValue.all()) {
             assertThat(ids.add(f.id())).as(f.id()).isTrue();
         }
     }
@@ -86,18 +86,18 @@ class CriteriaTest {
         Criterion recalled = new Criterion(
                 "recalled",
                 "a limit from memory",
-                new Source("memory", Jurisdiction.PRACTICE, Mark.RECALLED),
-                Rule.limit(Demand.WORKERS, 1));
+                new Source("memory", Jurisdiction.PRACTICE, SourceKind.RECALLED),
+                Requirement.limit(CheckedQuantity.WORKERS, 1));
         assertThat(Criteria.withoutRecalled(List.of(recalled))).isEmpty();
     }
 
     /** 29 CFR 1926 Subpart M App. C part II: about 2:1 at 15° and about 6:1 at 5° (published). */
     @Test
     void tensionAgainstSagAngle() {
-        assertThat(TradeFact.tensionOverLoad(Units.degrees(15))).isEqualTo(1.932, within(5e-4)); // computed
-        assertThat(Math.rint(TradeFact.tensionOverLoad(Units.degrees(15)))).isEqualTo(2);
-        assertThat(TradeFact.tensionOverLoad(Units.degrees(5))).isEqualTo(5.737, within(5e-4)); // computed
-        assertThat(Math.rint(TradeFact.tensionOverLoad(Units.degrees(5)))).isEqualTo(6);
+        assertThat(ReferenceValue.tensionOverLoad(Units.degrees(15))).isEqualTo(1.932, within(5e-4)); // computed
+        assertThat(Math.rint(ReferenceValue.tensionOverLoad(Units.degrees(15)))).isEqualTo(2);
+        assertThat(ReferenceValue.tensionOverLoad(Units.degrees(5))).isEqualTo(5.737, within(5e-4)); // computed
+        assertThat(Math.rint(ReferenceValue.tensionOverLoad(Units.degrees(5)))).isEqualTo(6);
     }
 
     /**
@@ -114,8 +114,8 @@ class CriteriaTest {
                     .withSupports(s -> s.withCapacity(90e3)));
             CriterionResult r = check("qc-hll-prescriptive", changed);
             assertThat(r.isMet()).as("sag %s", sag * factor).isEqualTo(factor > 1);
-            Check slope = r.comparisons().stream()
-                    .filter(c -> c.demandKey().equals("initialSlope"))
+            CapacityCheck slope = r.comparisons().stream()
+                    .filter(c -> c.quantityKey().equals("initialSlope"))
                     .findFirst()
                     .orElseThrow();
             assertThat(slope.ratio()).isEqualTo(1 / factor, within(1e-9));
@@ -128,7 +128,7 @@ class CriteriaTest {
         CriterionResult r = check("qc-hll-prescriptive", design(3));
         assertThat(r.status()).isEqualTo(Status.NOT_MET);
         assertThat(r.comparisons().stream().filter(c -> c.status() == Status.NOT_MET))
-                .extracting(Check::demandKey)
+                .extracting(CapacityCheck::quantityKey)
                 .containsExactly(
                         "initialSlope",
                         "initialSlope",
@@ -158,9 +158,9 @@ class CriteriaTest {
                     .build();
             CriterionResult r = check("jp-span", d);
             assertThat(r.isMet()).as("height %s", height).isEqualTo(excess >= 0);
-            Check rule = r.comparisons().stream()
-                    .filter(c ->
-                            c.demandKey().equals("spanForHeight") && c.item().equals("span 1"))
+            CapacityCheck rule = r.comparisons().stream()
+                    .filter(c -> c.quantityKey().equals("spanForHeight")
+                            && c.component().equals("span 1"))
                     .findFirst()
                     .orElseThrow();
             assertThat(rule.demand()).isEqualTo(10, within(1e-12));
@@ -172,7 +172,7 @@ class CriteriaTest {
     @Test
     void postsThatLetTheRopeRunAreNotFixed() {
         CriterionResult r = check("jp-span", design(2));
-        assertThat(r.comparisons().stream().filter(c -> c.demandKey().equals("fixedPosts")))
+        assertThat(r.comparisons().stream().filter(c -> c.quantityKey().equals("fixedPosts")))
                 .allMatch(c -> c.ratio() == Double.POSITIVE_INFINITY);
     }
 
@@ -183,11 +183,12 @@ class CriteriaTest {
         CriterionResult r = Criteria.of("us-osha-hll-factor").orElseThrow().check(e);
         double tension = e.of(Quantity.MAXIMUM_TENSION).orElseThrow().value();
         assertThat(r.comparisons()).hasSize(4);
-        Check cable = r.comparisons().get(0);
+        CapacityCheck cable = r.comparisons().get(0);
         assertThat(cable.demand()).isEqualTo(2 * tension, within(1e-6));
         assertThat(cable.capacity()).isEqualTo(0.9 * 90.7e3, within(1e-6));
         assertThat(cable.unit()).isEqualTo("N");
-        double worst = r.comparisons().stream().mapToDouble(Check::ratio).max().orElseThrow();
+        double worst =
+                r.comparisons().stream().mapToDouble(CapacityCheck::ratio).max().orElseThrow();
         assertThat(r.ratio()).isEqualTo(worst);
         assertThat(r.governing()).isPresent();
     }
@@ -236,14 +237,14 @@ class CriteriaTest {
         double margin = e.of(Quantity.CLEARANCE_MARGIN).orElseThrow().value();
         double required = Quantity.REQUIRED_BELOW_LINE.value(
                 e.of(Quantity.CLEARANCE_MARGIN).orElseThrow().arrest(), ModelFactors.none());
-        CriterionResult r = Criterion.stated("own", Demand.of(Quantity.CLEARANCE_MARGIN), 0.25, "client 7.2")
+        CriterionResult r = Criterion.stated("own", CheckedQuantity.of(Quantity.CLEARANCE_MARGIN), 0.25, "client 7.2")
                 .check(e);
         assertThat(r.demand()).isEqualTo(required + 0.25, within(1e-12));
         assertThat(r.capacity()).isEqualTo(required + margin, within(1e-12));
         assertThat(r.isMet()).isEqualTo(margin >= 0.25);
         LifelineDesign none =
                 d.toBuilder().clearance(ClearanceRules.commonPractice()).build();
-        assertThat(Criterion.stated("own", Demand.of(Quantity.CLEARANCE_MARGIN), 0, "client 7.2")
+        assertThat(Criterion.stated("own", CheckedQuantity.of(Quantity.CLEARANCE_MARGIN), 0, "client 7.2")
                         .check(analyse(none))
                         .reason())
                 .isEqualTo("no obstruction is given");
@@ -259,7 +260,8 @@ class CriteriaTest {
             LifelineDesign moved = d.toBuilder()
                     .clearance(d.clearance().withObstructions(List.of(new Obstruction(0, 12, touch + off))))
                     .build();
-            Check contact = check("us-osha-free-fall", moved).comparisons().get(1);
+            CapacityCheck contact =
+                    check("us-osha-free-fall", moved).comparisons().get(1);
             assertThat(contact.status()).isEqualTo(off < 0 ? Status.MET : Status.NOT_MET);
         }
     }
@@ -290,7 +292,7 @@ class CriteriaTest {
                                         * (worst.arrest().deployment()
                                                 + worst.arrest().lineDescent()),
                         within(1e-12));
-        CriterionResult own = Criterion.stated("own", Demand.of(Quantity.END_ANCHOR_LOAD), 30e3, "client 7.2")
+        CriterionResult own = Criterion.stated("own", CheckedQuantity.of(Quantity.END_ANCHOR_LOAD), 30e3, "client 7.2")
                 .check(e);
         assertThat(own.demand())
                 .isEqualTo(
@@ -355,10 +357,10 @@ class CriteriaTest {
     void ownLimitOnOneSupport() {
         LifelineDesign d = design(2);
         Extremes e = analyse(d);
-        CriterionResult r = Criterion.stated("post", Demand.loadOnSupport("post 1"), 12e3, "client 7.3")
+        CriterionResult r = Criterion.stated("post", CheckedQuantity.loadOnSupport("post 1"), 12e3, "client 7.3")
                 .check(e);
         assertThat(r.demand()).isEqualTo(e.onSupport("post 1").orElseThrow().value());
-        assertThat(Criterion.stated("post", Demand.loadOnSupport("nowhere"), 12e3, "x")
+        assertThat(Criterion.stated("post", CheckedQuantity.loadOnSupport("nowhere"), 12e3, "x")
                         .check(e)
                         .reason())
                 .contains("no support has this id");
@@ -366,15 +368,19 @@ class CriteriaTest {
 
     @Test
     void badOwnCriteriaAreRefused() {
-        assertThatThrownBy(() -> Criterion.stated(" ", Demand.WORKERS, 1, "x"))
+        assertThatThrownBy(() -> Criterion.stated(" ", CheckedQuantity.WORKERS, 1, "x"))
                 .isInstanceOf(InvalidInputException.class)
                 .hasMessageContaining("id");
-        assertThatThrownBy(() -> Criterion.stated("a", Demand.WORKERS, -1, "x"))
+        assertThatThrownBy(() -> Criterion.stated("a", CheckedQuantity.WORKERS, -1, "x"))
                 .isInstanceOf(InvalidInputException.class)
                 .hasMessageContaining("capacity");
-        assertThatThrownBy(() -> Demand.of(Quantity.REQUIRED_ELEVATION)).isInstanceOf(IllegalArgumentException.class);
-        assertThat(Demand.ofKey("nothing")).isEmpty();
-        assertThat(Demand.all()).extracting(Demand::key).doesNotHaveDuplicates().contains("strengthFactor", "sag");
+        assertThatThrownBy(() -> CheckedQuantity.of(Quantity.REQUIRED_ELEVATION))
+                .isInstanceOf(IllegalArgumentException.class);
+        assertThat(CheckedQuantity.ofKey("nothing")).isEmpty();
+        assertThat(CheckedQuantity.all())
+                .extracting(CheckedQuantity::key)
+                .doesNotHaveDuplicates()
+                .contains("strengthFactor", "sag");
     }
 
     @Test
@@ -390,8 +396,8 @@ class CriteriaTest {
                 .build();
         Extremes e = analyse(odd);
         assertThat(e.failures()).isNotEmpty();
-        CriterionResult r =
-                Criterion.stated("own", Demand.of(Quantity.FREE_FALL), 100, "x").check(e);
+        CriterionResult r = Criterion.stated("own", CheckedQuantity.of(Quantity.FREE_FALL), 100, "x")
+                .check(e);
         assertThat(r.status()).isEqualTo(Status.NOT_EVALUATED);
         assertThat(r.reason()).contains("not every case");
     }
@@ -415,14 +421,14 @@ class CriteriaTest {
         assertThat(r.comparisons()).hasSize(4);
         assertThat(r.check().deciding()).hasSize(2).allMatch(c -> c.status() == Status.MET);
         assertThat(check("us-osha-free-fall", d).check().deciding())
-                .extracting(Check::demandKey)
+                .extracting(CapacityCheck::quantityKey)
                 .containsExactly("freeFall", "freeHeight");
     }
 
     @Test
     void comparisonsAreInWords() {
         assertThat(check("us-osha-hll-factor", design(1)).comparisons())
-                .extracting(Check::title)
+                .extracting(CapacityCheck::title)
                 .containsExactly(
                         "2 × largest load against strength, cable",
                         "2 × largest load against strength, north",

@@ -11,6 +11,7 @@ import java.util.concurrent.Executors;
 import org.junit.jupiter.api.Test;
 import org.lifeline.analysis.ArrestResult;
 import org.lifeline.analysis.EnergyBalance;
+import org.lifeline.base.Interval;
 import org.lifeline.base.InvalidInputException;
 import org.lifeline.base.NoEquilibriumException;
 import org.lifeline.model.Attachment;
@@ -230,7 +231,7 @@ class EnvelopeTest {
     @Test
     void withoutFallsTheAnalysisLooksForTheWorstPlaces() {
         DesignResult r = DesignAnalysis.withDefaults().solve(THREE_SPANS);
-        EnvelopeResult e = Envelope.withDefaults().withAllCorners().solve(THREE_SPANS);
+        EnvelopeResult e = Envelope.withDefaults().withAllCombinations().solve(THREE_SPANS);
         assertThat(r.searched()).isTrue();
         assertThat(r.arrests()).hasSize(r.design().falls().size() * 3 * 2);
         assertThat(r.arrests()).extracting(a -> a.fall().place().span()).contains(1, 2, 3);

@@ -3,6 +3,7 @@ package org.lifeline.design.envelope;
 import java.util.List;
 import java.util.SplittableRandom;
 import org.lifeline.analysis.Statics;
+import org.lifeline.base.Interval;
 import org.lifeline.base.InvalidInputException;
 import org.lifeline.base.Point;
 import org.lifeline.model.Attachment;

@@ -5,8 +5,8 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import org.junit.jupiter.api.Test;
+import org.lifeline.base.Interval;
 import org.lifeline.base.InvalidInputException;
-import org.lifeline.design.envelope.Interval;
 
 /** Quantiles against their closed forms. */
 class DistributionTest {

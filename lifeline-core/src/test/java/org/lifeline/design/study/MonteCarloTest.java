@@ -9,9 +9,9 @@ import java.util.List;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import org.junit.jupiter.api.Test;
+import org.lifeline.base.Interval;
 import org.lifeline.base.InvalidInputException;
 import org.lifeline.design.envelope.Designs;
-import org.lifeline.design.envelope.Interval;
 import org.lifeline.design.envelope.Quantity;
 import org.lifeline.design.variable.DesignVariable;
 import org.lifeline.design.variable.DesignVariables;
@@ -44,11 +44,11 @@ class MonteCarloTest {
     private static final double[] MEANS = {1500, 4.9e6, 6000};
     private static final double[] DEVIATIONS = {120, 2.5e5, 300};
 
-    private static List<Uncertain> normal() {
+    private static List<UncertainVariable> normal() {
         DesignVariable[] v = {TENSION, STIFFNESS, FORCE};
-        List<Uncertain> list = new ArrayList<>();
+        List<UncertainVariable> list = new ArrayList<>();
         for (int k = 0; k < v.length; k++) {
-            list.add(new Uncertain(v[k], Distribution.normal(MEANS[k], DEVIATIONS[k])));
+            list.add(new UncertainVariable(v[k], Distribution.normal(MEANS[k], DEVIATIONS[k])));
         }
         return list;
     }
@@ -56,7 +56,7 @@ class MonteCarloTest {
     /** Gradient of the load at the means, by central differences [1/unit of the variable]. */
     private static double[] gradient() {
         double[] g = new double[3];
-        List<Uncertain> u = normal();
+        List<UncertainVariable> u = normal();
         for (int k = 0; k < 3; k++) {
             double h = 1e-3 * MEANS[k];
             double[] f = new double[2];
@@ -205,7 +205,8 @@ class MonteCarloTest {
     @Test
     void aCaseThatFailsIsARowWithItsReason() {
         List<StudyRow> rows = new ArrayList<>();
-        List<Uncertain> masses = List.of(new Uncertain(MASS, Distribution.uniform(Interval.of(-50, 100))));
+        List<UncertainVariable> masses =
+                List.of(new UncertainVariable(MASS, Distribution.uniform(Interval.of(-50, 100))));
         MonteCarloResult r = MonteCarlo.withSeed(3).withRows(rows::add).solve(DESIGN, masses, LOAD, 300);
         assertThat(r.cases()).isEqualTo(300);
         assertThat(r.failed()).isBetween(60L, 140L);

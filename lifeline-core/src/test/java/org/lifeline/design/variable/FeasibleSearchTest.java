@@ -8,16 +8,16 @@ import java.util.List;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import org.junit.jupiter.api.Test;
+import org.lifeline.base.Interval;
 import org.lifeline.base.InvalidInputException;
+import org.lifeline.design.criteria.CheckedQuantity;
 import org.lifeline.design.criteria.Criteria;
 import org.lifeline.design.criteria.Criterion;
 import org.lifeline.design.criteria.CriterionResult;
-import org.lifeline.design.criteria.Demand;
 import org.lifeline.design.envelope.DesignAnalysis;
 import org.lifeline.design.envelope.Designs;
 import org.lifeline.design.envelope.Envelope;
 import org.lifeline.design.envelope.Extremes;
-import org.lifeline.design.envelope.Interval;
 import org.lifeline.design.envelope.Quantity;
 import org.lifeline.model.Attachment;
 import org.lifeline.model.Fall;
@@ -32,7 +32,7 @@ class FeasibleSearchTest {
     private static final LifelineDesign DESIGN = Designs.design(1, Passage.free(), Attachment.GRIPPED);
     private static final List<Criterion> CRITERIA = List.of(
             Criteria.of("us-osha-hll-factor").orElseThrow(),
-            Criterion.stated("clearance", Demand.of(Quantity.CLEARANCE_MARGIN), 0, "test"));
+            Criterion.stated("clearance", CheckedQuantity.of(Quantity.CLEARANCE_MARGIN), 0, "test"));
 
     private static double worst(LifelineDesign design, List<Criterion> criteria) {
         Extremes e = Envelope.withDefaults().solve(design).extremes();
@@ -93,8 +93,8 @@ class FeasibleSearchTest {
     @Test
     void pretensionHasARangeClosedByLoadAboveAndClearanceBelow() {
         List<Criterion> criteria = List.of(
-                Criterion.stated("load", Demand.of(Quantity.END_ANCHOR_LOAD), 28.5e3, "test"),
-                Criterion.stated("drop", Demand.of(Quantity.REQUIRED_BELOW_WALKING_LEVEL), 4.2, "test"));
+                Criterion.stated("load", CheckedQuantity.of(Quantity.END_ANCHOR_LOAD), 28.5e3, "test"),
+                Criterion.stated("drop", CheckedQuantity.of(Quantity.REQUIRED_BELOW_WALKING_LEVEL), 4.2, "test"));
         DesignVariable v = DesignVariables.pretension(Interval.of(200, 12e3));
         FeasibleResult r = FeasibleSearch.withCriteria(criteria).withSamples(7).solve(DESIGN, v);
         assertThat(r.intervals()).as(r.noneBecause().orElse("")).hasSize(1);
@@ -115,8 +115,8 @@ class FeasibleSearchTest {
 
     @Test
     void longestSpan() {
-        List<Criterion> criteria =
-                List.of(Criterion.stated("drop", Demand.of(Quantity.REQUIRED_BELOW_WALKING_LEVEL), 4.5, "test"));
+        List<Criterion> criteria = List.of(
+                Criterion.stated("drop", CheckedQuantity.of(Quantity.REQUIRED_BELOW_WALKING_LEVEL), 4.5, "test"));
         DesignVariable v = DesignVariables.spanLengths(Interval.of(4, 40));
         FeasibleResult r = FeasibleSearch.withCriteria(criteria).solve(DESIGN, v);
         FeasibleInterval i = r.intervals().get(0);
@@ -133,7 +133,8 @@ class FeasibleSearchTest {
                                 8e6,
                                 2.2e5)))
                         : s));
-        List<Criterion> criteria = List.of(Criterion.stated("load", Demand.of(Quantity.END_ANCHOR_LOAD), 15e3, "test"));
+        List<Criterion> criteria =
+                List.of(Criterion.stated("load", CheckedQuantity.of(Quantity.END_ANCHOR_LOAD), 15e3, "test"));
         DesignVariable v = DesignVariables.inlineActivation("south", Interval.of(3e3, 25e3));
         FeasibleResult r = FeasibleSearch.withCriteria(criteria).solve(d, v);
         FeasibleInterval i = r.intervals().get(r.intervals().size() - 1);
@@ -144,7 +145,8 @@ class FeasibleSearchTest {
 
     @Test
     void stiffnessOfAPost() {
-        List<Criterion> criteria = List.of(Criterion.stated("load", Demand.of(Quantity.END_ANCHOR_LOAD), 22e3, "test"));
+        List<Criterion> criteria =
+                List.of(Criterion.stated("load", CheckedQuantity.of(Quantity.END_ANCHOR_LOAD), 22e3, "test"));
         DesignVariable v = DesignVariables.supportStiffness("south", Interval.of(1e4, 1e7));
         FeasibleResult r = FeasibleSearch.withCriteria(criteria).solve(DESIGN, v);
         FeasibleInterval i = r.intervals().get(0);
@@ -154,7 +156,8 @@ class FeasibleSearchTest {
 
     @Test
     void numberOfWorkersIsWhole() {
-        List<Criterion> criteria = List.of(Criterion.stated("load", Demand.of(Quantity.END_ANCHOR_LOAD), 45e3, "test"));
+        List<Criterion> criteria =
+                List.of(Criterion.stated("load", CheckedQuantity.of(Quantity.END_ANCHOR_LOAD), 45e3, "test"));
         DesignVariable v = DesignVariables.workersTogether(Interval.of(1, 4));
         FeasibleResult r = FeasibleSearch.withCriteria(criteria).solve(DESIGN, v);
         assertThat(r.trials()).extracting(Trial::value).containsExactly(1.0, 2.0, 3.0, 4.0);
@@ -170,7 +173,7 @@ class FeasibleSearchTest {
     @Test
     void noneHasAReason() {
         List<Criterion> impossible =
-                List.of(Criterion.stated("load", Demand.of(Quantity.END_ANCHOR_LOAD), 1e3, "test"));
+                List.of(Criterion.stated("load", CheckedQuantity.of(Quantity.END_ANCHOR_LOAD), 1e3, "test"));
         FeasibleResult r = FeasibleSearch.withCriteria(impossible)
                 .withSamples(5)
                 .solve(DESIGN, DesignVariables.pretension(Interval.of(500, 5e3)));
@@ -186,8 +189,8 @@ class FeasibleSearchTest {
         double load = value(v.apply(DESIGN, 2050), Quantity.END_ANCHOR_LOAD);
         double drop = value(v.apply(DESIGN, 1950), Quantity.REQUIRED_BELOW_WALKING_LEVEL);
         List<Criterion> band = List.of(
-                Criterion.stated("load", Demand.of(Quantity.END_ANCHOR_LOAD), load, "test"),
-                Criterion.stated("drop", Demand.of(Quantity.REQUIRED_BELOW_WALKING_LEVEL), drop, "test"));
+                Criterion.stated("load", CheckedQuantity.of(Quantity.END_ANCHOR_LOAD), load, "test"),
+                Criterion.stated("drop", CheckedQuantity.of(Quantity.REQUIRED_BELOW_WALKING_LEVEL), drop, "test"));
         FeasibleResult r = FeasibleSearch.withCriteria(band).withSamples(3).solve(DESIGN, v);
         assertThat(r.intervals()).hasSize(1);
         assertThat(r.intervals().get(0).low().value()).isEqualTo(1950, within(20.0));
@@ -207,7 +210,8 @@ class FeasibleSearchTest {
 
     @Test
     void whereTheDesignCannotBeAnalysedTheRangeEndsWithTheReason() {
-        List<Criterion> any = List.of(Criterion.stated("load", Demand.of(Quantity.END_ANCHOR_LOAD), 1e6, "test"));
+        List<Criterion> any =
+                List.of(Criterion.stated("load", CheckedQuantity.of(Quantity.END_ANCHOR_LOAD), 1e6, "test"));
         DesignVariable v = DesignVariable.of(
                 "mass", "kg", Interval.of(-50, 100), (d, x) -> d.withWorkers(w -> w.withMass(x > 0 ? 100 : x)));
         FeasibleResult r = FeasibleSearch.withCriteria(any).withSamples(4).solve(DESIGN, v);
@@ -241,8 +245,8 @@ class FeasibleSearchTest {
     @Test
     void whatIsNotEvaluatedIsNamed() {
         List<Criterion> criteria = List.of(
-                Criterion.stated("load", Demand.of(Quantity.END_ANCHOR_LOAD), 1e6, "test"),
-                Criterion.stated("inline", Demand.of(Quantity.INLINE_EXTENSION), 1, "test"));
+                Criterion.stated("load", CheckedQuantity.of(Quantity.END_ANCHOR_LOAD), 1e6, "test"),
+                Criterion.stated("inline", CheckedQuantity.of(Quantity.INLINE_EXTENSION), 1, "test"));
         FeasibleResult r = FeasibleSearch.withCriteria(criteria)
                 .withSamples(3)
                 .solve(DESIGN, DesignVariables.pretension(Interval.of(500, 5e3)));
@@ -260,8 +264,8 @@ class FeasibleSearchTest {
 
     @Test
     void mapOverTwoVariables() {
-        List<Criterion> criteria =
-                List.of(Criterion.stated("drop", Demand.of(Quantity.REQUIRED_BELOW_WALKING_LEVEL), 4.4, "test"));
+        List<Criterion> criteria = List.of(
+                Criterion.stated("drop", CheckedQuantity.of(Quantity.REQUIRED_BELOW_WALKING_LEVEL), 4.4, "test"));
         Axis spans = Axis.even(DesignVariables.spanLengths(Interval.of(8, 20)), 3);
         Axis tensions = Axis.even(DesignVariables.pretension(Interval.of(500, 5e3)), 4);
         ExecutorService two = Executors.newFixedThreadPool(2);

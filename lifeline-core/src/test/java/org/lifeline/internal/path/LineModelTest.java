@@ -41,9 +41,9 @@ class LineModelTest {
             PlausibleLine p = free(seed);
             LineModel still = new LineModel(p.line());
             LineModel there = new LineModel(p.line());
-            there.heat(50);
-            there.heat(-30);
-            there.heat(15);
+            there.bringTo(50);
+            there.bringTo(-30);
+            there.bringTo(15);
             same(p.toString(), still, there, 1e-9);
         }
     }
@@ -111,7 +111,7 @@ class LineModelTest {
         for (long seed = 1; seed <= CASES; seed++) {
             PlausibleLine p = new PlausibleLine(seed, true);
             LineModel m = new LineModel(p.line());
-            m.heat(-10);
+            m.bringTo(-10);
             LineModel.Load load = m.hook(p.span - 1, p.place().station(), p.attachment == Attachment.GRIPPED);
             m.hang(load, 2500);
             Vector3 sum = Vector3.ZERO;
@@ -262,9 +262,9 @@ class LineModelTest {
             LineModel still = new LineModel(p.line());
             LineModel.Load early = still.hook(p.span - 1, p.place().station(), true);
             LineModel moved = new LineModel(p.line());
-            moved.heat(40);
+            moved.bringTo(40);
             LineModel.Load late = moved.hook(p.span - 1, p.place().station(), true);
-            still.heat(40);
+            still.bringTo(40);
             assertThat(moved.materialPoint(late).distance(still.materialPoint(early)))
                     .as(p.toString())
                     .isLessThan(1e-9);

@@ -65,9 +65,9 @@ class LoadPathTest {
             }
             path.advance(to, LoadPathTest::never, 0);
             boundary += to * path.descent();
-            assertThat(path.heat()).isZero();
+            assertThat(path.frictionHeat()).isZero();
             assertThat(path.pathWork()).isNaN();
-            assertThat(path.hasFriction()).isFalse();
+            assertThat(path.isFollowed()).isFalse();
             assertThat(path.work() - work)
                     .as(p.toString())
                     .isCloseTo(boundary - integral, within(1e-7 * (boundary - integral)));
@@ -86,12 +86,12 @@ class LoadPathTest {
             double heat = 0;
             for (double force = 500; force <= 8000; force += 500) {
                 path.advance(force, LoadPathTest::never, 0);
-                assertThat(path.hasFriction()).isTrue();
+                assertThat(path.isFollowed()).isTrue();
                 if (!path.gaveWay()) {
                     assertThat(path.pathWork()).as(p.toString()).isCloseTo(path.work(), within(1e-6 * 3000));
                 }
-                assertThat(path.heat()).as(p.toString()).isGreaterThan(heat - 1e-7 * 3000);
-                heat = path.heat();
+                assertThat(path.frictionHeat()).as(p.toString()).isGreaterThan(heat - 1e-7 * 3000);
+                heat = path.frictionHeat();
             }
             slipped += heat > 1 ? 1 : 0;
         }
@@ -165,13 +165,13 @@ class LoadPathTest {
             if (m.slip(1) == 0) {
                 assertThat(slips).as("it sticks again under a growing load").isFalse();
                 assertThat(ratio).isLessThan(limit * (1 + 1e-6));
-                assertThat(path.heat()).isZero();
+                assertThat(path.frictionHeat()).isZero();
             } else {
                 slips = true;
                 assertThat(ratio).as("at " + force).isCloseTo(limit, within(1e-9));
                 // The cable is drawn toward the fall, to the start of the line.
                 assertThat(m.slip(1)).isPositive();
-                assertThat(path.heat()).isPositive();
+                assertThat(path.frictionHeat()).isPositive();
             }
         }
         assertThat(slips).isTrue();

@@ -26,7 +26,7 @@ class PlainAgainstFastPathTest {
      */
     private static double worst(LoadPath fast, PlainLoadPath plain) {
         double work = Math.abs(fast.work() - plain.work);
-        double heat = Math.abs(fast.heat() - plain.heat);
+        double heat = Math.abs(fast.frictionHeat() - plain.heat);
         double descent = plain.force * Math.abs(fast.descent() - plain.descent);
         return Math.max(work, Math.max(heat, descent)) / Math.max(plain.work, 1);
     }
@@ -61,7 +61,7 @@ class PlainAgainstFastPathTest {
                 fast.advance(force, path -> 1, 0);
                 plain.advance(force, 1000);
                 if (!fast.gaveWay()) {
-                    rough += fast.heat() > 1 ? 1 : 0;
+                    rough += fast.frictionHeat() > 1 ? 1 : 0;
                     assertThat(worst(fast, plain)).as(p + " at " + force).isLessThan(1e-5);
                 }
             }
@@ -81,8 +81,8 @@ class PlainAgainstFastPathTest {
             LineModel a = new LineModel(line);
             LineModel b = new LineModel(line);
             double temperature = r.nextDouble(-30, 60);
-            a.heat(temperature);
-            b.heat(temperature);
+            a.bringTo(temperature);
+            b.bringTo(temperature);
             LoadPath fast = new LoadPath(a, a.hook(span, station, true), 10, 3000);
             PlainLoadPath plain = new PlainLoadPath(b, b.hook(span, station, true), 10);
             double force = r.nextDouble(500, 9000);

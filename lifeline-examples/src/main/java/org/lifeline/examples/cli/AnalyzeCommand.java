@@ -11,23 +11,27 @@ import org.jspecify.annotations.Nullable;
 import org.lifeline.analysis.Method;
 import org.lifeline.base.InvalidInputException;
 import org.lifeline.base.NoEquilibriumException;
+import org.lifeline.base.ProgressListener;
 import org.lifeline.base.Violation;
 import org.lifeline.design.envelope.DesignAnalysis;
-import org.lifeline.design.envelope.ProgressListener;
 import org.lifeline.examples.arrests.DesignRun;
 import org.lifeline.examples.criteria.CriteriaCheck;
-import org.lifeline.examples.criteria.CriterionResult;
-import org.lifeline.examples.json.AtomicFile;
+import org.lifeline.examples.criteria.PrintedComparison;
+import org.lifeline.examples.files.FileKind;
+import org.lifeline.examples.files.Output;
+import org.lifeline.examples.files.OutputException;
+import org.lifeline.examples.files.OutputSet;
 import org.lifeline.examples.json.DesignFile;
 import org.lifeline.examples.json.DesignReader;
 import org.lifeline.examples.json.ResultWriter;
 import org.lifeline.examples.print.DesignReport;
+import org.lifeline.examples.reproduce.Reproduction;
 import org.lifeline.model.LifelineDesign;
-import org.lifeline.report.InertText;
-import org.lifeline.report.Provenance;
-import org.lifeline.report.ReportDetail;
 import org.lifeline.report.TextReport;
-import org.lifeline.report.UnitChoice;
+import org.lifeline.report.document.InertText;
+import org.lifeline.report.document.Provenance;
+import org.lifeline.report.document.ReportDetail;
+import org.lifeline.report.document.UnitChoice;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -65,6 +69,9 @@ public final class AnalyzeCommand implements Callable<Integer> {
 
     @Option(names = "--result", paramLabel = "FILE", description = "Where the result file goes; - for none.")
     private @Nullable String result;
+
+    @Option(names = "--overwrite", description = "Replaces also a file that is no former result file; never a design.")
+    private boolean overwrite;
 
     @Option(names = "--no-result", description = "Writes no result file.")
     private boolean noResult;
@@ -120,15 +127,14 @@ public final class AnalyzeCommand implements Callable<Integer> {
             return analyze();
         } catch (NoEquilibriumException e) {
             return failures.noEquilibrium(e);
-        } catch (IOException e) {
-            err.println("The result file could not be written: " + Failures.reason(e));
-            return ExitCode.FAULT;
+        } catch (OutputException e) {
+            return failures.output(e);
         } catch (RuntimeException | StackOverflowError | OutOfMemoryError e) {
             return failures.fault(e, stackTrace);
         }
     }
 
-    private int analyze() throws IOException {
+    private int analyze() throws OutputException {
         UnitChoice choice = DesignReport.units(units);
         boolean moving = method.equals(TRANSIENT);
         if (choice == null || (!moving && !method.equals(ENERGY_BALANCE))) {
@@ -146,42 +152,45 @@ public final class AnalyzeCommand implements Callable<Integer> {
                     + Failures.reason(e));
             return ExitCode.BAD_INPUT;
         }
-        Path target = target();
-        if (target != null && file != null && sameFile(target, file)) {
-            err.println("Bad command line: --result " + InertText.plain(target.toString())
-                    + ": must not be the design file itself");
-            return ExitCode.BAD_INPUT;
-        }
         DesignFile design;
-        DesignRun run;
-        List<CriterionResult> criteria;
         try {
             design = new DesignReader().read(bytes);
         } catch (InvalidInputException e) {
             return bad(e.violations());
         }
-        try {
-            run = solver.solve(
-                    design.design(),
-                    new Progress(err, System::nanoTime),
-                    moving ? Method.TRANSIENT : Method.ENERGY_BALANCE);
-            criteria = target == null ? List.of() : CriteriaCheck.evaluate(run, design.criteria());
-        } catch (InvalidInputException e) {
-            return bad(Failures.asWritten(design, e.violations()));
+        try (OutputSet outputs = file == null ? OutputSet.of(overwrite) : OutputSet.of(overwrite, file)) {
+            String target = target();
+            Output place = target == null ? null : outputs.claim(target, FileKind.RESULT);
+            DesignRun run;
+            List<PrintedComparison> criteria;
+            try {
+                run = solver.solve(
+                        design.design(),
+                        new Progress(err, System::nanoTime),
+                        moving ? Method.TRANSIENT : Method.ENERGY_BALANCE);
+                criteria = place == null ? List.of() : CriteriaCheck.evaluate(run, design.criteria());
+            } catch (InvalidInputException e) {
+                return bad(Failures.asWritten(design, e.violations()));
+            }
+            String text = TextReport.write(DesignReport.of(design, run, choice, List.of())
+                    .withDetail(ReportDetail.SHORT)
+                    .withProvenance(new Provenance("Lifeline " + LibraryVersion.text(), design.sha256(), "", ""))
+                    .build());
+            if (place != null) {
+                byte[] numbers = new ResultWriter(LibraryVersion.text(), design.sha256()).write(run, criteria);
+                if (numbers.length > Reproduction.LARGEST_FILE) {
+                    err.println("The result would have " + numbers.length + " bytes; at most "
+                            + Reproduction.LARGEST_FILE + " are written, since no more are read again.");
+                    return ExitCode.BAD_INPUT;
+                }
+                place.put(numbers);
+                outputs.commit();
+                out.println("Result file: " + InertText.plain(String.valueOf(target)));
+            }
+            out.print(text);
+            out.flush();
+            return ExitCode.DONE;
         }
-        if (target != null) {
-            AtomicFile.write(target, new ResultWriter(LibraryVersion.text(), design.sha256()).write(run, criteria));
-        }
-        String text = TextReport.write(DesignReport.of(design, run, choice, List.of())
-                .withDetail(ReportDetail.SHORT)
-                .withProvenance(new Provenance("Lifeline " + LibraryVersion.text(), design.sha256(), "", ""))
-                .build());
-        if (target != null) {
-            out.println("Result file: " + InertText.plain(target.toString()));
-        }
-        out.print(text);
-        out.flush();
-        return ExitCode.DONE;
     }
 
     private int bad(List<Violation> violations) {
@@ -202,26 +211,18 @@ public final class AnalyzeCommand implements Callable<Integer> {
         }
     }
 
-    private @Nullable Path target() {
+    private @Nullable String target() {
         if (noResult || "-".equals(result)) {
             return null;
         }
         if (result != null) {
-            return Path.of(result);
+            return result;
         }
         if (file == null || file.getFileName() == null) {
             return null;
         }
         String name = file.getFileName().toString();
         String stem = name.endsWith(".json") ? name.substring(0, name.length() - ".json".length()) : name;
-        return file.resolveSibling(stem + ".result.json");
-    }
-
-    private static boolean sameFile(Path a, Path b) {
-        try {
-            return Files.exists(a) && Files.isSameFile(a, b);
-        } catch (IOException e) {
-            return a.toAbsolutePath().normalize().equals(b.toAbsolutePath().normalize());
-        }
+        return file.resolveSibling(stem + ".result.json").toString();
     }
 }

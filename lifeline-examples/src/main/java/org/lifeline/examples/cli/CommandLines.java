@@ -3,18 +3,24 @@ package org.lifeline.examples.cli;
 import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
 import java.util.stream.Collectors;
+import org.lifeline.examples.files.FileNames;
 import org.lifeline.examples.programs.Programs;
-import org.lifeline.report.InertText;
+import org.lifeline.report.document.InertText;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.HelpCommand;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.TypeConversionException;
 
 /** Takes a command line apart and runs it. */
 public final class CommandLines {
+    /** What is said when not everything that was printed has arrived. */
+    static final String LOST = "The standard output could not be written: what was printed is not complete.";
+
     private CommandLines() {}
 
     /** The program itself: without a command it analyzes the demonstration design. */
@@ -53,6 +59,7 @@ public final class CommandLines {
         line.addSubcommand(new ReproduceCommand(out, err));
         line.addSubcommand(new ReportCommand(out, err));
         line.addSubcommand(new ExampleCommand(out, err));
+        line.registerConverter(Path.class, CommandLines::path);
         askForHelp(line.getCommandSpec());
         line.getSubcommands().values().stream()
                 .map(CommandLine::getCommandSpec)
@@ -63,7 +70,25 @@ public final class CommandLines {
         line.setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.OFF));
         line.setParameterExceptionHandler((e, arguments) -> misused(e, err));
         String[] effective = args.length == 0 ? new String[] {"analyze"} : args;
-        return line.execute(effective);
+        int code = line.execute(effective);
+        out.flush();
+        boolean lost = out.checkError();
+        // The examples print to the standard output itself.
+        lost |= System.out.checkError();
+        if (lost) {
+            err.println(LOST);
+            err.flush();
+            return code == ExitCode.DONE ? ExitCode.FAULT : code;
+        }
+        return code;
+    }
+
+    private static Path path(String name) {
+        try {
+            return FileNames.path(name);
+        } catch (IllegalArgumentException e) {
+            throw new TypeConversionException(String.valueOf(e.getMessage()));
+        }
     }
 
     private static void askForHelp(CommandSpec spec) {

@@ -2,13 +2,18 @@ package org.lifeline.examples.cli;
 
 import java.io.IOException;
 import java.io.PrintStream;
+import java.io.UncheckedIOException;
+import java.nio.file.FileSystemException;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import org.lifeline.base.NoEquilibriumException;
+import org.lifeline.examples.files.OutputException;
 import org.lifeline.examples.programs.Programs;
-import org.lifeline.report.InertText;
+import org.lifeline.report.document.InertText;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** Lists the example programs, or runs one of them. Not thread-safe. */
@@ -29,6 +34,11 @@ public final class ExampleCommand implements Callable<Integer> {
 
     @Parameters(index = "1..*", paramLabel = "ARGS", arity = "0..*", description = "What the example takes.")
     private List<String> arguments = List.of();
+
+    @Option(
+            names = "--overwrite",
+            description = "Lets an example that writes files replace any file but its input and designs.")
+    private boolean overwrite;
 
     /**
      * The command with its streams; examples print to the standard output.
@@ -58,8 +68,16 @@ public final class ExampleCommand implements Callable<Integer> {
     }
 
     private int run(Programs.Program program) {
+        List<String> given = new ArrayList<>(arguments);
+        if (overwrite && !program.writesFiles()) {
+            err.println("Bad command line: --overwrite: the example " + program.name() + " writes no files");
+            return ExitCode.BAD_INPUT;
+        }
+        if (overwrite) {
+            given.add("--overwrite");
+        }
         try {
-            program.main().run(arguments.toArray(new String[0]));
+            program.main().run(given.toArray(new String[0]));
             return ExitCode.DONE;
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
@@ -68,15 +86,25 @@ public final class ExampleCommand implements Callable<Integer> {
         } catch (IllegalArgumentException e) {
             err.println("Bad input: " + InertText.plain(String.valueOf(e.getMessage())));
             return ExitCode.BAD_INPUT;
+        } catch (UncheckedIOException e) {
+            return unread(e.getCause() == null ? new IOException(e) : e.getCause());
         } catch (IOException e) {
-            err.println("A file cannot be read or written: " + Failures.reason(e));
-            return ExitCode.BAD_INPUT;
+            return unread(e);
         } catch (NoEquilibriumException e) {
             return new Failures(err).noEquilibrium(e);
         } catch (Exception e) {
             err.println("The example failed: " + InertText.plain(String.valueOf(e)));
             return ExitCode.FAULT;
         }
+    }
+
+    private int unread(IOException e) {
+        if (e instanceof OutputException output) {
+            return new Failures(err).output(output);
+        }
+        String name = e instanceof FileSystemException f && f.getFile() != null ? f.getFile() : "the design";
+        err.println("A file cannot be read: " + InertText.plain(name) + ": " + Failures.reason(e));
+        return ExitCode.BAD_INPUT;
     }
 
     private static void list(PrintStream stream) {

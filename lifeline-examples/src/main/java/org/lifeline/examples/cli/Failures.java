@@ -5,8 +5,10 @@ import java.io.PrintStream;
 import java.util.List;
 import org.lifeline.base.NoEquilibriumException;
 import org.lifeline.base.Violation;
+import org.lifeline.examples.files.FileNames;
+import org.lifeline.examples.files.OutputException;
 import org.lifeline.examples.json.DesignFile;
-import org.lifeline.report.InertText;
+import org.lifeline.report.document.InertText;
 
 /** Says why a command did not do what it was asked for. */
 final class Failures {
@@ -47,6 +49,14 @@ final class Failures {
         return ExitCode.NO_EQUILIBRIUM;
     }
 
+    /** An output was refused, which is the caller's to mend, or could not be written, which is the machine's. */
+    int output(OutputException e) {
+        err.println((e.isRefused() ? "Bad output: " : "An output could not be written: ")
+                + InertText.plain(String.valueOf(e.getMessage())));
+        err.flush();
+        return e.isRefused() ? ExitCode.BAD_INPUT : ExitCode.FAULT;
+    }
+
     int fault(Throwable e, boolean stackTrace) {
         err.println("The program failed: " + InertText.plain(String.valueOf(e)));
         err.println("This is a fault of the program, not of the design. Run again with --stack-trace to report it.");
@@ -57,6 +67,6 @@ final class Failures {
     }
 
     static String reason(IOException e) {
-        return InertText.plain(e.getClass().getSimpleName().replace("Exception", "") + ": " + e.getMessage());
+        return InertText.plain(FileNames.reason(e));
     }
 }

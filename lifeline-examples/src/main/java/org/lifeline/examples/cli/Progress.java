@@ -3,7 +3,7 @@ package org.lifeline.examples.cli;
 import java.io.PrintStream;
 import java.util.Locale;
 import java.util.function.LongSupplier;
-import org.lifeline.design.envelope.ProgressListener;
+import org.lifeline.base.ProgressListener;
 
 /** Says how far a long computation is: nothing within the first second, then about once a second. Not thread-safe. */
 final class Progress implements ProgressListener {

@@ -3,7 +3,6 @@ package org.lifeline.examples.cli;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.PrintStream;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -20,19 +19,23 @@ import org.lifeline.base.NoEquilibriumException;
 import org.lifeline.design.envelope.DesignAnalysis;
 import org.lifeline.design.envelope.Envelope;
 import org.lifeline.examples.arrests.DesignRun;
-import org.lifeline.examples.json.AtomicFile;
+import org.lifeline.examples.files.FileKind;
+import org.lifeline.examples.files.Output;
+import org.lifeline.examples.files.OutputException;
+import org.lifeline.examples.files.OutputFolder;
+import org.lifeline.examples.files.OutputSet;
 import org.lifeline.examples.json.DesignFile;
 import org.lifeline.examples.json.DesignReader;
 import org.lifeline.examples.print.DesignReport;
 import org.lifeline.model.LifelineDesign;
 import org.lifeline.report.CalculationReport;
 import org.lifeline.report.HtmlReport;
-import org.lifeline.report.InertText;
-import org.lifeline.report.Provenance;
-import org.lifeline.report.ReportDetail;
-import org.lifeline.report.ReportDocument;
 import org.lifeline.report.TextReport;
-import org.lifeline.report.UnitChoice;
+import org.lifeline.report.document.InertText;
+import org.lifeline.report.document.Provenance;
+import org.lifeline.report.document.ReportDetail;
+import org.lifeline.report.document.ReportDocument;
+import org.lifeline.report.document.UnitChoice;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -60,13 +63,13 @@ public final class ReportCommand implements Callable<Integer> {
     private @Nullable Path file;
 
     @Option(names = "--html", paramLabel = "FILE", description = "Writes the report as one HTML file.")
-    private @Nullable Path html;
+    private @Nullable String html;
 
     @Option(
             names = "--text",
             paramLabel = "FILE",
             description = "Writes the report as text; without --html, --text and --parts it is printed.")
-    private @Nullable Path text;
+    private @Nullable String text;
 
     @Option(
             names = "--parts",
@@ -74,7 +77,10 @@ public final class ReportCommand implements Callable<Integer> {
             description =
                     "Writes every table, and the calculation of every arrest with unrounded numbers, as CSV, and every"
                             + " picture as SVG; index.csv says what is what.")
-    private @Nullable Path parts;
+    private @Nullable String parts;
+
+    @Option(names = "--overwrite", description = "Replaces also files that are no former reports; never a design.")
+    private boolean overwrite;
 
     @Option(names = "--units", paramLabel = "UNITS", defaultValue = "both", description = "Units: both, si or us.")
     private String units = "both";
@@ -137,8 +143,26 @@ public final class ReportCommand implements Callable<Integer> {
         }
         try {
             DesignFile design = new DesignReader().read(bytes);
-            try {
-                return write(report(design, choice, much));
+            try (OutputSet outputs = OutputSet.of(overwrite, file)) {
+                Output page = html == null ? null : outputs.claim(html, FileKind.REPORT_PAGE);
+                Output plain = text == null ? null : outputs.claim(text, FileKind.REPORT_TEXT);
+                OutputFolder folder = parts == null ? null : outputs.claimFolder(parts);
+                Drawn drawn = report(design, choice, much);
+                if (page != null) {
+                    page.put(HtmlReport.write(drawn.document()));
+                }
+                if (plain != null) {
+                    plain.put(TextReport.write(drawn.document()));
+                }
+                if (folder != null) {
+                    new ReportParts(folder).write(drawn.document(), drawn.arrests(), drawn.units());
+                }
+                outputs.commit();
+                if (html == null && text == null && parts == null) {
+                    out.print(TextReport.write(drawn.document()));
+                    out.flush();
+                }
+                return ExitCode.DONE;
             } catch (InvalidInputException e) {
                 return failures.violations(file.toString(), Failures.asWritten(design, e.violations()));
             }
@@ -146,9 +170,8 @@ public final class ReportCommand implements Callable<Integer> {
             return failures.violations(file.toString(), e.violations());
         } catch (NoEquilibriumException e) {
             return failures.noEquilibrium(e);
-        } catch (IOException e) {
-            err.println("The report could not be written: " + Failures.reason(e));
-            return ExitCode.FAULT;
+        } catch (OutputException e) {
+            return failures.output(e);
         } catch (RuntimeException | StackOverflowError | OutOfMemoryError e) {
             return failures.fault(e, stackTrace);
         }
@@ -191,23 +214,5 @@ public final class ReportCommand implements Callable<Integer> {
                 .withSide(balance.side())
                 .withClearance(design.clearance())
                 .solve(balance.line(), balance.fall());
-    }
-
-    private int write(Drawn drawn) throws IOException {
-        ReportDocument document = drawn.document();
-        if (html != null) {
-            AtomicFile.write(html, HtmlReport.write(document).getBytes(StandardCharsets.UTF_8));
-        }
-        if (text != null) {
-            AtomicFile.write(text, TextReport.write(document).getBytes(StandardCharsets.UTF_8));
-        }
-        if (parts != null) {
-            new ReportParts(parts).write(document, drawn.arrests(), drawn.units());
-        }
-        if (html == null && text == null && parts == null) {
-            out.print(TextReport.write(document));
-            out.flush();
-        }
-        return ExitCode.DONE;
     }
 }

@@ -6,9 +6,9 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import org.lifeline.design.criteria.CheckedQuantity;
 import org.lifeline.design.criteria.Criteria;
 import org.lifeline.design.criteria.Criterion;
-import org.lifeline.design.criteria.Demand;
 import org.lifeline.design.envelope.Quantity;
 import org.lifeline.examples.json.Fields.Range;
 
@@ -17,9 +17,9 @@ final class CriterionReader {
     private static final String SUPPORT_LOAD = Quantity.SUPPORT_LOAD.key();
 
     /** Demands that a design may put a limit on: all whose limit can be written; angles have no unit in design files. */
-    private static final List<String> DEMANDS = Demand.all().stream()
+    private static final List<String> DEMANDS = CheckedQuantity.all().stream()
             .filter(d -> !d.unit().equals("rad"))
-            .map(Demand::key)
+            .map(CheckedQuantity::key)
             .toList();
 
     private final List<String> builtIn = Criteria.ids();
@@ -81,7 +81,7 @@ final class CriterionReader {
         }
         f.required("demand");
         String key = f.choice("demand", DEMANDS);
-        Demand demand = key == null ? null : Demand.ofKey(key).orElse(null);
+        CheckedQuantity demand = key == null ? null : CheckedQuantity.ofKey(key).orElse(null);
         JsonNode capacity = f.required("capacity");
         double limit = Double.NaN;
         if (capacity != null && demand != null) {
@@ -107,7 +107,7 @@ final class CriterionReader {
         }
         return Criterion.stated(
                 id,
-                support == null ? demand : Demand.loadOnSupport(support),
+                support == null ? demand : CheckedQuantity.loadOnSupport(support),
                 limit,
                 source == null ? "no source stated" : source);
     }

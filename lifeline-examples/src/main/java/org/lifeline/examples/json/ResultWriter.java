@@ -22,10 +22,10 @@ import org.lifeline.analysis.motion.MotionSummary;
 import org.lifeline.analysis.motion.SupportPeaks;
 import org.lifeline.analysis.motion.WorkerPeaks;
 import org.lifeline.base.Vector3;
+import org.lifeline.design.envelope.Extreme;
 import org.lifeline.design.envelope.Quantity;
 import org.lifeline.examples.arrests.DesignRun;
-import org.lifeline.examples.arrests.Governing;
-import org.lifeline.examples.criteria.CriterionResult;
+import org.lifeline.examples.criteria.PrintedComparison;
 import org.lifeline.model.DeploymentForce;
 
 /**
@@ -60,7 +60,7 @@ public final class ResultWriter {
      * @param criteria what came out for the criteria
      * @return the file, JSON in UTF-8
      */
-    public byte[] write(DesignRun run, List<CriterionResult> criteria) {
+    public byte[] write(DesignRun run, List<PrintedComparison> criteria) {
         ObjectNode root = NODES.objectNode();
         root.put("format", FORMAT);
         root.put("libraryVersion", libraryVersion);
@@ -204,35 +204,34 @@ public final class ResultWriter {
         return node;
     }
 
-    private static ObjectNode criterion(CriterionResult result) {
+    private static ObjectNode criterion(PrintedComparison result) {
         ObjectNode node = NODES.objectNode();
-        node.put("id", result.limit().id());
-        node.put("comparison", result.limit().comparison());
+        node.put("id", result.criterion().id());
+        node.put("comparison", result.text());
         number(node, "demand", result.demand());
         number(node, "capacity", result.capacity());
-        node.put("unit", result.limit().unit());
+        node.put("unit", result.unit());
         number(node, "ratio", result.ratio());
         result.met().ifPresentOrElse(met -> node.put("met", met), () -> node.putNull("met"));
-        node.put("source", result.limit().source().citation());
-        node.put("mark", result.limit().mark());
-        if (result.governs() != null) {
-            node.set("arrest", which(result.governs()));
-        }
+        node.put("source", result.criterion().source().citation());
+        node.put("mark", result.mark());
+        result.governs().ifPresent(arrest -> node.set("arrest", which(arrest)));
         return node;
     }
 
     private static ObjectNode governing(DesignRun run) {
         ObjectNode node = NODES.objectNode();
-        for (Governing each : Governing.all(run)) {
+        for (Extreme each : run.extremes().governing()) {
             ObjectNode entry = NODES.objectNode();
-            number(entry, "value", each.value());
-            number(entry, "factored", each.factored());
-            entry.put("unit", each.quantity().unit());
+            number(entry, "value", each.computed());
+            number(entry, "factored", each.value());
+            entry.put("unit", each.unit());
             entry.setAll(which(each.arrest()));
-            if (each.quantity() == Quantity.SUPPORT_LOAD) {
-                node.withObject("/" + each.quantity().key()).set(each.support(), entry);
+            if (each.support().isPresent()) {
+                node.withObject("/" + Quantity.SUPPORT_LOAD.key())
+                        .set(each.support().get(), entry);
             } else {
-                node.set(each.quantity().key(), entry);
+                node.set(each.name(), entry);
             }
         }
         return node;

@@ -8,9 +8,9 @@ import org.lifeline.design.criteria.Criteria;
 import org.lifeline.examples.arrests.DesignRun;
 import org.lifeline.examples.json.DesignFile;
 import org.lifeline.report.CalculationReport;
-import org.lifeline.report.Measure;
-import org.lifeline.report.Quantities;
-import org.lifeline.report.UnitChoice;
+import org.lifeline.report.document.Quantities;
+import org.lifeline.report.document.QuantityKind;
+import org.lifeline.report.document.UnitChoice;
 
 /** The calculation report of a design file: the core's report, with what stands in the file as it was written. */
 public final class DesignReport {
@@ -43,7 +43,7 @@ public final class DesignReport {
         if (run.searched()) {
             assumptions.add(
                     "The design names no falls. The worst place of a single fall was looked for in each span for each"
-                            + " worker, to " + Quantities.in(units).result(Measure.SMALL_LENGTH, 1e-3)
+                            + " worker, to " + Quantities.in(units).result(QuantityKind.SMALL_LENGTH, 1e-3)
                             + " or 0.1 % of the value, by energy balance; several who fall together, or in"
                             + " sequence, were not.");
         }

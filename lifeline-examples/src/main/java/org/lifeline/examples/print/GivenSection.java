@@ -8,9 +8,9 @@ import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.lifeline.examples.json.DesignFile;
-import org.lifeline.report.InertText;
-import org.lifeline.report.ReportBlock;
-import org.lifeline.report.ReportSection;
+import org.lifeline.report.document.InertText;
+import org.lifeline.report.document.ReportBlock;
+import org.lifeline.report.document.ReportSection;
 
 /** What the design file states, in the units in which it states it: every value of the file, none converted. */
 final class GivenSection {

@@ -8,9 +8,9 @@ import org.lifeline.model.LifelineDesign;
 import org.lifeline.model.Passage;
 import org.lifeline.model.Support;
 import org.lifeline.model.Worker;
-import org.lifeline.report.InertText;
-import org.lifeline.report.Measure;
-import org.lifeline.report.Quantities;
+import org.lifeline.report.document.InertText;
+import org.lifeline.report.document.Quantities;
+import org.lifeline.report.document.QuantityKind;
 
 /** What a design file leaves out and the program took instead, each as a sentence. */
 final class NotStated {
@@ -35,24 +35,25 @@ final class NotStated {
         missing(
                 "installed.temperature",
                 "temperature of installation "
-                        + q.input(Measure.TEMPERATURE, line.installed().temperature()));
+                        + q.input(QuantityKind.TEMPERATURE, line.installed().temperature()));
         if (file.written("service.temperatures[0]").isEmpty()) {
             list.add("Not stated, taken: the temperature of installation in service.");
         }
         missing(
                 "cable.thermalExpansion",
                 "thermal expansion of the cable "
-                        + q.input(Measure.EXPANSION, line.cable().thermalExpansion())
+                        + q.input(QuantityKind.EXPANSION, line.cable().thermalExpansion())
                         + " (recalled value for steel rope)");
         missing("cable.terminationEfficiency", "termination efficiency 1");
         missing(
                 "clearance.harnessStretch",
-                "harness stretch " + q.input(Measure.LENGTH, design.clearance().harnessStretch())
+                "harness stretch "
+                        + q.input(QuantityKind.LENGTH, design.clearance().harnessStretch())
                         + " (common practice, no source)");
         missing(
                 "clearance.margin",
                 "margin below the feet "
-                        + q.input(Measure.LENGTH, design.clearance().margin()) + " (common practice, no source)");
+                        + q.input(QuantityKind.LENGTH, design.clearance().margin()) + " (common practice, no source)");
         for (int i = 0; i < line.supports().size(); i++) {
             Support s = line.supports().get(i);
             boolean stated = file.written("supports[" + i + "].passage").isPresent()
@@ -70,7 +71,7 @@ final class NotStated {
             missing(
                     at + "attachmentHeight",
                     "harness attachment of " + InertText.name(w.id()) + " "
-                            + q.input(Measure.LENGTH, w.attachmentHeight())
+                            + q.input(QuantityKind.LENGTH, w.attachmentHeight())
                             + " above the feet (common practice, no source)");
             missing(at + "attachment", "free-running attachment of " + InertText.name(w.id()));
         }

@@ -3,8 +3,8 @@ package org.lifeline.examples.programs;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
-import java.nio.file.Path;
 import org.lifeline.examples.cli.AnalyzeCommand;
+import org.lifeline.examples.files.FileNames;
 import org.lifeline.examples.json.DesignFile;
 import org.lifeline.examples.json.DesignReader;
 import org.lifeline.examples.json.Dimension;
@@ -17,7 +17,7 @@ final class DesignArgument {
     /** The design file that is named first, or the demonstration design. */
     static DesignFile read(String[] args) throws IOException {
         if (args.length > 0) {
-            try (InputStream in = Files.newInputStream(Path.of(args[0]))) {
+            try (InputStream in = Files.newInputStream(FileNames.path(args[0]))) {
                 return new DesignReader().read(in.readNBytes(DesignReader.LARGEST_FILE + 1));
             }
         }

@@ -1,8 +1,6 @@
 package org.lifeline.examples.programs;
 
 import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -15,12 +13,15 @@ import org.lifeline.analysis.motion.SupportHistory;
 import org.lifeline.analysis.motion.SupportPeaks;
 import org.lifeline.analysis.motion.WorkerHistory;
 import org.lifeline.analysis.motion.WorkerPeaks;
+import org.lifeline.examples.files.FileKind;
+import org.lifeline.examples.files.Output;
+import org.lifeline.examples.files.OutputSet;
 import org.lifeline.examples.json.DesignFile;
 import org.lifeline.model.Fall;
 import org.lifeline.model.LifelineDesign;
-import org.lifeline.report.HistoryPicture;
-import org.lifeline.report.InertText;
-import org.lifeline.report.UnitChoice;
+import org.lifeline.report.document.InertText;
+import org.lifeline.report.document.UnitChoice;
+import org.lifeline.report.picture.HistoryPicture;
 
 /** The first fall of a design followed for three seconds: peaks, and the histories as a table of numbers and a picture. */
 public final class Histories {
@@ -34,7 +35,16 @@ public final class Histories {
      * @throws IOException if a file cannot be read or written
      */
     public static void main(String[] args) throws IOException {
+        FileArguments given = FileArguments.of(args);
+        try (OutputSet outputs = given.outputsOfDesign()) {
+            run(outputs, given.plain());
+        }
+    }
+
+    private static void run(OutputSet outputs, String[] args) throws IOException {
         DesignFile file = DesignArgument.read(args);
+        Output table = args.length > 1 ? outputs.claim(args[1], FileKind.HISTORIES) : null;
+        Output picture = args.length > 2 ? outputs.claim(args[2], FileKind.PICTURE) : null;
         LifelineDesign design = file.design();
         if (design.falls().isEmpty()) {
             throw new IllegalArgumentException("falls: none; the design must name the fall that is to be followed");
@@ -43,13 +53,17 @@ public final class Histories {
         TransientResult r =
                 TransientArrest.withDefaults().withClearance(design.clearance()).solve(design.line(), fall);
         print(InertText.name(design.title()) + ": " + InertText.name(fall.id()), r);
-        if (args.length > 1) {
-            Files.writeString(Path.of(args[1]), new Table(r.history()).csv());
+        if (table != null) {
+            table.put(new Table(r.history()).csv());
+        }
+        if (picture != null) {
+            picture.put(HistoryPicture.draw(r, UnitChoice.SI).svg());
+        }
+        outputs.commit();
+        if (table != null) {
             System.out.println("written: " + InertText.plain(args[1]));
         }
-        if (args.length > 2) {
-            Files.writeString(
-                    Path.of(args[2]), HistoryPicture.draw(r, UnitChoice.SI).svg());
+        if (picture != null) {
             System.out.println("drawn: " + InertText.plain(args[2]));
         }
     }

@@ -2,6 +2,7 @@ package org.lifeline.examples.programs;
 
 import java.io.IOException;
 import java.util.Locale;
+import org.lifeline.base.Interval;
 import org.lifeline.base.Vector3;
 import org.lifeline.design.criteria.Criteria;
 import org.lifeline.design.criteria.CriterionResult;
@@ -9,13 +10,12 @@ import org.lifeline.design.envelope.Envelope;
 import org.lifeline.design.envelope.EnvelopeResult;
 import org.lifeline.design.envelope.Extreme;
 import org.lifeline.design.envelope.Extremes;
-import org.lifeline.design.envelope.Interval;
 import org.lifeline.design.envelope.Quantity;
 import org.lifeline.design.envelope.Tolerances;
 import org.lifeline.examples.json.DesignFile;
 import org.lifeline.model.LifelineDesign;
 import org.lifeline.model.Support;
-import org.lifeline.report.InertText;
+import org.lifeline.report.document.InertText;
 
 /**
  * The worst that can happen anywhere on a line: the falls of a design moved along all of it, at every temperature, on both sides

@@ -5,10 +5,10 @@ import org.lifeline.design.criteria.CriterionResult;
 import org.lifeline.design.envelope.FallCase;
 import org.lifeline.model.DeploymentForce;
 import org.lifeline.model.Place;
-import org.lifeline.report.InertText;
-import org.lifeline.report.Measure;
-import org.lifeline.report.Quantities;
-import org.lifeline.report.UnitChoice;
+import org.lifeline.report.document.InertText;
+import org.lifeline.report.document.Quantities;
+import org.lifeline.report.document.QuantityKind;
+import org.lifeline.report.document.UnitChoice;
 
 /** How programs on design files write values, cases and criteria; names from a file come out inert. */
 final class Lines {
@@ -19,11 +19,11 @@ final class Lines {
     /** A value by its SI unit: "9.574 kN", "2.091 m", "22.00°". */
     static String value(String unit, double value) {
         return switch (unit) {
-            case "N" -> SI.result(Measure.FORCE, value);
-            case "m" -> SI.result(Measure.LENGTH, value);
-            case "kg" -> SI.result(Measure.MASS, value);
-            case "rad" -> SI.result(Measure.ANGLE, value);
-            default -> value == Math.rint(value) ? Long.toString((long) value) : SI.result(Measure.RATIO, value);
+            case "N" -> SI.result(QuantityKind.FORCE, value);
+            case "m" -> SI.result(QuantityKind.LENGTH, value);
+            case "kg" -> SI.result(QuantityKind.MASS, value);
+            case "rad" -> SI.result(QuantityKind.ANGLE, value);
+            default -> value == Math.rint(value) ? Long.toString((long) value) : SI.result(QuantityKind.RATIO, value);
         };
     }
 
@@ -33,12 +33,12 @@ final class Lines {
         Place place = c.fall().place();
         b.append(place.support()
                 .map(id -> ": at " + InertText.name(id))
-                .orElseGet(() -> ": span " + place.span() + " at " + SI.result(Measure.LENGTH, place.station())));
-        b.append(", ").append(SI.input(Measure.TEMPERATURE, c.temperature()));
+                .orElseGet(() -> ": span " + place.span() + " at " + SI.result(QuantityKind.LENGTH, place.station())));
+        b.append(", ").append(SI.input(QuantityKind.TEMPERATURE, c.temperature()));
         b.append(c.side() == DeploymentForce.CLEARANCE ? ", clearance force" : ", maximum force");
         c.pretensionFactor().ifPresent(f -> b.append(", pretension × ").append(f));
         c.friction().ifPresent(f -> b.append(", friction ").append(f));
-        c.mass().ifPresent(m -> b.append(", mass ").append(SI.input(Measure.MASS, m)));
+        c.mass().ifPresent(m -> b.append(", mass ").append(SI.input(QuantityKind.MASS, m)));
         return b.toString();
     }
 
@@ -58,6 +58,6 @@ final class Lines {
                 InertText.name(r.criterion().id()),
                 r.status().words(),
                 numbers,
-                r.criterion().source().mark().words());
+                r.criterion().source().kind().words());
     }
 }

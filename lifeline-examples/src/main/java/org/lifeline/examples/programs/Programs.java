@@ -1,6 +1,7 @@
 package org.lifeline.examples.programs;
 
 import java.util.List;
+import java.util.Set;
 
 /** The example programs by name. Immutable and thread-safe. */
 public final class Programs {
@@ -25,6 +26,8 @@ public final class Programs {
             new Program("histories", "a fall followed in time: peaks, a table of numbers, a picture", Histories::main),
             new Program("embedding", "a host program with its own threads and progress", EmbeddingHost::main));
 
+    private static final Set<String> WRITING = Set.of("span-study", "map", "study", "histories");
+
     private Programs() {}
 
     /** A main method. */
@@ -46,7 +49,16 @@ public final class Programs {
      * @param task what it shows
      * @param main its main method
      */
-    public record Program(String name, String task, Main main) {}
+    public record Program(String name, String task, Main main) {
+        /**
+         * Tells whether the program writes files if they are named.
+         *
+         * @return true if it does; it then takes {@code --overwrite}
+         */
+        public boolean writesFiles() {
+            return WRITING.contains(name);
+        }
+    }
 
     /**
      * All of them.

@@ -3,10 +3,10 @@ package org.lifeline.examples.programs;
 import java.io.IOException;
 import java.util.List;
 import java.util.Locale;
+import org.lifeline.base.Interval;
 import org.lifeline.design.criteria.Criterion;
 import org.lifeline.design.envelope.DesignAnalysis;
 import org.lifeline.design.envelope.Envelope;
-import org.lifeline.design.envelope.Interval;
 import org.lifeline.design.variable.DesignVariable;
 import org.lifeline.design.variable.DesignVariables;
 import org.lifeline.design.variable.FeasibleInterval;
@@ -15,7 +15,7 @@ import org.lifeline.design.variable.FeasibleSearch;
 import org.lifeline.examples.json.DesignFile;
 import org.lifeline.examples.json.Dimension;
 import org.lifeline.model.LifelineDesign;
-import org.lifeline.report.InertText;
+import org.lifeline.report.document.InertText;
 
 /** For which values of a variable are all criteria of a design met, and which criterion closes each end? */
 public final class SolveFor {

@@ -5,13 +5,15 @@ import static org.lifeline.base.Units.kNPerMetre;
 import static org.lifeline.base.Units.meganewtons;
 
 import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
+import org.jspecify.annotations.Nullable;
 import org.lifeline.analysis.ArrestResult;
 import org.lifeline.analysis.EnergyBalance;
 import org.lifeline.base.Point;
+import org.lifeline.examples.files.FileKind;
+import org.lifeline.examples.files.Output;
+import org.lifeline.examples.files.OutputSet;
 import org.lifeline.model.Cable;
 import org.lifeline.model.Connection;
 import org.lifeline.model.DeploymentForce;
@@ -20,13 +22,13 @@ import org.lifeline.model.Installed;
 import org.lifeline.model.Lifeline;
 import org.lifeline.model.Place;
 import org.lifeline.model.Worker;
-import org.lifeline.report.ChartAxis;
-import org.lifeline.report.ChartPanel;
-import org.lifeline.report.ChartPicture;
-import org.lifeline.report.ChartSeries;
-import org.lifeline.report.Measure;
-import org.lifeline.report.Picture;
-import org.lifeline.report.UnitChoice;
+import org.lifeline.report.document.Picture;
+import org.lifeline.report.document.QuantityKind;
+import org.lifeline.report.document.UnitChoice;
+import org.lifeline.report.picture.ChartAxis;
+import org.lifeline.report.picture.ChartPanel;
+import org.lifeline.report.picture.ChartPicture;
+import org.lifeline.report.picture.ChartSeries;
 
 /** How the span changes anchor force, sag and clearance: a table, and a picture if a file is named. */
 public final class SpanStudy {
@@ -35,10 +37,20 @@ public final class SpanStudy {
     /**
      * Prints the table.
      *
-     * @param args nothing, or the file that the picture goes to, such as {@code span-study.svg}
+     * @param args nothing, or the file that the picture goes to, such as {@code span-study.svg}; {@code --overwrite} lets it
+     *     replace any file but a design
      * @throws IOException if the picture cannot be written
      */
     public static void main(String[] args) throws IOException {
+        FileArguments given = FileArguments.of(args);
+        try (OutputSet outputs = given.outputs()) {
+            Output picture = given.plain().length > 0 ? outputs.claim(given.plain()[0], FileKind.PICTURE) : null;
+            run(picture);
+            outputs.commit();
+        }
+    }
+
+    private static void run(@Nullable Output file) throws IOException {
         Worker worker = Worker.builder("student's worker")
                 .mass(100)
                 .walkingLevel(10)
@@ -96,23 +108,23 @@ public final class SpanStudy {
                     sag[i],
                     clearance[i]);
         }
-        if (args.length > 0) {
+        if (file != null) {
             Picture picture = ChartPicture.in(UnitChoice.SI)
                     .draw(
                             "Anchor load, sag and clearance over the span",
                             "With an absorber on its plateau the anchor load hardly changes with the span; sag and clearance"
                                     + " grow with it.",
-                            new ChartAxis("span", Measure.LENGTH),
+                            new ChartAxis("span", QuantityKind.LENGTH),
                             List.of(
                                     ChartPanel.of(
-                                            new ChartAxis("force", Measure.FORCE),
+                                            new ChartAxis("force", QuantityKind.FORCE),
                                             ChartSeries.of("anchor load", span, anchor),
                                             ChartSeries.of("arrest force", span, arrest)),
                                     ChartPanel.of(
-                                            new ChartAxis("distance", Measure.LENGTH),
+                                            new ChartAxis("distance", QuantityKind.LENGTH),
                                             ChartSeries.of("clearance", span, clearance),
                                             ChartSeries.of("sag at the load", span, sag))));
-            Files.writeString(Path.of(args[0]), picture.svg());
+            file.put(picture.svg());
         }
     }
 }

@@ -3,7 +3,7 @@ package org.lifeline.examples.programs;
 import java.io.IOException;
 import java.util.List;
 import java.util.Locale;
-import org.lifeline.design.envelope.Interval;
+import org.lifeline.base.Interval;
 import org.lifeline.design.field.StringingRow;
 import org.lifeline.design.field.StringingTable;
 import org.lifeline.examples.json.DesignFile;

@@ -1,25 +1,26 @@
 package org.lifeline.examples.programs;
 
 import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
+import org.lifeline.base.Interval;
 import org.lifeline.design.envelope.DesignAnalysis;
-import org.lifeline.design.envelope.Interval;
 import org.lifeline.design.variable.Axis;
 import org.lifeline.design.variable.DesignMap;
 import org.lifeline.design.variable.DesignVariables;
 import org.lifeline.design.variable.FeasibleInterval;
 import org.lifeline.design.variable.Trial;
+import org.lifeline.examples.files.FileKind;
+import org.lifeline.examples.files.Output;
+import org.lifeline.examples.files.OutputSet;
 import org.lifeline.examples.json.DesignFile;
-import org.lifeline.report.ChartAxis;
-import org.lifeline.report.InertText;
-import org.lifeline.report.MapPicture;
-import org.lifeline.report.Measure;
-import org.lifeline.report.UnitChoice;
+import org.lifeline.report.document.InertText;
+import org.lifeline.report.document.QuantityKind;
+import org.lifeline.report.document.UnitChoice;
+import org.lifeline.report.picture.ChartAxis;
+import org.lifeline.report.picture.MapPicture;
 
 /**
  * The criteria of a design over two variables at once, elevation of the line and pretension: a table of the worst ratios, the
@@ -39,7 +40,15 @@ public final class TwoVariables {
      * @throws IOException if a file cannot be read or written
      */
     public static void main(String[] args) throws IOException {
+        FileArguments given = FileArguments.of(args);
+        try (OutputSet outputs = given.outputsOfDesign()) {
+            run(outputs, given.plain());
+        }
+    }
+
+    private static void run(OutputSet outputs, String[] args) throws IOException {
         DesignFile file = DesignArgument.read(args);
+        Output picture = args.length > 1 ? outputs.claim(args[1], FileKind.PICTURE) : null;
         double now = file.design().line().supports().get(0).position().z();
         Axis elevation =
                 Axis.even(DesignVariables.lineElevation(Interval.of(now - 0.8, now + 0.8)), args.length > 1 ? 33 : 9);
@@ -47,8 +56,9 @@ public final class TwoVariables {
         List<DesignMap.Column> map = DesignMap.withCriteria(file.criteria())
                 .withAnalysis(DesignAnalysis.withDefaults())
                 .solve(file.design(), elevation, pretension);
-        if (args.length > 1) {
-            draw(map, elevation, pretension, Path.of(args[1]));
+        if (picture != null) {
+            picture.put(draw(map, elevation, pretension));
+            outputs.commit();
             System.out.println("drawn: " + InertText.plain(args[1]));
             return;
         }
@@ -90,8 +100,7 @@ public final class TwoVariables {
                 Locale.ROOT, "%.3f to %.3f kN", i.low().value() / 1000, i.high().value() / 1000);
     }
 
-    private static void draw(List<DesignMap.Column> map, Axis elevation, Axis pretension, Path file)
-            throws IOException {
+    private static String draw(List<DesignMap.Column> map, Axis elevation, Axis pretension) {
         List<String> names = new ArrayList<>(List.of(ALL_MET));
         int[][] classes = new int[pretension.values().size()][map.size()];
         for (int j = 0; j < map.size(); j++) {
@@ -103,16 +112,14 @@ public final class TwoVariables {
                 classes[i][j] = names.contains(name) ? names.indexOf(name) : names.size() - 1;
             }
         }
-        Files.writeString(
-                file,
-                MapPicture.in(UnitChoice.SI)
-                        .draw(
-                                "Which criterion governs, over elevation and pretension",
-                                "Where no criterion is named, the ratio of demand to capacity of every criterion is at most 1.",
-                                new ChartAxis("elevation of the first support", Measure.LENGTH),
-                                new ChartAxis("pretension", Measure.FORCE),
-                                MapPicture.Grid.of(values(elevation), values(pretension), classes, names))
-                        .svg());
+        return MapPicture.in(UnitChoice.SI)
+                .draw(
+                        "Which criterion governs, over elevation and pretension",
+                        "Where no criterion is named, the ratio of demand to capacity of every criterion is at most 1.",
+                        new ChartAxis("elevation of the first support", QuantityKind.LENGTH),
+                        new ChartAxis("pretension", QuantityKind.FORCE),
+                        MapPicture.Grid.of(values(elevation), values(pretension), classes, names))
+                .svg();
     }
 
     private static String name(Trial t) {

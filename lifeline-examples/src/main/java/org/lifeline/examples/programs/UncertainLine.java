@@ -1,9 +1,9 @@
 package org.lifeline.examples.programs;
 
-import java.io.BufferedWriter;
 import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
+import java.io.OutputStreamWriter;
+import java.io.Writer;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -11,9 +11,9 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.stream.DoubleStream;
 import org.lifeline.analysis.Statics;
+import org.lifeline.base.Interval;
 import org.lifeline.base.Violations;
 import org.lifeline.design.envelope.DesignAnalysis;
-import org.lifeline.design.envelope.Interval;
 import org.lifeline.design.envelope.Quantity;
 import org.lifeline.design.study.Distribution;
 import org.lifeline.design.study.Evaluation;
@@ -23,8 +23,11 @@ import org.lifeline.design.study.QuantileEstimate;
 import org.lifeline.design.study.Sensitivity;
 import org.lifeline.design.study.StudyCsv;
 import org.lifeline.design.study.Summary;
-import org.lifeline.design.study.Uncertain;
+import org.lifeline.design.study.UncertainVariable;
 import org.lifeline.design.variable.DesignVariables;
+import org.lifeline.examples.files.FileKind;
+import org.lifeline.examples.files.Output;
+import org.lifeline.examples.files.OutputSet;
 import org.lifeline.examples.json.DesignFile;
 import org.lifeline.model.DeploymentForce;
 import org.lifeline.model.LifelineDesign;
@@ -42,9 +45,17 @@ public final class UncertainLine {
      * @throws IOException if a file cannot be read or written
      */
     public static void main(String[] args) throws IOException {
+        FileArguments given = FileArguments.of(args);
+        try (OutputSet outputs = given.outputsOfDesign()) {
+            run(outputs, given.plain());
+        }
+    }
+
+    private static void run(OutputSet outputs, String[] args) throws IOException {
         DesignFile file = DesignArgument.read(args);
         long cases = args.length > 1 ? cases(args[1]) : 400;
-        List<Uncertain> variables = variables(file.design());
+        Output table = args.length > 2 ? outputs.claim(args[2], FileKind.CASES) : null;
+        List<UncertainVariable> variables = variables(file.design());
         System.out.println("assumed, for want of measurements:");
         variables.forEach(u -> System.out.println(
                 String.format(Locale.ROOT, "  %-36s %s", u.variable().name(), u.distribution())));
@@ -53,12 +64,17 @@ public final class UncertainLine {
         ExecutorService threads = Executors.newFixedThreadPool(2);
         MonteCarlo study = MonteCarlo.withSeed(2026).withExecutor(threads);
         try {
-            if (args.length > 2) {
-                try (BufferedWriter out = Files.newBufferedWriter(Path.of(args[2]))) {
+            if (table != null) {
+                MonteCarloResult result;
+                try (Writer out = new OutputStreamWriter(table.open(), StandardCharsets.UTF_8)) {
                     StudyCsv csv = StudyCsv.begin(
-                            out, variables.stream().map(Uncertain::variable).toList(), evaluation.responses());
-                    print(study.withRows(csv).solve(file.design(), variables, evaluation, cases));
+                            out,
+                            variables.stream().map(UncertainVariable::variable).toList(),
+                            evaluation.responses());
+                    result = study.withRows(csv).solve(file.design(), variables, evaluation, cases);
                 }
+                outputs.commit();
+                print(result);
             } else {
                 print(study.solve(file.design(), variables, evaluation, cases));
             }
@@ -81,26 +97,26 @@ public final class UncertainLine {
     }
 
     /** Scatter about what the design states: pretension 15 %, absorbers 8 % below their maximum with 6 %. */
-    private static List<Uncertain> variables(LifelineDesign design) {
+    private static List<UncertainVariable> variables(LifelineDesign design) {
         Interval any = Interval.of(1, 1e6);
-        List<Uncertain> list = new ArrayList<>();
+        List<UncertainVariable> list = new ArrayList<>();
         double pretension =
                 Statics.withDefaults().solve(design.line(), List.of()).firstTension();
-        list.add(new Uncertain(DesignVariables.pretension(any), Distribution.logNormal(pretension, 0.15)));
+        list.add(new UncertainVariable(DesignVariables.pretension(any), Distribution.logNormal(pretension, 0.15)));
         if (design.line().supports().stream()
                 .anyMatch(s -> !s.isEnd() && s.passage().kind() != Passage.Kind.CLAMPED)) {
-            list.add(new Uncertain(
+            list.add(new UncertainVariable(
                     DesignVariables.friction(Interval.of(0, 1)), Distribution.uniform(Interval.of(0.05, 0.2))));
         }
-        list.add(new Uncertain(
+        list.add(new UncertainVariable(
                 DesignVariables.workerMass(any), Distribution.truncatedNormal(95, 12, Interval.of(60, 140))));
         double[] forces = design.workers().stream()
                 .mapToDouble(w -> w.connection().curve(DeploymentForce.MAXIMUM).activationForce())
                 .toArray();
         if (DoubleStream.of(forces).allMatch(f -> f > 0)) {
             double most = DoubleStream.of(forces).max().orElseThrow();
-            list.add(
-                    new Uncertain(DesignVariables.deploymentForce(any), Distribution.normal(0.92 * most, 0.06 * most)));
+            list.add(new UncertainVariable(
+                    DesignVariables.deploymentForce(any), Distribution.normal(0.92 * most, 0.06 * most)));
         }
         return list;
     }

@@ -121,7 +121,7 @@ class CommandLinesTest {
                 .isEqualTo(2);
         assertThat(design).hasContent(text);
         assertThat(out()).isEmpty();
-        assertThat(err()).contains("must not be the design file itself");
+        assertThat(err()).contains("must not be an input of the same command");
     }
 
     @ParameterizedTest
@@ -217,11 +217,11 @@ class CommandLinesTest {
     }
 
     @Test
-    void aResultThatCannotBeWrittenIsAFaultAndNothingIsPrinted() {
+    void aResultWithoutAFolderIsRefusedAndNothingIsPrinted() {
         assertThat(run("analyze", "--result", folder.resolve("no/where.json").toString()))
-                .isEqualTo(1);
+                .isEqualTo(2);
         assertThat(out()).isEmpty();
-        assertThat(err()).contains("could not be written");
+        assertThat(err()).contains("no/where.json: its folder does not exist");
     }
 
     @Test

@@ -261,9 +261,10 @@ class HostileInputTest {
         assumeTrue(File.separatorChar == '/', "a file can have such a name");
         Path design = design("name", "title");
         Path csv = folder.resolve(STEERING + ".csv");
+        Path cases = folder.resolve(STEERING + "cases.csv");
         Path picture = folder.resolve(STEERING + ".svg");
         assertExample("histories", design, csv, picture);
-        assertExample("study", design, "20", csv);
+        assertExample("study", design, "20", cases);
         assertExample("map", design, picture);
         assertExample("span-study", picture);
         assertThat(csv).exists();

@@ -12,11 +12,11 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.lifeline.base.Point;
+import org.lifeline.design.criteria.CheckedQuantity;
 import org.lifeline.design.criteria.Criterion;
-import org.lifeline.design.criteria.Demand;
 import org.lifeline.design.criteria.Limit;
-import org.lifeline.design.criteria.Mark;
-import org.lifeline.design.criteria.Sense;
+import org.lifeline.design.criteria.LimitType;
+import org.lifeline.design.criteria.SourceKind;
 import org.lifeline.examples.TestFiles;
 import org.lifeline.model.Attachment;
 import org.lifeline.model.Cable;
@@ -116,9 +116,9 @@ class DesignReaderTest {
                 .extracting(Criterion::id)
                 .containsExactly("us-osha-hll-factor", "client anchor limit");
         Criterion own = file.criteria().get(1);
-        assertThat(own.limits()).containsExactly(new Limit("endAnchorLoad", Sense.AT_MOST, 30e3, "N"));
+        assertThat(own.limits()).containsExactly(new Limit("endAnchorLoad", LimitType.AT_MOST, 30e3, "N"));
         assertThat(own.source().citation()).isEqualTo("client specification 7.2");
-        assertThat(own.source().mark()).isEqualTo(Mark.STATED);
+        assertThat(own.source().kind()).isEqualTo(SourceKind.STATED);
         assertThat(file.written("workers[0].connection.absorber.maximumForce")).contains("6 kN");
         assertThat(file.written("supports[3].inlineAbsorber.curve[1][0]")).contains("0.8 m");
         assertThat(file.written("cable.terminationEfficiency")).contains("0.9");
@@ -186,7 +186,7 @@ class DesignReaderTest {
         assertThat(d.modelFactors().force()).isEqualTo(1.1);
         Criterion wall = TestFiles.design(EVERYTHING).criteria().get(2);
         assertThat(wall.id()).isEqualTo("west wall");
-        assertThat(wall.limits().get(0).demand()).isEqualTo("supportLoad");
+        assertThat(wall.limits().get(0).quantity()).isEqualTo("supportLoad");
         assertThat(wall.limits().get(0).value()).isCloseTo(17792.886461042, within(1e-8));
         assertThat(wall.source().citation()).isEqualTo("wall calculation");
     }
@@ -194,7 +194,7 @@ class DesignReaderTest {
     /** A limit on every demand whose limit can be written, in the unit that it has. */
     @Test
     void everyDemandCanHaveALimit() {
-        for (Demand each : Demand.all()) {
+        for (CheckedQuantity each : CheckedQuantity.all()) {
             String limit =
                     switch (each.unit()) {
                         case "N" -> "\"5 kN\"";
@@ -210,7 +210,7 @@ class DesignReaderTest {
                 continue;
             }
             Limit read = TestFiles.read(text).criteria().get(1).limits().get(0);
-            assertThat(read.demand()).isEqualTo(each.key());
+            assertThat(read.quantity()).isEqualTo(each.key());
             assertThat(read.value()).isEqualTo(each.unit().equals("N") ? 5000 : 5);
         }
     }

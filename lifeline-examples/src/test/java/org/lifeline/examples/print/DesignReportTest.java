@@ -13,11 +13,11 @@ import org.junit.jupiter.params.provider.ValueSource;
 import org.lifeline.examples.TestFiles;
 import org.lifeline.examples.arrests.DesignRun;
 import org.lifeline.examples.json.DesignFile;
-import org.lifeline.report.ReportBlock;
-import org.lifeline.report.ReportDetail;
-import org.lifeline.report.ReportDocument;
 import org.lifeline.report.TextReport;
-import org.lifeline.report.UnitChoice;
+import org.lifeline.report.document.ReportBlock;
+import org.lifeline.report.document.ReportDetail;
+import org.lifeline.report.document.ReportDocument;
+import org.lifeline.report.document.UnitChoice;
 
 /** What {@code analyze} prints: the core's report in its short form, with the design file as it was written. */
 class DesignReportTest {

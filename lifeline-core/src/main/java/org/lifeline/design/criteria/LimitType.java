@@ -1,0 +1,24 @@
+package org.lifeline.design.criteria;
+
+/** Which side of a limit is allowed. */
+public enum LimitType {
+    /** The value must not exceed the limit: the value is the demand, the limit the capacity. */
+    AT_MOST("≤"),
+    /** The value must reach the limit: the limit is the demand, the value the capacity. */
+    AT_LEAST("≥");
+
+    private final String symbol;
+
+    LimitType(String symbol) {
+        this.symbol = symbol;
+    }
+
+    /**
+     * The sense in a table.
+     *
+     * @return {@code "≤"} or {@code "≥"}
+     */
+    public String symbol() {
+        return symbol;
+    }
+}

@@ -1,0 +1,149 @@
+package org.lifeline.design.envelope;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.TreeSet;
+import java.util.concurrent.Executor;
+import java.util.function.Consumer;
+import org.jspecify.annotations.Nullable;
+import org.lifeline.base.ProgressListener;
+import org.lifeline.internal.numeric.OrderedWork;
+import org.lifeline.model.LifelineDesign;
+
+/**
+ * The search of an envelope, in three rounds. Each round works on its influenceLines independently of one another and of their
+ * order, with what the rounds before have found, so that the outcome does not depend on the threads.
+ *
+ * <ol>
+ *   <li>the combinations that may govern are sampled along every span;
+ *   <li>they are refined where something worse may hide;
+ *   <li>every other combination is tried at the worst places; one that is worse there is sampled and refined as well.
+ * </ol>
+ */
+final class EnvelopeSearch {
+    private final ArrestQuantities quantities;
+    private final List<double[]> stations;
+    private final @Nullable Executor executor;
+    private final ProgressListener listener;
+    private final List<InfluenceLine> leading = new ArrayList<>();
+    private final List<InfluenceLine> others = new ArrayList<>();
+    private final Extremes.Collector overall;
+    private final List<Extremes.Collector> inSpans = new ArrayList<>();
+    private long done;
+
+    EnvelopeSearch(
+            LifelineDesign design, List<double[]> stations, @Nullable Executor executor, ProgressListener listener) {
+        this.quantities = ArrestQuantities.of(design);
+        this.stations = stations;
+        this.executor = executor;
+        this.listener = listener;
+        this.overall = new Extremes.Collector(design, quantities);
+        stations.forEach(s -> inSpans.add(new Extremes.Collector(design, quantities)));
+    }
+
+    void add(MovingFall movingFall, LoadCombination combination, boolean leads) {
+        for (int span = 1; span <= stations.size(); span++) {
+            (leads ? leading : others).add(new InfluenceLine(movingFall, span, combination, quantities));
+        }
+    }
+
+    /** Runs the rounds; false if the listener stopped it. What was done until then is kept. */
+    boolean run() {
+        boolean whole = round(leading, c -> c.scan(stations.get(c.span() - 1)));
+        whole = whole && round(leading, this::refine);
+        List<double[]> places = worstPlaces();
+        return whole && round(others, c -> probe(c, places.get(c.span() - 1)));
+    }
+
+    private boolean round(List<InfluenceLine> influenceLines, Consumer<InfluenceLine> work) {
+        long total = 2L * leading.size() + others.size();
+        long taken = OrderedWork.run(
+                influenceLines.size(),
+                i -> {
+                    InfluenceLine c = influenceLines.get((int) i);
+                    work.accept(c);
+                    return c;
+                },
+                executor,
+                (i, c) -> listener.progress(++done, total));
+        // Gathered behind the round, in order: no influenceLine sees what another of the same round has found.
+        for (InfluenceLine c : influenceLines.subList(0, (int) taken)) {
+            for (int index = 0; index < quantities.size(); index++) {
+                overall.add(index, c.worst(index));
+                inSpans.get(c.span() - 1).add(index, c.worst(index));
+            }
+        }
+        return taken == influenceLines.size();
+    }
+
+    private void refine(InfluenceLine influenceLine) {
+        for (int index = 0; index < quantities.size(); index++) {
+            double known = known(index, influenceLine.span());
+            if (quantities.isSearched(index) && influenceLine.mayExceed(index, known)) {
+                influenceLine.refine(index, known);
+            }
+        }
+    }
+
+    private void probe(InfluenceLine influenceLine, double[] places) {
+        influenceLine.scan(places);
+        for (int index = 0; index < quantities.size(); index++) {
+            if (influenceLine.exceeds(index, known(index, influenceLine.span()))) {
+                influenceLine.scan(stations.get(influenceLine.span() - 1));
+                refine(influenceLine);
+                return;
+            }
+        }
+    }
+
+    private double known(int index, int span) {
+        return (quantities.isPerSpan(index) ? inSpans.get(span - 1) : overall).value(index);
+    }
+
+    /** The stations of each span at which some quantity has its worst value. */
+    private List<double[]> worstPlaces() {
+        List<TreeSet<Double>> sets = new ArrayList<>();
+        stations.forEach(s -> sets.add(new TreeSet<>()));
+        for (int index = 0; index < quantities.size(); index++) {
+            for (Extremes.Collector c : inSpans) {
+                InfluenceLine.Worst w = quantities.isPerSpan(index) ? c.worst(index) : overall.worst(index);
+                if (w != null) {
+                    sets.get(w.fallCase().fall().place().span() - 1)
+                            .add(w.fallCase().fall().place().station());
+                }
+            }
+        }
+        List<double[]> list = new ArrayList<>();
+        for (TreeSet<Double> set : sets) {
+            double[] apart = new double[set.size()];
+            int n = 0;
+            for (double s : set) {
+                if (n == 0 || s > apart[n - 1] + EnvelopeTolerances.PLACES_APART) {
+                    apart[n++] = s;
+                }
+            }
+            list.add(Arrays.copyOf(apart, n));
+        }
+        return list;
+    }
+
+    ArrestQuantities quantities() {
+        return quantities;
+    }
+
+    /** Curves that were sampled along the whole of their span. */
+    List<InfluenceLine> influenceLines() {
+        List<InfluenceLine> list = new ArrayList<>(leading);
+        list.addAll(others);
+        return list;
+    }
+
+    Extremes overall(Extremes.Scope scope) {
+        return overall.finish(scope);
+    }
+
+    List<Extremes> inSpans(Extremes.Scope scope) {
+        return inSpans.stream().map(c -> c.finish(scope)).toList();
+    }
+}

@@ -1,0 +1,227 @@
+package org.lifeline.design.envelope;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.lifeline.analysis.ArrestResult;
+import org.lifeline.model.Place;
+
+/**
+ * The influence lines of one span: how each quantity varies with the place of a moving fall, for one combination of the ranges; sampled first, then refined where
+ * a worse value may hide.
+ *
+ * <p>Between two samples a quantity is taken to lie below the lines through the neighbouring samples, as a concave curve
+ * does: the bound is where those lines meet. The interval with the largest bound is sampled at that place until no bound
+ * exceeds the worst value known by more than the tolerance, or the interval is shorter than a millimetre. A quantity that
+ * is absent on one side of an interval (an obstruction that begins or ends, a case that failed) is followed to the edge
+ * by halving. Not thread-safe; one thread at a time works on a curve.
+ */
+final class InfluenceLine {
+    private final MovingFall movingFall;
+    private final int span;
+    private final LoadCombination combination;
+    private final ArrestQuantities quantities;
+    private final List<Sample> samples = new ArrayList<>();
+    private final Worst[] worst;
+    private final List<FailedCase> failures = new ArrayList<>();
+
+    InfluenceLine(MovingFall movingFall, int span, LoadCombination combination, ArrestQuantities quantities) {
+        this.movingFall = movingFall;
+        this.span = span;
+        this.combination = combination;
+        this.quantities = quantities;
+        this.worst = new Worst[quantities.size()];
+    }
+
+    /** A sample; no row where the case failed. */
+    private static final class Sample {
+        private final double station;
+        private final double @Nullable [] row;
+
+        Sample(double station, double @Nullable [] row) {
+            this.station = station;
+            this.row = row;
+        }
+
+        double value(int index) {
+            return row == null ? Double.NaN : row[index];
+        }
+    }
+
+    /** The worst value of a quantity so far, larger is worse. */
+    record Worst(double value, double tolerance, FallCase fallCase, ArrestResult arrest) {}
+
+    int span() {
+        return span;
+    }
+
+    @Nullable
+    Worst worst(int index) {
+        return worst[index];
+    }
+
+    List<FailedCase> failures() {
+        return failures;
+    }
+
+    int evaluations() {
+        return samples.size();
+    }
+
+    /** Takes samples at stations that have none yet. */
+    void scan(double[] stations) {
+        for (double s : stations) {
+            int at = find(s);
+            if (at == samples.size() || samples.get(at).station != s) {
+                samples.add(at, sample(s));
+            }
+        }
+    }
+
+    /** Number of the first sample that does not lie before a station. */
+    private int find(double station) {
+        int low = 0;
+        int high = samples.size();
+        while (low < high) {
+            int middle = (low + high) / 2;
+            if (samples.get(middle).station < station) {
+                low = middle + 1;
+            } else {
+                high = middle;
+            }
+        }
+        return low;
+    }
+
+    /** The value of a quantity at a station; NaN where it is absent or no sample was taken. */
+    double valueAt(double station, int index) {
+        int at = find(station);
+        return at < samples.size() && samples.get(at).station == station
+                ? samples.get(at).value(index)
+                : Double.NaN;
+    }
+
+    /** Tells whether a sample is worse than a threshold by more than half the tolerance. */
+    boolean exceeds(int index, double threshold) {
+        Worst w = worst[index];
+        return w != null && w.value > threshold + EnvelopeTolerances.PROBE_SHARE * w.tolerance;
+    }
+
+    FallCase caseAt(double station) {
+        return combination.at(movingFall, Place.of(span, station));
+    }
+
+    private Sample sample(double station) {
+        FallCase fallCase = caseAt(station);
+        ArrestResult arrest;
+        double[] row;
+        try {
+            arrest = combination.solve(fallCase);
+            row = quantities.of(arrest);
+        } catch (RuntimeException e) {
+            failures.add(new FailedCase(fallCase, e));
+            return new Sample(station, null);
+        }
+        for (int i = 0; i < row.length; i++) {
+            Worst w = worst[i];
+            if (!Double.isNaN(row[i]) && (w == null || EnvelopeTolerances.isWorse(row[i], w.value))) {
+                worst[i] = new Worst(row[i], quantities.tolerance(i, row), fallCase, arrest);
+            }
+        }
+        return new Sample(station, row);
+    }
+
+    /** Tells whether a value worse than a threshold may hide between the samples. */
+    boolean mayExceed(int index, double threshold) {
+        for (int i = 0; i + 1 < samples.size(); i++) {
+            if (bound(i, index) > threshold + tolerance(index)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** Samples until nothing worse than what is known can hide. */
+    void refine(int index, double threshold) {
+        for (int n = 0; n < EnvelopeTolerances.MOST_SAMPLES; n++) {
+            Worst w = worst[index];
+            double known = Math.max(threshold, w == null ? Double.NEGATIVE_INFINITY : w.value);
+            int at = -1;
+            double most = known + tolerance(index);
+            for (int i = 0; i + 1 < samples.size(); i++) {
+                boolean wide = samples.get(i + 1).station - samples.get(i).station > EnvelopeTolerances.FINEST;
+                double b = wide ? bound(i, index) : Double.NEGATIVE_INFINITY;
+                if (b > most) {
+                    most = b;
+                    at = i;
+                }
+            }
+            if (at < 0) {
+                return;
+            }
+            samples.add(at + 1, sample(place(at, index)));
+        }
+    }
+
+    private double tolerance(int index) {
+        Worst w = worst[index];
+        return w == null ? 0 : w.tolerance;
+    }
+
+    /** The largest value that an interval may hold. */
+    private double bound(int i, int index) {
+        double a = samples.get(i).value(index);
+        double b = samples.get(i + 1).value(index);
+        double width = samples.get(i + 1).station - samples.get(i).station;
+        double rise = i > 0 ? slope(i - 1, index) : Double.NaN;
+        double fall = i + 2 < samples.size() ? -slope(i + 1, index) : Double.NaN;
+        if (Double.isNaN(a) && Double.isNaN(b)) {
+            return Double.NEGATIVE_INFINITY;
+        }
+        if (Double.isNaN(b)) {
+            return edge(a, rise, width);
+        }
+        if (Double.isNaN(a)) {
+            return edge(b, fall, width);
+        }
+        double most = Math.max(a, b);
+        if (Double.isNaN(rise) || Double.isNaN(fall)) {
+            double out = Double.isNaN(rise) ? b + fall * width : a + rise * width;
+            return Double.isNaN(out) ? most : Math.max(most, out);
+        }
+        double x = meeting(i, index);
+        return Double.isNaN(x) ? most : Math.max(most, a + rise * x);
+    }
+
+    private static double edge(double value, double rise, double width) {
+        return Double.isNaN(rise) ? Double.POSITIVE_INFINITY : Math.max(value, value + rise * width);
+    }
+
+    /** Distance from the start of an interval to where the lines from both sides meet above it; NaN if they do not. */
+    private double meeting(int i, int index) {
+        if (i == 0 || i + 2 >= samples.size()) {
+            return Double.NaN;
+        }
+        double left = slope(i - 1, index);
+        double right = slope(i + 1, index);
+        double width = samples.get(i + 1).station - samples.get(i).station;
+        double a = samples.get(i).value(index);
+        double b = samples.get(i + 1).value(index);
+        double x = (b - right * width - a) / (left - right);
+        return left > right && x > 0 && x < width ? x : Double.NaN;
+    }
+
+    private double slope(int i, int index) {
+        Sample a = samples.get(i);
+        Sample b = samples.get(i + 1);
+        return (b.value(index) - a.value(index)) / (b.station - a.station);
+    }
+
+    private double place(int i, int index) {
+        double start = samples.get(i).station;
+        double width = samples.get(i + 1).station - start;
+        double x = meeting(i, index);
+        double margin = EnvelopeTolerances.INTERVAL_MARGIN * width;
+        return start + (Double.isNaN(x) ? 0.5 * width : Math.min(width - margin, Math.max(margin, x)));
+    }
+}

@@ -1,0 +1,69 @@
+package org.lifeline.design.envelope;
+
+import org.lifeline.analysis.ArrestResult;
+import org.lifeline.analysis.EnergyBalance;
+import org.lifeline.analysis.TransientArrest;
+import org.lifeline.model.ClearanceRules;
+import org.lifeline.model.DeploymentForce;
+import org.lifeline.model.Fall;
+import org.lifeline.model.Lifeline;
+import org.lifeline.model.LifelineDesign;
+import org.lifeline.model.Place;
+
+/** One combination of the ranges: a temperature, a side of the force range, a deviation, and the line that goes with it. */
+final class LoadCombination {
+    private final Lifeline line;
+    private final double temperature;
+    private final DeploymentForce side;
+    private final FallCase.Deviation deviation;
+    private final ClearanceRules clearance;
+    private final EnergyBalance analysis;
+
+    LoadCombination(
+            LifelineDesign design,
+            Lifeline line,
+            double temperature,
+            DeploymentForce side,
+            FallCase.Deviation deviation) {
+        this.line = line;
+        this.temperature = temperature;
+        this.side = side;
+        this.deviation = deviation;
+        this.clearance = design.clearance();
+        this.analysis = EnergyBalance.withDefaults()
+                .withTemperature(temperature)
+                .withSide(side)
+                .withClearance(clearance);
+    }
+
+    double temperature() {
+        return temperature;
+    }
+
+    FallCase.Deviation deviation() {
+        return deviation;
+    }
+
+    FallCase at(MovingFall movingFall, Place place) {
+        return of(movingFall.fall().at(place));
+    }
+
+    FallCase of(Fall fall) {
+        Fall f = Double.isNaN(deviation.mass()) ? fall : fall.withWorkers(w -> w.withMass(deviation.mass()));
+        return new FallCase(f, temperature, side, deviation);
+    }
+
+    ArrestResult solve(FallCase fallCase) {
+        return analysis.solve(line, fallCase.fall());
+    }
+
+    /** The same case in time. */
+    ArrestResult solveInTime(FallCase fallCase) {
+        return TransientArrest.withDefaults()
+                .withTemperature(temperature)
+                .withSide(side)
+                .withClearance(clearance)
+                .solve(line, fallCase.fall())
+                .arrest();
+    }
+}

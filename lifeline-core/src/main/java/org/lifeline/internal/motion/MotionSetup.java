@@ -1,0 +1,158 @@
+package org.lifeline.internal.motion;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.lifeline.base.Point;
+import org.lifeline.internal.line.Piece;
+import org.lifeline.internal.path.LineModel;
+import org.lifeline.model.LoadingCurve;
+
+/**
+ * What a motion starts from: a line at rest and the workers on it. The same setup serves for every mesh.
+ *
+ * <p>Not thread-safe.
+ */
+public final class MotionSetup {
+    final LineModel model;
+    final double dampingTime;
+    final double gravity;
+    final List<Spot> spots = new ArrayList<>();
+
+    /**
+     * A worker of the motion.
+     *
+     * @param mass mass [kg]
+     * @param curve force of the connecting subsystem on first loading
+     * @param tautLength length of the subsystem when taut [m]
+     * @param timing when and how far the worker falls
+     */
+    public record Person(double mass, LoadingCurve curve, double tautLength, Timing timing) {
+        double start() {
+            return timing.start;
+        }
+    }
+
+    /**
+     * When and how far a worker falls.
+     *
+     * @param start when the fall begins [s]; negative infinity for one who hangs at rest
+     * @param freeFall free fall before the subsystem is taut, if the line stays where it is [m]
+     */
+    public record Timing(double start, double freeFall) {
+        /**
+         * For one who hangs at rest already.
+         *
+         * @return the timing
+         */
+        public static Timing hanging() {
+            return new Timing(Double.NEGATIVE_INFINITY, 0);
+        }
+    }
+
+    /** A place where workers are attached. */
+    static final class Spot {
+        final int span;
+        final double distance;
+        final boolean gripped;
+        final List<Person> people = new ArrayList<>();
+        final List<Integer> numbers = new ArrayList<>();
+
+        Spot(int span, double distance, boolean gripped) {
+            this.span = span;
+            this.distance = distance;
+            this.gripped = gripped;
+        }
+
+        /** Tells whether somebody falls here, now or later. */
+        boolean hasFall() {
+            return people.stream().anyMatch(p -> p.start() > Double.NEGATIVE_INFINITY);
+        }
+    }
+
+    private int people;
+
+    /**
+     * A line at rest.
+     *
+     * @param model the line, at its temperature and with those who hang on it
+     * @param dampingTime internal damping time of the cable [s], not negative
+     */
+    public MotionSetup(LineModel model, double dampingTime) {
+        this.model = model;
+        this.dampingTime = dampingTime;
+        this.gravity = model.line().gravity();
+    }
+
+    /**
+     * Attaches workers at a place.
+     *
+     * @param span span from 0
+     * @param point the point of the cable that they are attached to
+     * @param gripped true if the attachment holds the cable
+     * @param who the workers
+     * @return the number of the first of them; the others follow
+     */
+    public int attach(int span, Point point, boolean gripped, List<Person> who) {
+        double s = distance(span, point);
+        Spot spot = null;
+        for (Spot each : spots) {
+            if (each.span == span && Math.abs(each.distance - s) < NumericalParameters.TOGETHER) {
+                spot = each;
+            }
+        }
+        if (spot == null) {
+            spot = new Spot(span, s, gripped);
+            spots.add(spot);
+        }
+        int first = people;
+        for (Person each : who) {
+            spot.people.add(each);
+            spot.numbers.add(people++);
+        }
+        return first;
+    }
+
+    /** Chord of the shortest span in which somebody falls [m]. */
+    double shortestSpan() {
+        return spots.stream()
+                .filter(Spot::hasFall)
+                .mapToDouble(s -> model.support(s.span).distance(model.support(s.span + 1)))
+                .min()
+                .orElse(1);
+    }
+
+    /** Number of workers. */
+    int people() {
+        return people;
+    }
+
+    /** Unstretched length of cable from the start of a span to a point of it. */
+    private double distance(int span, Point point) {
+        double gone = 0;
+        List<Piece> pieces = model.pieces(span);
+        for (int k = 0; k < pieces.size(); k++) {
+            Piece piece = pieces.get(k);
+            double whole = piece.start().horizontalDistance(piece.end());
+            double want = piece.start().horizontalDistance(point);
+            if (want <= whole || k == pieces.size() - 1) {
+                return gone + within(piece, Math.min(want, whole));
+            }
+            gone += piece.length();
+        }
+        throw new IllegalStateException("unreachable: a span has at least one piece");
+    }
+
+    private static double within(Piece piece, double run) {
+        double low = 0;
+        double high = piece.length();
+        while (high - low > NumericalParameters.PLACE_ROUNDING * piece.length()) {
+            double s = 0.5 * (low + high);
+            if (piece.start().horizontalDistance(piece.at(s)) < run) {
+                low = s;
+            } else {
+                high = s;
+            }
+        }
+        return 0.5 * (low + high);
+    }
+}

@@ -1,0 +1,328 @@
+package org.lifeline.internal.motion;
+
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A free-running attachment: a ring without friction on the cable, of next to no mass of its own.
+ *
+ * <p>The ring and the cable lumped at it share their motion across the cable; along the cable each goes its own way, and
+ * the difference of the two is material that passes. With the ring's velocity v, the flow q and the pulls G on either
+ * side, kinetic energy ½ m |v + q u|² + ½ m′ |v|² and the forces Q on the ring, B = G₂ − G₁ on the flow, the motion is
+ *
+ * <pre>
+ *   across:  (m + m′) v̇ = Q
+ *   along:   m′ v̇ = Q·u − B,   m (q̇ + v̇) = B
+ * </pre>
+ *
+ * <p>What bounds its way is {@link RingContact}'s.
+ */
+final class SlidingJoint extends Joint {
+    private final double ringMass;
+    private @Nullable RingContact bounds;
+
+    /** Tells whether no worker has been caught here yet; until then it stays where it is on the cable. */
+    private boolean waiting = true;
+
+    private double ax;
+    private double ay;
+    private double az;
+    private double along1 = 1;
+    private double along2 = 1;
+    private double across;
+    private double m11;
+    private double m12;
+    private double m22;
+    private double beforeX;
+    private double beforeY;
+    private double beforeZ;
+    private double flowPredicted;
+    private double passing;
+    private boolean stopped;
+    private double drag;
+
+    SlidingJoint(LumpedMassChain chain, int node, double ringMass) {
+        super(chain, node);
+        this.ringMass = ringMass;
+    }
+
+    /** Names the joints before and behind, and how near to them the ring comes [m]. */
+    void between(Joint before, Joint behind, double distance) {
+        bounds = new RingContact(this, before, behind, distance);
+    }
+
+    @Override
+    boolean passes() {
+        return true;
+    }
+
+    @Override
+    double attachmentMobility() {
+        return 1 / ringMass;
+    }
+
+    @Override
+    void load() {
+        waiting = false;
+    }
+
+    /** Mass of the ring [kg]. */
+    double ringMass() {
+        return ringMass;
+    }
+
+    /** Tells whether the ring rests against a support. */
+    boolean resting() {
+        return bounds != null && bounds.resting();
+    }
+
+    /** Component of the material's velocity along an axis [m/s]. */
+    double unitX() {
+        return ax;
+    }
+
+    double unitY() {
+        return ay;
+    }
+
+    double unitZ() {
+        return az;
+    }
+
+    /**
+     * Takes the direction of the cable at the ring from its two neighbours. The velocities of ring and cable along it
+     * stay as they are; across it the two share their momentum.
+     */
+    void turn() {
+        LumpedMassChain c = chain;
+        double sx = c.ux[node - 1] + c.ux[node];
+        double sy = c.uy[node - 1] + c.uy[node];
+        double sz = c.uz[node - 1] + c.uz[node];
+        double s = Math.sqrt(sx * sx + sy * sy + sz * sz);
+        if (s < NumericalParameters.FOLDED_BACK) {
+            sx = c.ux[node];
+            sy = c.uy[node];
+            sz = c.uz[node];
+            s = 1;
+        }
+        double cableX = c.vx[node] + flow * ax;
+        double cableY = c.vy[node] + flow * ay;
+        double cableZ = c.vz[node] + flow * az;
+        ax = sx / s;
+        ay = sy / s;
+        az = sz / s;
+        if (flow == 0) {
+            return;
+        }
+        double mass = passingMass();
+        double share = mass / (mass + ringMass);
+        double ringAlong = c.vx[node] * ax + c.vy[node] * ay + c.vz[node] * az;
+        double cableAlong = cableX * ax + cableY * ay + cableZ * az;
+        flow = cableAlong - ringAlong;
+        double keep = share * (cableAlong - ringAlong);
+        c.vx[node] += share * (cableX - c.vx[node]) - keep * ax;
+        c.vy[node] += share * (cableY - c.vy[node]) - keep * ay;
+        c.vz[node] += share * (cableZ - c.vz[node]) - keep * az;
+    }
+
+    @Override
+    void predict(double kick) {
+        LumpedMassChain c = chain;
+        int l = node - 1;
+        passing = passingMass();
+        flowBefore = flow;
+        beforeX = c.vx[node];
+        beforeY = c.vy[node];
+        beforeZ = c.vz[node];
+        along1 = ax * c.ux[l] + ay * c.uy[l] + az * c.uz[l];
+        along2 = ax * c.ux[node] + ay * c.uy[node] + az * c.uz[node];
+        across = 1 / (passing + ringMass);
+        double q1 = c.ratio(l);
+        double q2 = c.ratio(node);
+        double cross = c.cosine(l);
+        if (waiting) {
+            m11 = across;
+            m22 = across;
+            m12 = cross * across;
+            hold(kick);
+            return;
+        }
+        m11 = (1 - along1 * along1) * across + (along1 - q1) * (along1 - q1) / ringMass + q1 * q1 / passing;
+        m22 = (1 - along2 * along2) * across + (along2 - q2) * (along2 - q2) / ringMass + q2 * q2 / passing;
+        m12 = (cross - along1 * along2) * across + (along1 - q1) * (along2 - q2) / ringMass + q1 * q2 / passing;
+        double t1 = c.elastic[l];
+        double t2 = c.elastic[node];
+        double fx = t2 * c.ux[node] - t1 * c.ux[l] + pullX;
+        double fy = t2 * c.uy[node] - t1 * c.uy[l] + pullY;
+        double fz = t2 * c.uz[node] - t1 * c.uz[l] + pullZ - passing * c.gravity;
+        double drive = c.pull(node, t2) - c.pull(l, t1) + flowLoad();
+        drag = Math.max(ringMass / NumericalParameters.RING_REST_TIME, 2 * Math.sqrt(ringMass * swing));
+        push(kick, fx, fy, fz, drive);
+    }
+
+    /** A kick without any flow: ring and cable are one. */
+    private void hold(double kick) {
+        LumpedMassChain c = chain;
+        double t1 = c.elastic[node - 1];
+        double t2 = c.elastic[node];
+        double a = kick * across;
+        c.wx[node] = beforeX + a * (t2 * c.ux[node] - t1 * c.ux[node - 1]);
+        c.wy[node] = beforeY + a * (t2 * c.uy[node] - t1 * c.uy[node - 1]);
+        c.wz[node] = beforeZ + a * (t2 * c.uz[node] - t1 * c.uz[node - 1] - passing * c.gravity);
+        flowPredicted = 0;
+    }
+
+    /** Adds a kick to the velocity before the step: forces on the ring, drive on the flow. */
+    private void push(double kick, double fx, double fy, double fz, double drive) {
+        LumpedMassChain c = chain;
+        c.wx[node] = beforeX;
+        c.wy[node] = beforeY;
+        c.wz[node] = beforeZ;
+        flowPredicted = flowBefore;
+        stopped = false;
+        add(kick, fx, fy, fz, drive);
+        stopped = blocked(flowPredicted);
+        if (stopped) {
+            flowPredicted = 0;
+        }
+    }
+
+    /** Adds a kick to the prediction. Before anybody is caught ring and cable are one. */
+    private void add(double kick, double fx, double fy, double fz, double drive) {
+        LumpedMassChain c = chain;
+        double ft = fx * ax + fy * ay + fz * az;
+        double slow = ft * across;
+        double ring = waiting ? slow : (ft - drive) / ringMass;
+        c.wx[node] += kick * (fx * across + (ring - slow) * ax);
+        c.wy[node] += kick * (fy * across + (ring - slow) * ay);
+        c.wz[node] += kick * (fz * across + (ring - slow) * az);
+        if (!waiting && !stopped) {
+            flowPredicted += kick * (drive / passing - ring);
+        }
+    }
+
+    @Override
+    void retension(int segment, double change, double kick) {
+        LumpedMassChain c = chain;
+        double force = segment == node ? change : -change;
+        add(kick, force * c.ux[segment], force * c.uy[segment], force * c.uz[segment], c.ratio(segment) * force);
+    }
+
+    @Override
+    void contact(double kick) {
+        turn();
+        if (waiting) {
+            return;
+        }
+        double stiffness = NumericalParameters.CONTACT_STIFFNESS * ringMass / (kick * kick);
+        if (bounds != null) {
+            bounds.act(stiffness);
+        }
+    }
+
+    @Override
+    void addRows(double kick) {
+        LumpedMassChain c = chain;
+        double implicit = NumericalParameters.DAMPING_WEIGHT * kick;
+        int l = node - 1;
+        c.diagonal[l] += implicit * m11;
+        c.diagonal[node] += implicit * m22;
+        c.upper[l] = implicit * m12;
+        c.lower[node] = implicit * m12;
+        double speed = NumericalParameters.DAMPING_WEIGHT * flowPredicted
+                + (1 - NumericalParameters.DAMPING_WEIGHT) * flowBefore;
+        c.rate[l] += c.ratio(l) * speed;
+        c.rate[node] -= c.ratio(node) * speed;
+    }
+
+    @Override
+    void finish(double kick) {
+        LumpedMassChain c = chain;
+        int l = node - 1;
+        double d1 = c.excess[l];
+        double d2 = c.excess[node];
+        double fx = d2 * c.ux[node] - d1 * c.ux[l];
+        double fy = d2 * c.uy[node] - d1 * c.uy[l];
+        double fz = d2 * c.uz[node] - d1 * c.uz[l];
+        double drive = c.ratio(node) * d2 - c.ratio(l) * d1;
+        double ft = fx * ax + fy * ay + fz * az;
+        double ring = (ft - drive) / ringMass;
+        double slow = ft * across;
+        if (waiting) {
+            ring = slow;
+        }
+        c.vx[node] = c.wx[node] + kick * (fx * across + (ring - slow) * ax);
+        c.vy[node] = c.wy[node] + kick * (fy * across + (ring - slow) * ay);
+        c.vz[node] = c.wz[node] + kick * (fz * across + (ring - slow) * az);
+        double next = stopped || waiting ? 0 : flowPredicted + kick * (drive / passing - ring);
+        double impulse = 0;
+        if (next != 0) {
+            next /= 1 + kick * drag * (1 / passing + 1 / ringMass);
+            impulse = kick * drag * next;
+            double a = impulse / ringMass;
+            c.vx[node] += a * ax;
+            c.vy[node] += a * ay;
+            c.vz[node] += a * az;
+        }
+        flow = next;
+        dampingHeat = -0.5
+                * kick
+                * (fx * (c.vx[node] + beforeX)
+                        + fy * (c.vy[node] + beforeY)
+                        + fz * (c.vz[node] + beforeZ)
+                        + drive * (flow + flowBefore));
+        frictionHeat = 0.5 * impulse * (flow + flowBefore) + contactHeat(kick, beforeX, beforeY, beforeZ);
+    }
+
+    @Override
+    double cableEnergy() {
+        double vx = chain.vx[node];
+        double vy = chain.vy[node];
+        double vz = chain.vz[node];
+        double mx = vx + flow * ax;
+        double my = vy + flow * ay;
+        double mz = vz + flow * az;
+        return 0.5 * (passingMass() * (mx * mx + my * my + mz * mz) + ringMass * chain.speedSquared(node));
+    }
+
+    @Override
+    void cableVelocity(Velocity out) {
+        out.set(chain.vx[node] + flow * ax, chain.vy[node] + flow * ay, chain.vz[node] + flow * az);
+    }
+
+    @Override
+    void absorb(double mass, Velocity velocity, int segment) {
+        LumpedMassChain c = chain;
+        double own = passingMass();
+        double vx = c.vx[node];
+        double vy = c.vy[node];
+        double vz = c.vz[node];
+        double ringAlong = vx * ax + vy * ay + vz * az;
+        double newAlong = velocity.x * ax + velocity.y * ay + velocity.z * az;
+        double cableAlong = (own * (ringAlong + flow) + mass * newAlong) / (own + mass);
+        double share = mass / (own + ringMass + mass);
+        double dx = share * (velocity.x - newAlong * ax - vx + ringAlong * ax);
+        double dy = share * (velocity.y - newAlong * ay - vy + ringAlong * ay);
+        double dz = share * (velocity.z - newAlong * az - vz + ringAlong * az);
+        c.vx[node] += dx;
+        c.vy[node] += dy;
+        c.vz[node] += dz;
+        flow = cableAlong - ringAlong;
+    }
+
+    /** Kinetic energy at the time of the positions, from the velocities half a step before and ahead [J]. */
+    double kineticEnergy() {
+        LumpedMassChain c = chain;
+        double mx = (beforeX + flowBefore * ax) * (c.vx[node] + flow * ax);
+        double my = (beforeY + flowBefore * ay) * (c.vy[node] + flow * ay);
+        double mz = (beforeZ + flowBefore * az) * (c.vz[node] + flow * az);
+        double ring = beforeX * c.vx[node] + beforeY * c.vy[node] + beforeZ * c.vz[node];
+        return 0.5 * (passing * (mx + my + mz) + ringMass * ring);
+    }
+
+    @Override
+    double mobility() {
+        double mass = passingMass();
+        double sharp = Math.max(Math.abs(1 - along1), Math.abs(1 - along2));
+        return 1 / mass + 1 / (mass + ringMass) + sharp * sharp / ringMass;
+    }
+}

@@ -1,0 +1,376 @@
+package org.lifeline.internal.path;
+
+import org.jspecify.annotations.Nullable;
+import org.lifeline.base.NoEquilibriumException;
+import org.lifeline.internal.line.Equilibrium;
+import org.lifeline.internal.line.LineState;
+import org.lifeline.internal.line.LineSystem;
+
+/**
+ * The path of a line's equilibria while one {@link PathParameter} grows: the follower of every change of load or
+ * temperature.
+ *
+ * <p>Where no support has friction and no two absorbers remember, the state does not depend on the way to it, and a step
+ * may be as long as Newton's method carries. Elsewhere the path is followed: steps end at events ({@link PathEvents}),
+ * and stay so short that for a load the energy taken up agrees with its work ({@link PathEnergy}), and that for a
+ * temperature tensions and slips agree with the trapezoidal rule over their rates.
+ *
+ * <p>Not thread-safe.
+ */
+final class EquilibriumPath {
+    /** A quantity that starts at or above zero and at whose first root the path ends. */
+    interface End {
+        double value(PathPoint point);
+
+        /** Its derivative by the parameter; NaN if unknown. */
+        double slope(PathPoint point);
+    }
+
+    private final LineModel model;
+    private final LineSystem system;
+    private final Equilibrium equilibrium;
+    private final boolean followed;
+
+    /** True for a load at a support that does not yield under it: the line stays as it is, whatever the force. */
+    private final boolean still;
+
+    private final PathCoordinate coordinate;
+    private final PathTangent tangent;
+    private final PathStep stepper;
+    private final PathParameter parameter;
+    private final @Nullable PathEnergy energy;
+    private final @Nullable SnapThrough snap;
+
+    /** The energy against which errors of the path are measured [J]. */
+    private final double energyScale;
+
+    private double reach = PathTolerances.LONGEST_STEP;
+    private boolean jumped;
+    private PathPoint now;
+    private PathPoint next;
+    private PathPoint before = PathPoint.NONE;
+
+    /** A point beyond the current one, if the last step overshot. */
+    private PathPoint beyond = PathPoint.NONE;
+
+    private boolean overshot;
+
+    /** Where a path of a load starts: see {@link PathEnergy.Datum}; the energy against which errors are measured [J]. */
+    record Scale(PathEnergy.Datum datum, double energy) {}
+
+    /**
+     * A path that starts at the model's current state.
+     *
+     * @param model the line; follows the path when it is handed its state
+     * @param parameter what grows
+     * @param scale for the path of a load
+     */
+    EquilibriumPath(LineModel model, PathParameter parameter, @Nullable Scale scale) {
+        this.model = model;
+        this.system = model.system();
+        this.parameter = parameter;
+        this.equilibrium = new Equilibrium(system);
+        this.still = isStill(system, parameter.load());
+        this.followed = remembers(system) && !still;
+        this.now = new PathPoint(system, followed);
+        this.next = new PathPoint(system, followed);
+        now.state.set(model.state());
+        next.state.set(now.state);
+        if (!equilibrium.solve(now.state, next.state)) {
+            throw model.failure("line at the start of a change", 0, equilibrium);
+        }
+        this.coordinate = new PathCoordinate(parameter.scale(system, now.state));
+        this.tangent = new PathTangent(equilibrium, parameter, followed);
+        this.stepper = new PathStep(this, equilibrium, parameter, tangent);
+        this.energyScale = scale == null ? 0 : scale.energy;
+        if (scale == null) {
+            energy = null;
+            snap = null;
+        } else {
+            energy = new PathEnergy(system, parameter.load(), followed, coordinate, scale.datum);
+            snap = new SnapThrough(this, equilibrium, parameter.load(), energy);
+        }
+        place(now, parameter.value(now.state));
+        findRates(now);
+    }
+
+    /**
+     * Tells whether the state of a line depends on the way to it: where a support has friction; and where in-line
+     * absorbers do not give back what they had, while the tension at an end can fall again although the load grows, because
+     * of another absorber or another load.
+     */
+    static boolean remembers(LineSystem system) {
+        for (int i = 1; i < system.spans; i++) {
+            if (system.friction[i] > 0 && !system.clamped[i]) {
+                return true;
+            }
+        }
+        boolean first = system.absorbers[0] != null;
+        boolean second = system.absorbers[1] != null;
+        return (first && second) || ((first || second) && (system.loads > 1 || system.pullsOnSupports()));
+    }
+
+    private static boolean isStill(LineSystem system, int load) {
+        int support = load < 0 ? -1 : system.pulledSupport[load];
+        return support >= 0 && system.compliance[3 * support + 2] == 0;
+    }
+
+    boolean isFollowed() {
+        return followed;
+    }
+
+    PathCoordinate coordinate() {
+        return coordinate;
+    }
+
+    PathPoint now() {
+        return now;
+    }
+
+    PathPoint next() {
+        return next;
+    }
+
+    double energyScale() {
+        return energyScale;
+    }
+
+    /** Tells whether the path jumped, or the line gave way at a force that fell while the load went down. */
+    boolean jumped() {
+        return jumped || (snap != null && snap.happened());
+    }
+
+    /** Largest value so far: above that of the current point only while the line gives way. */
+    double peak() {
+        return snap == null ? now.value : Math.max(now.value, snap.peak());
+    }
+
+    /** Sets the value of a point. */
+    void place(PathPoint point, double value) {
+        point.value = value;
+        point.w = coordinate.w(value);
+    }
+
+    /** Completes a point at which an equilibrium was found, reached in one step from the current one. */
+    void complete(PathPoint point) {
+        findRates(point);
+        if (energy != null) {
+            energy.accumulate(now, point, before);
+        }
+    }
+
+    /** Completes a point that was reached from another state at the same value. */
+    void completeJump(PathPoint point, LineState from, double descent) {
+        findRates(point);
+        if (energy != null) {
+            energy.addJump(from, point, point.descent - descent);
+        }
+    }
+
+    private void findRates(PathPoint point) {
+        if (energy != null) {
+            energy.find(point);
+        }
+        point.hasTangent = false;
+        if (followed) {
+            tangent.findRates(point);
+        }
+    }
+
+    /**
+     * Goes on to a value, unless the end of the path comes first.
+     *
+     * @param target value to go to, not lower than the current one
+     * @param end where the path ends; null if nowhere
+     * @param watchFrom value below which the end is not looked for
+     * @return true if the end was met
+     */
+    boolean advance(double target, @Nullable End end, double watchFrom) {
+        int steps = 0;
+        int failures = 0;
+        double least = PathTolerances.SHORTEST_STEP * target;
+        while (now.value < target) {
+            double to = goal(target, least, failures);
+            settleFor(to == target);
+            double reached = step(to);
+            boolean lost = Double.isNaN(reached);
+            double error = lost || !followed ? 0 : error(steps);
+            if (lost) {
+                failures++;
+                reach = PathTolerances.AFTER_LOSS * coordinate.step(now.value, to - now.value);
+                if (failures > PathTolerances.MOST_FAILURES || to - now.value < 4 * least) {
+                    if (snap == null) {
+                        throw failure(now.value / target);
+                    }
+                    if (snap.pass(end, watchFrom)) {
+                        return published(true);
+                    }
+                    failures = 0;
+                    reach = coordinate.step(now.value, PathTolerances.LEAST_VALUE * target);
+                }
+                continue;
+            }
+            if (error > 1 && reached - now.value > 10 * least) {
+                failures++;
+                reach = shrink(error) * coordinate.step(now.value, reached - now.value);
+                keepBeyond();
+                continue;
+            }
+            // A step that cannot be made short enough is a jump, as when a load leaves a support with friction.
+            jumped |= followed && error > 1;
+            if (end != null && reached > watchFrom && end.value(next) < 0) {
+                settleFor(true);
+                new EndSearch(this, end).find(watchFrom);
+                return published(true);
+            }
+            failures = 0;
+            if (followed) {
+                double done = coordinate.step(now.value, reached - now.value);
+                double grown = done
+                        * (error > 0
+                                ? Math.min(PathTolerances.MOST_GROWTH, shrink(error))
+                                : PathTolerances.MOST_GROWTH);
+                // After an event there is no third point yet, so that steps must be shorter.
+                double afterEvent = Math.max(PathTolerances.AFTER_EVENT * reach, PathTolerances.LEAST_AFTER_EVENT);
+                reach = Math.min(PathTolerances.LONGEST_STEP, reached < to ? afterEvent : grown);
+            }
+            accept();
+            overshot = false;
+            if (++steps > PathTolerances.MOST_STEPS) {
+                throw failure(now.value / target);
+            }
+        }
+        return published(false);
+    }
+
+    /** Where the next step goes to. */
+    private double goal(double target, double least, int failures) {
+        double to = target;
+        if (followed) {
+            double rise = Math.max(reach, coordinate.step(now.value, least));
+            to = Math.min(target, coordinate.beyond(now.value, rise));
+        } else if (failures > 0) {
+            to = now.value + Math.pow(PathTolerances.AFTER_LOSS, failures) * (target - now.value);
+        }
+        return target - to < PathTolerances.SAME_VALUE * target ? target : to;
+    }
+
+    /** Asks for states to rounding, where somebody looks at them, or for as much as the way needs. */
+    private void settleFor(boolean view) {
+        if (view || !followed) {
+            equilibrium.tighten();
+        } else {
+            equilibrium.loosen();
+        }
+    }
+
+    /** Error of the step to the next point over what is allowed [-]. */
+    private double error(int steps) {
+        double patience = Math.pow(4, Math.floorDiv(steps, PathTolerances.STEPS_PER_TOLERANCE));
+        if (energy == null) {
+            return trapezoidalError() / (PathTolerances.STATE * patience);
+        }
+        double work = Math.abs(PathEnergy.taken(next) - PathEnergy.taken(now));
+        // Rounding hides the error of a step, but it does not make a long step right.
+        boolean isShort = coordinate.step(now.value, next.value - now.value) < PathTolerances.SHORT_STEP;
+        double tolerance = PathTolerances.WORK * work
+                + PathTolerances.SMALLEST_WORK * energyScale
+                + (isShort ? PathTolerances.ENERGY_ROUNDING * next.energySize : 0);
+        return PathEnergy.error(now, next) / (tolerance * patience);
+    }
+
+    /** How far tensions (relative) and slips (over chords) are from the trapezoidal rule over their rates by w [-]. */
+    private double trapezoidalError() {
+        double half = 0.5 * coordinate.distance(now, next.value, next.w);
+        double a = half * coordinate.perW(now);
+        double b = half * coordinate.perW(next);
+        double worst = 0;
+        for (int i = 0; i < system.spans; i++) {
+            int k = system.tensionIndex(i);
+            double x = system.along(next.state, i) - system.along(now.state, i);
+            double miss = x - a * now.tangent[k] - b * next.tangent[k];
+            worst = Math.max(worst, Math.abs(miss) / system.tensionBehind(next.state, i));
+            if (i > 0) {
+                int q = system.slipIndex(i);
+                double slip = next.state.slip[i] - now.state.slip[i];
+                double missSlip = slip - a * now.tangent[q] - b * next.tangent[q];
+                worst = Math.max(worst, Math.abs(missSlip) / system.chord[i]);
+            }
+        }
+        next.order = PathQuadrature.ORDER_OF_TRAPEZOID;
+        return worst;
+    }
+
+    /** Factor on a step that would bring its error to what is allowed, with some to spare. */
+    private double shrink(double error) {
+        return Math.max(PathTolerances.LEAST_SHRINK, PathTolerances.SHRINK * Math.pow(error, -1.0 / next.order));
+    }
+
+    /** Takes one step into the next point; returns the value reached, or NaN if no equilibrium was found. */
+    double step(double to) {
+        if (still) {
+            next.set(now);
+            next.state.force[parameter.load()] = to;
+            place(next, to);
+            return to;
+        }
+        return stepper.take(overshot ? beyond : before, to);
+    }
+
+    /** The next point becomes the current one; a point beyond it is kept. */
+    void accept() {
+        PathPoint t = before;
+        before = now;
+        now = next;
+        next = reusable(t);
+    }
+
+    private PathPoint reusable(PathPoint point) {
+        return point == PathPoint.NONE ? new PathPoint(system, followed) : point;
+    }
+
+    /** The next point is kept as one beyond the current one. */
+    void keepBeyond() {
+        PathPoint t = next;
+        next = reusable(beyond);
+        beyond = t;
+        overshot = true;
+    }
+
+    /** Forgets a point beyond the current one. */
+    void forgetBeyond() {
+        overshot = false;
+    }
+
+    /** Derivative of an end at a point; NaN if unknown. */
+    double slope(PathPoint point, End end) {
+        if (!followed) {
+            tangent.findRates(point);
+        }
+        return point.hasTangent ? end.slope(point) : Double.NaN;
+    }
+
+    /** Passes a place at which the path jumps over its end; true if it was met on the way. */
+    boolean passJump(End end, double watchFrom) {
+        return snap != null && snap.pass(end, watchFrom);
+    }
+
+    NoEquilibriumException failure(double share) {
+        publish();
+        return failure("line under a growing load or at another temperature", share);
+    }
+
+    NoEquilibriumException failure(String what, double share) {
+        return model.failure(what, share, equilibrium);
+    }
+
+    private boolean published(boolean met) {
+        publish();
+        return met;
+    }
+
+    /** Hands the current point to the model. */
+    private void publish() {
+        model.take(now.state, equilibrium);
+    }
+}

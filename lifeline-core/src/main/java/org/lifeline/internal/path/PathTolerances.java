@@ -1,0 +1,148 @@
+package org.lifeline.internal.path;
+
+/** The numbers that steer how a path is followed, each with its unit and the reason for its size. */
+final class PathTolerances {
+    private PathTolerances() {}
+
+    // Steps, in u of PathCoordinate [-]
+
+    /** First and longest step: over more, interpolation by w loses what it gains. */
+    static final double LONGEST_STEP = 1.5;
+
+    /** Step so short that its error may be rounding. */
+    static final double SHORT_STEP = 0.2;
+
+    /** A step that an event has ended is followed by one of this share of the reach before it, no less than the other. */
+    static final double AFTER_EVENT = 0.2;
+
+    static final double LEAST_AFTER_EVENT = 0.1;
+
+    /** Shortest step as a share of the value to go to [-], unless an event ends it. */
+    static final double SHORTEST_STEP = 1e-7;
+
+    /** Distance to the value to go to, as a share of it [-], that is not worth a step of its own. */
+    static final double SAME_VALUE = 1e-9;
+
+    /** Growth of a step, and least and usual share of what its error allows [-]. */
+    static final double MOST_GROWTH = 3;
+
+    static final double LEAST_SHRINK = 0.2;
+    static final double SHRINK = 0.9;
+
+    /** Step after one at whose end no equilibrium was found, over that one [-]. */
+    static final double AFTER_LOSS = 0.25;
+
+    /** Steps of one path, failures of one step, and steps after which the tolerance grows fourfold and again. */
+    static final int MOST_STEPS = 20_000;
+
+    static final int MOST_FAILURES = 400;
+    static final int STEPS_PER_TOLERANCE = 300;
+
+    // Error of a step
+
+    /** Of its work [-]: the parts add up to that of the whole path. */
+    static final double WORK = 2e-7;
+
+    /** Of the energy of the fall [-]: below it a step's own work is too little to judge by. */
+    static final double SMALLEST_WORK = 1e-11;
+
+    /** Rounding of an energy that is a difference of larger ones [-]. */
+    static final double ENERGY_ROUNDING = 2e-14;
+
+    /** Of tensions relative to themselves and of slips relative to chords [-], where there is no work to judge by. */
+    static final double STATE = 1e-4;
+
+    // Events
+
+    /** Relative excess of a limit within which an event counts as met [-]. */
+    static final double EVENT = 1e-7;
+
+    /**
+     * Excess, as the log of a ratio of tensions [-], from which a support that sticks counts as standing on its limit. A
+     * step ends there, before it slips, and the next one lets it go; so no jump is left to be made at the event.
+     */
+    static final double AT_LIMIT = -1e-8;
+
+    /** Excess that is aimed at, between {@link #AT_LIMIT} and 0 [-]. */
+    static final double AIM = -4e-9;
+
+    /** Excess above which a support would be let go in the middle of a step [-]; that of rounding. */
+    static final double BEYOND_LIMIT = 1e-10;
+
+    /** Excess of an absorber's tension that is aimed at [-]. */
+    static final double YIELD_AIM = 0.5 * EVENT;
+
+    /** How far a material point may be beyond its bound where an event counts as met, in chords [-]; and what is aimed at. */
+    static final double AT_BOUND = 1e-9;
+
+    static final double BOUND_AIM = 0.5 * AT_BOUND;
+
+    /** Share of the value within which an event is not sought any closer [-], and the value's own share of the target. */
+    static final double NARROW = 1e-9;
+
+    static final double LEAST_VALUE = 1e-3;
+
+    /** Share of its rate at the start up to which a rate backward counts as rest [-]: what runs back is its square. */
+    static final double REST = 1e-3;
+
+    /** Factor on the foreseen distance of an event [-], so that a step ends beyond it rather than before. */
+    static final double OVERSHOOT = 1.05;
+
+    /** Share of a step below which an event is not aimed at [-]: what stays at its limit would stop the path. */
+    static final double LEAST_TO_EVENT = 1e-4;
+
+    /** Rate, in chords for a step of one in u [-], below which a support is not seen to slip the wrong way. */
+    static final double STILL = 1e-12;
+
+    /** Rounds of Newton's method and an event's or a root's bracket before it is given up. */
+    static final int EVENT_STEPS = 60;
+
+    static final int REST_STEPS = 30;
+
+    // Foresight
+
+    /** How far ahead along a tangent differences are taken, over the value [-], and the least over the scale [-]. */
+    static final double AHEAD = 1e-4;
+
+    static final double AHEAD_LEAST = 1e-4;
+
+    /** How far beyond two points the next is foreseen from their parabola, or their cubic, in distances between them [-]. */
+    static final double FARTHEST_PARABOLA = 3;
+
+    static final double FARTHEST_CUBIC = 2.1;
+
+    /** Shares of a horizontal tension squared, and of a span's cable, in which a foreseen state is believed [-]. */
+    static final double LEAST_TENSION = 0.1;
+
+    static final double MOST_TENSION = 30;
+    static final double LEAST_CABLE = 0.5;
+
+    // The end of a path
+
+    /** What may be left of the energy of the fall where a path ends [-]. */
+    static final double END = 1e-14;
+
+    /** Rounding of the energies of a state, of which that is a difference [-]. */
+    static final double END_ROUNDING = 4e-16;
+
+    /** Width of a bracket, over the value [-], in which only a jump can still hide; and that of rounding. */
+    static final double JUMP_WIDTH = 1e-13;
+
+    static final double ROUNDING = 1e-15;
+
+    /** Share of the energy of the fall that is left over where the path jumps over its end [-]. */
+    static final double JUMP = 1e-10;
+
+    // Snap-through, lengths in chords [-]
+
+    static final double FIRST_DROP = 1e-4;
+    static final double LONGEST_DROP = 0.02;
+    static final double DROP_GROWTH = 1.5;
+    static final double SHORTEST_DROP = 1e-13;
+
+    /** Descent at which a load is taken as lost. */
+    static final double BOTTOMLESS = 1e3;
+
+    /** Force over that at which the line gave way, from which it carries again [-]. */
+    static final double CARRIES_AGAIN = 1 + 1e-9;
+}

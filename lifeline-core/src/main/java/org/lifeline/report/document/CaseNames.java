@@ -1,0 +1,105 @@
+package org.lifeline.report.document;
+
+import java.util.List;
+import java.util.stream.Collectors;
+import org.lifeline.analysis.ArrestResult;
+import org.lifeline.design.envelope.FallCase;
+import org.lifeline.model.DeploymentForce;
+
+/** How arrests and cases are named in text, tables and pictures. */
+public final class CaseNames {
+    private CaseNames() {}
+
+    /**
+     * Which of its two forces the connecting subsystem deploys with.
+     *
+     * @param side the deployment force
+     * @return for example "clearance deployment force"
+     */
+    public static String side(DeploymentForce side) {
+        return shortSide(side) + " deployment force";
+    }
+
+    /**
+     * The same in one word, for tables.
+     *
+     * @param side the deployment force
+     * @return "clearance" or "maximum"
+     */
+    public static String shortSide(DeploymentForce side) {
+        return side == DeploymentForce.CLEARANCE ? "clearance" : "maximum";
+    }
+
+    /**
+     * Words as the start of a sentence.
+     *
+     * @param text the words, not empty
+     * @return the same with a capital
+     */
+    public static String capital(String text) {
+        return Character.toUpperCase(text.charAt(0)) + text.substring(1);
+    }
+
+    /**
+     * The name of an arrest.
+     *
+     * @param r the arrest
+     * @param q the units
+     * @return fall, temperature, deployment force
+     */
+    public static String name(ArrestResult r, Quantities q) {
+        return InertText.name(r.fall().id()) + ", " + q.input(QuantityKind.TEMPERATURE, r.temperature()) + ", "
+                + side(r.side());
+    }
+
+    /**
+     * The name of a case that is none of the arrests of a report.
+     *
+     * @param c the case
+     * @param q the units
+     * @return fall, place, temperature, deployment force, deviations
+     */
+    public static String name(FallCase c, Quantities q) {
+        return InertText.name(c.fall().id()) + ", " + place(c, q) + ", "
+                + q.input(QuantityKind.TEMPERATURE, c.temperature()) + ", " + side(c.side()) + deviations(c, q, ", ");
+    }
+
+    /**
+     * The place of a case.
+     *
+     * @param c the case
+     * @param q the units
+     * @return span and station
+     */
+    public static String place(FallCase c, Quantities q) {
+        return PlaceText.asResult(c.fall().place(), q);
+    }
+
+    /**
+     * What deviates from the design in a case.
+     *
+     * @param c the case
+     * @param q the units
+     * @param separator written in front of each deviation
+     * @return the deviations; empty if there are none
+     */
+    public static String deviations(FallCase c, Quantities q, String separator) {
+        StringBuilder b = new StringBuilder();
+        c.pretensionFactor()
+                .ifPresent(f -> b.append(separator).append("pretension × ").append(q.input(QuantityKind.RATIO, f)));
+        c.friction().ifPresent(f -> b.append(separator).append("friction ").append(q.input(QuantityKind.RATIO, f)));
+        c.mass().ifPresent(m -> b.append(separator).append("mass ").append(q.input(QuantityKind.MASS, m)));
+        return b.toString();
+    }
+
+    /**
+     * Numbers of arrests in words.
+     *
+     * @param numbers the numbers
+     * @return for example "arrests 1, 4"
+     */
+    public static String list(List<Integer> numbers) {
+        return (numbers.size() == 1 ? "arrest " : "arrests ")
+                + numbers.stream().map(String::valueOf).collect(Collectors.joining(", "));
+    }
+}

@@ -1,0 +1,84 @@
+package org.lifeline.report.document;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** Collects the rows of a table. Not thread-safe. */
+public final class TableBuilder {
+    private final String caption;
+    private final List<ReportBlock.Column> columns = new ArrayList<>();
+    private final List<ReportBlock.Row> rows = new ArrayList<>();
+
+    /**
+     * An empty table.
+     *
+     * @param caption what it shows
+     */
+    public TableBuilder(String caption) {
+        this.caption = caption;
+    }
+
+    /**
+     * A further column of text.
+     *
+     * @param heading its heading
+     * @return this builder
+     */
+    public TableBuilder text(String heading) {
+        columns.add(new ReportBlock.Column(heading, false));
+        return this;
+    }
+
+    /**
+     * A further column of numbers.
+     *
+     * @param heading its heading
+     * @return this builder
+     */
+    public TableBuilder number(String heading) {
+        columns.add(new ReportBlock.Column(heading, true));
+        return this;
+    }
+
+    /**
+     * A further row.
+     *
+     * @param cells its cells
+     * @return this builder
+     */
+    public TableBuilder row(String... cells) {
+        rows.add(new ReportBlock.Row(List.of(cells), false));
+        return this;
+    }
+
+    /**
+     * A further row.
+     *
+     * @param cells its cells
+     * @return this builder
+     */
+    public TableBuilder row(List<String> cells) {
+        rows.add(new ReportBlock.Row(cells, false));
+        return this;
+    }
+
+    /**
+     * A further row that is a sum or a result of those above it.
+     *
+     * @param cells its cells
+     * @return this builder
+     */
+    public TableBuilder total(String... cells) {
+        rows.add(new ReportBlock.Row(List.of(cells), true));
+        return this;
+    }
+
+    /**
+     * The table.
+     *
+     * @return the table
+     */
+    public ReportBlock.Table build() {
+        return new ReportBlock.Table(caption, columns, rows);
+    }
+}

@@ -1,0 +1,13 @@
+package org.lifeline.report.picture;
+
+import org.lifeline.report.document.QuantityKind;
+
+/**
+ * What is plotted along an axis.
+ *
+ * <p>Immutable and thread-safe.
+ *
+ * @param label what it is, without the unit
+ * @param measure its kind, which gives the unit
+ */
+public record ChartAxis(String label, QuantityKind measure) {}

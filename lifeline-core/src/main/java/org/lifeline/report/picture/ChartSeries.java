@@ -1,0 +1,73 @@
+package org.lifeline.report.picture;
+
+/**
+ * A line of a chart.
+ *
+ * <p>Immutable and thread-safe.
+ */
+public final class ChartSeries {
+    private final String name;
+    private final double[] x;
+    private final double[] y;
+
+    private ChartSeries(String name, double[] x, double[] y) {
+        this.name = name;
+        this.x = x;
+        this.y = y;
+    }
+
+    /**
+     * A line through points; a NaN breaks it.
+     *
+     * @param name the name written at its end
+     * @param x abscissas in SI [unit of the axis], not falling
+     * @param y ordinates in SI [unit of the axis], as many
+     * @return the series
+     * @throws IllegalArgumentException if the two differ in length
+     */
+    public static ChartSeries of(String name, double[] x, double[] y) {
+        if (x.length != y.length) {
+            throw new IllegalArgumentException(
+                    "series " + name + ": " + x.length + " abscissas, " + y.length + " ordinates");
+        }
+        return new ChartSeries(name, x.clone(), y.clone());
+    }
+
+    /**
+     * The name.
+     *
+     * @return the name
+     */
+    public String name() {
+        return name;
+    }
+
+    /**
+     * Number of points.
+     *
+     * @return the number
+     */
+    public int size() {
+        return x.length;
+    }
+
+    /**
+     * Abscissa of a point.
+     *
+     * @param i number of the point, from 0
+     * @return abscissa in SI [unit of the axis]
+     */
+    public double x(int i) {
+        return x[i];
+    }
+
+    /**
+     * Ordinate of a point.
+     *
+     * @param i number of the point, from 0
+     * @return ordinate in SI [unit of the axis]; NaN where the line is broken
+     */
+    public double y(int i) {
+        return y[i];
+    }
+}

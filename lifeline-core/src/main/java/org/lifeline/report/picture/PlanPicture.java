@@ -1,0 +1,174 @@
+package org.lifeline.report.picture;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import org.lifeline.analysis.ArrestResult;
+import org.lifeline.analysis.SupportReaction;
+import org.lifeline.base.Point;
+import org.lifeline.base.UnitSystem;
+import org.lifeline.base.Vector3;
+import org.lifeline.model.Lifeline;
+import org.lifeline.model.Support;
+import org.lifeline.report.document.CaseNames;
+import org.lifeline.report.document.Picture;
+import org.lifeline.report.document.Quantities;
+import org.lifeline.report.document.QuantityKind;
+import org.lifeline.report.document.UnitChoice;
+
+/**
+ * Draws the plan of a line that turns, to true scale, with the horizontal force on every anchor at the lowest point of a
+ * fall.
+ */
+public final class PlanPicture {
+    private static final double WIDTH = 860;
+    private static final double MARGIN = 120;
+    private static final double HIGHEST = 560;
+    private static final double ARROW = 90;
+    private static final double SHORTEST_ARROW = 3;
+    private static final double FROM_SUPPORT = 8;
+    private static final double HALF_ANCHOR = 6;
+    private static final double RING = 5;
+
+    /** A force that is none [N]: keeps a direction finite. */
+    private static final double NO_FORCE = 1e-9;
+
+    /** An extent that is none [m]: keeps a scale finite. */
+    private static final double NO_EXTENT = 1e-9;
+
+    /** Deviation from a straight line, for each metre of distance, that counts as a turn [-]: rounding of coordinates. */
+    private static final double TURN = 1e-6;
+
+    private PlanPicture() {}
+
+    /**
+     * Tells whether a line turns in plan, so that a plan shows something.
+     *
+     * @param line the line
+     * @return true unless all supports stand on one straight line
+     */
+    public static boolean turns(Lifeline line) {
+        Point a = line.supports().get(0).position();
+        Point b = line.supports().get(1).position();
+        double run = a.horizontalDistance(b);
+        for (Support s : line.supports()) {
+            Point p = s.position();
+            double off = ((b.x() - a.x()) * (p.y() - a.y()) - (b.y() - a.y()) * (p.x() - a.x())) / run;
+            if (Math.abs(off) > TURN * (1 + a.horizontalDistance(p))) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /**
+     * Draws the plan.
+     *
+     * @param arrest the arrest
+     * @param choice the units; the drawing is in the leading system
+     * @return the picture
+     */
+    public static Picture draw(ArrestResult arrest, UnitChoice choice) {
+        UnitSystem system = choice.leading();
+        Lifeline line = arrest.line();
+        double west = Double.POSITIVE_INFINITY;
+        double east = Double.NEGATIVE_INFINITY;
+        double south = Double.POSITIVE_INFINITY;
+        double north = Double.NEGATIVE_INFINITY;
+        double most = NO_FORCE;
+        for (int i = 0; i <= line.spans(); i++) {
+            Point p = line.supports().get(i).position();
+            west = Math.min(west, p.x());
+            east = Math.max(east, p.x());
+            south = Math.min(south, p.y());
+            north = Math.max(north, p.y());
+            most = Math.max(most, arrest.supports().get(i).vector().horizontal());
+        }
+        double scale = Math.min(
+                (WIDTH - 2 * MARGIN) / Math.max(east - west, NO_EXTENT),
+                (HIGHEST - 2 * MARGIN) / Math.max(north - south, NO_EXTENT));
+        double high = scale * (north - south) + 2 * MARGIN;
+        double left = (WIDTH - scale * (east - west)) / 2;
+        Spot origin = new Spot(left - scale * west, 30 + MARGIN + scale * north);
+        SvgCanvas c = new SvgCanvas(WIDTH, high + 70);
+        String title = "Plan: " + CaseNames.name(arrest, Quantities.in(choice));
+        c.bold(12, 22, "start", SvgCanvas.cut(title, WIDTH - 40));
+        List<Spot> points = new ArrayList<>();
+        for (Support s : line.supports()) {
+            points.add(at(s.position(), origin, scale));
+        }
+        c.polyline(Pen.FIRST, points);
+        for (int i = 0; i <= line.spans(); i++) {
+            double size = ARROW * arrest.supports().get(i).vector().horizontal() / most;
+            arrow(c, arrest.supports().get(i).vector(), points.get(i), size);
+            support(c, line.supports().get(i), arrest.supports().get(i), points.get(i), system);
+        }
+        Spot load = at(arrest.attachmentAtPeak(), origin, scale);
+        c.ring(Pen.FORCE, load, 7);
+        c.dot(Pen.FORCE, load, 2.5);
+        c.text(load.x() + 11, load.y() + 18, "start", "fall");
+        foot(c, system, scale, high + 30);
+        String description = "Plan of " + (line.spans() + 1)
+                + " supports with the horizontal force of the line on each of" + " them; the largest is "
+                + Quantities.in(choice).result(QuantityKind.FORCE, most) + ". Drawn to true scale.";
+        return new Picture(title, description, c.finish(title, description));
+    }
+
+    private static Spot at(Point p, Spot origin, double scale) {
+        return origin.moved(scale * p.x(), -scale * p.y());
+    }
+
+    private static void arrow(SvgCanvas c, Vector3 force, Spot at, double size) {
+        if (size <= SHORTEST_ARROW) {
+            return;
+        }
+        double ux = force.x() / force.horizontal();
+        double uy = -force.y() / force.horizontal();
+        double end = size + FROM_SUPPORT;
+        c.arrow(
+                Pen.FORCE,
+                at.x() + FROM_SUPPORT * ux,
+                at.y() + FROM_SUPPORT * uy,
+                at.x() + ux * end,
+                at.y() + uy * end);
+    }
+
+    private static void support(SvgCanvas c, Support s, SupportReaction r, Spot at, UnitSystem system) {
+        if (s.isEnd()) {
+            c.square(Pen.INK, at, HALF_ANCHOR);
+        } else {
+            c.ring(Pen.INK, at, RING);
+        }
+        double force = r.vector().horizontal();
+        double ux = r.vector().x() / Math.max(force, NO_FORCE);
+        double uy = -r.vector().y() / Math.max(force, NO_FORCE);
+        // The label stands on the side that the force leaves free: opposite to it.
+        boolean leftward = ux > 0.3;
+        boolean rightward = ux < -0.3;
+        double lx = at.x() + (leftward ? -12 : rightward ? 12 : 0);
+        String anchor = leftward ? "end" : rightward ? "start" : "middle";
+        double ly = leftward || rightward ? at.y() - 4 : at.y() + (uy > 0 ? -24 : 24);
+        c.text(lx, ly, anchor, SvgCanvas.cut(s.id(), MARGIN - 16));
+        c.text(lx, ly + 14, anchor, QuantityKind.FORCE.number(force, system) + " " + QuantityKind.FORCE.unit(system));
+    }
+
+    private static void foot(SvgCanvas c, UnitSystem system, double scale, double y) {
+        double perUnit = scale * QuantityKind.LENGTH.back(1, system);
+        BigDecimal bar = AxisScale.step(WIDTH / perUnit, 7);
+        double size = bar.doubleValue() * perUnit;
+        c.line(Pen.INK, 24, y, 24 + size, y);
+        c.line(Pen.INK, 24, y - 4, 24, y + 4);
+        c.line(Pen.INK, 24 + size, y - 4, 24 + size, y + 4);
+        c.text(
+                32 + size,
+                y + 4,
+                "start",
+                bar.stripTrailingZeros().toPlainString() + " " + QuantityKind.LENGTH.unit(system)
+                        + "; drawn to true scale");
+        c.text(24, y + 24, "start", "Arrows: horizontal force of the line on the anchor at the lowest point.");
+        c.arrow(Pen.THIN, WIDTH - 64, 64, WIDTH - 28, 64);
+        c.arrow(Pen.THIN, WIDTH - 64, 64, WIDTH - 64, 28);
+        c.text(WIDTH - 24, 68, "start", "x");
+        c.text(WIDTH - 64, 24, "middle", "y");
+    }
+}

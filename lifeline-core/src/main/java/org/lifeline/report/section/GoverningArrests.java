@@ -1,0 +1,151 @@
+package org.lifeline.report.section;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.TreeSet;
+import java.util.function.ToDoubleFunction;
+import org.lifeline.analysis.ArrestResult;
+import org.lifeline.design.envelope.FallCase;
+import org.lifeline.design.envelope.Quantity;
+import org.lifeline.model.LifelineDesign;
+import org.lifeline.model.ModelFactors;
+import org.lifeline.model.Support;
+import org.lifeline.report.document.CaseNames;
+import org.lifeline.report.document.InertText;
+import org.lifeline.report.document.Quantities;
+
+/**
+ * Which arrest governs which quantity, model factors applied.
+ *
+ * <p>Immutable and thread-safe.
+ */
+public final class GoverningArrests {
+    /** What the arrests that are shown in full are chosen by. */
+    private static final List<Quantity> CHOSEN = List.of(
+            Quantity.ARREST_FORCE,
+            Quantity.END_ANCHOR_LOAD,
+            Quantity.MAXIMUM_TENSION,
+            Quantity.TOTAL_FALL_DISTANCE,
+            Quantity.REQUIRED_BELOW_LINE,
+            Quantity.CLEARANCE_MARGIN);
+
+    private final LifelineDesign design;
+    private final List<ArrestResult> arrests;
+    private final List<Integer> numbers;
+    private final List<Integer> calculated;
+
+    /**
+     * Finds what governs.
+     *
+     * @param design the design
+     * @param arrests its arrests
+     */
+    public GoverningArrests(LifelineDesign design, List<ArrestResult> arrests) {
+        this.design = design;
+        this.arrests = arrests;
+        TreeSet<Integer> set = new TreeSet<>();
+        for (Quantity each : CHOSEN) {
+            worst(each).ifPresent(w -> set.add(w.number()));
+        }
+        this.numbers = List.copyOf(set);
+        TreeSet<Integer> few = new TreeSet<>();
+        worst(Quantity.END_ANCHOR_LOAD).ifPresent(w -> few.add(w.number()));
+        worst(Quantity.CLEARANCE_MARGIN)
+                .or(() -> worst(Quantity.REQUIRED_BELOW_LINE))
+                .ifPresent(w -> few.add(w.number()));
+        this.calculated = List.copyOf(few);
+    }
+
+    /**
+     * A worst value.
+     *
+     * @param number number of the arrest, from 1
+     * @param computed the value as computed [unit of the quantity]
+     * @param factored the value with model factors [unit of the quantity]
+     */
+    record Worst(int number, double computed, double factored) {}
+
+    LifelineDesign design() {
+        return design;
+    }
+
+    List<ArrestResult> arrests() {
+        return arrests;
+    }
+
+    /**
+     * Numbers of the arrests that govern.
+     *
+     * @return numbers from 1, rising; unmodifiable
+     */
+    public List<Integer> numbers() {
+        return numbers;
+    }
+
+    /**
+     * Numbers of the arrests that govern the end anchor load and the clearance: those calculated line by line.
+     *
+     * @return numbers from 1, rising; unmodifiable
+     */
+    public List<Integer> calculated() {
+        return calculated;
+    }
+
+    boolean isScaled() {
+        return !design.modelFactors().equals(ModelFactors.none());
+    }
+
+    Optional<Worst> worst(Quantity quantity) {
+        return worst(
+                r -> quantity.value(r, ModelFactors.none()),
+                r -> quantity.value(r, design.modelFactors()),
+                quantity.largestIsWorst());
+    }
+
+    Optional<Worst> onSupport(int support) {
+        double factor = design.modelFactors().force();
+        ToDoubleFunction<ArrestResult> force = r -> r.supports().get(support).force();
+        return worst(force, r -> factor * force.applyAsDouble(r), true);
+    }
+
+    private Optional<Worst> worst(
+            ToDoubleFunction<ArrestResult> computed, ToDoubleFunction<ArrestResult> factored, boolean largest) {
+        Optional<Worst> worst = Optional.empty();
+        for (int i = 0; i < arrests.size(); i++) {
+            double value = factored.applyAsDouble(arrests.get(i));
+            boolean more = worst.isEmpty()
+                    || (largest
+                            ? value > worst.get().factored()
+                            : value < worst.get().factored());
+            if (!Double.isNaN(value) && more) {
+                worst = Optional.of(new Worst(i + 1, computed.applyAsDouble(arrests.get(i)), value));
+            }
+        }
+        return worst;
+    }
+
+    /** Names of the supports, inert. */
+    List<String> supports() {
+        return design.line().supports().stream()
+                .map(Support::id)
+                .map(InertText::name)
+                .toList();
+    }
+
+    /** A case as one of the arrests where it is one, else in words. */
+    String name(FallCase c, Quantities q) {
+        boolean asDesigned = c.pretensionFactor().isEmpty()
+                && c.friction().isEmpty()
+                && c.mass().isEmpty();
+        for (int i = 0; i < arrests.size() && asDesigned; i++) {
+            ArrestResult r = arrests.get(i);
+            if (r.fall().id().equals(c.fall().id())
+                    && r.fall().place().equals(c.fall().place())
+                    && r.temperature() == c.temperature()
+                    && r.side() == c.side()) {
+                return "arrest " + (i + 1);
+            }
+        }
+        return CaseNames.name(c, q);
+    }
+}

@@ -1,0 +1,222 @@
+package org.lifeline.report.section;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.lifeline.analysis.ArrestResult;
+import org.lifeline.analysis.LineEquilibrium;
+import org.lifeline.analysis.Method;
+import org.lifeline.base.Convergence;
+import org.lifeline.model.Attachment;
+import org.lifeline.model.LifelineDesign;
+import org.lifeline.model.Passage;
+import org.lifeline.report.document.InertText;
+import org.lifeline.report.document.Quantities;
+import org.lifeline.report.document.QuantityKind;
+import org.lifeline.report.document.ReportBlock;
+import org.lifeline.report.document.ReportSection;
+import org.lifeline.report.document.TableBuilder;
+import org.lifeline.report.document.UnitChoice;
+
+/** Assumptions, model factors, iterations, what was not considered, cautions. */
+public final class RemarkSections {
+    private RemarkSections() {}
+
+    /**
+     * Assumptions of the analysis.
+     *
+     * @param design the design
+     * @param arrests its arrests
+     * @param q the units
+     * @param more further assumptions, each a sentence
+     * @return the section
+     */
+    public static ReportSection assumptions(
+            LifelineDesign design, List<ArrestResult> arrests, Quantities q, List<String> more) {
+        List<String> items = new ArrayList<>();
+        items.add(
+                "The cable is perfectly flexible, elastic (unloading follows the loading curve), and hangs in the vertical"
+                        + " plane of each span; its weight acts along its unstretched length.");
+        items.add(
+                "Support coordinates are as installed: elastic anchors have already yielded to the installed reaction.");
+        items.add("While the line was tensioned the cable ran freely over every intermediate anchor; clamps were closed"
+                + " afterwards.");
+        if (design.line().supports().stream().anyMatch(s -> s.passage().kind() == Passage.Kind.FRICTION)) {
+            items.add(
+                    "At anchors with friction the cable sticks while the ratio of its tensions lies within e^(±μθ), θ the angle"
+                            + " turned there in space; beyond that it slips (capstan rule). The load is followed step by step.");
+        }
+        items.add(
+                "The force of a worker on the line is vertical; workers are masses that fall straight down and take no energy"
+                        + " themselves.");
+        if (design.workers().stream().anyMatch(w -> w.attachment() == Attachment.FREE_RUNNING)) {
+            items.add(
+                    "A free-running attachment runs along its span without friction to where the tension is the same on both"
+                            + " sides; free fall and descent count from the cable at the worker's station before the fall.");
+        }
+        if (arrests.stream().anyMatch(r -> r.method() == Method.ENERGY_BALANCE)) {
+            items.add(
+                    "Energy balance: at the lowest point the energy set free by the fall equals the work of the line along its"
+                            + " static load path and the work of the connecting subsystem. Inertia of the cable is left out: a"
+                            + " force applied within a few milliseconds can overshoot; a model factor on force covers that if the"
+                            + " engineer sets one.");
+        }
+        if (arrests.stream().anyMatch(r -> r.method() == Method.TRANSIENT)) {
+            items.add(
+                    "Arrests in time: cable of lumped masses without bending stiffness, internal damping, no drag of the"
+                            + " air; connecting subsystems without mass.");
+        }
+        items.add(
+                "Deceleration distance is the deployment of the connecting subsystem alone; elongation and sag of the line are"
+                        + " not part of it (OSHA letter, 9 February 1995).");
+        items.add("Unstretched lengths change with temperature by the factor 1 + α ΔT since installation at "
+                + q.input(QuantityKind.TEMPERATURE, design.line().installed().temperature())
+                + "; cable properties are the same at all temperatures.");
+        items.add("Standing workers who are hooked on load the line with nothing.");
+        more.forEach(m -> items.add(InertText.plain(m)));
+        return new ReportSection("Assumptions", 1, List.of(new ReportBlock.Items(items)));
+    }
+
+    /**
+     * The model factors of the design.
+     *
+     * @param design the design
+     * @return the section
+     */
+    public static ReportSection modelFactors(LifelineDesign design) {
+        double f = design.modelFactors().force();
+        double d = design.modelFactors().distance();
+        TableBuilder t = new TableBuilder("Model factors").text("On").number("Factor");
+        t.row("computed forces", Quantities.in(UnitChoice.SI).input(QuantityKind.RATIO, f));
+        t.row("computed distances", Quantities.in(UnitChoice.SI).input(QuantityKind.RATIO, d));
+        return new ReportSection(
+                "Model factors",
+                1,
+                List.of(
+                        t.build(),
+                        new ReportBlock.Paragraph(
+                                f == 1 && d == 1
+                                        ? "Both are 1: computed values are not scaled. In published drop tests static methods"
+                                                + " were off by up to a fifth (Galy & Lan, Int. J. Occup. Saf. Ergon. 24(1),"
+                                                + " 2018; Goh et al., 2020); whether a factor is needed is the engineer's"
+                                                + " decision."
+                                        : "Set by the engineer to cover the difference between method and test. Tables show"
+                                                + " computed values and, beside them, these times the factor.")));
+    }
+
+    /**
+     * The formulas that the tables of results name.
+     *
+     * @return the section
+     */
+    public static ReportSection formulas() {
+        return new ReportSection(
+                "Formulas",
+                1,
+                List.of(new ReportBlock.Items(List.of(
+                        "[1] Elastic catenary in every piece of cable between two forces (Irvine, Cable Structures, 1981,"
+                                + " ch. 1).",
+                        "[2] Free fall h = max(0, L + z_h − z_l): L taut length of the connecting subsystem (self-retracting:"
+                                + " what is paid out + lock-up distance), z_h harness attachment, z_l line at the station before"
+                                + " the fall.",
+                        "[3] Energy balance M g (h + δ + x) = W + E, P = Σ F(x): W = ∫ P dδ on the line, E = Σ ∫ F dx in the"
+                                + " connecting subsystems.",
+                        "[4] W = growth of strain energy and weight potential of the cable + lift of those who hang + heat of"
+                                + " friction + work of in-line absorbers + energy of elastic anchors.",
+                        "[5] Sag f = vertical distance from the chord of the span, between its supports where they now are, to"
+                                + " the load.",
+                        "[6] Total fall distance = h + x + δ + harness stretch.",
+                        "[7] Passage with friction: the cable sticks while e^(−μθ) ≤ T₂/T₁ ≤ e^(μθ), θ the angle turned"
+                                + " (capstan rule).",
+                        "[8] Clearance: elevations from the line down, each row less its value.",
+                        "[9] In time: lumped masses on tension-only segments, T = EA(ε + τ dε/dt); forces and tensions are"
+                                + " peaks of the first catch, positions and energies those at the lowest point.",
+                        "[10] Swing: pendulum of length ℓ, the taut length, displaced horizontally by D: drop"
+                                + " ℓ − √(ℓ² − D²), or ℓ where D ≥ ℓ."))));
+    }
+
+    /**
+     * How the iterations ended.
+     *
+     * @param installed the line as installed
+     * @param arrests the arrests
+     * @return the section
+     */
+    public static ReportSection iterations(LineEquilibrium installed, List<ArrestResult> arrests) {
+        TableBuilder t = new TableBuilder("How the iterations ended")
+                .text("Calculation")
+                .number("Newton steps")
+                .number("Last scaled residual")
+                .number("Bound");
+        convergence(t, "installed state", installed.convergence());
+        for (int i = 0; i < arrests.size(); i++) {
+            if (arrests.get(i).method() == Method.ENERGY_BALANCE) {
+                convergence(t, "arrest " + (i + 1), arrests.get(i).convergence());
+            }
+        }
+        return new ReportSection(
+                "Residuals",
+                1,
+                List.of(
+                        t.build(),
+                        new ReportBlock.Paragraph(
+                                "The residual is what the pieces of cable fail to fit between their supports,"
+                                        + " over the chord, and what tensions fail the passage rules, over themselves.")));
+    }
+
+    private static void convergence(TableBuilder t, String name, Convergence c) {
+        t.row(
+                name,
+                Integer.toString(c.iterations()),
+                IndependentCheckSection.power(c.residual()),
+                IndependentCheckSection.power(c.tolerance()));
+    }
+
+    /**
+     * What the analysis leaves out.
+     *
+     * @param design the design
+     * @param arrests its arrests
+     * @param inTime true if arrests were followed in time
+     * @return the section
+     */
+    public static ReportSection notConsidered(LifelineDesign design, List<ArrestResult> arrests, boolean inTime) {
+        List<String> items = new ArrayList<>();
+        if (arrests.stream().anyMatch(r -> r.method() == Method.ENERGY_BALANCE)) {
+            items.add("Motion: overshoot beyond the static path, waves in the cable, rebound"
+                    + (inTime ? ", except in the arrests that were followed in time." : " (energy balance only)."));
+        }
+        items.add(
+                "Swing of the worker, except where this report states it; contact with edges, structure or other workers on the"
+                        + " way down.");
+        items.add("Wind, ice, snow, and traffic of the structure.");
+        items.add(
+                "Wear, corrosion, fatigue, kinks, bad terminations, and what an earlier arrest or a test did to the line.");
+        if (design.line().cable().elongation().isLinear()) {
+            items.add("Constructional stretch and creep of the rope: the stiffness is constant.");
+        }
+        items.add(
+                "Strength of the structure behind the anchors, of brackets, fasteners, connectors, harness and body.");
+        items.add("Ageing, wetness and frost of energy absorbers, beyond the range of forces that was put in.");
+        items.add("Friction of a free-running attachment, and its passage over intermediate anchors.");
+        items.add("Rescue, and what suspension does to a worker before it.");
+        return new ReportSection("Not considered", 1, List.of(new ReportBlock.Items(items)));
+    }
+
+    /**
+     * How the results are to be used.
+     *
+     * @return the section
+     */
+    public static ReportSection cautions() {
+        return new ReportSection(
+                "Cautions",
+                1,
+                List.of(new ReportBlock.Items(List.of(
+                        "These results are an aid for a qualified person or licensed engineer, who answers for the design.",
+                        "They do not replace the applicable code, the manufacturer's instructions, or tests. Local codes and"
+                                + " licensed practice take precedence.",
+                        "A line that has arrested a fall, or a component that fails inspection, is taken out of service.",
+                        "Rescue of the suspended worker must be planned before work begins.",
+                        "Nothing in this report states that a design complies with a regulation or standard."))));
+    }
+}

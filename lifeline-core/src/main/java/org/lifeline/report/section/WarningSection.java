@@ -1,0 +1,269 @@
+package org.lifeline.report.section;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Predicate;
+import java.util.function.ToDoubleFunction;
+import org.lifeline.analysis.ArrestResult;
+import org.lifeline.analysis.InlineAbsorberState;
+import org.lifeline.analysis.TransientResult;
+import org.lifeline.analysis.motion.MotionSummary;
+import org.lifeline.analysis.motion.WorkerPeaks;
+import org.lifeline.base.UnitSystem;
+import org.lifeline.design.envelope.EnvelopeResult;
+import org.lifeline.design.envelope.Extreme;
+import org.lifeline.design.envelope.Quantity;
+import org.lifeline.model.Lifeline;
+import org.lifeline.model.Support;
+import org.lifeline.report.document.CaseNames;
+import org.lifeline.report.document.InertText;
+import org.lifeline.report.document.Quantities;
+import org.lifeline.report.document.QuantityKind;
+import org.lifeline.report.document.ReportBlock;
+import org.lifeline.report.document.ReportSection;
+
+/** What a reader must not overlook. */
+public final class WarningSection {
+    /** Tension for each unit of force above which a line is called flat [-]: about 5° (29 CFR 1926 Subpart M App. C). */
+    private static final double FLAT = 6;
+
+    /** Slope of a span above which a free attachment may run down it [°]; CEN/TS 16415:2013 draws a line there. */
+    private static final double STEEP = 15;
+
+    /** Way of the attachment along the span above which the worker is said to swing [m]; our own choice. */
+    private static final double FAR = 0.5;
+
+    /** Share by which a later peak must exceed that of the first catch to be worth a warning [-]. */
+    private static final double NOTABLE = 1e-3;
+
+    /** Share of the energy of the fall to which the account of a motion should close [-]. */
+    private static final double CLOSED = 1e-3;
+
+    /** Share by which a load elsewhere, or in time, must be larger to be worth a warning [-]. */
+    private static final double NOTABLE_ELSEWHERE = 0.01;
+
+    /** The same for distances [m]. */
+    private static final double NOTABLE_LENGTH = 0.01;
+
+    private static final List<Quantity> COMPARED = List.of(
+            Quantity.END_ANCHOR_LOAD,
+            Quantity.ARREST_FORCE,
+            Quantity.FREE_FALL,
+            Quantity.DEPLOYMENT,
+            Quantity.REQUIRED_BELOW_LINE,
+            Quantity.CLEARANCE_MARGIN);
+
+    private final GoverningArrests governing;
+    private final Quantities q;
+    private final List<String> list = new ArrayList<>();
+
+    /**
+     * A section in the units of a report.
+     *
+     * @param governing the arrests and what governs them
+     * @param q the units
+     */
+    public WarningSection(GoverningArrests governing, Quantities q) {
+        this.governing = governing;
+        this.q = q;
+    }
+
+    /**
+     * Writes the section.
+     *
+     * @param verification the independent check of the arrests
+     * @param motions arrests in time
+     * @param envelope the envelope along the line
+     * @return the section
+     */
+    public ReportSection section(
+            IndependentCheckSection verification, List<TransientResult> motions, Optional<EnvelopeResult> envelope) {
+        if (!verification.failed().isEmpty()) {
+            list.add(CaseNames.capital(CaseNames.list(verification.failed()))
+                    + ": the independent check FAILED; do not use the results before the cause is known.");
+        }
+        arrests();
+        strengths();
+        envelope.ifPresent(this::elsewhere);
+        inTime(motions);
+        Lifeline line = governing.design().line();
+        for (int i = 1; i <= line.spans(); i++) {
+            double slope = Math.toDegrees(Math.atan2(Math.abs(line.rise(i)), line.run(i)));
+            if (slope > STEEP) {
+                list.add("Span " + i + " climbs at " + q.result(QuantityKind.ANGLE, Math.toRadians(slope))
+                        + ": an attachment may run down the span before and during a fall; see the clearance there.");
+            }
+        }
+        ReportBlock block = list.isEmpty() ? new ReportBlock.Paragraph("None.") : new ReportBlock.Items(list);
+        return new ReportSection("Warnings", 1, List.of(block));
+    }
+
+    private void arrests() {
+        where(ArrestResult::bottomedOut)
+                .ifPresentAdd(
+                        "the connecting subsystem bottoms out; force and distance go beyond what it is made for.");
+        Map<String, List<Integer>> used = new LinkedHashMap<>();
+        for (int i = 0; i < governing.arrests().size(); i++) {
+            for (InlineAbsorberState each : governing.arrests().get(i).inlineAbsorbers()) {
+                if (each.bottomedOut()) {
+                    used.computeIfAbsent(InertText.name(each.supportId()), k -> new ArrayList<>())
+                            .add(i + 1);
+                }
+            }
+        }
+        used.forEach((id, numbers) -> list.add(
+                CaseNames.capital(CaseNames.list(numbers)) + ": the in-line absorber at " + id + " is used up."));
+        Found flat = where(r -> r.lineLoad() > 0 && tensionRatio(r) > FLAT);
+        flat.ifPresentAdd("the sag angle is small, the tension is up to "
+                + QuantityKind.RATIO.number(flat.most(WarningSection::tensionRatio), UnitSystem.SI)
+                + " times the force on the line; small changes of sag, stiffness or temperature change it much.");
+        Found far = where(r -> along(r) > FAR);
+        far.ifPresentAdd("the attachment runs up to " + q.result(QuantityKind.LENGTH, far.most(WarningSection::along))
+                + " along the span before it comes to rest; the worker swings.");
+        Found lacking = where(r -> margin(r) < 0);
+        lacking.ifPresentAdd("the clearance does not suffice; up to "
+                + q.result(QuantityKind.LENGTH, lacking.most(r -> -margin(r))) + " are LACKING.");
+    }
+
+    private double margin(ArrestResult r) {
+        return Quantity.CLEARANCE_MARGIN.value(r, governing.design().modelFactors());
+    }
+
+    private static double tensionRatio(ArrestResult r) {
+        return r.maximumTension() / r.lineLoad();
+    }
+
+    private static double along(ArrestResult r) {
+        return r.attachmentAtPeak().horizontalDistance(r.attachmentBefore());
+    }
+
+    private void inTime(List<TransientResult> motions) {
+        for (int i = 0; i < governing.arrests().size(); i++) {
+            ArrestResult r = governing.arrests().get(i);
+            String name = "Arrest " + (i + 1);
+            r.motion().ifPresent(m -> motion(name, r, m));
+        }
+        for (TransientResult each : motions) {
+            ArrestResult r = each.arrest();
+            String name = "In time, " + CaseNames.name(r, q);
+            each.tensionRatio().ifPresent(ratio -> {
+                if (ratio > 1 + NOTABLE_ELSEWHERE) {
+                    list.add(name + ": the tension reaches " + q.result(QuantityKind.FORCE, r.maximumTension()) + ", "
+                            + QuantityKind.RATIO.number(ratio, UnitSystem.SI) + " times that of the energy balance.");
+                }
+            });
+            r.motion().ifPresent(m -> motion(name, r, m));
+        }
+    }
+
+    private void motion(String name, ArrestResult r, MotionSummary m) {
+        if (!m.firstCatchOver()) {
+            list.add(name + ": the motion was not followed to the end of the first catch.");
+        }
+        if (!(m.mesh().spread() <= r.convergence().tolerance())) {
+            list.add(name + ": peaks still change by "
+                    + MotionSections.percent(m.mesh().spread()) + " when mesh and step are halved.");
+        }
+        drift(m).ifPresent(text -> list.add(name + ": " + text));
+        if (m.wholeRun().tension().value() > r.maximumTension() * (1 + NOTABLE)) {
+            list.add(name + ": the tension after the first catch is larger, "
+                    + q.result(QuantityKind.FORCE, m.wholeRun().tension().value()) + ".");
+        }
+        for (WorkerPeaks each : m.wholeRun().workers()) {
+            if (each.force().value() > r.arrestForce() * (1 + NOTABLE)) {
+                list.add(name + ": the force on " + InertText.name(each.id()) + " after the first catch is larger, "
+                        + q.result(QuantityKind.FORCE, each.force().value()) + ".");
+            }
+        }
+    }
+
+    /** What is to be said where the energies of a motion do not add up. */
+    static Optional<String> drift(MotionSummary m) {
+        if (m.relativeDrift() <= CLOSED) {
+            return Optional.empty();
+        }
+        return Optional.of("the energies of the motion do not add up, they drift apart by "
+                + MotionSections.percent(m.relativeDrift())
+                + " of that of the fall; its peaks are that uncertain at least.");
+    }
+
+    /** Where a fall at another place is worse than those of the design. */
+    private void elsewhere(EnvelopeResult envelope) {
+        for (Quantity each : COMPARED) {
+            Extreme e = envelope.extremes().of(each).orElse(null);
+            GoverningArrests.Worst here = governing.worst(each).orElse(null);
+            if (e == null || here == null) {
+                continue;
+            }
+            double more = (each.largestIsWorst() ? 1 : -1) * (e.value() - here.factored());
+            if (more > (each.isForce() ? NOTABLE_ELSEWHERE * here.factored() : NOTABLE_LENGTH)) {
+                QuantityKind m = each.isForce() ? QuantityKind.FORCE : QuantityKind.LENGTH;
+                list.add("Elsewhere on the line it is worse than in the falls above: " + each.words() + " "
+                        + q.result(m, e.value()) + " against " + q.result(m, here.factored()) + ", "
+                        + CaseNames.place(e.fallCase(), q) + "; see the envelope.");
+            }
+        }
+    }
+
+    private void strengths() {
+        Lifeline line = governing.design().line();
+        governing
+                .worst(Quantity.MAXIMUM_TENSION)
+                .ifPresent(w -> line.cable().breakingStrength().ifPresent(strength -> {
+                    double holds = strength * line.cable().terminationEfficiency();
+                    if (w.factored() > holds) {
+                        list.add("The maximum tension of " + q.result(QuantityKind.FORCE, w.factored())
+                                + " exceeds what cable and terminations hold, " + q.result(QuantityKind.FORCE, holds)
+                                + ".");
+                    }
+                }));
+        for (int i = 0; i < line.supports().size(); i++) {
+            Support s = line.supports().get(i);
+            governing
+                    .onSupport(i)
+                    .ifPresent(w -> s.capacity().ifPresent(capacity -> {
+                        if (w.factored() > capacity) {
+                            list.add("The load on " + InertText.name(s.id()) + " of "
+                                    + q.result(QuantityKind.FORCE, w.factored()) + " exceeds its stated strength, "
+                                    + q.result(QuantityKind.FORCE, capacity) + ".");
+                        }
+                    }));
+        }
+    }
+
+    private Found where(Predicate<ArrestResult> condition) {
+        List<Integer> numbers = new ArrayList<>();
+        for (int i = 0; i < governing.arrests().size(); i++) {
+            if (condition.test(governing.arrests().get(i))) {
+                numbers.add(i + 1);
+            }
+        }
+        return new Found(numbers);
+    }
+
+    /** The arrests for which something holds. */
+    private final class Found {
+        private final List<Integer> numbers;
+
+        Found(List<Integer> numbers) {
+            this.numbers = numbers;
+        }
+
+        double most(ToDoubleFunction<ArrestResult> value) {
+            return numbers.stream()
+                    .map(n -> governing.arrests().get(n - 1))
+                    .mapToDouble(value)
+                    .max()
+                    .orElse(0);
+        }
+
+        void ifPresentAdd(String text) {
+            if (!numbers.isEmpty()) {
+                list.add(CaseNames.capital(CaseNames.list(numbers)) + ": " + text);
+            }
+        }
+    }
+}

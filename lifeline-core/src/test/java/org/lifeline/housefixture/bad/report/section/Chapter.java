@@ -1,0 +1,4 @@
+package org.lifeline.housefixture.bad.report.section;
+
+/** A chapter of a report. */
+public final class Chapter {}
