@@ -108,7 +108,8 @@ final class Comparison {
         // Infinity is within any share of infinity; no stored number may be that large.
         boolean finite = Double.isFinite(a) && Double.isFinite(b);
         if (!finite || !(off <= tolerance * scale)) {
-            double relative = finite ? off / Math.max(Math.max(Math.abs(a), Math.abs(b)), Double.MIN_NORMAL) : Double.NaN;
+            double relative =
+                    finite ? off / Math.max(Math.max(Math.abs(a), Math.abs(b)), Double.MIN_NORMAL) : Double.NaN;
             differences.add(new Difference(path, Double.toString(a), Double.toString(b), relative));
         }
     }

@@ -271,7 +271,8 @@ class ReproductionTest {
         everyNumber(tree(), new ArrayList<>(), paths);
         SplittableRandom random = new SplittableRandom(18);
         List<List<String>> tried = new ArrayList<>();
-        for (String key : List.of("maximumTension", "sag", "slip", "factored", "demand", "residual", "margin", "force")) {
+        for (String key :
+                List.of("maximumTension", "sag", "slip", "factored", "demand", "residual", "margin", "force")) {
             tried.add(paths.stream()
                     .filter(p -> p.get(p.size() - 1).equals(key))
                     .findFirst()
