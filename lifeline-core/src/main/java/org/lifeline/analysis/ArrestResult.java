@@ -12,6 +12,7 @@ import org.lifeline.analysis.motion.MotionSummary;
 import org.lifeline.base.Convergence;
 import org.lifeline.base.Point;
 import org.lifeline.base.UnitSystem;
+import org.lifeline.base.Violations;
 import org.lifeline.model.DeploymentForce;
 import org.lifeline.model.Fall;
 import org.lifeline.model.Lifeline;
@@ -347,7 +348,7 @@ public final class ArrestResult {
      *
      * @param id the support
      * @return force [N]
-     * @throws IllegalArgumentException if there is no such support
+     * @throws org.lifeline.base.InvalidInputException if there is no such support
      */
     public double anchorLoad(String id) {
         return peak.support(id).force();
@@ -368,8 +369,17 @@ public final class ArrestResult {
      *
      * @param support number of the support, from 0
      * @return slip [m], positive toward the span of the fall
+     * @throws org.lifeline.base.InvalidInputException if there is no such support
      */
     public double slip(int support) {
+        int last = peak.supports().size() - 1;
+        new Violations()
+                .require(
+                        support >= 0 && support <= last,
+                        "support",
+                        Integer.toString(support),
+                        "must be the number of a support from 0 to " + last)
+                .throwIfAny();
         double moved = peak.supports().get(support).slip()
                 - before.supports().get(support).slip();
         // Adding zero turns −0 into 0.

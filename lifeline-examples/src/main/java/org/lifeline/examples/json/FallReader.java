@@ -65,7 +65,7 @@ final class FallReader {
         }
         f.required("fallers");
         List<JsonNode> fallers = f.array("fallers");
-        if (fallers.isEmpty() && f.node("fallers").isArray()) {
+        if (f.node("fallers").isArray() && f.node("fallers").isEmpty()) {
             f.findings().bad(f.path("fallers"), f.node("fallers"), "must name at least one worker");
         }
         boolean complete = place != null;
@@ -109,7 +109,7 @@ final class FallReader {
         if (!workers.containsKey(id)) {
             String near = NearestName.of(id, workers.keySet())
                     .map(s -> "did you mean \"" + s + "\"?")
-                    .orElse("known: " + String.join(", ", workers.keySet()));
+                    .orElse("known: " + Findings.clip(String.join(", ", workers.keySet())));
             findings.bad(path, value, "is not the id of a worker; " + near);
         }
         return workers.get(id);
