@@ -19,6 +19,7 @@ import org.lifeline.model.ClearanceRules;
 import org.lifeline.model.DeploymentForce;
 import org.lifeline.model.Fall;
 import org.lifeline.model.Lifeline;
+import org.lifeline.model.Place;
 import org.lifeline.model.PlausibleRange;
 import org.lifeline.model.Worker;
 
@@ -337,6 +338,13 @@ public final class TransientArrest {
     private void check(Lifeline line, Fall fall) {
         EnergyBalance.checkPlaces(line, fall);
         Violations v = new Violations();
+        refuseSupport(v, "fall", fall.place());
+        for (int i = 0; i < fall.hanging().size(); i++) {
+            refuseSupport(v, "fall.hanging[" + i + "]", fall.hanging().get(i).place());
+        }
+        for (int i = 0; i < later.size(); i++) {
+            refuseSupport(v, "laterFalls[" + i + "]", later.get(i).fall.place());
+        }
         v.positive("cable.massPerLength", line.cable().massPerLength(line.gravity()), "kg/m");
         v.require(
                 later.isEmpty() || numerics.course().afterCatch().isEmpty(),
@@ -357,6 +365,10 @@ public final class TransientArrest {
             }
         }
         v.throwIfAny();
+    }
+
+    private static void refuseSupport(Violations v, String path, Place place) {
+        place.support().ifPresent(id -> v.add(path + ".support", id, "must be a station of a span in an arrest in time"));
     }
 
     private void hang(TransientCase c, MotionSetup setup, List<LineModel.Load> hooks) {

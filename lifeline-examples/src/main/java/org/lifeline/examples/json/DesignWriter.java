@@ -18,6 +18,7 @@ import org.lifeline.model.LifelineDesign;
 import org.lifeline.model.LoadingCurve;
 import org.lifeline.model.Obstruction;
 import org.lifeline.model.Passage;
+import org.lifeline.model.Place;
 import org.lifeline.model.Stiffness;
 import org.lifeline.model.Support;
 import org.lifeline.model.Worker;
@@ -228,19 +229,24 @@ public final class DesignWriter {
     private static ObjectNode fall(Fall fall) {
         ObjectNode node = NODES.objectNode();
         node.put("id", fall.id());
-        node.put("span", fall.place().span());
-        node.put("station", metres(fall.place().station()));
+        place(node, fall.place());
         ArrayNode fallers = node.putArray("fallers");
         fall.fallers().forEach(w -> fallers.add(w.id()));
         fall.freeFall().ifPresent(h -> node.put("freeFall", metres(h)));
         ArrayNode hanging = node.putArray("hanging");
         for (Fall.Hanging each : fall.hanging()) {
-            hanging.addObject()
-                    .put("worker", each.worker().id())
-                    .put("span", each.place().span())
-                    .put("station", metres(each.place().station()));
+            place(hanging.addObject().put("worker", each.worker().id()), each.place());
         }
         return node;
+    }
+
+    private static void place(ObjectNode node, Place place) {
+        if (place.isAtSupport()) {
+            node.put("support", place.support().orElseThrow());
+        } else {
+            node.put("span", place.span());
+            node.put("station", metres(place.station()));
+        }
     }
 
     private static void finite(ObjectNode node, String key, double stiffness) {
