@@ -66,11 +66,11 @@ class CalculationReportTest {
         int accounts = 0;
         for (UnitChoice units : UnitChoice.values()) {
             for (ArrestResult r : SampleDesigns.arrests().values()) {
-                LifelineDesign design = LifelineDesign.builder("x")
-                        .line(r.line())
-                        .worker(r.firstFaller())
-                        .fall(r.fall())
-                        .build();
+                LifelineDesign.Builder builder =
+                        LifelineDesign.builder("x").line(r.line()).fall(r.fall());
+                r.fall().fallers().forEach(builder::worker);
+                r.fall().hanging().forEach(h -> builder.worker(h.worker()));
+                LifelineDesign design = builder.build();
                 ReportDocument d = CalculationReport.of(design, List.of(r))
                         .withUnits(units)
                         .withDetail(ReportDetail.SHORT)
