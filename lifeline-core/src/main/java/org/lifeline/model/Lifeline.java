@@ -135,12 +135,15 @@ public final class Lifeline {
     }
 
     /**
-     * Elevation of the straight line between the supports of a span, as installed.
+     * Elevation of the straight line between the supports of a span, as installed, or of a support.
      *
-     * @param place the place
+     * @param place the place, on this line
      * @return elevation [m]
      */
     public double chordElevation(Place place) {
+        if (place.isAtSupport()) {
+            return supports.get(supportOf(place)).position().z();
+        }
         int span = spanOf(place);
         return supports.get(span - 1).position().z() + stationOf(place) / run(span) * rise(span);
     }
