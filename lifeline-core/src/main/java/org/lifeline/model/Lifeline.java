@@ -141,9 +141,6 @@ public final class Lifeline {
      * @return elevation [m]
      */
     public double chordElevation(Place place) {
-        if (place.isAtSupport()) {
-            return supports.get(supportOf(place)).position().z();
-        }
         int span = spanOf(place);
         return supports.get(span - 1).position().z() + stationOf(place) / run(span) * rise(span);
     }
