@@ -77,8 +77,8 @@ public record CheckResult(Check check, String where, double value, double limit,
     @Override
     public String toString() {
         if (!checkable) {
-            return "NOT CHECKABLE  " + check + ", " + where + ": rounding leaves " + value + " open (at most " + limit + " "
-                    + check.unit() + "): " + check.what();
+            return "NOT CHECKABLE  " + check + ", " + where + ": rounding leaves " + value + " open (at most " + limit
+                    + " " + check.unit() + "): " + check.what();
         }
         return (passed() ? "ok      " : "FAILED  ") + check + ", " + where + ": " + value + " (limit " + limit + " "
                 + check.unit() + "): " + check.what();

@@ -111,16 +111,15 @@ public final class IndependentCheckSection {
         List<String> failures = new ArrayList<>();
         for (int i = 0; i < reports.size(); i++) {
             String arrest = "arrest " + (i + 1) + ": ";
-            reports.get(i)
-                    .ifPresent(v -> {
-                        v.failures()
-                                .forEach(f -> failures.add("FAILED in " + arrest + f.where() + ": " + f.what() + ": "
-                                        + power(f.value()) + ", limit " + power(f.limit())));
-                        v.notCheckable()
-                                .forEach(f -> failures.add("NOT CHECKABLE in " + arrest + f.where() + ": " + f.what()
-                                        + ": rounding leaves " + power(f.value()) + " open, at most "
-                                        + power(f.limit())));
-                    });
+            reports.get(i).ifPresent(v -> {
+                v.failures()
+                        .forEach(f -> failures.add("FAILED in " + arrest + f.where() + ": " + f.what() + ": "
+                                + power(f.value()) + ", limit " + power(f.limit())));
+                v.notCheckable()
+                        .forEach(f -> failures.add("NOT CHECKABLE in " + arrest + f.where() + ": " + f.what()
+                                + ": rounding leaves " + power(f.value()) + " open, at most "
+                                + power(f.limit())));
+            });
         }
         if (!failures.isEmpty()) {
             blocks.add(new ReportBlock.Items(failures));

@@ -56,9 +56,7 @@ public final class IndependentCheck {
      */
     public Optional<String> flag(int arrest) {
         return reports.get(arrest)
-                .map(r -> !r.failures().isEmpty()
-                        ? "failed"
-                        : r.notCheckable().isEmpty() ? "passed" : "not checkable");
+                .map(r -> !r.failures().isEmpty() ? "failed" : r.notCheckable().isEmpty() ? "passed" : "not checkable");
     }
 
     /**
