@@ -208,6 +208,26 @@ class CalculationReportTest {
     }
 
     @Test
+    void aFactorBelowOneIsSaidFirst() {
+        LifelineDesign base = SampleDesigns.design("factored");
+        LifelineDesign design = LifelineDesign.builder("factored")
+                .line(base.line())
+                .worker(base.workers().get(0))
+                .fall(base.falls().get(0))
+                .modelFactors(new ModelFactors(0.9, 1, "drop tests of 2024"))
+                .build();
+        ReportDocument d = CalculationReport.of(design, ReportSamples.arrests(design))
+                .withUnits(UnitChoice.SI)
+                .withDetail(ReportDetail.SHORT)
+                .build();
+        String text = TextReport.write(d);
+        assertThat(text).contains("drop tests of 2024");
+        assertThat(text.indexOf("ATTENTION: a model factor is below 1"))
+                .isBetween(0, text.indexOf("Worst values over"));
+        assertThat(text.replaceAll("\\s+", " ")).contains("A model factor is below 1 (forces 0.9, distances 1)");
+    }
+
+    @Test
     void documentsOfThePlanAreFilledIn() {
         ReportBlock.Table t = tables(BOTH, "What the documents").get(0);
         String all = t.rows().stream().map(r -> String.join(": ", r.cells())).collect(Collectors.joining("\n"));

@@ -85,6 +85,11 @@ public final class WarningSection {
             list.add(CaseNames.capital(CaseNames.list(verification.failed()))
                     + ": the independent check FAILED; do not use the results before the cause is known.");
         }
+        if (!verification.notCheckable().isEmpty()) {
+            list.add(CaseNames.capital(CaseNames.list(verification.notCheckable()))
+                    + ": the energies cannot be checked; magnitudes lie so far apart that rounding hides an error.");
+        }
+        RemarkSections.factorsBelowOne(governing.design()).ifPresent(s -> list.add(CaseNames.capital(s)));
         arrests();
         strengths();
         envelope.ifPresent(this::elsewhere);
