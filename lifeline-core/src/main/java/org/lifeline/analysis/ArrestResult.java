@@ -12,6 +12,7 @@ import org.lifeline.analysis.motion.MotionSummary;
 import org.lifeline.base.Convergence;
 import org.lifeline.base.Point;
 import org.lifeline.base.UnitSystem;
+import org.lifeline.base.Violations;
 import org.lifeline.model.DeploymentForce;
 import org.lifeline.model.Fall;
 import org.lifeline.model.Lifeline;
@@ -179,6 +180,15 @@ public final class ArrestResult {
     }
 
     /**
+     * The span of the fall. A fall at a support counts to the span behind it, at the last support to the last span.
+     *
+     * @return number of the span, from 1
+     */
+    public int span() {
+        return line().spanOf(fall().place());
+    }
+
+    /**
      * Temperature of the line.
      *
      * @return temperature [°C]
@@ -294,7 +304,7 @@ public final class ArrestResult {
      * @return sag [m], positive down
      */
     public double sag() {
-        return peak.span(fall().place().span()).sagAt(attachmentAtPeak);
+        return peak.span(span()).sagAt(attachmentAtPeak);
     }
 
     /**
@@ -312,8 +322,7 @@ public final class ArrestResult {
      * @return distance [m]
      */
     public double loadX() {
-        return attachmentAtPeak.horizontalDistance(
-                peak.span(fall().place().span()).firstSupport());
+        return attachmentAtPeak.horizontalDistance(peak.span(span()).firstSupport());
     }
 
     /**
@@ -339,7 +348,7 @@ public final class ArrestResult {
      *
      * @param id the support
      * @return force [N]
-     * @throws IllegalArgumentException if there is no such support
+     * @throws org.lifeline.base.InvalidInputException if there is no such support
      */
     public double anchorLoad(String id) {
         return peak.support(id).force();
@@ -360,12 +369,21 @@ public final class ArrestResult {
      *
      * @param support number of the support, from 0
      * @return slip [m], positive toward the span of the fall
+     * @throws org.lifeline.base.InvalidInputException if there is no such support
      */
     public double slip(int support) {
+        int last = peak.supports().size() - 1;
+        new Violations()
+                .require(
+                        support >= 0 && support <= last,
+                        "support",
+                        Integer.toString(support),
+                        "must be the number of a support from 0 to " + last)
+                .throwIfAny();
         double moved = peak.supports().get(support).slip()
                 - before.supports().get(support).slip();
         // Adding zero turns −0 into 0.
-        return (support < fall().place().span() ? -moved : moved) + 0.0;
+        return (support < span() ? -moved : moved) + 0.0;
     }
 
     /**

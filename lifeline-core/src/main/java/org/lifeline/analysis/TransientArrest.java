@@ -19,6 +19,8 @@ import org.lifeline.model.ClearanceRules;
 import org.lifeline.model.DeploymentForce;
 import org.lifeline.model.Fall;
 import org.lifeline.model.Lifeline;
+import org.lifeline.model.Place;
+import org.lifeline.model.PlausibleRange;
 import org.lifeline.model.Worker;
 
 /**
@@ -106,17 +108,24 @@ public final class TransientArrest {
     }
 
     /**
+     * The same at the temperature at which the line was installed.
+     *
+     * @return the new analysis
+     */
+    public TransientArrest atInstalledTemperature() {
+        return with(new Conditions(OptionalDouble.empty(), conditions.side, conditions.clearance));
+    }
+
+    /**
      * The same at a temperature.
      *
-     * @param value temperature [°C], finite
+     * @param value temperature [°C], above absolute zero and below 1000
      * @return the new analysis
-     * @throws org.lifeline.base.InvalidInputException if it is not finite
+     * @throws org.lifeline.base.InvalidInputException if it lies outside
      */
     public TransientArrest withTemperature(double value) {
-        new Violations()
-                .require(Double.isFinite(value), "temperature", Violations.show(value, "°C"), "must be finite")
-                .throwIfAny();
-        return with(new Conditions(OptionalDouble.of(value), conditions.side, conditions.clearance));
+        double plausible = PlausibleRange.TEMPERATURE.required("temperature", value);
+        return with(new Conditions(OptionalDouble.of(plausible), conditions.side, conditions.clearance));
     }
 
     /**
@@ -127,7 +136,7 @@ public final class TransientArrest {
      */
     public TransientArrest withSide(DeploymentForce value) {
         return with(new Conditions(
-                conditions.temperature, Objects.requireNonNull(value, "side"), conditions.clearance));
+                conditions.temperature, Violations.required("side", value), conditions.clearance));
     }
 
     /**
@@ -138,7 +147,7 @@ public final class TransientArrest {
      */
     public TransientArrest withClearance(ClearanceRules value) {
         return with(new Conditions(
-                conditions.temperature, conditions.side, Objects.requireNonNull(value, "clearance")));
+                conditions.temperature, conditions.side, Violations.required("clearance", value)));
     }
 
     /**
@@ -245,6 +254,7 @@ public final class TransientArrest {
      * @throws org.lifeline.base.InvalidInputException if the time is negative, or the fall names workers who hang
      */
     public TransientArrest withLaterFall(Fall fall, double time) {
+        Violations.required("laterFall", fall);
         new Violations()
                 .notNegative("laterFall.time", time, "s")
                 .require(
@@ -265,7 +275,7 @@ public final class TransientArrest {
      * @param fall the fall
      * @return histories, peaks and the arrest
      * @throws org.lifeline.base.InvalidInputException if a place does not lie on the line, the line cannot hang as
-     *     stated, the cable has no mass, a worker takes part twice, a fall is not caught within the duration, or a later
+     *     stated, the cable has no mass, a worker cannot reach the line or takes part twice, a fall is not caught within the duration, or a later
      *     fall is asked for together with an end after the first catch
      * @throws NoEquilibriumException if the line before the fall has no equilibrium, or the motion is lost: its energies do not add up
      * @throws java.util.concurrent.CancellationException if the thread is interrupted; its interrupt flag stays set
@@ -328,6 +338,13 @@ public final class TransientArrest {
     private void check(Lifeline line, Fall fall) {
         EnergyBalance.checkPlaces(line, fall);
         Violations v = new Violations();
+        refuseSupport(v, "fall", fall.place());
+        for (int i = 0; i < fall.hanging().size(); i++) {
+            refuseSupport(v, "fall.hanging[" + i + "]", fall.hanging().get(i).place());
+        }
+        for (int i = 0; i < later.size(); i++) {
+            refuseSupport(v, "laterFalls[" + i + "]", later.get(i).fall.place());
+        }
         v.positive("cable.massPerLength", line.cable().massPerLength(line.gravity()), "kg/m");
         v.require(
                 later.isEmpty() || numerics.course().afterCatch().isEmpty(),
@@ -348,6 +365,10 @@ public final class TransientArrest {
             }
         }
         v.throwIfAny();
+    }
+
+    private static void refuseSupport(Violations v, String path, Place place) {
+        place.support().ifPresent(id -> v.add(path + ".support", id, "must be a station of a span in an arrest in time"));
     }
 
     private void hang(TransientCase c, MotionSetup setup, List<LineModel.Load> hooks) {
@@ -378,6 +399,7 @@ public final class TransientArrest {
         Point at = gripped
                 ? model.materialPoint(model.hook(span, fall.place().station(), true))
                 : model.pointAtStation(span, fall.place().station());
+        EnergyBalance.checkReach(model.line(), fall, at);
         List<MotionSetup.Person> people = new ArrayList<>();
         for (Worker w : fall.fallers()) {
             double above = at.z() - w.harnessElevation();

@@ -271,7 +271,7 @@ final class TransientCase {
                         clearance,
                         p.worker(),
                         new ClearanceAccount.Levels(
-                                p.attachment().z(), log.lineAtLowest[k], OptionalDouble.of(log.lowest[k])),
+                                p.attachment().z(), log.lineAtLowest[k], OptionalDouble.of(log.lowest[k]), false),
                         new ClearanceAccount.Reach(p.taut(), log.extensionAtLowest[k]),
                         below);
                 if (worst == null || c.requiredElevation() < worst.requiredElevation()) {

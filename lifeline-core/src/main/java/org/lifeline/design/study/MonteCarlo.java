@@ -4,6 +4,8 @@ import java.util.List;
 import java.util.SplittableRandom;
 import java.util.concurrent.Executor;
 import org.jspecify.annotations.Nullable;
+import org.lifeline.base.InvalidInputException;
+import org.lifeline.base.NoEquilibriumException;
 import org.lifeline.base.ProgressListener;
 import org.lifeline.base.Violations;
 import org.lifeline.internal.numeric.OrderedWork;
@@ -77,7 +79,8 @@ public final class MonteCarlo {
      * @param variables the uncertain variables
      * @param evaluation what is computed
      * @param cases number of cases, at least 1
-     * @return statistics of the responses; of the cases done so far when the listener ended the study
+     * @return statistics of the responses; of the cases done so far when the listener ended the study or the
+     *     calling thread was interrupted
      * @throws org.lifeline.base.InvalidInputException if there is no variable or no case
      */
     public MonteCarloResult solve(
@@ -107,6 +110,7 @@ public final class MonteCarlo {
         long first = number * BATCH;
         StudyRow[] rows = new StudyRow[(int) Math.min(BATCH, job.cases() - first)];
         for (int i = 0; i < rows.length; i++) {
+            OrderedWork.stopIfInterrupted();
             rows[i] = row(job, first + i);
         }
         return rows;
@@ -125,7 +129,7 @@ public final class MonteCarlo {
                 design = variables.get(k).variable().apply(design, inputs[k]);
             }
             return new StudyRow(index + 1, inputs, job.evaluation().evaluate(design), "");
-        } catch (RuntimeException e) {
+        } catch (InvalidInputException | NoEquilibriumException | CaseFailure e) {
             return new StudyRow(index + 1, inputs, new double[0], CaseFailure.reason(e));
         }
     }

@@ -23,9 +23,9 @@ final class CriterionReader {
             .toList();
 
     private final List<String> builtIn = Criteria.ids();
-    private final List<String> supportIds;
+    private final Set<String> supportIds;
 
-    CriterionReader(List<String> supportIds) {
+    CriterionReader(Set<String> supportIds) {
         this.supportIds = supportIds;
     }
 

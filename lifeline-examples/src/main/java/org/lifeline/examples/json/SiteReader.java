@@ -62,9 +62,14 @@ final class SiteReader {
             }
         }
         f.close();
-        ClearanceRules rules = ClearanceRules.commonPractice().withObstructions(obstructions);
-        rules = Double.isNaN(stretch) ? rules : rules.withHarnessStretch(stretch);
-        b.clearance(Double.isNaN(margin) ? rules : rules.withMargin(margin));
+        ClearanceRules read = f.build(() -> {
+            ClearanceRules rules = ClearanceRules.commonPractice().withObstructions(obstructions);
+            rules = Double.isNaN(stretch) ? rules : rules.withHarnessStretch(stretch);
+            return Double.isNaN(margin) ? rules : rules.withMargin(margin);
+        });
+        if (read != null) {
+            b.clearance(read);
+        }
     }
 
     void modelFactors(LifelineDesign.Builder b) {
@@ -74,7 +79,12 @@ final class SiteReader {
         }
         double force = f.number("force", Range.POSITIVE);
         double distance = f.number("distance", Range.POSITIVE);
+        String reason = f.text("reason");
         f.close();
-        b.modelFactors(new ModelFactors(Double.isNaN(force) ? 1 : force, Double.isNaN(distance) ? 1 : distance));
+        ModelFactors factors = f.build(() -> new ModelFactors(
+                Double.isNaN(force) ? 1 : force, Double.isNaN(distance) ? 1 : distance, reason == null ? "" : reason));
+        if (factors != null) {
+            b.modelFactors(factors);
+        }
     }
 }
