@@ -47,11 +47,11 @@ class RefinementBoundTest {
         }
     }
 
-    /** The larger of the last two changes counts, whichever it is and whatever its sign. */
+    /** The larger of the last two changes counts whatever its sign, and more if it is the last. */
     @Test
     void theLargerOfTheLastTwoChangesCounts() {
         assertThat(RefinementBound.of(new double[] {100, 90, 91}, 0)).isCloseTo(25, within(1e-12));
-        assertThat(RefinementBound.of(new double[] {100, 101, 91}, 0)).isCloseTo(25, within(1e-12));
+        assertThat(RefinementBound.of(new double[] {100, 101, 91}, 0)).isCloseTo(40, within(1e-12));
         assertThat(RefinementBound.of(new double[] {0, 100, 101, 101}, 0)).isCloseTo(2.5, within(1e-12));
     }
 
