@@ -168,9 +168,16 @@ public final class WarningSection {
         if (!m.firstCatchOver()) {
             list.add(name + ": the motion was not followed to the end of the first catch.");
         }
-        if (!(m.mesh().spread() <= r.convergence().tolerance())) {
-            list.add(name + ": peaks still change by "
-                    + MotionSections.percent(m.mesh().spread()) + " when mesh and step are halved.");
+        double bound = m.allowances().relative();
+        if (!(bound <= r.convergence().tolerance())) {
+            list.add(name
+                    + (Double.isFinite(bound)
+                            ? ": finer meshes may change peaks by " + MotionSections.percent(bound) + "; add "
+                                    + q.result(QuantityKind.FORCE, m.allowances().tension().force())
+                                    + " to the tension and "
+                                    + q.result(QuantityKind.FORCE, m.allowances().arrestForce().force())
+                                    + " to the arrest force."
+                            : ": fewer than three meshes were followed, so nothing bounds what finer ones change."));
         }
         drift(m).ifPresent(text -> list.add(name + ": " + text));
         if (m.wholeRun().tension().value() > r.maximumTension() * (1 + NOTABLE)) {
