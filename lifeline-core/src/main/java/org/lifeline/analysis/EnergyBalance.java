@@ -3,6 +3,7 @@ package org.lifeline.analysis;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
+import org.jspecify.annotations.Nullable;
 import org.lifeline.analysis.clearance.Clearance;
 import org.lifeline.analysis.clearance.ClearanceAccount;
 import org.lifeline.analysis.clearance.ClearanceAccount.Levels;
@@ -18,6 +19,7 @@ import org.lifeline.model.DeploymentForce;
 import org.lifeline.model.Fall;
 import org.lifeline.model.Lifeline;
 import org.lifeline.model.LoadingCurve;
+import org.lifeline.model.PlausibleRange;
 import org.lifeline.model.Worker;
 
 /**
@@ -30,11 +32,11 @@ import org.lifeline.model.Worker;
  * <p>Immutable and thread-safe.
  */
 public final class EnergyBalance {
-    private final double temperature;
+    private final @Nullable Double temperature;
     private final DeploymentForce side;
     private final ClearanceRules clearance;
 
-    private EnergyBalance(double temperature, DeploymentForce side, ClearanceRules clearance) {
+    private EnergyBalance(@Nullable Double temperature, DeploymentForce side, ClearanceRules clearance) {
         this.temperature = temperature;
         this.side = side;
         this.clearance = clearance;
@@ -46,17 +48,27 @@ public final class EnergyBalance {
      * @return the analysis
      */
     public static EnergyBalance withDefaults() {
-        return new EnergyBalance(Double.NaN, DeploymentForce.MAXIMUM, ClearanceRules.commonPractice());
+        return new EnergyBalance(null, DeploymentForce.MAXIMUM, ClearanceRules.commonPractice());
+    }
+
+    /**
+     * The same at the temperature at which the line was installed.
+     *
+     * @return the new analysis
+     */
+    public EnergyBalance atInstalledTemperature() {
+        return new EnergyBalance(null, side, clearance);
     }
 
     /**
      * The same at a temperature.
      *
-     * @param value temperature [°C]
+     * @param value temperature [°C], above absolute zero and below 1000
      * @return the new analysis
+     * @throws org.lifeline.base.InvalidInputException if it lies outside
      */
     public EnergyBalance withTemperature(double value) {
-        return new EnergyBalance(value, side, clearance);
+        return new EnergyBalance(PlausibleRange.TEMPERATURE.required("temperature", value), side, clearance);
     }
 
     /**
@@ -66,7 +78,7 @@ public final class EnergyBalance {
      * @return the new analysis
      */
     public EnergyBalance withSide(DeploymentForce value) {
-        return new EnergyBalance(temperature, value, clearance);
+        return new EnergyBalance(temperature, Violations.required("side", value), clearance);
     }
 
     /**
@@ -76,7 +88,7 @@ public final class EnergyBalance {
      * @return the new analysis
      */
     public EnergyBalance withClearance(ClearanceRules value) {
-        return new EnergyBalance(temperature, side, value);
+        return new EnergyBalance(temperature, side, Violations.required("clearance", value));
     }
 
     /**
@@ -85,13 +97,13 @@ public final class EnergyBalance {
      * @param line the line
      * @param fall the fall
      * @return the arrest
-     * @throws org.lifeline.base.InvalidInputException if a place does not lie on the line, or the line cannot hang as
-     *     stated
+     * @throws org.lifeline.base.InvalidInputException if a place does not lie on the line, the line cannot hang as
+     *     stated, or a worker cannot reach it
      * @throws org.lifeline.base.NoEquilibriumException if no equilibrium was found
      */
     public ArrestResult solve(Lifeline line, Fall fall) {
         checkPlaces(line, fall);
-        double t = Double.isNaN(temperature) ? line.installed().temperature() : temperature;
+        double t = temperature == null ? line.installed().temperature() : temperature;
         LineModel model = new LineModel(line);
         model.bringTo(t);
         double g = line.gravity();
@@ -112,6 +124,7 @@ public final class EnergyBalance {
         Point start = gripped
                 ? model.materialPoint(load)
                 : model.pointAtStation(span, fall.place().station());
+        checkReach(line, fall, start);
         Balance balance = new Balance(fall, side, g, start.z());
         double scale = balance.mass * g * (balance.meanFreeFall + 1);
         LoadPath path = new LoadPath(model, load, start.z(), scale);
@@ -158,6 +171,13 @@ public final class EnergyBalance {
                 .clearance(account(line, fall, x, new Levels(start.z(), end.z(), OptionalDouble.empty()), end))
                 .harnessStretch(clearance.harnessStretch())
                 .build();
+    }
+
+    /** Checks that those who fall reach the line where they are hooked on. */
+    static void checkReach(Lifeline line, Fall fall, Point attachment) {
+        Violations v = new Violations();
+        fall.checkReach(line, attachment.z()).forEach(v::add);
+        v.throwIfAny();
     }
 
     /** The workers who hang on the line before the fall. */

@@ -2,11 +2,13 @@ package org.lifeline.analysis;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import org.lifeline.base.Violation;
 import org.lifeline.base.Violations;
 import org.lifeline.internal.path.LineModel;
 import org.lifeline.model.Attachment;
 import org.lifeline.model.Lifeline;
+import org.lifeline.model.PlausibleRange;
 
 /**
  * The line at rest: as installed, at another temperature, under loads that were put on slowly one after the other.
@@ -14,9 +16,9 @@ import org.lifeline.model.Lifeline;
  * <p>Immutable and thread-safe.
  */
 public final class Statics {
-    private final double temperature;
+    private final @Nullable Double temperature;
 
-    private Statics(double temperature) {
+    private Statics(@Nullable Double temperature) {
         this.temperature = temperature;
     }
 
@@ -26,17 +28,27 @@ public final class Statics {
      * @return the analysis
      */
     public static Statics withDefaults() {
-        return new Statics(Double.NaN);
+        return new Statics(null);
+    }
+
+    /**
+     * The same at the temperature at which the line was installed.
+     *
+     * @return the new analysis
+     */
+    public Statics atInstalledTemperature() {
+        return new Statics(null);
     }
 
     /**
      * The same at a temperature.
      *
-     * @param value temperature [°C]
+     * @param value temperature [°C], above absolute zero and below 1000
      * @return the new analysis
+     * @throws org.lifeline.base.InvalidInputException if it lies outside
      */
     public Statics withTemperature(double value) {
-        return new Statics(value);
+        return new Statics(PlausibleRange.TEMPERATURE.required("temperature", value));
     }
 
     /**
@@ -52,7 +64,7 @@ public final class Statics {
     public LineEquilibrium solve(Lifeline line, List<AppliedLoad> loads) {
         checkPlaces(line, loads);
         LineModel model = new LineModel(line);
-        double t = Double.isNaN(temperature) ? line.installed().temperature() : temperature;
+        double t = temperature == null ? line.installed().temperature() : temperature;
         model.bringTo(t);
         List<LineEquilibrium.Hung> hung = new ArrayList<>(loads.size());
         for (AppliedLoad each : loads) {

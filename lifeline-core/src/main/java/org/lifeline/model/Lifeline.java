@@ -135,6 +135,17 @@ public final class Lifeline {
     }
 
     /**
+     * Elevation of the straight line between the supports of a span, as installed.
+     *
+     * @param place the place
+     * @return elevation [m]
+     */
+    public double chordElevation(Place place) {
+        return supports.get(place.span() - 1).position().z()
+                + place.station() / run(place.span()) * rise(place.span());
+    }
+
+    /**
      * Checks that a place lies on this line.
      *
      * @param place the place
@@ -355,8 +366,7 @@ public final class Lifeline {
                         "[" + b.x() + " m, " + b.y() + " m, " + b.z() + " m]",
                         "the span before it must not be steeper than 80° (run " + run + " m, rise " + rise + " m)");
             } else {
-                PlausibleRange.SPAN_LENGTH.check(
-                        v, path(i) + ".position, distance from the support before", a.distance(b));
+                PlausibleRange.SPAN_LENGTH.check(v, path(i) + ".position", a.distance(b));
             }
         }
 

@@ -121,6 +121,10 @@ public final class LineEnergies {
             InlineAbsorber a = sys.absorbers[e];
             if (a != null) {
                 double tension = sys.endTension(s, e);
+                if (LineSystem.isAtStop(s, e, a)) {
+                    sum += a.curve().work(Math.max(s.extension[e], a.curve().maximumExtension()));
+                    continue;
+                }
                 double y = s.yielded[e];
                 double yieldForce = y > 0 ? a.curve().force(y) : 0;
                 double soft = 1 / a.initialStiffness();

@@ -501,12 +501,17 @@ public final class LineSystem {
         return end == 0 ? tensionBehind(s, 0) : tensionBefore(s, spans);
     }
 
-    /** Extension that stays when an in-line absorber is unloaded [m]. */
+    /** Extension that stays when an in-line absorber is unloaded [m]; its stop is elastic and leaves nothing. */
     public double permanent(LineState s, int end, InlineAbsorber absorber) {
         double y = s.yielded[end];
         if (y == 0) {
             return 0;
         }
         return Math.max(0, y - absorber.curve().force(y) / absorber.initialStiffness());
+    }
+
+    /** Tells whether an in-line absorber is drawn out to its stop, the last piece of its curve. */
+    public static boolean isAtStop(LineState s, int end, InlineAbsorber absorber) {
+        return s.yielding[end] && s.piece[end] == absorber.curve().pieces() - 1;
     }
 }

@@ -144,6 +144,8 @@ final class EquilibriumPath {
         findRates(point);
         if (energy != null) {
             energy.accumulate(now, point, before);
+        } else if (followed) {
+            point.error = trapezoidalError(point);
         }
     }
 
@@ -256,7 +258,7 @@ final class EquilibriumPath {
     private double error(int steps) {
         double patience = Math.pow(4, Math.floorDiv(steps, PathTolerances.STEPS_PER_TOLERANCE));
         if (energy == null) {
-            return trapezoidalError() / (PathTolerances.STATE * patience);
+            return next.error / (PathTolerances.STATE * patience);
         }
         double work = Math.abs(PathEnergy.taken(next) - PathEnergy.taken(now));
         // Rounding hides the error of a step, but it does not make a long step right.
@@ -268,24 +270,24 @@ final class EquilibriumPath {
     }
 
     /** How far tensions (relative) and slips (over chords) are from the trapezoidal rule over their rates by w [-]. */
-    private double trapezoidalError() {
-        double half = 0.5 * coordinate.distance(now, next.value, next.w);
+    private double trapezoidalError(PathPoint point) {
+        double half = 0.5 * coordinate.distance(now, point.value, point.w);
         double a = half * coordinate.perW(now);
         double b = half * coordinate.perW(next);
         double worst = 0;
         for (int i = 0; i < system.spans; i++) {
             int k = system.tensionIndex(i);
-            double x = system.along(next.state, i) - system.along(now.state, i);
-            double miss = x - a * now.tangent[k] - b * next.tangent[k];
-            worst = Math.max(worst, Math.abs(miss) / system.tensionBehind(next.state, i));
+            double x = system.along(point.state, i) - system.along(now.state, i);
+            double miss = x - a * now.tangent[k] - b * point.tangent[k];
+            worst = Math.max(worst, Math.abs(miss) / system.tensionBehind(point.state, i));
             if (i > 0) {
                 int q = system.slipIndex(i);
-                double slip = next.state.slip[i] - now.state.slip[i];
-                double missSlip = slip - a * now.tangent[q] - b * next.tangent[q];
+                double slip = point.state.slip[i] - now.state.slip[i];
+                double missSlip = slip - a * now.tangent[q] - b * point.tangent[q];
                 worst = Math.max(worst, Math.abs(missSlip) / system.chord[i]);
             }
         }
-        next.order = PathQuadrature.ORDER_OF_TRAPEZOID;
+        point.order = PathQuadrature.ORDER_OF_TRAPEZOID;
         return worst;
     }
 

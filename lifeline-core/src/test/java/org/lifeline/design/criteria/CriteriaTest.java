@@ -395,10 +395,20 @@ class CriteriaTest {
 
     @Test
     void casesThatFailedLeaveACriterionOpen() {
-        Extremes e = DesignAnalysis.withDefaults()
-                .withProgress((done, total) -> done < 2)
-                .extremes(design(1));
-        assertThat(e.coversEverything()).isFalse();
+        LifelineDesign d = design(1);
+        Worker first = d.workers().get(0);
+        Worker low = first.toBuilder("out of reach")
+                .walkingLevel(first.walkingLevel() - 5)
+                .build();
+        LifelineDesign odd = d.toBuilder()
+                .worker(low)
+                .fall(Fall.builder("impossible")
+                        .at(Place.of(1, 3))
+                        .faller(low)
+                        .build())
+                .build();
+        Extremes e = analyse(odd);
+        assertThat(e.failures()).isNotEmpty();
         CriterionResult r = Criterion.stated("own", CheckedQuantity.of(Quantity.FREE_FALL), 100, "x")
                 .check(e);
         assertThat(r.status()).isEqualTo(Status.NOT_EVALUATED);

@@ -25,6 +25,7 @@ import org.lifeline.examples.json.DesignFile;
 import org.lifeline.examples.json.DesignReader;
 import org.lifeline.examples.json.ResultWriter;
 import org.lifeline.examples.print.DesignReport;
+import org.lifeline.examples.reproduce.Reproduction;
 import org.lifeline.model.LifelineDesign;
 import org.lifeline.report.TextReport;
 import org.lifeline.report.document.InertText;
@@ -176,7 +177,13 @@ public final class AnalyzeCommand implements Callable<Integer> {
                     .withProvenance(new Provenance("Lifeline " + LibraryVersion.text(), design.sha256(), "", ""))
                     .build());
             if (place != null) {
-                place.put(new ResultWriter(LibraryVersion.text(), design.sha256()).write(run, criteria));
+                byte[] numbers = new ResultWriter(LibraryVersion.text(), design.sha256()).write(run, criteria);
+                if (numbers.length > Reproduction.LARGEST_FILE) {
+                    err.println("The result would have " + numbers.length + " bytes; at most "
+                            + Reproduction.LARGEST_FILE + " are written, since no more are read again.");
+                    return ExitCode.BAD_INPUT;
+                }
+                place.put(numbers);
                 outputs.commit();
                 out.println("Result file: " + InertText.plain(String.valueOf(target)));
             }

@@ -72,8 +72,10 @@ public final class CommandLines {
         String[] effective = args.length == 0 ? new String[] {"analyze"} : args;
         int code = line.execute(effective);
         out.flush();
+        boolean lost = out.checkError();
         // The examples print to the standard output itself.
-        if (out.checkError() | System.out.checkError()) {
+        lost |= System.out.checkError();
+        if (lost) {
             err.println(LOST);
             err.flush();
             return code == ExitCode.DONE ? ExitCode.FAULT : code;

@@ -87,7 +87,7 @@ public final class ExampleCommand implements Callable<Integer> {
             err.println("Bad input: " + InertText.plain(String.valueOf(e.getMessage())));
             return ExitCode.BAD_INPUT;
         } catch (UncheckedIOException e) {
-            return unread(e.getCause());
+            return unread(e.getCause() == null ? new IOException(e) : e.getCause());
         } catch (IOException e) {
             return unread(e);
         } catch (NoEquilibriumException e) {

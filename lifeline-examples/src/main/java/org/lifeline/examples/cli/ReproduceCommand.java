@@ -78,16 +78,15 @@ public final class ReproduceCommand implements Callable<Integer> {
         if (result == null || design == null) {
             throw new IllegalStateException("unreachable: the command line demands both files");
         }
-        if (!(tolerance >= 0) || Double.isInfinite(tolerance)) {
-            err.println(
-                    "Bad command line: --tolerance " + tolerance + ": must be a finite number that is not negative");
+        if (!(tolerance >= 0 && tolerance < 1)) {
+            err.println("Bad command line: --tolerance " + tolerance + ": must be at least 0 and below 1");
             return ExitCode.BAD_INPUT;
         }
         byte[] designBytes;
         byte[] resultBytes;
         try {
-            designBytes = read(design);
-            resultBytes = read(result);
+            designBytes = read(design, DesignReader.LARGEST_FILE);
+            resultBytes = read(result, Reproduction.LARGEST_FILE);
         } catch (IOException e) {
             String name = e instanceof FileSystemException f && f.getFile() != null ? f.getFile() : "one of the two";
             err.println("A file cannot be read: " + InertText.plain(name) + ": " + Failures.reason(e));
@@ -108,9 +107,9 @@ public final class ReproduceCommand implements Callable<Integer> {
         }
     }
 
-    private static byte[] read(Path path) throws IOException {
+    private static byte[] read(Path path, int largest) throws IOException {
         try (InputStream in = Files.newInputStream(path)) {
-            return in.readNBytes(DesignReader.LARGEST_FILE + 1);
+            return in.readNBytes(largest + 1);
         }
     }
 
@@ -142,7 +141,7 @@ public final class ReproduceCommand implements Callable<Integer> {
         failed.forEach(v -> out.println("  " + InertText.plain(v)));
         out.println(o.verdict().text());
         out.flush();
-        return o.verdict().isReproduced() && failed.isEmpty() ? ExitCode.DONE : ExitCode.NOT_REPRODUCED;
+        return o.verdict().isReproduced() ? ExitCode.DONE : ExitCode.NOT_REPRODUCED;
     }
 
     private void print(Difference d) {

@@ -78,7 +78,6 @@ final class PartFiles {
                     Files.deleteIfExists(each);
                 } catch (IOException e) {
                     // What cannot be removed was reported, if at all, when it could not be written.
-                    continue;
                 }
             }
         }

@@ -160,7 +160,7 @@ record Target(Path place, boolean stream, boolean exists) {
     /** Tells whether two are one place, through links too. */
     boolean same(Path other) {
         try {
-            return exists && Files.exists(other)
+            return (exists && Files.exists(other))
                     ? Files.isSameFile(place, other)
                     : place.equals(other.toAbsolutePath());
         } catch (IOException e) {

@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.DoubleConsumer;
 import org.jspecify.annotations.Nullable;
 import org.lifeline.examples.json.Fields.Range;
 import org.lifeline.model.Cable;
@@ -21,19 +22,16 @@ final class CableReader {
         if (name != null) {
             b.name(name);
         }
-        b.diameter(f.quantity("diameter", Dimension.LENGTH, Range.POSITIVE))
-                .massPerLength(f.quantity("massPerLength", Dimension.MASS_PER_LENGTH, Range.NOT_NEGATIVE))
-                .weightPerLength(f.quantity("weightPerLength", Dimension.FORCE_PER_LENGTH, Range.NOT_NEGATIVE))
-                .axialStiffness(f.quantity("axialStiffness", Dimension.FORCE, Range.POSITIVE))
-                .elasticModulus(f.quantity("elasticModulus", Dimension.STRESS, Range.POSITIVE))
-                .metallicArea(f.quantity("metallicArea", Dimension.AREA, Range.POSITIVE))
-                .tensileGrade(f.quantity("tensileGrade", Dimension.STRESS, Range.POSITIVE))
-                .breakingStrength(f.quantity("minimumBreakingStrength", Dimension.FORCE, Range.POSITIVE))
-                .dampingTime(f.quantity("dampingTime", Dimension.TIME, Range.NOT_NEGATIVE));
-        double expansion = f.quantity("thermalExpansion", Dimension.EXPANSION, Range.ANY);
-        if (!Double.isNaN(expansion)) {
-            b.thermalExpansion(expansion);
-        }
+        ifGiven(f.quantity("diameter", Dimension.LENGTH, Range.POSITIVE), b::diameter);
+        ifGiven(f.quantity("massPerLength", Dimension.MASS_PER_LENGTH, Range.NOT_NEGATIVE), b::massPerLength);
+        ifGiven(f.quantity("weightPerLength", Dimension.FORCE_PER_LENGTH, Range.NOT_NEGATIVE), b::weightPerLength);
+        ifGiven(f.quantity("axialStiffness", Dimension.FORCE, Range.POSITIVE), b::axialStiffness);
+        ifGiven(f.quantity("elasticModulus", Dimension.STRESS, Range.POSITIVE), b::elasticModulus);
+        ifGiven(f.quantity("metallicArea", Dimension.AREA, Range.POSITIVE), b::metallicArea);
+        ifGiven(f.quantity("tensileGrade", Dimension.STRESS, Range.POSITIVE), b::tensileGrade);
+        ifGiven(f.quantity("minimumBreakingStrength", Dimension.FORCE, Range.POSITIVE), b::breakingStrength);
+        ifGiven(f.quantity("dampingTime", Dimension.TIME, Range.NOT_NEGATIVE), b::dampingTime);
+        ifGiven(f.quantity("thermalExpansion", Dimension.EXPANSION, Range.ANY), b::thermalExpansion);
         efficiency(f, b);
         ropeClass(f, b);
         List<double[]> corners = f.pairs("loadElongation", Dimension.STRAIN, Dimension.FORCE);
@@ -47,6 +45,13 @@ final class CableReader {
         waysGiven(f);
         f.close();
         return f.build(b::build);
+    }
+
+    /** Hands on what was read; NaN stands for what is absent or wrong. */
+    private static void ifGiven(double read, DoubleConsumer setter) {
+        if (!Double.isNaN(read)) {
+            setter.accept(read);
+        }
     }
 
     private static void efficiency(Fields f, Cable.Builder b) {

@@ -85,9 +85,12 @@ public final class DesignWriter {
             ArrayNode list = root.putArray("criteria");
             criteria.forEach(c -> list.add(CriterionWriter.write(c)));
         }
-        root.putObject("modelFactors")
+        ObjectNode factors = root.putObject("modelFactors")
                 .put("force", design.modelFactors().force())
                 .put("distance", design.modelFactors().distance());
+        if (!design.modelFactors().reason().isEmpty()) {
+            factors.put("reason", design.modelFactors().reason());
+        }
         try {
             String text = new ObjectMapper().writerWithDefaultPrettyPrinter().writeValueAsString(root) + "\n";
             return text.getBytes(StandardCharsets.UTF_8);
@@ -102,7 +105,7 @@ public final class DesignWriter {
         node.put("name", cable.name());
         cable.diameter().ifPresent(d -> node.put("diameter", metres(d)));
         node.put("weightPerLength", quantity(line.weightPerLength(), "N/m"));
-        if (cable.elongation().isLinear()) {
+        if (cable.elongation().isStiffnessAlone()) {
             node.put("axialStiffness", newtons(cable.elongation().initialStiffness()));
         } else {
             ArrayNode curve = node.putArray("loadElongation");
@@ -111,7 +114,9 @@ public final class DesignWriter {
                     .forEach(c -> curve.addArray().add(c.strain()).add(newtons(c.tension())));
         }
         cable.breakingStrength().ifPresent(f -> node.put("minimumBreakingStrength", newtons(f)));
-        node.put("terminationEfficiency", cable.terminationEfficiency());
+        if (cable.isTerminationEfficiencyStated()) {
+            node.put("terminationEfficiency", cable.terminationEfficiency());
+        }
         node.put("thermalExpansion", quantity(cable.thermalExpansion(), "/K"));
         cable.dampingTime().ifPresent(t -> node.put("dampingTime", quantity(t, "s")));
         return node;

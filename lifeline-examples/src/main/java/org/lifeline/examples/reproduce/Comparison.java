@@ -10,7 +10,7 @@ import java.util.TreeSet;
  * Compares two results, value by value.
  *
  * <p>Numbers agree if they differ by no more than the tolerance times the larger of them, or times one unit (m, N, J, kg)
- * where both are smaller than that. How an iteration went (residual, number of steps) is not compared: it is no result.
+ * where both are smaller than that; a number that is not finite agrees with none. How an iteration went (residual, number of steps) is not compared: it is no result.
  */
 final class Comparison {
     private static final Set<String> NOT_COMPARED =
@@ -57,8 +57,11 @@ final class Comparison {
             a.fieldNames().forEachRemaining(names::add);
             b.fieldNames().forEachRemaining(names::add);
             for (String name : names) {
+                String at = path.isEmpty() ? name : path + "." + name;
                 if (!NOT_COMPARED.contains(name)) {
-                    member(path.isEmpty() ? name : path + "." + name, a.get(name), b.get(name));
+                    member(at, a.get(name), b.get(name));
+                } else if (a.has(name)) {
+                    finite(at, a.get(name));
                 }
             }
         } else if (a.isArray() && b.isArray()) {
@@ -87,12 +90,26 @@ final class Comparison {
         }
     }
 
+    /** What is not compared must still be made of numbers. */
+    private void finite(String path, JsonNode a) {
+        if (a.isNumber() && !Double.isFinite(a.doubleValue())) {
+            differences.add(new Difference(path, Double.toString(a.doubleValue()), "a finite number", Double.NaN));
+        }
+        a.properties().forEach(e -> finite(path + "." + e.getKey(), e.getValue()));
+        for (int i = 0; a.isArray() && i < a.size(); i++) {
+            finite(path + "[" + i + "]", a.get(i));
+        }
+    }
+
     private void numbers(String path, double a, double b) {
         compared++;
         double scale = Math.max(Math.max(Math.abs(a), Math.abs(b)), 1);
         double off = Math.abs(a - b);
-        if (!(off <= tolerance * scale)) {
-            double relative = off / Math.max(Math.max(Math.abs(a), Math.abs(b)), Double.MIN_NORMAL);
+        // Infinity is within any share of infinity; no stored number may be that large.
+        boolean finite = Double.isFinite(a) && Double.isFinite(b);
+        if (!finite || !(off <= tolerance * scale)) {
+            double relative =
+                    finite ? off / Math.max(Math.max(Math.abs(a), Math.abs(b)), Double.MIN_NORMAL) : Double.NaN;
             differences.add(new Difference(path, Double.toString(a), Double.toString(b), relative));
         }
     }

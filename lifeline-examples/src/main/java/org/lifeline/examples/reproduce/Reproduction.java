@@ -1,16 +1,13 @@
 package org.lifeline.examples.reproduce;
 
-import com.fasterxml.jackson.core.JsonParser;
-import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.core.io.JsonEOFException;
-import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
+import org.lifeline.analysis.ArrestResult;
 import org.lifeline.analysis.Method;
 import org.lifeline.base.ProgressListener;
 import org.lifeline.design.envelope.DesignAnalysis;
@@ -29,14 +26,23 @@ public final class Reproduction {
     /** Largest relative difference that counts as the same number, unless set [-]. */
     public static final double DEFAULT_TOLERANCE = 1e-6;
 
+    /** Largest result file that is written and read [bytes]. */
+    public static final int LARGEST_FILE = 200_000_000;
+
     private final String libraryVersion;
     private final double tolerance;
     private final ProgressListener listener;
+    private final Function<ArrestResult, List<String>> independentCheck;
 
-    private Reproduction(String libraryVersion, double tolerance, ProgressListener listener) {
+    private Reproduction(
+            String libraryVersion,
+            double tolerance,
+            ProgressListener listener,
+            Function<ArrestResult, List<String>> independentCheck) {
         this.libraryVersion = libraryVersion;
         this.tolerance = tolerance;
         this.listener = listener;
+        this.independentCheck = independentCheck;
     }
 
     /**
@@ -46,7 +52,7 @@ public final class Reproduction {
      * @return the reproduction, with {@link #DEFAULT_TOLERANCE}
      */
     public static Reproduction by(String libraryVersion) {
-        return new Reproduction(libraryVersion, DEFAULT_TOLERANCE, ProgressListener.none());
+        return new Reproduction(libraryVersion, DEFAULT_TOLERANCE, ProgressListener.none(), Reproduction::failures);
     }
 
     /**
@@ -56,7 +62,7 @@ public final class Reproduction {
      * @return the new reproduction
      */
     public Reproduction withTolerance(double value) {
-        return new Reproduction(libraryVersion, value, listener);
+        return new Reproduction(libraryVersion, value, listener, independentCheck);
     }
 
     /**
@@ -66,7 +72,12 @@ public final class Reproduction {
      * @return the new reproduction
      */
     public Reproduction withProgress(ProgressListener value) {
-        return new Reproduction(libraryVersion, tolerance, value);
+        return new Reproduction(libraryVersion, tolerance, value, independentCheck);
+    }
+
+    /** The same with another check of the recomputed arrests. */
+    Reproduction withIndependentCheck(Function<ArrestResult, List<String>> value) {
+        return new Reproduction(libraryVersion, tolerance, listener, value);
     }
 
     /**
@@ -119,39 +130,11 @@ public final class Reproduction {
      * @throws org.lifeline.base.NoEquilibriumException if an equilibrium was not found
      */
     public Outcome check(DesignFile design, byte[] result) {
-        JsonNode stored;
-        try {
-            stored = new ObjectMapper()
-                    .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
-                    .enable(JsonParser.Feature.STRICT_DUPLICATE_DETECTION)
-                    .readTree(result);
-        } catch (JsonEOFException e) {
-            return unusable(
-                    Verdict.TRUNCATED,
-                    "the text ends in the middle of line " + e.getLocation().getLineNr());
-        } catch (JsonProcessingException e) {
-            // A number or a word that is cut off is met at the very end of the text.
-            boolean begun =
-                    new String(result, StandardCharsets.UTF_8).stripLeading().startsWith("{");
-            if (begun && e.getLocation().getByteOffset() >= result.length - 1) {
-                return unusable(
-                        Verdict.TRUNCATED,
-                        "the text ends in the middle of line " + e.getLocation().getLineNr());
-            }
-            return unusable(
-                    Verdict.DAMAGED,
-                    "no JSON at line " + e.getLocation().getLineNr() + ", column "
-                            + e.getLocation().getColumnNr());
-        } catch (IOException e) {
-            throw new IllegalStateException("reading from memory does not fail", e);
+        StoredResult stored = StoredResult.read(result);
+        if (stored.root() == null || stored.verdict() != null) {
+            return unusable(stored.verdict() == null ? Verdict.DAMAGED : stored.verdict(), stored.why());
         }
-        if (!stored.isObject() || !stored.path("arrests").isArray()) {
-            boolean empty = stored.isMissingNode();
-            return unusable(
-                    empty ? Verdict.TRUNCATED : Verdict.DAMAGED,
-                    empty ? "the file is empty" : "it has no list of arrests");
-        }
-        return compare(design, stored);
+        return compare(design, stored.root());
     }
 
     private Outcome compare(DesignFile design, JsonNode stored) {
@@ -179,6 +162,7 @@ public final class Reproduction {
         Comparison comparison = new Comparison(tolerance, !ours).run(stored, recomputed);
         List<StoredCheck> checks = ours ? StoredNumbers.check(design.design(), stored) : List.of();
         boolean broken = checks.stream().anyMatch(c -> !c.holds());
+        Optional<List<String>> verified = verified(run);
         Verdict verdict;
         if (!ours) {
             verdict = Verdict.OTHER_PROGRAM;
@@ -191,7 +175,10 @@ public final class Reproduction {
         } else {
             verdict = broken || sameVersion ? Verdict.ALTERED : Verdict.OTHER_VERSION;
         }
-        return new Outcome(verdict, identity, comparison.compared(), comparison.differences(), checks, verified(run));
+        if (verdict.isReproduced() && !verified.orElse(List.of()).isEmpty()) {
+            verdict = Verdict.UNVERIFIED;
+        }
+        return new Outcome(verdict, identity, comparison.compared(), comparison.differences(), checks, verified);
     }
 
     /** The method by which most of the arrests say that they were computed. */
@@ -201,6 +188,12 @@ public final class Reproduction {
             moving += arrest.path("method").asText().equals(Method.TRANSIENT.label()) ? 1 : -1;
         }
         return moving > 0 ? Method.TRANSIENT : Method.ENERGY_BALANCE;
+    }
+
+    private static List<String> failures(ArrestResult arrest) {
+        return Verifier.withDefaults().arrest(arrest).failures().stream()
+                .map(String::valueOf)
+                .toList();
     }
 
     private static String text(JsonNode node, String key) {
@@ -215,14 +208,14 @@ public final class Reproduction {
         }
     }
 
-    private static Optional<List<String>> verified(DesignRun run) {
+    private Optional<List<String>> verified(DesignRun run) {
         List<String> failures = new ArrayList<>();
         int checked = 0;
         for (int i = 0; i < run.arrests().size(); i++) {
             if (run.arrests().get(i).method() == Method.ENERGY_BALANCE) {
                 checked++;
                 String where = "arrests[" + i + "]: ";
-                Verifier.withDefaults().arrest(run.arrests().get(i)).failures().forEach(f -> failures.add(where + f));
+                independentCheck.apply(run.arrests().get(i)).forEach(f -> failures.add(where + f));
             }
         }
         return checked > 0 ? Optional.of(failures) : Optional.empty();

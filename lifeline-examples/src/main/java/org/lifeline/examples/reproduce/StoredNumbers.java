@@ -53,7 +53,9 @@ final class StoredNumbers {
     }
 
     private void add(String where, String law, double difference, double scale, double limit) {
-        checks.add(new StoredCheck(where, law, Math.abs(difference) / Math.max(Math.abs(scale), 1e-300), limit));
+        boolean finite = Double.isFinite(difference) && Double.isFinite(scale);
+        double off = finite ? Math.abs(difference) / Math.max(Math.abs(scale), 1e-300) : Double.NaN;
+        checks.add(new StoredCheck(where, law, off, limit));
     }
 
     private void arrest(String where, JsonNode a, double cableWeight) {

@@ -6,6 +6,8 @@ public enum Verdict {
     REPRODUCED("reproduced: every number came out again"),
     /** This version and this design, but numbers differ or contradict each other. */
     ALTERED("NOT reproduced: numbers were changed after they were computed"),
+    /** The numbers came out again, but the independent verifier finds that they are no equilibrium or no arrest. */
+    UNVERIFIED("NOT reproduced: the same numbers came out, but the independent check of them fails"),
     /** Parts of a result are missing although the file ends as it should. */
     INCOMPLETE("NOT reproduced: parts of the result are missing"),
     /** The text ends in the middle. */

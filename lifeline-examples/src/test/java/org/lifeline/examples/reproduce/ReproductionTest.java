@@ -263,4 +263,97 @@ class ReproductionTest {
                 .isEmpty();
         assertThat(check(bytes(changed)).differences()).hasSize(1);
     }
+
+    /** Infinity is no number that came out again, in whichever field it stands. */
+    @Test
+    void infinityIsEqualToNothing() {
+        List<List<String>> paths = new ArrayList<>();
+        everyNumber(tree(), new ArrayList<>(), paths);
+        SplittableRandom random = new SplittableRandom(18);
+        List<List<String>> tried = new ArrayList<>();
+        for (String key :
+                List.of("maximumTension", "sag", "slip", "factored", "demand", "residual", "margin", "force")) {
+            tried.add(paths.stream()
+                    .filter(p -> p.get(p.size() - 1).equals(key))
+                    .findFirst()
+                    .orElseThrow());
+        }
+        for (int i = 0; i < 20; i++) {
+            tried.add(paths.get(random.nextInt(paths.size())));
+        }
+        for (List<String> path : tried) {
+            for (String infinite : List.of("1e999", "-1e999", "9".repeat(150) + "e200")) {
+                ObjectNode changed = tree();
+                put(changed, path, 123456.0625);
+                byte[] bytes = new String(bytes(changed), StandardCharsets.UTF_8)
+                        .replace("123456.0625", infinite)
+                        .getBytes(StandardCharsets.UTF_8);
+                for (double tolerance : new double[] {1e-6, 0.9}) {
+                    Reproduction.Outcome o =
+                            Reproduction.by(VERSION).withTolerance(tolerance).check(DEMO, bytes);
+                    assertThat(o.verdict()).as("%s: %s", path, infinite).isEqualTo(Verdict.ALTERED);
+                    assertThat(o.differences()).as("%s", path).isNotEmpty();
+                }
+            }
+        }
+    }
+
+    private static void everyNumber(JsonNode node, List<String> path, List<List<String>> out) {
+        if (node.isNumber()) {
+            out.add(List.copyOf(path));
+        }
+        node.properties().forEach(e -> {
+            path.add(e.getKey());
+            everyNumber(e.getValue(), path, out);
+            path.remove(path.size() - 1);
+        });
+        for (int i = 0; node.isArray() && i < node.size(); i++) {
+            path.add(Integer.toString(i));
+            everyNumber(node.get(i), path, out);
+            path.remove(path.size() - 1);
+        }
+    }
+
+    @Test
+    void nestingAndNumbersBeyondAnyResultAreDamage() {
+        for (String text : List.of(
+                "[".repeat(2000),
+                "{\"arrests\":".repeat(5000),
+                "{\"arrests\": [" + "[".repeat(5000) + "]".repeat(5000) + "]}",
+                "{\"arrests\": [], \"x\": " + "9".repeat(5000) + "}",
+                "{\"arrests\": [], \"x\": 0." + "9".repeat(5000) + "}",
+                "{\"" + "k".repeat(60_000) + "\": 1, \"arrests\": []}",
+                "{\"arrests\": [1, 2e9999999999, null, {\"supports\": 3}]}")) {
+            Reproduction.Outcome o = check(text.getBytes(StandardCharsets.UTF_8));
+            assertThat(o.verdict().isReproduced()).isFalse();
+            assertThat(String.join(" ", o.identity())).doesNotContain("com.fasterxml", "StreamReadConstraints");
+        }
+    }
+
+    /** A result that is longer than a design may be: 10 MB and more. */
+    @Test
+    void aResultLargerThanADesignIsRead() {
+        ObjectNode tree = tree();
+        tree.put("remark", "x".repeat(12_000_000));
+        Reproduction.Outcome o = check(bytes(tree));
+        assertThat(o.differences()).extracting(Difference::path).containsExactly("remark");
+        assertThat(check(new byte[Reproduction.LARGEST_FILE + 1]).identity())
+                .containsExactly("it is larger than 200000000 bytes");
+    }
+
+    @Test
+    void aFailedIndependentCheckIsNeverReproduced() {
+        Reproduction.Outcome o = Reproduction.by(VERSION)
+                .withIndependentCheck(r -> List.of("equilibrium at the load"))
+                .check(DEMO, RESULT);
+        assertThat(o.differences()).isEmpty();
+        assertThat(o.verdict()).isEqualTo(Verdict.UNVERIFIED);
+        assertThat(o.verdict().isReproduced()).isFalse();
+        assertThat(o.verdict().text()).startsWith("NOT reproduced");
+        assertThat(Reproduction.by("other")
+                        .withIndependentCheck(r -> List.of("equilibrium at the load"))
+                        .check(DEMO, RESULT)
+                        .verdict())
+                .isEqualTo(Verdict.UNVERIFIED);
+    }
 }
