@@ -4,10 +4,12 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.lifeline.analysis.ArrestResult;
 import org.lifeline.base.Interval;
 import org.lifeline.model.DeploymentForce;
+import org.lifeline.model.Fall;
 import org.lifeline.model.LifelineDesign;
 import org.lifeline.model.Support;
 import org.lifeline.model.Worker;
@@ -70,12 +72,20 @@ public final class Extremes {
     }
 
     /** What the worst values were taken over. */
-    record Scope(Interval masses, List<FailedCase> failures, boolean complete) {
+    record Scope(Interval masses, Optional<Interval> tolerance, List<FailedCase> failures, boolean complete) {
         static Scope of(LifelineDesign design, Tolerances tolerances, List<FailedCase> failures, boolean complete) {
-            double[] m = design.workers().stream().mapToDouble(Worker::mass).toArray();
+            double[] m = Stream.concat(
+                            design.workers().stream(),
+                            design.falls().stream()
+                                    .flatMap(f -> Stream.concat(
+                                            f.fallers().stream(),
+                                            f.hanging().stream().map(Fall.Hanging::worker))))
+                    .mapToDouble(Worker::mass)
+                    .toArray();
             Interval designed = Interval.of(
                     Arrays.stream(m).min().orElseThrow(), Arrays.stream(m).max().orElseThrow());
-            return new Scope(tolerances.mass().orElse(designed), List.copyOf(failures), complete);
+            return new Scope(
+                    tolerances.mass().orElse(designed), tolerances.mass(), List.copyOf(failures), complete);
         }
     }
 
@@ -193,6 +203,15 @@ public final class Extremes {
      */
     public Interval masses() {
         return scope.masses();
+    }
+
+    /**
+     * The range of masses that every worker was given in turn, where a tolerance on the mass was examined.
+     *
+     * @return masses [kg]; empty where every worker has his own mass
+     */
+    public Optional<Interval> massTolerance() {
+        return scope.tolerance();
     }
 
     /**
