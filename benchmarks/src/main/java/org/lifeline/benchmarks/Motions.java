@@ -57,7 +57,7 @@ final class Motions {
                 where.span,
                 model.materialPoint(model.hook(where.span, where.station, true)),
                 true,
-                List.of(new MotionSetup.Person(MASS, curve, LANYARD, new MotionSetup.Timing(0, FREE_FALL))));
+                List.of(new MotionSetup.Person(MASS, curve, LANYARD, new MotionSetup.Timing(0, FREE_FALL, true))));
         return new Motion(setup, target, 1, new Motion.Sampling(seconds, SAMPLING));
     }
 

@@ -180,6 +180,15 @@ public final class ArrestResult {
     }
 
     /**
+     * The span of the fall. A fall at a support counts to the span behind it, at the last support to the last span.
+     *
+     * @return number of the span, from 1
+     */
+    public int span() {
+        return line().spanOf(fall().place());
+    }
+
+    /**
      * Temperature of the line.
      *
      * @return temperature [°C]
@@ -295,7 +304,7 @@ public final class ArrestResult {
      * @return sag [m], positive down
      */
     public double sag() {
-        return peak.span(fall().place().span()).sagAt(attachmentAtPeak);
+        return peak.span(span()).sagAt(attachmentAtPeak);
     }
 
     /**
@@ -313,8 +322,7 @@ public final class ArrestResult {
      * @return distance [m]
      */
     public double loadX() {
-        return attachmentAtPeak.horizontalDistance(
-                peak.span(fall().place().span()).firstSupport());
+        return attachmentAtPeak.horizontalDistance(peak.span(span()).firstSupport());
     }
 
     /**
@@ -375,7 +383,7 @@ public final class ArrestResult {
         double moved = peak.supports().get(support).slip()
                 - before.supports().get(support).slip();
         // Adding zero turns −0 into 0.
-        return (support < fall().place().span() ? -moved : moved) + 0.0;
+        return (support < span() ? -moved : moved) + 0.0;
     }
 
     /**

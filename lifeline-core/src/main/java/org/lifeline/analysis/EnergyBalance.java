@@ -3,6 +3,7 @@ package org.lifeline.analysis;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
+import org.jspecify.annotations.Nullable;
 import org.lifeline.analysis.clearance.Clearance;
 import org.lifeline.analysis.clearance.ClearanceAccount;
 import org.lifeline.analysis.clearance.ClearanceAccount.Levels;
@@ -18,6 +19,8 @@ import org.lifeline.model.DeploymentForce;
 import org.lifeline.model.Fall;
 import org.lifeline.model.Lifeline;
 import org.lifeline.model.LoadingCurve;
+import org.lifeline.model.Place;
+import org.lifeline.model.PlausibleRange;
 import org.lifeline.model.Worker;
 
 /**
@@ -30,11 +33,11 @@ import org.lifeline.model.Worker;
  * <p>Immutable and thread-safe.
  */
 public final class EnergyBalance {
-    private final double temperature;
+    private final @Nullable Double temperature;
     private final DeploymentForce side;
     private final ClearanceRules clearance;
 
-    private EnergyBalance(double temperature, DeploymentForce side, ClearanceRules clearance) {
+    private EnergyBalance(@Nullable Double temperature, DeploymentForce side, ClearanceRules clearance) {
         this.temperature = temperature;
         this.side = side;
         this.clearance = clearance;
@@ -46,17 +49,27 @@ public final class EnergyBalance {
      * @return the analysis
      */
     public static EnergyBalance withDefaults() {
-        return new EnergyBalance(Double.NaN, DeploymentForce.MAXIMUM, ClearanceRules.commonPractice());
+        return new EnergyBalance(null, DeploymentForce.MAXIMUM, ClearanceRules.commonPractice());
+    }
+
+    /**
+     * The same at the temperature at which the line was installed.
+     *
+     * @return the new analysis
+     */
+    public EnergyBalance atInstalledTemperature() {
+        return new EnergyBalance(null, side, clearance);
     }
 
     /**
      * The same at a temperature.
      *
-     * @param value temperature [°C]
+     * @param value temperature [°C], above absolute zero and below 1000
      * @return the new analysis
+     * @throws org.lifeline.base.InvalidInputException if it lies outside
      */
     public EnergyBalance withTemperature(double value) {
-        return new EnergyBalance(value, side, clearance);
+        return new EnergyBalance(PlausibleRange.TEMPERATURE.required("temperature", value), side, clearance);
     }
 
     /**
@@ -66,7 +79,7 @@ public final class EnergyBalance {
      * @return the new analysis
      */
     public EnergyBalance withSide(DeploymentForce value) {
-        return new EnergyBalance(temperature, value, clearance);
+        return new EnergyBalance(temperature, Violations.required("side", value), clearance);
     }
 
     /**
@@ -76,7 +89,7 @@ public final class EnergyBalance {
      * @return the new analysis
      */
     public EnergyBalance withClearance(ClearanceRules value) {
-        return new EnergyBalance(temperature, side, value);
+        return new EnergyBalance(temperature, side, Violations.required("clearance", value));
     }
 
     /**
@@ -85,33 +98,32 @@ public final class EnergyBalance {
      * @param line the line
      * @param fall the fall
      * @return the arrest
-     * @throws org.lifeline.base.InvalidInputException if a place does not lie on the line, or the line cannot hang as
-     *     stated
+     * @throws org.lifeline.base.InvalidInputException if a place does not lie on the line, the line cannot hang as
+     *     stated, or a worker cannot reach it
      * @throws org.lifeline.base.NoEquilibriumException if no equilibrium was found
      */
     public ArrestResult solve(Lifeline line, Fall fall) {
         checkPlaces(line, fall);
-        double t = Double.isNaN(temperature) ? line.installed().temperature() : temperature;
+        double t = temperature == null ? line.installed().temperature() : temperature;
         LineModel model = new LineModel(line);
         model.bringTo(t);
         double g = line.gravity();
         List<LineModel.Load> hooks = new ArrayList<>();
         for (Fall.Hanging each : fall.hanging()) {
-            LineModel.Load hook = model.hook(
-                    each.place().span() - 1,
-                    each.place().station(),
-                    each.worker().attachment() == Attachment.GRIPPED);
+            LineModel.Load hook =
+                    Statics.hook(model, each.place(), each.worker().attachment());
             model.hang(hook, each.worker().mass() * g);
             hooks.add(hook);
         }
         List<LineEquilibrium.Hung> hung = hanging(model, fall, hooks);
         LineEquilibrium before = LineEquilibrium.of(model, t, hung);
-        int span = fall.place().span() - 1;
-        boolean gripped = fall.fallers().get(0).attachment() == Attachment.GRIPPED;
-        LineModel.Load load = model.hook(span, fall.place().station(), gripped);
-        Point start = gripped
+        Place place = fall.place();
+        Attachment attachment = fall.fallers().get(0).attachment();
+        LineModel.Load load = Statics.hook(model, place, attachment);
+        Point start = place.isAtSupport() || attachment == Attachment.GRIPPED
                 ? model.materialPoint(load)
-                : model.pointAtStation(span, fall.place().station());
+                : model.pointAtStation(place.span() - 1, place.station());
+        checkReach(line, fall, start);
         Balance balance = new Balance(fall, side, g, start.z());
         double scale = balance.mass * g * (balance.meanFreeFall + 1);
         LoadPath path = new LoadPath(model, load, start.z(), scale);
@@ -120,7 +132,7 @@ public final class EnergyBalance {
         LineEnergy energyAtPeak = model.energy();
 
         double p = path.force();
-        hung.add(new LineEquilibrium.Hung(load, span + 1, p));
+        hung.add(new LineEquilibrium.Hung(load, Statics.spanOnCable(place), p));
         LineEquilibrium peak = LineEquilibrium.of(model, t, hung);
         Point end = peak.loads().get(hooks.size()).point();
         double lifted = 0;
@@ -155,9 +167,16 @@ public final class EnergyBalance {
                 .bottomedOut(balance.bottomedOut(p, x))
                 .energy(account)
                 .pathWork(path.pathWork())
-                .clearance(account(line, fall, x, new Levels(start.z(), end.z(), OptionalDouble.empty()), end))
+                .clearance(account(line, fall, x, new Levels(start.z(), end.z(), OptionalDouble.empty(), place.isAtSupport()), end))
                 .harnessStretch(clearance.harnessStretch())
                 .build();
+    }
+
+    /** Checks that those who fall reach the line where they are hooked on. */
+    static void checkReach(Lifeline line, Fall fall, Point attachment) {
+        Violations v = new Violations();
+        fall.checkReach(line, attachment.z()).forEach(v::add);
+        v.throwIfAny();
     }
 
     /** The workers who hang on the line before the fall. */
@@ -166,7 +185,7 @@ public final class EnergyBalance {
         for (int i = 0; i < hooks.size(); i++) {
             Fall.Hanging each = fall.hanging().get(i);
             double force = each.worker().mass() * model.line().gravity();
-            list.add(new LineEquilibrium.Hung(hooks.get(i), each.place().span(), force));
+            list.add(new LineEquilibrium.Hung(hooks.get(i), Statics.spanOnCable(each.place()), force));
         }
         return list;
     }
@@ -185,8 +204,8 @@ public final class EnergyBalance {
     }
 
     private Clearance account(Lifeline line, Fall fall, double x, Levels levels, Point atPeak) {
-        Point first = line.supports().get(fall.place().span() - 1).position();
-        double along = line.along(fall.place()) - fall.place().station() + first.horizontalDistance(atPeak);
+        Point first = line.supports().get(line.spanOf(fall.place()) - 1).position();
+        double along = line.along(fall.place()) - line.stationOf(fall.place()) + first.horizontalDistance(atPeak);
         OptionalDouble below = ClearanceAccount.highest(clearance, line, fall, along);
         Clearance worst = null;
         for (Worker each : fall.fallers()) {
@@ -261,10 +280,16 @@ public final class EnergyBalance {
                 }
                 target *= 2;
                 if (target > Tolerances.LARGEST_FORCE) {
-                    throw path.failure(
-                            "the fall is not arrested by any force up to " + Tolerances.LARGEST_FORCE + " N");
+                    throw path.failure("the fall is not arrested by any force up to " + Tolerances.LARGEST_FORCE + " N" + rigid());
                 }
             }
+        }
+
+        private String rigid() {
+            return fall.place().isAtSupport() && Double.isInfinite(curve.stopStiffness())
+                    ? ": behind its last corner the connection is rigid, and the support does not yield; state the stiffness"
+                            + " of the stop"
+                    : "";
         }
 
         /**

@@ -56,6 +56,11 @@ public final class LineEquilibrium {
             }
             first = second;
         }
+        for (int k = 0; k < loadList.length; k++) {
+            if (hung.get(k).span == 0) {
+                loadList[k] = position(model, hung.get(k), List.of());
+            }
+        }
         for (int i = 0; i <= n; i++) {
             Support s = line.supports().get(i);
             supportList[i] = new SupportReaction(s.id(), model.reaction(i), model.displacement(i), model.slip(i));
@@ -75,7 +80,7 @@ public final class LineEquilibrium {
         return List.of(list);
     }
 
-    /** A load on the line: its span from 1, its downward force [N]. */
+    /** A load on the line: its span from 1, or 0 for one at a support; its downward force [N]. */
     record Hung(LineModel.Load load, int span, double force) {}
 
     private LineEquilibrium(LineEquilibrium before, Moving moving, Peaks peaks) {

@@ -272,7 +272,7 @@ public final class LoadedSpans {
         }
 
         private Builder set(int column, double[] values) {
-            columns[column] = values.clone();
+            columns[column] = Violations.required(NAMES[column], values).clone();
             return this;
         }
 

@@ -2,11 +2,14 @@ package org.lifeline.analysis;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import org.lifeline.base.Violation;
 import org.lifeline.base.Violations;
 import org.lifeline.internal.path.LineModel;
 import org.lifeline.model.Attachment;
 import org.lifeline.model.Lifeline;
+import org.lifeline.model.Place;
+import org.lifeline.model.PlausibleRange;
 
 /**
  * The line at rest: as installed, at another temperature, under loads that were put on slowly one after the other.
@@ -14,9 +17,9 @@ import org.lifeline.model.Lifeline;
  * <p>Immutable and thread-safe.
  */
 public final class Statics {
-    private final double temperature;
+    private final @Nullable Double temperature;
 
-    private Statics(double temperature) {
+    private Statics(@Nullable Double temperature) {
         this.temperature = temperature;
     }
 
@@ -26,17 +29,27 @@ public final class Statics {
      * @return the analysis
      */
     public static Statics withDefaults() {
-        return new Statics(Double.NaN);
+        return new Statics(null);
+    }
+
+    /**
+     * The same at the temperature at which the line was installed.
+     *
+     * @return the new analysis
+     */
+    public Statics atInstalledTemperature() {
+        return new Statics(null);
     }
 
     /**
      * The same at a temperature.
      *
-     * @param value temperature [°C]
+     * @param value temperature [°C], above absolute zero and below 1000
      * @return the new analysis
+     * @throws org.lifeline.base.InvalidInputException if it lies outside
      */
     public Statics withTemperature(double value) {
-        return new Statics(value);
+        return new Statics(PlausibleRange.TEMPERATURE.required("temperature", value));
     }
 
     /**
@@ -52,16 +65,27 @@ public final class Statics {
     public LineEquilibrium solve(Lifeline line, List<AppliedLoad> loads) {
         checkPlaces(line, loads);
         LineModel model = new LineModel(line);
-        double t = Double.isNaN(temperature) ? line.installed().temperature() : temperature;
+        double t = temperature == null ? line.installed().temperature() : temperature;
         model.bringTo(t);
         List<LineEquilibrium.Hung> hung = new ArrayList<>(loads.size());
         for (AppliedLoad each : loads) {
-            int span = each.place().span();
-            LineModel.Load load = model.hook(span - 1, each.place().station(), each.attachment() == Attachment.GRIPPED);
+            LineModel.Load load = hook(model, each.place(), each.attachment());
             model.hang(load, each.force());
-            hung.add(new LineEquilibrium.Hung(load, span, each.force()));
+            hung.add(new LineEquilibrium.Hung(load, spanOnCable(each.place()), each.force()));
         }
         return LineEquilibrium.of(model, t, hung);
+    }
+
+    /** Hooks a load on to the line where it is to hang. */
+    static LineModel.Load hook(LineModel model, Place place, Attachment attachment) {
+        return place.isAtSupport()
+                ? model.hookAtSupport(model.line().supportOf(place))
+                : model.hook(place.span() - 1, place.station(), attachment == Attachment.GRIPPED);
+    }
+
+    /** Number of the span whose cable carries a load at a place, from 1; 0 for a place at a support. */
+    static int spanOnCable(Place place) {
+        return place.isAtSupport() ? 0 : place.span();
     }
 
     private static void checkPlaces(Lifeline line, List<AppliedLoad> loads) {

@@ -2,6 +2,8 @@ package org.lifeline.analysis;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
+import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
 import org.lifeline.base.Convergence;
 import org.lifeline.base.NoEquilibriumException;
@@ -17,6 +19,8 @@ import org.lifeline.model.ClearanceRules;
 import org.lifeline.model.DeploymentForce;
 import org.lifeline.model.Fall;
 import org.lifeline.model.Lifeline;
+import org.lifeline.model.Place;
+import org.lifeline.model.PlausibleRange;
 import org.lifeline.model.Worker;
 
 /**
@@ -37,51 +41,91 @@ public final class TransientArrest {
      */
     public static final double DAMPING_TIME = 2e-4;
 
+    /** Bound of the peaks that is asked for by default [-]: what three meshes reach as a rule. */
+    private static final double ACCURACY = 0.05;
+
+    /** How often mesh and step may be halved by default. */
+    private static final int REFINEMENTS = 3;
+
+    /** Time that is followed by default [s]: catch and the first rebounds. */
+    private static final double DURATION = 3;
+
+    /** Interval of the histories by default [s]: ten samples in a period at 100 Hz. */
+    private static final double SAMPLING = 1e-3;
+
     /** Drift of the energies, as a share of the energy of the fall, beyond which a motion is lost [-]. */
     private static final double LOST = 0.1;
 
-    private final double temperature;
-    private final DeploymentForce side;
-    private final ClearanceRules clearance;
-    private final Numerics numerics;
-    private final List<Later> later;
+    private final Conditions conditions;
+    private final MeshRefinement.Request numerics;
+    private final boolean held;
+    private final List<Timed> later;
 
-    /** A fall that begins after the first. */
-    private record Later(Fall fall, double time) {}
+    /** A fall and when it begins [s]: the first, whose catch is followed, or another one. */
+    private record Timed(Fall fall, double time, boolean first) {}
 
-    /** How the motion is followed. */
-    private record Numerics(double duration, double sampling, double accuracy, double segment, int refinements) {
-        static final Numerics DEFAULT = new Numerics(3, 1e-3, 0.01, Double.NaN, 3);
-    }
+    /** Under what conditions somebody falls; without a temperature, at that of the installation [°C]. */
+    private record Conditions(OptionalDouble temperature, DeploymentForce side, ClearanceRules clearance) {}
 
     private TransientArrest(
-            double temperature, DeploymentForce side, ClearanceRules clearance, Numerics numerics, List<Later> later) {
-        this.temperature = temperature;
-        this.side = side;
-        this.clearance = clearance;
+            Conditions conditions, MeshRefinement.Request numerics, boolean held, List<Timed> later) {
+        this.conditions = conditions;
         this.numerics = numerics;
+        this.held = held;
         this.later = List.copyOf(later);
     }
 
     /**
      * At the temperature of installation, with the maximum deployment force and the clearance rules of common practice;
-     * 3 s, sampled every millisecond, peaks to 1 %.
+     * 3 s, sampled every millisecond, peaks to 5 %.
      *
      * @return the analysis
      */
     public static TransientArrest withDefaults() {
         return new TransientArrest(
-                Double.NaN, DeploymentForce.MAXIMUM, ClearanceRules.commonPractice(), Numerics.DEFAULT, List.of());
+                new Conditions(OptionalDouble.empty(), DeploymentForce.MAXIMUM, ClearanceRules.commonPractice()),
+                new MeshRefinement.Request(
+                        ACCURACY,
+                        REFINEMENTS,
+                        OptionalDouble.empty(),
+                        new MeshRefinement.Course(
+                                new Motion.Sampling(DURATION, SAMPLING), OptionalDouble.empty())),
+                false,
+                List.of());
+    }
+
+    private TransientArrest with(Conditions value) {
+        return new TransientArrest(value, numerics, held, later);
+    }
+
+    private TransientArrest with(MeshRefinement.Request value) {
+        return new TransientArrest(conditions, value, held, later);
+    }
+
+    private TransientArrest with(MeshRefinement.Course value) {
+        return with(new MeshRefinement.Request(
+                numerics.accuracy(), numerics.refinements(), numerics.segment(), value));
+    }
+
+    /**
+     * The same at the temperature at which the line was installed.
+     *
+     * @return the new analysis
+     */
+    public TransientArrest atInstalledTemperature() {
+        return with(new Conditions(OptionalDouble.empty(), conditions.side, conditions.clearance));
     }
 
     /**
      * The same at a temperature.
      *
-     * @param value temperature [°C]
+     * @param value temperature [°C], above absolute zero and below 1000
      * @return the new analysis
+     * @throws org.lifeline.base.InvalidInputException if it lies outside
      */
     public TransientArrest withTemperature(double value) {
-        return new TransientArrest(value, side, clearance, numerics, later);
+        double plausible = PlausibleRange.TEMPERATURE.required("temperature", value);
+        return with(new Conditions(OptionalDouble.of(plausible), conditions.side, conditions.clearance));
     }
 
     /**
@@ -91,7 +135,8 @@ public final class TransientArrest {
      * @return the new analysis
      */
     public TransientArrest withSide(DeploymentForce value) {
-        return new TransientArrest(temperature, value, clearance, numerics, later);
+        return with(new Conditions(
+                conditions.temperature, Violations.required("side", value), conditions.clearance));
     }
 
     /**
@@ -101,11 +146,8 @@ public final class TransientArrest {
      * @return the new analysis
      */
     public TransientArrest withClearance(ClearanceRules value) {
-        return new TransientArrest(temperature, side, value, numerics, later);
-    }
-
-    private TransientArrest with(Numerics value) {
-        return new TransientArrest(temperature, side, clearance, value, later);
+        return with(new Conditions(
+                conditions.temperature, conditions.side, Violations.required("clearance", value)));
     }
 
     /**
@@ -117,7 +159,23 @@ public final class TransientArrest {
      */
     public TransientArrest withDuration(double value) {
         new Violations().positive("duration", value, "s").throwIfAny();
-        return with(new Numerics(value, numerics.sampling, numerics.accuracy, numerics.segment, numerics.refinements));
+        Motion.Sampling old = numerics.course().sampling();
+        return with(new MeshRefinement.Course(
+                new Motion.Sampling(value, old.interval()), numerics.course().afterCatch()));
+    }
+
+    /**
+     * The same, but not followed farther than a time after the first catch: what is asked for when only the peaks of the
+     * first catch count. They are the same; histories and peaks of the whole run end sooner. A later fall cannot be
+     * followed so.
+     *
+     * @param value time after the end of the first catch [s], not negative
+     * @return the new analysis
+     * @throws org.lifeline.base.InvalidInputException if it is negative
+     */
+    public TransientArrest withEndAfterFirstCatch(double value) {
+        new Violations().notNegative("endAfterFirstCatch", value, "s").throwIfAny();
+        return with(new MeshRefinement.Course(numerics.course().sampling(), OptionalDouble.of(value)));
     }
 
     /**
@@ -129,20 +187,22 @@ public final class TransientArrest {
      */
     public TransientArrest withSampling(double value) {
         new Violations().positive("sampling", value, "s").throwIfAny();
-        return with(new Numerics(numerics.duration, value, numerics.accuracy, numerics.segment, numerics.refinements));
+        Motion.Sampling old = numerics.course().sampling();
+        return with(new MeshRefinement.Course(
+                new Motion.Sampling(old.duration(), value), numerics.course().afterCatch()));
     }
 
     /**
-     * The same to another accuracy: halving mesh and step once more may change arrest force, tension and lowest point of
-     * the first catch by no more than this.
+     * The same to another accuracy: mesh and step are halved until a bound says that ever finer ones change no peak of the
+     * first catch by more than this; see {@link TransientResult#uncertainty()}.
      *
-     * @param value relative change [-], above zero
+     * @param value relative bound [-], above zero
      * @return the new analysis
      * @throws org.lifeline.base.InvalidInputException if it is not above zero
      */
     public TransientArrest withAccuracy(double value) {
         new Violations().positive("accuracy", value, "").throwIfAny();
-        return with(new Numerics(numerics.duration, numerics.sampling, value, numerics.segment, numerics.refinements));
+        return with(new MeshRefinement.Request(value, numerics.refinements(), numerics.segment(), numerics.course()));
     }
 
     /**
@@ -154,13 +214,15 @@ public final class TransientArrest {
      */
     public TransientArrest withSegmentLength(double value) {
         new Violations().positive("segmentLength", value, "m").throwIfAny();
-        return with(new Numerics(numerics.duration, numerics.sampling, numerics.accuracy, value, numerics.refinements));
+        return with(new MeshRefinement.Request(
+                numerics.accuracy(), numerics.refinements(), OptionalDouble.of(value), numerics.course()));
     }
 
     /**
      * The same with another limit of refinement.
      *
-     * @param most how often mesh and step may be halved, not negative; 0 for one mesh, whose error nobody knows
+     * @param most how often mesh and step may be halved, not negative; below 2 nothing is known of the error, and every
+     *     allowance of the result is infinite
      * @return the new analysis
      * @throws org.lifeline.base.InvalidInputException if it is negative
      */
@@ -168,11 +230,23 @@ public final class TransientArrest {
         new Violations()
                 .require(most >= 0, "refinements", Integer.toString(most), "must not be negative")
                 .throwIfAny();
-        return with(new Numerics(numerics.duration, numerics.sampling, numerics.accuracy, numerics.segment, most));
+        return with(new MeshRefinement.Request(numerics.accuracy(), most, numerics.segment(), numerics.course()));
     }
 
     /**
-     * The same with a fall that begins later: workers who stand on the line at first and load it with nothing.
+     * The same with attachments of those who fall that are held on the cable at the station of the fall: a free-running
+     * connector does not run, as if it were caught at a fitting. It makes no difference to a gripped one.
+     *
+     * @return the new analysis
+     */
+    public TransientArrest withAttachmentHeld() {
+        return new TransientArrest(conditions, numerics, true, later);
+    }
+
+    /**
+     * The same with a fall that begins later, or elsewhere at the same time: workers who stand on the line at first and
+     * load it with nothing. Arrest force, force on the line, fall distances and clearance stay those of the first fall;
+     * tensions and forces on supports are those of the line with all who fall.
      *
      * @param fall who falls where; those who hang on the line are named by the first fall
      * @param time when it begins, after the start of the first [s], not negative
@@ -180,6 +254,7 @@ public final class TransientArrest {
      * @throws org.lifeline.base.InvalidInputException if the time is negative, or the fall names workers who hang
      */
     public TransientArrest withLaterFall(Fall fall, double time) {
+        Violations.required("laterFall", fall);
         new Violations()
                 .notNegative("laterFall.time", time, "s")
                 .require(
@@ -188,9 +263,9 @@ public final class TransientArrest {
                         fall.hanging().size() + " workers",
                         "must be named by the first fall")
                 .throwIfAny();
-        List<Later> list = new ArrayList<>(later);
-        list.add(new Later(fall, time));
-        return new TransientArrest(temperature, side, clearance, numerics, list);
+        List<Timed> list = new ArrayList<>(later);
+        list.add(new Timed(fall, time, false));
+        return new TransientArrest(conditions, numerics, held, list);
     }
 
     /**
@@ -200,17 +275,19 @@ public final class TransientArrest {
      * @param fall the fall
      * @return histories, peaks and the arrest
      * @throws org.lifeline.base.InvalidInputException if a place does not lie on the line, the line cannot hang as
-     *     stated, the cable has no mass, a worker takes part twice, or the free fall outlasts the duration
+     *     stated, the cable has no mass, a worker cannot reach the line or takes part twice, a fall is not caught within the duration, or a later
+     *     fall is asked for together with an end after the first catch
      * @throws NoEquilibriumException if the line before the fall has no equilibrium, or the motion is lost: its energies do not add up
+     * @throws java.util.concurrent.CancellationException if the thread is interrupted; its interrupt flag stays set
      */
     public TransientResult solve(Lifeline line, Fall fall) {
         check(line, fall);
-        double t = Double.isNaN(temperature) ? line.installed().temperature() : temperature;
+        double t = conditions.temperature.orElse(line.installed().temperature());
         LineModel model = new LineModel(line);
         model.bringTo(t);
         double tau = line.cable().dampingTime().orElse(DAMPING_TIME);
         MotionSetup setup = new MotionSetup(model, tau);
-        TransientCase c = new TransientCase(fall, side, clearance, t);
+        TransientCase c = new TransientCase(fall, conditions.side, conditions.clearance, t);
         List<LineModel.Load> hooks = new ArrayList<>();
         for (Fall.Hanging each : fall.hanging()) {
             LineModel.Load hook = model.hook(
@@ -222,25 +299,15 @@ public final class TransientArrest {
         }
         c.before(model, hooks);
         hang(c, setup, hooks);
-        attach(c, setup, fall, 0);
-        for (Later each : later) {
-            attach(c, setup, each.fall, each.time);
+        Violations v = new Violations();
+        attach(c, setup, new Timed(fall, 0, true), "duration", v);
+        for (int i = 0; i < later.size(); i++) {
+            attach(c, setup, later.get(i), "laterFalls[" + i + "].time", v);
         }
-        MeshRefinement.Request request = new MeshRefinement.Request(
-                numerics.accuracy,
-                numerics.refinements,
-                numerics.segment,
-                new Motion.Sampling(numerics.duration, numerics.sampling));
-        new Violations()
-                .require(
-                        c.soonestCatch(line.gravity()) < numerics.duration,
-                        "duration",
-                        Violations.show(numerics.duration, "s"),
-                        "must be longer than the free fall, " + c.soonestCatch(line.gravity()) + " s")
-                .throwIfAny();
-        MeshRefinement motion = MeshRefinement.run(setup, request);
+        v.throwIfAny();
+        MeshRefinement motion = MeshRefinement.run(setup, numerics);
         return closed(
-                c.result(motion, request, balance(line, fall, t)),
+                c.result(motion, numerics, balance(line, fall, t)),
                 motion.motion().counts().steps());
     }
 
@@ -260,8 +327,8 @@ public final class TransientArrest {
         try {
             return EnergyBalance.withDefaults()
                     .withTemperature(t)
-                    .withSide(side)
-                    .withClearance(clearance)
+                    .withSide(conditions.side)
+                    .withClearance(conditions.clearance)
                     .solve(line, fall);
         } catch (NoEquilibriumException e) {
             return null;
@@ -271,7 +338,19 @@ public final class TransientArrest {
     private void check(Lifeline line, Fall fall) {
         EnergyBalance.checkPlaces(line, fall);
         Violations v = new Violations();
+        refuseSupport(v, "fall", fall.place());
+        for (int i = 0; i < fall.hanging().size(); i++) {
+            refuseSupport(v, "fall.hanging[" + i + "]", fall.hanging().get(i).place());
+        }
+        for (int i = 0; i < later.size(); i++) {
+            refuseSupport(v, "laterFalls[" + i + "]", later.get(i).fall.place());
+        }
         v.positive("cable.massPerLength", line.cable().massPerLength(line.gravity()), "kg/m");
+        v.require(
+                later.isEmpty() || numerics.course().afterCatch().isEmpty(),
+                "endAfterFirstCatch",
+                later.size() + " later falls",
+                "must not be asked for together with later falls");
         List<String> seen = new ArrayList<>();
         fall.fallers().forEach(w -> seen.add(w.id()));
         fall.hanging().forEach(h -> seen.add(h.worker().id()));
@@ -288,6 +367,10 @@ public final class TransientArrest {
         v.throwIfAny();
     }
 
+    private static void refuseSupport(Violations v, String path, Place place) {
+        place.support().ifPresent(id -> v.add(path + ".support", id, "must be a station of a span in an arrest in time"));
+    }
+
     private void hang(TransientCase c, MotionSetup setup, List<LineModel.Load> hooks) {
         LineModel model = c.model();
         List<Fall.Hanging> hanging = c.fall().hanging();
@@ -300,29 +383,49 @@ public final class TransientArrest {
             Point at = model.position(hooks.get(i));
             double taut = w.connection().tautLength(Math.max(0, at.z() - w.harnessElevation()));
             MotionSetup.Person person =
-                    new MotionSetup.Person(w.mass(), w.connection().curve(side), taut, MotionSetup.Timing.hanging());
+                    new MotionSetup.Person(w.mass(), w.connection().curve(conditions.side), taut, MotionSetup.Timing.hanging());
             setup.attach(each.place().span() - 1, at, w.attachment() == Attachment.GRIPPED, List.of(person));
-            c.add(w, at, taut, Double.NEGATIVE_INFINITY);
+            c.add(w, at, taut);
         }
     }
 
-    private void attach(TransientCase c, MotionSetup setup, Fall fall, double time) {
+    /** Attaches those of a fall; complains at a path if they are not caught before the run ends. */
+    private void attach(TransientCase c, MotionSetup setup, Timed each, String path, Violations v) {
+        Fall fall = each.fall;
+        boolean first = each.first;
         LineModel model = c.model();
         int span = fall.place().span() - 1;
         boolean gripped = fall.fallers().get(0).attachment() == Attachment.GRIPPED;
         Point at = gripped
                 ? model.materialPoint(model.hook(span, fall.place().station(), true))
                 : model.pointAtStation(span, fall.place().station());
+        EnergyBalance.checkReach(model.line(), fall, at);
         List<MotionSetup.Person> people = new ArrayList<>();
         for (Worker w : fall.fallers()) {
             double above = at.z() - w.harnessElevation();
             double taut = Math.max(w.connection().tautLength(above), above);
             double free = fall.freeFall().orElseGet(() -> w.connection().freeFall(above));
             people.add(new MotionSetup.Person(
-                    w.mass(), w.connection().curve(side), taut, new MotionSetup.Timing(time, free)));
-            c.add(w, at, taut, time);
-            c.freeFall(time, free);
+                    w.mass(),
+                    w.connection().curve(conditions.side),
+                    taut,
+                    new MotionSetup.Timing(each.time, free, first)));
+            if (first) {
+                c.addFirst(w, at, taut, free);
+            } else {
+                c.add(w, at, taut);
+            }
+            double caught = each.time + Math.sqrt(2 * free / model.line().gravity());
+            double end = numerics.course().sampling().duration();
+            v.require(
+                    caught < end,
+                    path,
+                    first ? Violations.show(end, "s") : Violations.show(each.time, "s"),
+                    first
+                            ? "must be longer than the free fall, " + caught + " s"
+                            : "must be early enough for " + w.id() + ", who is caught at " + caught
+                                    + " s, to be caught before the run ends at " + end + " s");
         }
-        setup.attach(span, at, gripped, people);
+        setup.attach(span, at, gripped || held, people);
     }
 }

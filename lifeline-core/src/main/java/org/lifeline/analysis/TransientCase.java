@@ -1,40 +1,28 @@
 package org.lifeline.analysis;
 
 import java.util.ArrayList;
-import java.util.EnumMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
 import org.lifeline.analysis.clearance.Clearance;
 import org.lifeline.analysis.clearance.ClearanceAccount;
-import org.lifeline.analysis.motion.EnergyHistory;
 import org.lifeline.analysis.motion.MeshRun;
-import org.lifeline.analysis.motion.MotionHistory;
-import org.lifeline.analysis.motion.MotionPeaks;
 import org.lifeline.analysis.motion.MotionSummary;
-import org.lifeline.analysis.motion.Peak;
-import org.lifeline.analysis.motion.SupportHistory;
-import org.lifeline.analysis.motion.SupportPeaks;
-import org.lifeline.analysis.motion.WorkerHistory;
-import org.lifeline.analysis.motion.WorkerPeaks;
+import org.lifeline.analysis.motion.PeakAllowances;
 import org.lifeline.base.Convergence;
 import org.lifeline.base.Point;
 import org.lifeline.base.Vector3;
 import org.lifeline.internal.line.Piece;
 import org.lifeline.internal.motion.MeshRefinement;
 import org.lifeline.internal.motion.Motion;
-import org.lifeline.internal.motion.MotionEnergy;
 import org.lifeline.internal.motion.MotionState;
 import org.lifeline.internal.motion.PeakValues;
-import org.lifeline.internal.motion.TimeHistory;
 import org.lifeline.internal.path.LineModel;
 import org.lifeline.model.ClearanceRules;
 import org.lifeline.model.DeploymentForce;
 import org.lifeline.model.Fall;
 import org.lifeline.model.Lifeline;
-import org.lifeline.model.Support;
 import org.lifeline.model.Worker;
 
 /** Gathers one fall in time, and puts its result together. Not thread-safe; made and used within one call. */
@@ -49,14 +37,9 @@ final class TransientCase {
     private @Nullable LineModel model;
     private @Nullable LineEquilibrium before;
     private double longest;
-    private double soonest = Double.POSITIVE_INFINITY;
 
     /** One who takes part, in the order of the motion's numbers. */
-    private record Person(Worker worker, Point attachment, double taut, double start) {
-        boolean falls() {
-            return start == 0;
-        }
-    }
+    record Person(Worker worker, Point attachment, double taut, boolean falls) {}
 
     TransientCase(Fall fall, DeploymentForce side, ClearanceRules clearance, double temperature) {
         this.fall = fall;
@@ -91,117 +74,39 @@ final class TransientCase {
         return b;
     }
 
-    void add(Worker worker, Point attachment, double taut, double start) {
-        people.add(new Person(worker, attachment, taut, start));
+    /** Takes one who hangs, or falls beside the first fall or later. */
+    void add(Worker worker, Point attachment, double taut) {
+        people.add(new Person(worker, attachment, taut, false));
     }
 
-    void freeFall(double start, double height) {
-        if (start == 0) {
-            longest = Math.max(longest, height);
-            soonest = Math.min(soonest, height);
-        }
-    }
-
-    /** When the first subsystem is taut [s]. */
-    double soonestCatch(double gravity) {
-        return Math.sqrt(2 * soonest / gravity);
+    /** Takes one of the first fall, whose first catch is followed. */
+    void addFirst(Worker worker, Point attachment, double taut, double freeFall) {
+        people.add(new Person(worker, attachment, taut, true));
+        longest = Math.max(longest, freeFall);
     }
 
     TransientResult result(MeshRefinement refined, MeshRefinement.Request request, @Nullable ArrestResult balance) {
         Motion motion = refined.motion();
-        return new TransientResult(new TransientResult.Numbers(
-                arrest(refined, request),
-                history(motion.history()),
-                peaks(motion.firstCatch()),
-                peaks(motion.whole()),
-                meshes(refined),
-                request.accuracy(),
-                motion.energyDrift(),
-                motion.firstCatchOver(),
-                motion.dampingTime(),
-                motion.stepLength(),
-                Optional.ofNullable(balance)));
+        MotionRecords records = new MotionRecords(model().line(), fall, people);
+        PeakAllowances allowances = records.allowances(refined);
+        return new TransientResult(
+                arrest(refined, request, records),
+                new TransientResult.Course(
+                        records.history(motion.history()),
+                        records.peaks(motion.firstCatch()),
+                        records.peaks(motion.whole()),
+                        motion.firstCatchOver()),
+                new TransientResult.Quality(
+                        MotionRecords.meshes(refined),
+                        allowances,
+                        request.accuracy(),
+                        motion.energyDrift(),
+                        new TransientResult.Step(motion.dampingTime(), motion.stepLength())),
+                Optional.ofNullable(balance));
     }
 
-    private static List<MeshRun> meshes(MeshRefinement refined) {
-        List<MeshRun> list = new ArrayList<>();
-        for (MeshRefinement.Level each : refined.levels()) {
-            list.add(new MeshRun(
-                    new MeshRun.Mesh(each.segment(), each.nodes()),
-                    each.steps(),
-                    new MeshRun.Peaks(
-                            each.peaks().force(),
-                            each.peaks().tension(),
-                            each.peaks().lowest()),
-                    each.spread()));
-        }
-        return list;
-    }
-
-    private MotionHistory history(TimeHistory record) {
-        List<WorkerHistory> workers = new ArrayList<>();
-        for (int k = 0; k < people.size(); k++) {
-            Map<WorkerHistory.Quantity, double[]> values = new EnumMap<>(WorkerHistory.Quantity.class);
-            int number = 0;
-            for (WorkerHistory.Quantity each : WorkerHistory.Quantity.values()) {
-                values.put(each, record.body(k, number++));
-            }
-            workers.add(new WorkerHistory(people.get(k).worker().id(), values));
-        }
-        List<SupportHistory> supports = new ArrayList<>();
-        List<Support> given = model().line().supports();
-        for (int i = 0; i < given.size(); i++) {
-            Map<SupportHistory.Quantity, double[]> values = new EnumMap<>(SupportHistory.Quantity.class);
-            int number = 0;
-            for (SupportHistory.Quantity each : SupportHistory.Quantity.values()) {
-                if (each != SupportHistory.Quantity.INLINE_EXTENSION) {
-                    values.put(each, record.support(i, number++));
-                }
-            }
-            if (i >= fall.place().span()) {
-                double[] slip = values.getOrDefault(SupportHistory.Quantity.SLIP, new double[0]);
-                for (int k = 0; k < slip.length; k++) {
-                    slip[k] = 0.0 - slip[k];
-                }
-            }
-            values.put(
-                    SupportHistory.Quantity.INLINE_EXTENSION,
-                    i == 0
-                            ? record.inline(0)
-                            : i == given.size() - 1 ? record.inline(1) : new double[record.samples()]);
-            supports.add(new SupportHistory(given.get(i).id(), values));
-        }
-        Map<EnergyHistory.Part, double[]> energies = new EnumMap<>(EnergyHistory.Part.class);
-        int energy = 0;
-        for (EnergyHistory.Part part : EnergyHistory.Part.values()) {
-            energies.put(part, record.energy(energy++));
-        }
-        return new MotionHistory(record.times(), workers, supports, new EnergyHistory(energies));
-    }
-
-    private MotionPeaks peaks(PeakValues log) {
-        List<WorkerPeaks> workers = new ArrayList<>();
-        for (int k = 0; k < people.size(); k++) {
-            workers.add(new WorkerPeaks(
-                    people.get(k).worker().id(),
-                    new Peak(log.force[k], log.forceTime[k]),
-                    new Peak(log.lowest[k], log.lowestTime[k]),
-                    Math.max(0, log.extension[k])));
-        }
-        List<SupportPeaks> supports = new ArrayList<>();
-        List<Support> given = model().line().supports();
-        for (int i = 0; i < given.size(); i++) {
-            supports.add(new SupportPeaks(
-                    given.get(i).id(),
-                    new Peak(log.support[i], log.supportTime[i]),
-                    log.supportTension[2 * i],
-                    log.supportTension[2 * i + 1]));
-        }
-        Point place = Point.of(log.tensionPlace[0], log.tensionPlace[1], log.tensionPlace[2]);
-        return new MotionPeaks(new Peak(log.tension, log.tensionTime), place, workers, supports);
-    }
-
-    private ArrestResult arrest(MeshRefinement refined, MeshRefinement.Request request) {
+    private ArrestResult arrest(
+            MeshRefinement refined, MeshRefinement.Request request, MotionRecords records) {
         Motion motion = refined.motion();
         PeakValues log = motion.firstCatch();
         MotionState lowest = motion.lowest();
@@ -221,12 +126,12 @@ final class TransientCase {
             }
         }
         Point end = point(lowest, lowest.attachmentNode(first));
-        List<MeshRun> meshes = meshes(refined);
+        List<MeshRun> meshes = MotionRecords.meshes(refined);
         Convergence convergence = new Convergence(
                 (int) Math.min(
                         Integer.MAX_VALUE,
                         meshes.stream().mapToLong(MeshRun::steps).sum()),
-                refined.spread(),
+                refined.uncertainty(),
                 request.accuracy());
         LineEquilibrium peak = LineEquilibrium.moving(
                 before(),
@@ -234,9 +139,11 @@ final class TransientCase {
                 new LineEquilibrium.Peaks(log.tension, log.inline[0], log.inline[1], convergence));
         EnergyAccount account = account(motion, lowest);
         MotionSummary summary = new MotionSummary(
-                meshes.get(meshes.size() - 1),
-                peaks(motion.whole()),
-                motion.energyDrift() / account.fall(),
+                new MotionSummary.Quality(
+                        meshes.get(meshes.size() - 1),
+                        records.allowances(refined),
+                        motion.energyDrift() / account.fall()),
+                records.peaks(motion.whole()),
                 harnessFall,
                 motion.firstCatchOver());
         return new ArrestResult.Builder(new ArrestResult.Conditions(fall, side, Method.TRANSIENT))
@@ -332,19 +239,19 @@ final class TransientCase {
                 lifted += weight * moved;
             }
         }
-        double cable = change(motion, s, MotionEnergy.STRAIN)
-                + change(motion, s, MotionEnergy.WEIGHT)
-                + change(motion, s, MotionEnergy.CABLE_MOTION)
-                + change(motion, s, MotionEnergy.DAMPING)
-                + change(motion, s, MotionEnergy.MESH);
+        double cable = change(motion, s, MotionState.Energy.STRAIN)
+                + change(motion, s, MotionState.Energy.WEIGHT)
+                + change(motion, s, MotionState.Energy.CABLE_MOTION)
+                + change(motion, s, MotionState.Energy.DAMPING)
+                + change(motion, s, MotionState.Energy.MESH);
         return new EnergyAccount(
                 free,
                 cable,
-                lifted + s.energy(MotionEnergy.WORKER_MOTION),
-                change(motion, s, MotionEnergy.CONNECTIONS),
-                change(motion, s, MotionEnergy.FRICTION),
-                change(motion, s, MotionEnergy.INLINE),
-                change(motion, s, MotionEnergy.ANCHORS));
+                lifted + s.energy(MotionState.Energy.WORKER_MOTION),
+                change(motion, s, MotionState.Energy.CONNECTIONS),
+                change(motion, s, MotionState.Energy.FRICTION),
+                change(motion, s, MotionState.Energy.INLINE),
+                change(motion, s, MotionState.Energy.ANCHORS));
     }
 
     private static double change(Motion motion, MotionState s, int part) {
@@ -364,7 +271,7 @@ final class TransientCase {
                         clearance,
                         p.worker(),
                         new ClearanceAccount.Levels(
-                                p.attachment().z(), log.lineAtLowest[k], OptionalDouble.of(log.lowest[k])),
+                                p.attachment().z(), log.lineAtLowest[k], OptionalDouble.of(log.lowest[k]), false),
                         new ClearanceAccount.Reach(p.taut(), log.extensionAtLowest[k]),
                         below);
                 if (worst == null || c.requiredElevation() < worst.requiredElevation()) {

@@ -6,6 +6,7 @@ import java.util.OptionalDouble;
 import org.lifeline.analysis.motion.MeshRun;
 import org.lifeline.analysis.motion.MotionHistory;
 import org.lifeline.analysis.motion.MotionPeaks;
+import org.lifeline.analysis.motion.PeakAllowances;
 
 /**
  * An arrest in time: the arrest with the quantities that it shares with the energy balance, histories, peaks of the first
@@ -19,25 +20,28 @@ import org.lifeline.analysis.motion.MotionPeaks;
  * <p>Immutable and thread-safe.
  */
 public final class TransientResult {
-    private final Numbers n;
+    private final ArrestResult arrest;
+    private final Course course;
+    private final Quality quality;
+    private final Optional<ArrestResult> balance;
 
-    TransientResult(Numbers numbers) {
-        this.n = numbers;
+    TransientResult(ArrestResult arrest, Course course, Quality quality, Optional<ArrestResult> balance) {
+        this.arrest = arrest;
+        this.course = course;
+        this.quality = quality;
+        this.balance = balance;
     }
 
-    /** What the analysis hands over. */
-    record Numbers(
-            ArrestResult arrest,
-            MotionHistory history,
-            MotionPeaks firstCatch,
-            MotionPeaks wholeRun,
-            List<MeshRun> meshes,
-            double accuracy,
-            double energyDrift,
-            boolean firstCatchOver,
-            double dampingTime,
-            double timeStep,
-            Optional<ArrestResult> balance) {}
+    /** What happened. */
+    record Course(
+            MotionHistory history, MotionPeaks firstCatch, MotionPeaks wholeRun, boolean firstCatchOver) {}
+
+    /** How well it was followed. */
+    record Quality(
+            List<MeshRun> meshes, PeakAllowances allowances, double accuracy, double energyDrift, Step step) {}
+
+    /** The internal damping time τ on the last mesh [s], and the last step on it [s]. */
+    record Step(double dampingTime, double length) {}
 
     /**
      * The arrest: the first catch of those who fall at the start.
@@ -45,7 +49,7 @@ public final class TransientResult {
      * @return the arrest, its method the transient one
      */
     public ArrestResult arrest() {
-        return n.arrest;
+        return arrest;
     }
 
     /**
@@ -54,7 +58,7 @@ public final class TransientResult {
      * @return the histories
      */
     public MotionHistory history() {
-        return n.history;
+        return course.history;
     }
 
     /**
@@ -64,7 +68,7 @@ public final class TransientResult {
      * @return the peaks
      */
     public MotionPeaks firstCatch() {
-        return n.firstCatch;
+        return course.firstCatch;
     }
 
     /**
@@ -73,7 +77,7 @@ public final class TransientResult {
      * @return the peaks
      */
     public MotionPeaks wholeRun() {
-        return n.wholeRun;
+        return course.wholeRun;
     }
 
     /**
@@ -82,7 +86,7 @@ public final class TransientResult {
      * @return true if it was over
      */
     public boolean firstCatchOver() {
-        return n.firstCatchOver;
+        return course.firstCatchOver;
     }
 
     /**
@@ -91,26 +95,85 @@ public final class TransientResult {
      * @return from the coarsest to the finest; unmodifiable
      */
     public List<MeshRun> meshes() {
-        return List.copyOf(n.meshes);
+        return List.copyOf(quality.meshes);
     }
 
     /**
-     * Largest relative change of arrest force, tension and lowest point from the last mesh but one to the last. A peak of
-     * tension is only as sharp as the mesh.
+     * Largest relative change of arrest force, tension and lowest point from the last mesh but one to the last. It is no
+     * measure of the error: meshes that do not resolve a wave front agree with each other. See {@link #uncertainty()}.
      *
      * @return change [-]; NaN if only one mesh was asked for
      */
     public double spread() {
-        return n.meshes.get(n.meshes.size() - 1).spread();
+        return quality.meshes.get(quality.meshes.size() - 1).spread();
     }
 
     /**
-     * Tells whether the accuracy asked for was reached.
+     * Tells whether the accuracy asked for was reached: whether no peak of the first catch, as it is or filtered, changes
+     * on ever finer meshes by more than that, by the bounds of {@link #allowances()}.
      *
-     * @return true if the spread is not larger
+     * @return true if {@link #uncertainty()} is not larger
      */
     public boolean accurate() {
-        return spread() <= n.accuracy;
+        return uncertainty() <= quality.accuracy;
+    }
+
+    /**
+     * The largest bound of what ever finer meshes would change: of each force over that force or the arrest force,
+     * whichever is larger, and of the lowest elevation over the fall.
+     *
+     * @return bound [-]; positive infinity if fewer than three meshes were followed
+     */
+    public double uncertainty() {
+        return quality.allowances.relative();
+    }
+
+    /**
+     * What the last mesh may hide of each peak of the first catch.
+     *
+     * @return the allowances
+     */
+    public PeakAllowances allowances() {
+        return quality.allowances;
+    }
+
+    /**
+     * What is to be added to {@link ArrestResult#maximumTension()} to be on the safe side of the mesh.
+     *
+     * @return allowance [N], not negative; positive infinity if fewer than three meshes were followed
+     */
+    public double tensionAllowance() {
+        return quality.allowances.tension().force();
+    }
+
+    /**
+     * What is to be added to {@link ArrestResult#arrestForce()} to be on the safe side of the mesh.
+     *
+     * @return allowance [N], not negative; positive infinity if fewer than three meshes were followed
+     */
+    public double arrestForceAllowance() {
+        return quality.allowances.arrestForce().force();
+    }
+
+    /**
+     * What is to be added to the force of the line on a support, or to the tension there, to be on the safe side of the
+     * mesh.
+     *
+     * @param id the support
+     * @return allowance [N], not negative; positive infinity if fewer than three meshes were followed
+     * @throws IllegalArgumentException if there is no such support
+     */
+    public double supportAllowance(String id) {
+        return quality.allowances.support(id).force();
+    }
+
+    /**
+     * What is to be added to the fall distance, and taken from clearances, to be on the safe side of the mesh.
+     *
+     * @return allowance [m], not negative; positive infinity if fewer than three meshes were followed
+     */
+    public double fallDistanceAllowance() {
+        return quality.allowances.lowest();
     }
 
     /**
@@ -119,7 +182,7 @@ public final class TransientResult {
      * @return drift [J], not negative
      */
     public double energyDrift() {
-        return n.energyDrift;
+        return quality.energyDrift;
     }
 
     /**
@@ -128,7 +191,7 @@ public final class TransientResult {
      * @return drift [-], not negative
      */
     public double relativeDrift() {
-        return n.energyDrift / n.arrest.energy().fall();
+        return quality.energyDrift / arrest.energy().fall();
     }
 
     /**
@@ -138,7 +201,7 @@ public final class TransientResult {
      * @return τ [s]
      */
     public double dampingTime() {
-        return n.dampingTime;
+        return quality.step.dampingTime;
     }
 
     /**
@@ -147,7 +210,7 @@ public final class TransientResult {
      * @return step [s]
      */
     public double timeStep() {
-        return n.timeStep;
+        return quality.step.length;
     }
 
     /**
@@ -156,7 +219,7 @@ public final class TransientResult {
      * @return the arrest; empty where the energy balance finds none
      */
     public Optional<ArrestResult> energyBalance() {
-        return n.balance;
+        return balance;
     }
 
     /**
@@ -165,7 +228,7 @@ public final class TransientResult {
      * @return ratio [-], if there is an energy balance
      */
     public OptionalDouble tensionRatio() {
-        return ratio(n.arrest.maximumTension(), n.balance.map(ArrestResult::maximumTension));
+        return ratio(arrest.maximumTension(), balance.map(ArrestResult::maximumTension));
     }
 
     /**
@@ -174,7 +237,7 @@ public final class TransientResult {
      * @return ratio [-], if there is an energy balance
      */
     public OptionalDouble forceRatio() {
-        return ratio(n.arrest.arrestForce(), n.balance.map(ArrestResult::arrestForce));
+        return ratio(arrest.arrestForce(), balance.map(ArrestResult::arrestForce));
     }
 
     /**
@@ -183,7 +246,7 @@ public final class TransientResult {
      * @return ratio [-], if there is an energy balance
      */
     public OptionalDouble fallDistanceRatio() {
-        return ratio(n.arrest.totalFallDistance(), n.balance.map(ArrestResult::totalFallDistance));
+        return ratio(arrest.totalFallDistance(), balance.map(ArrestResult::totalFallDistance));
     }
 
     private static OptionalDouble ratio(double value, Optional<Double> to) {

@@ -107,19 +107,19 @@ public final class Fall {
     }
 
     /**
-     * Checks that those who fall reach a line at an elevation, see {@link Worker#checkReach}.
+     * Checks that those who fall reach the line with their connections, and that a stated free fall is one that the
+     * connections can give.
      *
+     * <p>A line overhead must not be farther from the harness than the taut connection is long. A line below can be lifted
+     * by hand, up to the straight line between its supports. Nobody falls farther than from one connection above the lifted
+     * line to one connection below the line at rest. A self-retracting device pays out as much as is needed.
+     *
+     * @param line the line
      * @param lineElevation elevation of the line at the place of the fall, just before the fall [m]
-     * @return the violations; empty if the line is within reach of all
+     * @return the violations, with both lengths; empty if there is none
      */
-    public List<Violation> checkReach(double lineElevation) {
-        List<Violation> list = new ArrayList<>(0);
-        for (int i = 0; i < fallers.size(); i++) {
-            for (Violation each : fallers.get(i).checkReach(lineElevation)) {
-                list.add(each.below("fallers[" + i + "]"));
-            }
-        }
-        return list;
+    public List<Violation> checkReach(Lifeline line, double lineElevation) {
+        return new Reach(this, lineElevation, line.chordElevation(place)).check();
     }
 
     /**
@@ -224,7 +224,7 @@ public final class Fall {
             }
             v.require(!fallers.isEmpty(), "fallers", "[]", "must name at least one worker");
             if (freeFall != null) {
-                checkFreeFall(v, freeFall);
+                PlausibleRange.LENGTH.check(v, "freeFall", freeFall);
             }
             Set<String> seen = new HashSet<>(2 * (fallers.size() + hanging.size()));
             for (int i = 0; i < fallers.size(); i++) {
@@ -254,22 +254,6 @@ public final class Fall {
                 throw new IllegalStateException("unreachable: a missing place has been reported");
             }
             return new Fall(this, p);
-        }
-
-        /** A lanyard lets its worker fall from its length above the line to its length below. */
-        private void checkFreeFall(Violations v, double value) {
-            PlausibleRange.LENGTH.check(v, "freeFall", value);
-            for (int i = 0; i < fallers.size(); i++) {
-                Connection c = fallers.get(i).connection();
-                if (c.kind() != Connection.Kind.SELF_RETRACTING && value > 2 * c.tautLength(0)) {
-                    v.add(
-                            "freeFall",
-                            Violations.show(value, "m"),
-                            "is more than twice the taut length of "
-                                    + fallers.get(i).id() + ", " + Violations.show(c.tautLength(0), "m")
-                                    + ": the connection cannot give it");
-                }
-            }
         }
     }
 }

@@ -11,11 +11,11 @@ final class InstalledLimits {
      */
     static final double LARGEST_STRAIN = 0.05;
 
-    /** Largest installed sag over the length of the chord [-]; a lifeline has some per cent, a half is no line any more. */
-    static final double LARGEST_SAG = 0.5;
+    /** Largest installed sag over the length of the chord [-]; a lifeline has some per cent. */
+    static final double LARGEST_SAG = 1;
 
-    /** Largest unstretched length over the sum of the chords [-]: that of a sag of half the chord is 1.48, with room for more. */
-    static final double LARGEST_LENGTH = 1.75;
+    /** Largest unstretched length over the sum of the chords [-]: a catenary that sags by its span has 2.3. */
+    static final double LARGEST_LENGTH = 2.5;
 
     private InstalledLimits() {}
 
@@ -49,7 +49,7 @@ final class InstalledLimits {
     private static void strain(Lifeline line, String path, double tension, Violations v) {
         LoadElongation law = line.cable().elongation();
         double strain = law.strain(tension);
-        if (law.isLinear() && strain > LARGEST_STRAIN) {
+        if (law.isStiffnessAlone() && strain > LARGEST_STRAIN) {
             v.add(
                     path,
                     Violations.show(line.installed().value(), unit(line.installed())),
@@ -68,7 +68,7 @@ final class InstalledLimits {
             v.add(
                     "installed.initialSag",
                     Violations.show(sag, "m"),
-                    "must be at most " + LARGEST_SAG + " of the span of " + Violations.show(chord, "m"));
+                    "must be at most the span of " + Violations.show(chord, "m"));
         } else {
             double run = line.run(span);
             // The parabola: H = w · chord · run / (8 sag), a few per cent below the catenary at the largest sag.

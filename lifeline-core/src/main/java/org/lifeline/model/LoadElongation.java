@@ -13,8 +13,10 @@ public final class LoadElongation {
     private final double[] strain;
     private final double[] tension;
     private final double[] compliance;
+    private final boolean stiffnessAlone;
 
-    private LoadElongation(double[] strain, double[] tension) {
+    private LoadElongation(double[] strain, double[] tension, boolean stiffnessAlone) {
+        this.stiffnessAlone = stiffnessAlone;
         this.strain = strain;
         this.tension = tension;
         this.compliance = new double[strain.length - 1];
@@ -40,7 +42,7 @@ public final class LoadElongation {
      */
     public static LoadElongation linear(double axialStiffness) {
         new Violations().positive("axialStiffness", axialStiffness, "N").throwIfAny();
-        return new LoadElongation(new double[] {0, 1}, new double[] {0, axialStiffness});
+        return new LoadElongation(new double[] {0, 1}, new double[] {0, axialStiffness}, true);
     }
 
     /**
@@ -87,7 +89,8 @@ public final class LoadElongation {
         v.throwIfAny();
         return new LoadElongation(
                 corners.stream().mapToDouble(Corner::strain).toArray(),
-                corners.stream().mapToDouble(Corner::tension).toArray());
+                corners.stream().mapToDouble(Corner::tension).toArray(),
+                false);
     }
 
     /**
@@ -136,6 +139,15 @@ public final class LoadElongation {
      */
     public boolean isLinear() {
         return strain.length == 2;
+    }
+
+    /**
+     * Tells whether a stiffness is all that is known, which does not say how far it holds.
+     *
+     * @return true for a law made by {@link #linear}, false for a curve, also one of a single piece
+     */
+    public boolean isStiffnessAlone() {
+        return stiffnessAlone;
     }
 
     /**

@@ -18,7 +18,7 @@ public enum PlausibleRange {
     /** Height of the harness attachment above the feet [m]. */
     ATTACHMENT_HEIGHT(0.05, 10, "m", "the attachment is on the worker's harness"),
     /** Mass of a worker with tools, or of a test mass [kg]. */
-    WORKER_MASS(0.1, 1e5, "kg", "the heaviest test mass of the trade is a few hundred kilograms"),
+    WORKER_MASS(10, 1e4, "kg", "workers with tools and the test masses of the trade have 30 to 300 kg"),
     /** Nominal diameter of a rope [m]. */
     ROPE_DIAMETER(1e-4, 0.5, "m", "no rope has such a diameter"),
     /** Mass per length of a rope [kg/m]. */
@@ -42,16 +42,16 @@ public enum PlausibleRange {
     THERMAL_EXPANSION(-1e-4, 1e-3, "1/K", "no rope material expands like this"),
     /** Internal damping time of a rope [s]. */
     DAMPING_TIME(0, 1, "s", "the stress would lag behind the whole arrest"),
-    /** Tension at installation [N]. */
-    TENSION(1e-6, 1e8, "N", "no lifeline is tensioned like this"),
+    /** Tension at installation [N]; what cable and terminations hold bounds it further where that is stated. */
+    TENSION(1e-12, 1e12, "N", "no lifeline is tensioned like this"),
     /** Force of an absorber, a brake or a point of a loading curve [N]. */
-    ARREST_FORCE(0, 1e7, "N", "no absorber takes such a force"),
+    ARREST_FORCE(0, 1e9, "N", "no absorber takes such a force"),
     /** Stiffness of an anchor, a lanyard, an absorber or its stop [N/m]; what is stiffer is left out, which means rigid. */
-    STIFFNESS(1, 1e12, "N/m", "leave it out where rigid"),
+    STIFFNESS(1e-6, 1e15, "N/m", "16 digits do not carry others; leave it out where rigid"),
     /** Temperatures [°C]: above absolute zero; steel ropes lose their strength far below the upper bound. */
     TEMPERATURE(-273.15, 1000, "°C", "must lie between absolute zero and 1000 °C"),
     /** Acceleration of gravity [m/s²]. */
-    GRAVITY(1e-2, 1e3, "m/s²", "no body on which lines are built has such a gravity"),
+    GRAVITY(1e-6, 1e3, "m/s²", "no body on which lines are built has such a gravity"),
     /** Factor on forces or distances [-]. */
     MODEL_FACTOR(0.5, 10, "", "a method that far off is no method"),
     /** Number of supports, workers, falls, obstructions or temperatures in a list [-]. */
@@ -127,6 +127,21 @@ public enum PlausibleRange {
         } else {
             v.require(value >= lowest && value <= highest, path, Violations.show(value, unit), rule());
         }
+    }
+
+    /**
+     * Requires a value within the bounds, alone.
+     *
+     * @param path the place of the value, in the words of the input
+     * @param value the value [unit of the range]
+     * @return the value [unit of the range]
+     * @throws org.lifeline.base.InvalidInputException if it lies outside
+     */
+    public double required(String path, double value) {
+        Violations v = new Violations();
+        check(v, path, value);
+        v.throwIfAny();
+        return value;
     }
 
     /** Requires a list to be no longer than what is computed in one piece. */

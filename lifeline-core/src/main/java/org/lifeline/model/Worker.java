@@ -1,9 +1,7 @@
 package org.lifeline.model;
 
-import java.util.List;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
-import org.lifeline.base.Violation;
 import org.lifeline.base.Violations;
 
 /**
@@ -12,9 +10,6 @@ import org.lifeline.base.Violations;
  * <p>Immutable and thread-safe. Build with {@link #builder}.
  */
 public final class Worker {
-    /** Share of its length by which a taut connection may fall short [-]: the rounding of elevations and of the sag. */
-    private static final double REACH = 1e-9;
-
     private final String id;
     private final double mass;
     private final double walkingLevel;
@@ -113,29 +108,6 @@ public final class Worker {
      */
     public double offset() {
         return offset;
-    }
-
-    /**
-     * Checks that the worker, standing, reaches a line at an elevation: the way from harness to line must not be longer
-     * than the taut connection. A self-retracting device pays out as much as is needed.
-     *
-     * @param lineElevation elevation of the line where the worker is hooked on, just before the fall [m]
-     * @return the violations; empty if the line is within reach
-     */
-    public List<Violation> checkReach(double lineElevation) {
-        double above = lineElevation - harnessElevation();
-        double way = Math.hypot(above, offset);
-        double length = connection.tautLength(0);
-        if (connection.kind() == Connection.Kind.SELF_RETRACTING || way <= length * (1 + REACH)) {
-            return List.of();
-        }
-        String where = above > 0 ? " above" : " below";
-        return List.of(new Violation(
-                "connection.tautLength",
-                Violations.show(length, "m"),
-                "does not reach the line, which is " + Violations.show(Math.abs(above), "m") + where
-                        + " the harness attachment"
-                        + (offset > 0 ? " and " + Violations.show(offset, "m") + " aside" : "")));
     }
 
     /**

@@ -28,7 +28,7 @@ final class EnergyChecks {
         this.installed = installed;
         this.integration = integration;
         this.log = log;
-        this.scale = fall();
+        this.scale = Math.max(fall(), CheckTolerances.LEAST_FALL * arrest.weight());
         this.rounding = rounding();
     }
 
@@ -49,7 +49,7 @@ final class EnergyChecks {
 
     void check() {
         EnergyAccount e = arrest.energy();
-        row(Check.ENERGY_FALL, e.fall(), scale);
+        row(Check.ENERGY_FALL, e.fall(), fall());
         double cable = cable(arrest.peak()) - cable(arrest.before());
         log.add(Check.ENERGY_CABLE, "fall", beyondRounding(e.cable(), cable) / scale);
         row(Check.ENERGY_HANGING, e.hanging(), hanging());
@@ -67,9 +67,8 @@ final class EnergyChecks {
 
     /** What errors of the work on the line are relative to [J]: that work, but not less than a share of the fall. */
     static double workScale(ArrestNumbers arrest) {
-        return Math.max(
-                Math.abs(arrest.energy().lineWork()),
-                CheckTolerances.WORK_SHARE * arrest.energy().fall());
+        double fall = Math.max(arrest.energy().fall(), CheckTolerances.LEAST_FALL * arrest.weight());
+        return Math.max(Math.abs(arrest.energy().lineWork()), CheckTolerances.WORK_SHARE * fall);
     }
 
     private double beyondRounding(double value, double expected) {

@@ -54,17 +54,15 @@ class TransientDriftTest {
 
     /** The same result with another drift, as a share of the energy of the fall. */
     private static TransientResult drifted(TransientResult r, double share) {
-        return new TransientResult(new TransientResult.Numbers(
+        return new TransientResult(
                 r.arrest(),
-                r.history(),
-                r.firstCatch(),
-                r.wholeRun(),
-                r.meshes(),
-                0.01,
-                share * r.arrest().energy().fall(),
-                r.firstCatchOver(),
-                r.dampingTime(),
-                r.timeStep(),
-                r.energyBalance()));
+                new TransientResult.Course(r.history(), r.firstCatch(), r.wholeRun(), r.firstCatchOver()),
+                new TransientResult.Quality(
+                        r.meshes(),
+                        r.allowances(),
+                        0.01,
+                        share * r.arrest().energy().fall(),
+                        new TransientResult.Step(r.dampingTime(), r.timeStep())),
+                r.energyBalance());
     }
 }

@@ -56,7 +56,7 @@ class TransientStabilityTest {
                 .build();
         Fall fall = Fall.builder("f")
                 .at(Place.of(1, 40))
-                .faller(worker(stiff(), Attachment.FREE_RUNNING, 1.5))
+                .faller(worker(stiff(), Attachment.FREE_RUNNING, 2))
                 .freeFall(4)
                 .build();
         TransientResult r = TransientArrest.withDefaults().withRefinements(0).solve(line, fall);

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.function.Supplier;
 import java.util.function.UnaryOperator;
 import org.lifeline.analysis.EnergyBalance;
+import org.lifeline.analysis.LoadedSpans;
 import org.lifeline.analysis.Statics;
 import org.lifeline.analysis.TransientArrest;
 import org.lifeline.base.Point;
@@ -98,6 +99,15 @@ final class SetterSamples {
                         .clearanceForce(3200)
                         .maximumForce(6000)
                         .maximumExtension(1.2));
+        map.put(
+                LoadedSpans.Builder.class,
+                () -> LoadedSpans.builder()
+                        .run(10)
+                        .weightPerLength(5)
+                        .axialStiffness(4e6)
+                        .unstretchedLength(10.1)
+                        .loadShare(0.5)
+                        .load(1000));
         map.put(EnergyBalance.class, EnergyBalance::withDefaults);
         map.put(Statics.class, Statics::withDefaults);
         map.put(TransientArrest.class, TransientArrest::withDefaults);
@@ -124,6 +134,7 @@ final class SetterSamples {
     static Map<Class<?>, Object> arguments() {
         Map<Class<?>, Object> map = new LinkedHashMap<>();
         map.put(double.class, 1.0);
+        map.put(double[].class, new double[] {1});
         map.put(int.class, 2);
         map.put(String.class, "name");
         map.put(List.class, new ArrayList<>());

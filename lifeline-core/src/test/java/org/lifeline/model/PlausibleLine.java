@@ -157,12 +157,17 @@ public final class PlausibleLine {
                 stopStiffness);
     }
 
+    /** Length of the lanyard [m]: 1.8 m, or as much as the free fall asks for. */
+    private double tautLength() {
+        return Math.max(1.8, freeFall);
+    }
+
     public Worker worker(String id) {
         return Worker.builder(id)
                 .mass(mass)
-                .walkingLevel(chordElevation() - 1.8 + freeFall - 1.5)
+                .walkingLevel(chordElevation() - tautLength() + freeFall - 1.5)
                 .attachment(attachment)
-                .connection(Connection.givenCurve(1.8, curve()))
+                .connection(Connection.givenCurve(tautLength(), curve()))
                 .build();
     }
 

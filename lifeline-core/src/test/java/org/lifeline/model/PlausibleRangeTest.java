@@ -47,9 +47,8 @@ class PlausibleRangeTest {
     void saysWhatIsWrong() {
         assertThat(check(PlausibleRange.WORKER_MASS, 1e12).list())
                 .extracting(Violation::toString)
-                .containsExactly(
-                        "path: 1.0E12 kg: must lie from 0.1 kg to 100000.0 kg: the heaviest test mass of the trade"
-                                + " is a few hundred kilograms");
+                .containsExactly("path: 1.0E12 kg: must lie from 10.0 kg to 10000.0 kg: workers with tools and the"
+                        + " test masses of the trade have 30 to 300 kg");
         assertThat(check(PlausibleRange.WORKER_MASS, 0).list())
                 .extracting(Violation::rule)
                 .containsExactly("must be a finite number above zero");
@@ -67,7 +66,7 @@ class PlausibleRangeTest {
         PlausibleRange.STIFFNESS.checkOrRigid(v, "k", Double.POSITIVE_INFINITY);
         assertThat(v.isEmpty()).isTrue();
         PlausibleRange.STIFFNESS.checkOrRigid(v, "k", Double.NEGATIVE_INFINITY);
-        PlausibleRange.STIFFNESS.checkOrRigid(v, "k", 1e13);
+        PlausibleRange.STIFFNESS.checkOrRigid(v, "k", 1e16);
         assertThat(v.list()).hasSize(2);
     }
 
@@ -78,7 +77,7 @@ class PlausibleRangeTest {
         assertThat(Refusal.paths(() -> Support.end("a", Point.of(0, -2e6, 3e6))))
                 .containsExactly("position[1]", "position[2]");
         assertThat(Refusal.paths(() -> Installed.pretension(1e200))).containsExactly("pretension");
-        assertThat(Refusal.paths(() -> Stiffness.alongX(1e-3))).containsExactly("x");
+        assertThat(Refusal.paths(() -> Stiffness.alongX(1e-9))).containsExactly("x");
         assertThat(Refusal.paths(() -> new Obstruction(0, 1e7, 0))).containsExactly("to");
         assertThat(Refusal.paths(() -> LoadingCurve.spring(1e20))).containsExactly("stopStiffness");
     }

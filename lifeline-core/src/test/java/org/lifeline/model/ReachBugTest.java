@@ -2,58 +2,93 @@ package org.lifeline.model;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
-import org.lifeline.base.Refusal;
+import org.lifeline.base.Point;
 import org.lifeline.base.Violation;
 import org.lifeline.model.Connection.PersonalAbsorber;
 
 /** A worker who cannot reach the line, and a free fall that the connection cannot give, are refused with both lengths. */
 class ReachBugTest {
-    private static Worker.Builder worker(Connection connection) {
-        return Worker.builder("A").mass(100).walkingLevel(8.5).connection(connection);
+    /** The chord is 12 m up at mid-span; where the line hangs is said by each test. */
+    private static final Lifeline LINE = Lifeline.builder()
+            .cable(Cable.builder().massPerLength(0.5).axialStiffness(5e6).build())
+            .endAnchor("a", Point.of(0, 0, 11))
+            .endAnchor("b", Point.of(10, 0, 13))
+            .pretension(1000)
+            .build();
+
+    private static Worker.Builder worker(String id, double harness) {
+        return Worker.builder(id)
+                .mass(100)
+                .walkingLevel(harness - 1.5)
+                .connection(Connection.plainLanyard(1.8, LoadingCurve.spring(5e4)));
     }
 
-    private static Connection lanyard() {
-        return Connection.plainLanyard(1.8, LoadingCurve.spring(5e4));
+    private static Fall.Builder fall(Worker... workers) {
+        Fall.Builder b = Fall.builder("f").at(Place.of(1, 5));
+        List.of(workers).forEach(b::faller);
+        return b;
+    }
+
+    private static List<String> check(Fall.Builder fall, double elevation) {
+        return fall.build().checkReach(LINE, elevation).stream().map(Violation::toString).toList();
     }
 
     @Test
-    void aLineOutOfReachAbove() {
-        Worker a = worker(lanyard()).build();
-
-        assertThat(a.checkReach(10 + 10.85))
-                .extracting(Violation::toString)
-                .containsExactly("connection.tautLength: 1.8 m: does not reach the line, which is 10.850000000000001 m"
-                        + " above the harness attachment");
+    void theChordAtAPlace() {
+        assertThat(LINE.chordElevation(Place.of(1, 5))).isEqualTo(12);
+        assertThat(LINE.chordElevation(Place.of(1, 2.5))).isEqualTo(11.5);
     }
 
     @Test
-    void aLineOutOfReachBelowAndAside() {
-        Fall fall = Fall.builder("f")
-                .at(Place.of(1, 3))
-                .faller(worker(lanyard()).build())
-                .faller(worker(lanyard()).offset(2).build().toBuilder("B").build())
-                .build();
+    void aLineOutOfReachOverhead() {
+        Fall.Builder f = fall(worker("A", 1).build());
 
-        assertThat(fall.checkReach(1))
-                .extracting(Violation::toString)
-                .containsExactly(
-                        "fallers[0].connection.tautLength: 1.8 m: does not reach the line, which is 9.0 m below the"
-                                + " harness attachment",
-                        "fallers[1].connection.tautLength: 1.8 m: does not reach the line, which is 9.0 m below the"
-                                + " harness attachment and 2.0 m aside");
-        assertThat(fall.checkReach(10)).extracting(Violation::path).containsExactly("fallers[1].connection.tautLength");
+        assertThat(check(f, 11.85))
+                .containsExactly("fallers[0].connection.tautLength: 1.8 m: does not reach the line, which is 10.85 m above"
+                        + " the harness attachment of A");
+    }
+
+    @Test
+    void aLineOutOfReachBelow() {
+        Fall.Builder f = fall(worker("A", 21).build());
+
+        assertThat(check(f, 12))
+                .containsExactly("fallers[0].connection.tautLength: 1.8 m: does not reach the line, which is 9.0 m below"
+                        + " the harness attachment of A");
+        assertThat(check(f, 11.5))
+                .containsExactly("fallers[0].connection.tautLength: 1.8 m: does not reach the line, which is 9.0 m below"
+                        + " the harness attachment of A when it is lifted straight");
+    }
+
+    @Test
+    void aLineOutOfReachAside() {
+        Fall.Builder f = fall(worker("A", 11.5).build(), worker("B", 11.5).offset(2).build());
+
+        assertThat(check(f, 11))
+                .containsExactly("fallers[1].connection.tautLength: 1.8 m: does not reach the line, which is 0.0 m beside"
+                        + " the harness attachment of B and 2.0 m aside");
+        assertThat(check(f, 12.5))
+                .containsExactly("fallers[1].connection.tautLength: 1.8 m: does not reach the line, which is 1.0 m above"
+                        + " the harness attachment of B and 2.0 m aside");
+    }
+
+    /** A slack line hangs farther below than the lanyard is long; lifted toward its supports it is within reach. */
+    @Test
+    void aSlackLineIsLifted() {
+        Fall.Builder f = fall(worker("A", 13.7).build());
+
+        assertThat(check(f, 10)).isEmpty();
+        assertThat(check(fall(worker("A", 13.9).build()), 10)).hasSize(1);
     }
 
     @Test
     void withinReachUpToTheTautLength() {
-        Worker a = worker(lanyard()).build();
-
-        assertThat(a.checkReach(11.8)).isEmpty();
-        assertThat(a.checkReach(8.2)).isEmpty();
-        assertThat(a.checkReach(10)).isEmpty();
-        assertThat(a.checkReach(11.8001)).isNotEmpty();
-        assertThat(a.checkReach(8.1999)).isNotEmpty();
+        assertThat(check(fall(worker("A", 10.2).build()), 12)).isEmpty();
+        assertThat(check(fall(worker("A", 10.1999).build()), 12)).hasSize(1);
+        assertThat(check(fall(worker("A", 13.8).build()), 12)).isEmpty();
+        assertThat(check(fall(worker("A", 13.8001).build()), 12)).hasSize(1);
     }
 
     @Test
@@ -63,19 +98,20 @@ class ReachBugTest {
                 .maximumForce(6000)
                 .maximumExtension(1)
                 .build();
+        Worker w = worker("A", 1).connection(Connection.selfRetracting(0.6, brake)).build();
 
-        assertThat(worker(Connection.selfRetracting(0.6, brake)).build().checkReach(20))
-                .isEmpty();
+        assertThat(check(fall(w).freeFall(9), 12)).isEmpty();
     }
 
     @Test
     void aFreeFallLongerThanTheConnectionGives() {
-        Fall.Builder b =
-                Fall.builder("f").at(Place.of(1, 3)).faller(worker(lanyard()).build());
+        Worker w = worker("A", 11).build();
 
-        assertThat(b.freeFall(3.6).build().freeFall()).hasValue(3.6);
-        assertThat(Refusal.of(() -> b.freeFall(3.7).build()))
-                .containsExactly(
-                        "freeFall: 3.7 m: is more than twice the taut length of A, 1.8 m: the connection cannot give it");
+        assertThat(check(fall(w).freeFall(3.6), 12)).isEmpty();
+        assertThat(check(fall(w).freeFall(3.7), 12))
+                .containsExactly("freeFall: 3.7 m: is more than the connection of A can give: 3.6 m, from 1.8 m above the"
+                        + " line to as much below it");
+        assertThat(check(fall(w).freeFall(3.7), 11.5)).isEmpty();
+        assertThat(check(fall(w).freeFall(4.2), 11.5)).hasSize(1);
     }
 }

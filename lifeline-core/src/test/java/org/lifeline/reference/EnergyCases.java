@@ -49,7 +49,7 @@ final class EnergyCases {
                 .mass(mass)
                 .walkingLevel(-1.5)
                 .attachment(Attachment.GRIPPED)
-                .connection(Connection.plainLanyard(0, LoadingCurve.spring(spring)))
+                .connection(Connection.plainLanyard(freeFall / 2, LoadingCurve.spring(spring)))
                 .build();
         Fall fall = Fall.builder("drop")
                 .at(Place.of(1, 0.005))

@@ -16,6 +16,7 @@ import org.lifeline.model.Attachment;
 import org.lifeline.model.Cable;
 import org.lifeline.model.Installed;
 import org.lifeline.model.Lifeline;
+import org.lifeline.model.LoadElongation;
 import org.lifeline.model.Passage;
 import org.lifeline.model.Place;
 import org.lifeline.reference.ReferenceCases.Inputs;
@@ -51,7 +52,10 @@ final class StaticsCases {
     }
 
     static Cable cable(double weight, double stiffness) {
-        return Cable.builder().weightPerLength(weight).axialStiffness(stiffness).build();
+        return Cable.builder()
+                .weightPerLength(weight)
+                .elongation(LoadElongation.linear(stiffness))
+                .build();
     }
 
     static Lifeline single(Cable cable, double run, double rise, Installed installed) {

@@ -300,7 +300,10 @@ class ReportSectionsTest {
 
     @Test
     void partsOfAnotherLineAreRefused() {
-        ArrestResult other = SampleDesigns.arrests().values().iterator().next();
+        ArrestResult other = SampleDesigns.arrests().values().stream()
+                .filter(a -> a.supports().size() == 2)
+                .findFirst()
+                .orElseThrow();
         LifelineDesign design = LifelineDesign.builder("other")
                 .line(other.line())
                 .worker(other.firstFaller())

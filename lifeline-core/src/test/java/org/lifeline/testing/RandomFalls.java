@@ -17,6 +17,7 @@ final class RandomFalls {
     private final Chance chance;
     private final Lifeline line;
     private int workers;
+    private double shortest;
 
     RandomFalls(Chance chance, Lifeline line) {
         this.chance = chance;
@@ -33,6 +34,7 @@ final class RandomFalls {
             fall.freeFall(freeFall);
         }
         int together = chance.is(0.75) ? 1 : chance.whole(2, 3);
+        shortest = Double.isNaN(freeFall) ? 0 : freeFall / 2;
         Connection shared = connection(heavy);
         for (int i = 0; i < together; i++) {
             fall.faller(worker(heavy, attachment, place, chance.is(0.5) ? shared : connection(heavy)));
@@ -60,7 +62,7 @@ final class RandomFalls {
     }
 
     private Connection connection(boolean heavy) {
-        double length = chance.uniform(0, 2.5);
+        double length = Math.max(shortest, chance.uniform(0, 2.5));
         return switch (chance.whole(0, 4)) {
             case 0 -> Connection.plainLanyard(length, LoadingCurve.spring(chance.log(1e4, 1e6)));
             case 1 -> Connection.givenCurve(length, curve(heavy));

@@ -5,6 +5,7 @@ import java.util.List;
 import org.lifeline.base.Point;
 import org.lifeline.model.Cable;
 import org.lifeline.model.DeploymentForce;
+import org.lifeline.model.Fall;
 import org.lifeline.model.InlineAbsorber;
 import org.lifeline.model.Installed;
 import org.lifeline.model.Lifeline;
@@ -53,7 +54,8 @@ public final class RandomLines {
         supports(points, installing.tension()).forEach(builder::support);
         Lifeline line = builder.build();
         DeploymentForce side = chance.of(DeploymentForce.values());
-        return new ArrestCase("seed " + seed, line, new RandomFalls(chance, line).draw(), temperature, side);
+        Fall fall = WithinReach.sameLength(line, new RandomFalls(chance, line).draw(), temperature);
+        return new ArrestCase("seed " + seed, line, fall, temperature, side);
     }
 
     private List<Point> points() {
@@ -104,7 +106,10 @@ public final class RandomLines {
     private Cable cable(double stiffness, double weight, double expansion) {
         Cable.Builder builder = Cable.builder().weightPerLength(weight).thermalExpansion(expansion);
         if (chance.is(0.75)) {
-            return builder.axialStiffness(stiffness).build();
+            // As a curve: a stiffness alone is taken up to 5 % only, and soft cables are installed with more.
+            return builder.elongation(LoadElongation.curve(List.of(
+                            new LoadElongation.Corner(0, 0), new LoadElongation.Corner(1, stiffness))))
+                    .build();
         }
         // A soft toe or a softening rope; strains in per mille.
         double strain = chance.log(1e-4, 2e-2);

@@ -45,17 +45,17 @@ public final class RigidTie {
 
     /** 100 kg that fall 1.8 m in the middle. */
     public static Fall hardFall() {
-        return fall("middle", 6, worker("w", 100, STIFF), 1.8);
+        return fall("middle", 6, worker("w", 100, TIE, STIFF), 1.8);
     }
 
     /** 60 kg that only lean into a lanyard of 100 kN/m: a fall with little energy. */
     public static Fall leaning() {
-        return fall("leaning", 4, worker("leaning", 60, 1e5), 0);
+        return fall("leaning", 4, worker("leaning", 60, TIE, 1e5), 0);
     }
 
     /** 136 kg that fall 4 m elsewhere in the span. */
     public static Fall hardestFall() {
-        return fall("hardest", 8, worker("falling", 136, STIFF), 4);
+        return fall("hardest", 8, worker("falling", 136, 2, STIFF), 4);
     }
 
     /**
@@ -67,12 +67,12 @@ public final class RigidTie {
         return TransientArrest.withDefaults().withRefinements(0).withDuration(2).withSegmentLength(segment);
     }
 
-    private static Worker worker(String id, double mass, double stiffness) {
+    private static Worker worker(String id, double mass, double length, double stiffness) {
         return Worker.builder(id)
                 .mass(mass)
                 .walkingLevel(18.5)
                 .attachment(Attachment.GRIPPED)
-                .connection(Connection.givenCurve(TIE, LoadingCurve.spring(stiffness)))
+                .connection(Connection.givenCurve(length, LoadingCurve.spring(stiffness)))
                 .build();
     }
 

@@ -20,7 +20,10 @@ import org.lifeline.model.Stiffness;
 import org.lifeline.model.Support;
 import org.lifeline.model.Worker;
 
-/** Builds a case in few words; {@link CaseText} writes them down and reads them. Not thread-safe. */
+/**
+ * Builds a case in few words; {@link CaseText} writes them down and reads them. A worker who could not reach the line is
+ * moved, see {@link WithinReach}. Not thread-safe.
+ */
 public final class Shorthand {
     /** Rigid, or clamped. */
     public static final double INF = Double.POSITIVE_INFINITY;
@@ -153,13 +156,16 @@ public final class Shorthand {
 
     /** Where those fall who were named before: attachment, place, free fall [m], NaN for the geometry's. */
     public Shorthand fall(Attachment attachment, Place place, double freeFall) {
+        double shortest = Double.isNaN(freeFall) ? 0 : freeFall / 2;
         for (int i = 0; i < bodies.size(); i++) {
+            Connection c = connections.get(i);
+            boolean device = c.kind() == Connection.Kind.SELF_RETRACTING;
             fallers.add(Worker.builder("faller " + i)
                     .mass(bodies.get(i)[0])
                     .walkingLevel(bodies.get(i)[1])
                     .attachmentHeight(bodies.get(i)[2])
                     .attachment(attachment)
-                    .connection(connections.get(i))
+                    .connection(device ? c : c.withLength(Math.max(shortest, c.tautLength(0))))
                     .build());
         }
         fall = Fall.builder("fall").at(place);
@@ -175,6 +181,7 @@ public final class Shorthand {
         supports.forEach(line::support);
         fallers.forEach(fall::faller);
         hanging.forEach(h -> fall.hanging(h.worker(), h.place()));
-        return new ArrestCase(name, line.build(), fall.build(), temperature, side);
+        Lifeline made = line.build();
+        return new ArrestCase(name, made, WithinReach.sameFreeFall(made, fall.build(), temperature), temperature, side);
     }
 }

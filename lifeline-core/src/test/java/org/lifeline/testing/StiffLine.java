@@ -8,6 +8,7 @@ import org.lifeline.model.Cable;
 import org.lifeline.model.Connection;
 import org.lifeline.model.Fall;
 import org.lifeline.model.Lifeline;
+import org.lifeline.model.LoadElongation;
 import org.lifeline.model.LoadingCurve;
 import org.lifeline.model.Place;
 import org.lifeline.model.Worker;
@@ -37,8 +38,8 @@ public final class StiffLine {
     public static TransientResult drop(Body body, LoadingCurve curve, double duration) {
         Lifeline line = Lifeline.builder()
                 .cable(Cable.builder()
-                        .massPerLength(1e-9 * body.tension)
-                        .axialStiffness(1e3 * body.tension)
+                        .massPerLength(Math.min(500, 1e-9 * body.tension))
+                        .elongation(LoadElongation.linear(1e3 * body.tension))
                         .build())
                 .endAnchor("a", Point.of(0, 0, 0))
                 .endAnchor("b", Point.of(1, 0, 0))
@@ -49,7 +50,7 @@ public final class StiffLine {
                 .mass(body.mass)
                 .walkingLevel(-2)
                 .attachment(Attachment.GRIPPED)
-                .connection(Connection.givenCurve(0.5, curve))
+                .connection(Connection.givenCurve(Math.max(0.5, body.freeFall / 2), curve))
                 .build();
         Fall fall = Fall.builder("drop")
                 .at(Place.of(1, 0.5))

@@ -7,7 +7,8 @@ package org.lifeline.analysis.motion;
  *
  * @param id the worker
  * @param force largest force in the connecting subsystem, its value in [N]
+ * @param filteredForce the same behind a low-pass filter of 100 Hz, as laboratories record it [N]
  * @param lowest lowest elevation of the harness attachment, its value in [m]
  * @param extension largest extension of the connecting subsystem beyond its taut length [m]
  */
-public record WorkerPeaks(String id, Peak force, Peak lowest, double extension) {}
+public record WorkerPeaks(String id, Peak force, double filteredForce, Peak lowest, double extension) {}

@@ -51,9 +51,9 @@ final class CheckedDesign {
         int most = (design.workers().size() + spans - 1) / spans;
         for (Fall fall : design.falls()) {
             int[] count = new int[spans + 1];
-            count[fall.place().span()] += fall.fallers().size();
+            count[line().spanOf(fall.place())] += fall.fallers().size();
             for (Fall.Hanging h : fall.hanging()) {
-                count[h.place().span()]++;
+                count[line().spanOf(h.place())]++;
             }
             for (int c : count) {
                 most = Math.max(most, c);

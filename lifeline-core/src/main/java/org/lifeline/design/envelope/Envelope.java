@@ -166,7 +166,7 @@ public final class Envelope implements WorstCases {
         }
         for (Fall fall : design.falls()) {
             for (Fall.Hanging each : fall.hanging()) {
-                if (each.place().span() == span) {
+                if (!each.place().isAtSupport() && each.place().span() == span) {
                     addApart(set, each.place().station(), run);
                 }
             }

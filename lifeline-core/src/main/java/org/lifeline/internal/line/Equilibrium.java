@@ -503,65 +503,72 @@ public final class Equilibrium {
         }
     }
 
-    /** Takes over the extensions to which in-line absorbers that yield have come. */
-    public static void keepYield(LineState s, LineState past) {
+    /** Takes over the extensions to which in-line absorbers that yield have come; beyond the stop they come back. */
+    public void keepYield(LineState s, LineState past) {
         for (int e = 0; e < 2; e++) {
-            if (s.yielding[e]) {
-                s.yielded[e] = Math.max(past.yielded[e], s.extension[e]);
+            InlineAbsorber a = system.absorbers[e];
+            if (a != null && s.yielding[e]) {
+                double most = a.curve().maximumExtension();
+                s.yielded[e] = Math.max(past.yielded[e], Math.min(s.extension[e], most));
             }
         }
     }
 
     private boolean changeAbsorber(LineState s, LineState past, int e, InlineAbsorber a) {
-        double tension = system.endTension(s, e);
         LoadingCurve curve = a.curve();
-        if (s.yielding[e]) {
-            int piece = s.piece[e];
-            if (s.extension[e] > curve.pieceStart(piece + 1)) {
-                if (piece + 2 == curve.pieces() && Double.isInfinite(curve.stopStiffness())) {
-                    s.yielding[e] = false;
-                    s.extension[e] = curve.maximumExtension();
-                    s.yielded[e] = curve.maximumExtension();
-                } else {
-                    s.piece[e] = piece + 1;
-                }
-                return true;
+        int stop = curve.pieces() - 1;
+        int piece = s.piece[e];
+        double tension = system.endTension(s, e);
+        if (!s.yielding[e]) {
+            if (tension <= resistance(a, s, e) * (1 + 1e-12)) {
+                return false;
             }
-            if (s.extension[e] < past.extension[e] - 1e-13) {
-                s.yielding[e] = false;
-                s.yielded[e] = past.yielded[e];
-                s.extension[e] = past.extension[e];
-                return true;
-            }
-            if (piece > curve.firstYieldPiece() && s.extension[e] < curve.pieceStart(piece)) {
-                s.piece[e] = piece - 1;
-                return true;
-            }
-            s.yielded[e] = Math.max(past.yielded[e], s.extension[e]);
-            return false;
-        }
-        double limit = resistance(a, s, e);
-        if (tension > limit * (1 + 1e-12)) {
             s.yielding[e] = true;
-            int first = curve.firstYieldPiece();
-            s.piece[e] = Math.max(first, Math.min(curve.piece(s.yielded[e]), lastPiece(curve)));
-            s.extension[e] = Math.max(s.extension[e], Math.max(s.yielded[e], curve.pieceStart(s.piece[e])));
+            s.piece[e] = Math.max(curve.firstYieldPiece(), curve.piece(s.yielded[e]));
+            double least = Math.max(s.yielded[e], curve.pieceStart(s.piece[e]));
+            s.extension[e] = rigidStop(s, e, a) ? least : Math.max(s.extension[e], least);
             return true;
         }
+        if (piece == stop && comesBack(s, e, a, tension)) {
+            boolean torn = past.yielded[e] >= curve.maximumExtension() || piece == curve.firstYieldPiece();
+            s.yielding[e] = !torn;
+            s.piece[e] = torn ? piece : piece - 1;
+            s.yielded[e] = past.yielded[e];
+            return true;
+        }
+        if (piece < stop && s.extension[e] > curve.pieceStart(piece + 1)) {
+            s.piece[e] = piece + 1;
+            s.extension[e] = rigidStop(s, e, a) ? curve.maximumExtension() : s.extension[e];
+            return true;
+        }
+        if (piece < stop && s.extension[e] < past.extension[e] - 1e-13) {
+            s.yielding[e] = false;
+            s.yielded[e] = past.yielded[e];
+            s.extension[e] = past.extension[e];
+            return true;
+        }
+        if (piece < stop && piece > curve.firstYieldPiece() && s.extension[e] < curve.pieceStart(piece)) {
+            s.piece[e] = piece - 1;
+            return true;
+        }
+        keepYield(s, past);
         return false;
     }
 
-    /** The last piece on which an absorber can yield: not a rigid stop. */
-    private static int lastPiece(LoadingCurve curve) {
-        return Double.isInfinite(curve.stopStiffness()) ? curve.pieces() - 2 : curve.pieces() - 1;
+    private static boolean rigidStop(LineState s, int e, InlineAbsorber a) {
+        return LineSystem.isAtStop(s, e, a) && Double.isInfinite(a.curve().stopStiffness());
+    }
+
+    /** Tells whether an absorber at its stop has come off it again. */
+    private static boolean comesBack(LineState s, int e, InlineAbsorber a, double tension) {
+        return rigidStop(s, e, a)
+                ? tension < a.curve().lastForce() * (1 - 1e-12)
+                : s.extension[e] < a.curve().maximumExtension();
     }
 
     /** Tension at which an in-line absorber yields further. */
     public double resistance(InlineAbsorber a, LineState s, int e) {
         double y = s.yielded[e];
-        if (Double.isInfinite(a.curve().stopStiffness()) && y >= a.curve().maximumExtension()) {
-            return Double.POSITIVE_INFINITY;
-        }
         return Math.max(a.curve().activationForce(), y > 0 ? a.curve().force(y) : 0);
     }
 }

@@ -84,7 +84,7 @@ public final class Installation {
         double extension;
         if (activation == 0) {
             extension = a.curve().nearExtension(tension);
-            s.yielded[e] = extension;
+            s.yielded[e] = Math.min(extension, a.curve().maximumExtension());
             s.yielding[e] = true;
             s.piece[e] = a.curve().piece(extension);
         } else {

@@ -375,7 +375,11 @@ public final class LineAssembly {
         double byTension;
         double byExtension;
         double value;
-        if (s.yielding[end]) {
+        if (LineSystem.isAtStop(s, end, absorber) && Double.isInfinite(absorber.curve().stopStiffness())) {
+            byTension = 0;
+            byExtension = 1;
+            put(row, e - absorber.curve().maximumExtension(), sys.chord[i]);
+        } else if (s.yielding[end]) {
             double slope = absorber.curve().slopeOfPiece(s.piece[end]);
             double force = absorber.curve().forceOnPiece(s.piece[end], e);
             value = (t - force) / t;
@@ -533,7 +537,8 @@ public final class LineAssembly {
             out[row + c] -= e / t * u[c] * u[2] / (t * t);
         }
         out[row + sys.up] += e / t * (1 - u[2] * u[2] / (t * t));
-        double byTension = s.yielding[1] ? 1 / t : -1 / absorber.initialStiffness();
+        boolean rigid = LineSystem.isAtStop(s, 1, absorber) && Double.isInfinite(absorber.curve().stopStiffness());
+        double byTension = rigid ? 0 : s.yielding[1] ? 1 / t : -1 / absorber.initialStiffness();
         out[sys.extensionIndex(1)] += byTension * u[2] / t;
     }
 }

@@ -35,6 +35,10 @@ public final class LineEnergies {
 
     /** Elevation of a load that takes part above the as-installed first support [m]. */
     public double height(LineState s, int load) {
+        int support = sys.pulledSupport[load];
+        if (support >= 0) {
+            return sys.pz[support] - sys.pz[0] + sys.displacement(s, support, 2);
+        }
         int i = sys.loadSpan[load];
         double tx = sys.along(s, i);
         double ty = sys.across(s, i);
@@ -96,6 +100,11 @@ public final class LineEnergies {
                 from = to;
             }
         }
+        for (int j = 0; j < sys.loads; j++) {
+            if (sys.pulledSupport[j] >= 0) {
+                hanging += s.force[j] * height(s, j);
+            }
+        }
         weight = total - strain;
         springs = sys.elastic ? springs(s) : 0;
         inlineAbsorbers = inline(s);
@@ -121,6 +130,10 @@ public final class LineEnergies {
             InlineAbsorber a = sys.absorbers[e];
             if (a != null) {
                 double tension = sys.endTension(s, e);
+                if (LineSystem.isAtStop(s, e, a)) {
+                    sum += a.curve().work(Math.max(s.extension[e], a.curve().maximumExtension()));
+                    continue;
+                }
                 double y = s.yielded[e];
                 double yieldForce = y > 0 ? a.curve().force(y) : 0;
                 double soft = 1 / a.initialStiffness();

@@ -14,6 +14,9 @@ final class FallingBody {
     final HystereticCurve curve;
     final Joint joint;
 
+    /** Tells whether it is one of those whose first catch is followed. */
+    final boolean first;
+
     /** When the fall begins [s]; negative infinity for one who hangs already. */
     final double start;
 
@@ -57,6 +60,7 @@ final class FallingBody {
         this.mass = person.mass();
         this.tautLength = person.tautLength();
         this.start = person.start();
+        this.first = person.timing().first();
         this.joint = joint;
         this.curve = curve;
         this.startZ = startZ;

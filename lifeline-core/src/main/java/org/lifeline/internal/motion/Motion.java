@@ -1,5 +1,6 @@
 package org.lifeline.internal.motion;
 
+import java.util.concurrent.CancellationException;
 import org.lifeline.base.Convergence;
 import org.lifeline.base.NoEquilibriumException;
 
@@ -18,16 +19,17 @@ public final class Motion {
     private final MotionSystem system;
     private final PeakValues first;
     private final PeakValues whole;
+    private final MeasuredForces measured;
     private final TimeHistory history;
     private final MotionState lowest;
     private final int[] stage;
     private final double start;
-    private final double[] parts = new double[MotionEnergy.PARTS];
+    private final double[] parts = new double[MotionState.Energy.PARTS];
     private boolean caught;
     private boolean fresh = true;
     private double startEnergy;
     private double drift;
-    private final double[] startParts = new double[MotionEnergy.PARTS];
+    private final double[] startParts = new double[MotionState.Energy.PARTS];
 
     /**
      * A run.
@@ -43,18 +45,18 @@ public final class Motion {
         int supports = system.anchors.length;
         first = new PeakValues(bodies, supports);
         whole = new PeakValues(bodies, supports);
+        measured = new MeasuredForces(bodies, supports);
         history = new TimeHistory(sampling.duration, sampling.interval, bodies, supports);
         lowest = new MotionState(system.chain.x.length, supports, bodies);
         stage = new int[bodies];
         double soonest = Double.POSITIVE_INFINITY;
         for (int k = 0; k < bodies; k++) {
             FallingBody b = system.bodies[k];
-            if (b.start == 0) {
+            if (b.start > Double.NEGATIVE_INFINITY) {
                 double h = Math.max(0, b.startZ - (system.chain.z[b.joint.node] - b.tautLength));
-                soonest = Math.min(soonest, Math.sqrt(2 * h / setup.gravity));
-            } else {
-                stage[k] = DONE;
+                soonest = Math.min(soonest, b.start + Math.sqrt(2 * h / setup.gravity));
             }
+            stage[k] = b.first ? FREE : DONE;
         }
         start = soonest < Double.POSITIVE_INFINITY ? soonest : 0;
         system.time = start;
@@ -77,6 +79,7 @@ public final class Motion {
      */
     public boolean runFirstCatch(double limit) {
         while (!caught && system.time < limit) {
+            stopIfInterrupted();
             step();
         }
         return caught;
@@ -89,12 +92,21 @@ public final class Motion {
      */
     public void run(double until) {
         while (system.time < until) {
+            stopIfInterrupted();
             step();
         }
         if (Double.isNaN(lowest.time())) {
             // Nobody has come to rest yet: the end is the lowest that there is.
             system.remember();
             lowest.take(system);
+        }
+    }
+
+    /** Ends the run if the thread was interrupted; its interrupt flag stays set. */
+    private void stopIfInterrupted() {
+        if (system.steps % NumericalParameters.STEPS_BETWEEN_INTERRUPT_CHECKS == 0
+                && Thread.currentThread().isInterrupted()) {
+            throw new CancellationException("the motion was interrupted at " + system.time + " s");
         }
     }
 
@@ -106,9 +118,12 @@ public final class Motion {
             s.remember();
         }
         s.kick();
+        measured.record(s);
         whole.look(s);
+        whole.look(measured);
         if (!caught) {
             first.look(s);
+            first.look(measured);
             follow();
         }
         if (due) {
@@ -165,24 +180,38 @@ public final class Motion {
         caught = all;
     }
 
-    /** Largest arrest force [N], largest tension [N] and lowest elevation [m] of those who fall first, first catch. */
-    MeshRefinement.Peaks measures() {
-        double force = 0;
-        double low = Double.POSITIVE_INFINITY;
-        for (int k = 0; k < stage.length; k++) {
-            if (system.bodies[k].start == 0) {
-                force = Math.max(force, first.force[k]);
-                low = Math.min(low, first.lowest[k]);
-            }
+    /** Largest arrest force of those who fall first [N]. */
+    double forceOf(PeakValues peaks) {
+        return largestOfFirst(peaks.force);
+    }
+
+    /** Largest arrest force of those who fall first behind the low-pass filter [N]. */
+    double filteredForceOf(PeakValues peaks) {
+        return largestOfFirst(peaks.filteredForce);
+    }
+
+    private double largestOfFirst(double[] force) {
+        double most = 0;
+        for (int k = 0; k < force.length; k++) {
+            most = system.bodies[k].first ? Math.max(most, force[k]) : most;
         }
-        return new MeshRefinement.Peaks(force, first.tension, low);
+        return most;
+    }
+
+    /** Lowest elevation of a harness attachment of those who fall first [m]. */
+    double lowestOf(PeakValues peaks) {
+        double low = Double.POSITIVE_INFINITY;
+        for (int k = 0; k < peaks.lowest.length; k++) {
+            low = system.bodies[k].first ? Math.min(low, peaks.lowest[k]) : low;
+        }
+        return low;
     }
 
     /** Longest distance that one who falls first has gone down in the first catch [m]. */
     double fallDistance() {
         double most = 0;
         for (int k = 0; k < stage.length; k++) {
-            if (system.bodies[k].start == 0) {
+            if (system.bodies[k].first) {
                 most = Math.max(most, system.bodies[k].startZ - first.lowest[k]);
             }
         }
@@ -273,7 +302,7 @@ public final class Motion {
     /**
      * A part of the energy account at the first catch.
      *
-     * @param part see {@link MotionEnergy}
+     * @param part see {@link MotionState.Energy}
      * @return energy [J]
      */
     public double startEnergy(int part) {

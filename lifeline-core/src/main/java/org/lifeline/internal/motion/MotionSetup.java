@@ -37,15 +37,16 @@ public final class MotionSetup {
      *
      * @param start when the fall begins [s]; negative infinity for one who hangs at rest
      * @param freeFall free fall before the subsystem is taut, if the line stays where it is [m]
+     * @param first true if this is the fall whose first catch is followed, false for one beside it or later
      */
-    public record Timing(double start, double freeFall) {
+    public record Timing(double start, double freeFall, boolean first) {
         /**
          * For one who hangs at rest already.
          *
          * @return the timing
          */
         public static Timing hanging() {
-            return new Timing(Double.NEGATIVE_INFINITY, 0);
+            return new Timing(Double.NEGATIVE_INFINITY, 0, false);
         }
     }
 

@@ -4,12 +4,53 @@ package org.lifeline.internal.motion;
  * The line at one moment. Room is made at the start, so that taking it allocates nothing. Not thread-safe.
  */
 public final class MotionState {
+    /** The parts of the energy account of a motion, by their places in an array. */
+    public static final class Energy {
+        /** Kinetic energy of the cable. */
+        public static final int CABLE_MOTION = 0;
+
+        /** Kinetic energy of the workers. */
+        public static final int WORKER_MOTION = 1;
+
+        /** Strain energy of the cable. */
+        public static final int STRAIN = 2;
+
+        /** Potential energy of the cable's weight. */
+        public static final int WEIGHT = 3;
+
+        /** Energy of the elastic anchors. */
+        public static final int ANCHORS = 4;
+
+        /** Work taken by the connecting subsystems. */
+        public static final int CONNECTIONS = 5;
+
+        /** Work taken by the in-line absorbers. */
+        public static final int INLINE = 6;
+
+        /** Heat of friction at the anchors. */
+        public static final int FRICTION = 7;
+
+        /** Heat of the cable's internal damping. */
+        public static final int DAMPING = 8;
+
+        /** Potential energy of the workers. */
+        public static final int WORKER_WEIGHT = 9;
+
+        /** What merging and splitting segments beside joints has cost. */
+        public static final int MESH = 10;
+
+        /** Number of parts. */
+        public static final int PARTS = 11;
+
+        private Energy() {}
+    }
+
     private final double[] x;
     private final double[] y;
     private final double[] z;
     private final double[] length;
     private final double[] tension;
-    private final double[] energy = new double[MotionEnergy.PARTS];
+    private final double[] energy = new double[Energy.PARTS];
     private final int[] support;
     private final int[] attachment;
     private final double[] passed;
@@ -68,7 +109,7 @@ public final class MotionState {
     /**
      * A part of the energy account.
      *
-     * @param part see {@link MotionEnergy}
+     * @param part see {@link Energy}
      * @return energy [J]
      */
     public double energy(int part) {

@@ -308,38 +308,38 @@ final class MotionSystem {
         double motion = 0;
         for (int i = 0; i < c.nodes; i++) {
             double m = c.mass(i);
-            out[MotionEnergy.WEIGHT] += m * c.gravity * c.z[i];
+            out[MotionState.Energy.WEIGHT] += m * c.gravity * c.z[i];
             if (c.mobility[i] > 0) {
                 motion += m * (oldX[i] * c.vx[i] + oldY[i] * c.vy[i] + oldZ[i] * c.vz[i]);
             }
         }
-        out[MotionEnergy.CABLE_MOTION] = 0.5 * motion;
+        out[MotionState.Energy.CABLE_MOTION] = 0.5 * motion;
         for (int j = 0; j < c.segments(); j++) {
-            out[MotionEnergy.STRAIN] += c.strainEnergy(j);
+            out[MotionState.Energy.STRAIN] += c.strainEnergy(j);
         }
         for (Joint each : joints) {
             if (each instanceof SlidingJoint t) {
-                out[MotionEnergy.CABLE_MOTION] += t.kineticEnergy();
+                out[MotionState.Energy.CABLE_MOTION] += t.kineticEnergy();
             } else if (each instanceof SupportJoint a) {
                 int i = a.node;
                 double m = a.passingMass();
-                out[MotionEnergy.CABLE_MOTION] +=
+                out[MotionState.Energy.CABLE_MOTION] +=
                         0.5 * m * (oldX[i] * c.vx[i] + oldY[i] * c.vy[i] + oldZ[i] * c.vz[i] + a.flowBefore * a.flow);
-                out[MotionEnergy.ANCHORS] += a.springEnergy();
+                out[MotionState.Energy.ANCHORS] += a.springEnergy();
             }
         }
         for (InlineElement each : inline) {
             if (each != null) {
-                out[MotionEnergy.INLINE] += each.work;
+                out[MotionState.Energy.INLINE] += each.work;
             }
         }
         for (FallingBody each : bodies) {
-            out[MotionEnergy.WORKER_MOTION] += each.kineticEnergy();
-            out[MotionEnergy.WORKER_WEIGHT] += each.mass * c.gravity * each.z;
-            out[MotionEnergy.CONNECTIONS] += each.work;
+            out[MotionState.Energy.WORKER_MOTION] += each.kineticEnergy();
+            out[MotionState.Energy.WORKER_WEIGHT] += each.mass * c.gravity * each.z;
+            out[MotionState.Energy.CONNECTIONS] += each.work;
         }
-        out[MotionEnergy.FRICTION] = frictionHeat;
-        out[MotionEnergy.DAMPING] = dampingHeat;
-        out[MotionEnergy.MESH] = remeshing.lost;
+        out[MotionState.Energy.FRICTION] = frictionHeat;
+        out[MotionState.Energy.DAMPING] = dampingHeat;
+        out[MotionState.Energy.MESH] = remeshing.lost;
     }
 }

@@ -39,6 +39,9 @@ final class NumericalParameters {
     /** How often an in-line absorber may change the line of its curve within a step. */
     static final int MOST_LINE_CHANGES = 3;
 
+    /** Steps between two looks at the interrupt flag: a millisecond at a thousand nodes. */
+    static final int STEPS_BETWEEN_INTERRUPT_CHECKS = 64;
+
     // Stand-ins for nothing and for infinity.
 
     /** Added to the square of a length [m²], so that what has folded up to nothing is not divided by. */

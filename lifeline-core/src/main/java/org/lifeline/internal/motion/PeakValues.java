@@ -59,8 +59,17 @@ public final class PeakValues {
     /** Where it was met: x, y, z of the segment's middle [m]. */
     public final double[] tensionPlace = new double[3];
 
-    /** Largest sum of the forces of all who fall at the start [N]. */
+    /** Largest sum of the forces of all who fall first, at one place [N]. */
     public double together;
+
+    /** Largest force in each subsystem behind the low-pass filter [N]. */
+    public final double[] filteredForce;
+
+    /** Largest force of the line on each support behind the low-pass filter [N]. */
+    public final double[] filteredSupport;
+
+    /** Largest tension anywhere in the cable behind the low-pass filter [N]. */
+    public double filteredTension;
 
     private final double[] square;
 
@@ -79,6 +88,8 @@ public final class PeakValues {
         supportDisplacement = new double[3 * supports];
         supportTension = new double[2 * supports];
         square = new double[supports];
+        filteredForce = new double[bodies];
+        filteredSupport = new double[supports];
         Arrays.fill(lowest, Double.POSITIVE_INFINITY);
         Arrays.fill(lineLowest, Double.POSITIVE_INFINITY);
     }
@@ -89,7 +100,7 @@ public final class PeakValues {
         for (int k = 0; k < force.length; k++) {
             FallingBody b = s.bodies[k];
             look(s, k, b);
-            sum += b.start == 0 ? b.force : 0;
+            sum += b.first ? b.force : 0;
         }
         together = Math.max(together, sum);
         LumpedMassChain c = s.chain;
@@ -113,6 +124,17 @@ public final class PeakValues {
             if (at != null) {
                 inline[e] = Math.max(inline[e], at.extension);
             }
+        }
+    }
+
+    /** Looks at the filtered forces after a kick. */
+    void look(MeasuredForces m) {
+        filteredTension = Math.max(filteredTension, m.tension());
+        for (int k = 0; k < force.length; k++) {
+            filteredForce[k] = Math.max(filteredForce[k], m.force(k));
+        }
+        for (int i = 0; i < support.length; i++) {
+            filteredSupport[i] = Math.max(filteredSupport[i], m.support(i));
         }
     }
 

@@ -20,7 +20,7 @@ public final class TimeHistory {
     private final double[][] support;
     private final double[][] inline;
     private final double[][] energy;
-    private final double[] parts = new double[MotionEnergy.PARTS];
+    private final double[] parts = new double[MotionState.Energy.PARTS];
     private int samples;
     private double next;
 
@@ -31,7 +31,7 @@ public final class TimeHistory {
         body = new double[PER_BODY * bodies][room];
         support = new double[PER_SUPPORT * supports][room];
         inline = new double[2][room];
-        energy = new double[MotionEnergy.PARTS][room];
+        energy = new double[MotionState.Energy.PARTS][room];
     }
 
     /** Tells whether a sample is due. */
@@ -110,8 +110,8 @@ public final class TimeHistory {
                 }
                 weight += b.mass * g * z;
             }
-            energy[MotionEnergy.WORKER_MOTION][i] = motion;
-            energy[MotionEnergy.WORKER_WEIGHT][i] = weight;
+            energy[MotionState.Energy.WORKER_MOTION][i] = motion;
+            energy[MotionState.Energy.WORKER_WEIGHT][i] = weight;
         }
         samples = n + 1;
     }
@@ -185,7 +185,7 @@ public final class TimeHistory {
     /**
      * A part of the energy account.
      *
-     * @param part see {@link MotionEnergy}
+     * @param part see {@link MotionState.Energy}
      * @return its history [J]
      */
     public double[] energy(int part) {

@@ -30,9 +30,14 @@ final class EquilibriumPath {
     private final LineSystem system;
     private final Equilibrium equilibrium;
     private final boolean followed;
+
+    /** True for a load at a support that does not yield under it: the line stays as it is, whatever the force. */
+    private final boolean still;
+
     private final PathCoordinate coordinate;
     private final PathTangent tangent;
     private final PathStep stepper;
+    private final PathParameter parameter;
     private final @Nullable PathEnergy energy;
     private final @Nullable SnapThrough snap;
 
@@ -63,8 +68,10 @@ final class EquilibriumPath {
     EquilibriumPath(LineModel model, PathParameter parameter, @Nullable Scale scale) {
         this.model = model;
         this.system = model.system();
+        this.parameter = parameter;
         this.equilibrium = new Equilibrium(system);
-        this.followed = remembers(system);
+        this.still = isStill(system, parameter.load());
+        this.followed = remembers(system) && !still;
         this.now = new PathPoint(system, followed);
         this.next = new PathPoint(system, followed);
         now.state.set(model.state());
@@ -100,7 +107,12 @@ final class EquilibriumPath {
         }
         boolean first = system.absorbers[0] != null;
         boolean second = system.absorbers[1] != null;
-        return (first && second) || ((first || second) && system.loads > 1);
+        return (first && second) || ((first || second) && (system.loads > 1 || system.pullsOnSupports()));
+    }
+
+    private static boolean isStill(LineSystem system, int load) {
+        int support = load < 0 ? -1 : system.pulledSupport[load];
+        return support >= 0 && system.compliance[3 * support + 2] == 0;
     }
 
     boolean isFollowed() {
@@ -144,6 +156,8 @@ final class EquilibriumPath {
         findRates(point);
         if (energy != null) {
             energy.accumulate(now, point, before);
+        } else if (followed) {
+            point.error = trapezoidalError(point);
         }
     }
 
@@ -256,7 +270,7 @@ final class EquilibriumPath {
     private double error(int steps) {
         double patience = Math.pow(4, Math.floorDiv(steps, PathTolerances.STEPS_PER_TOLERANCE));
         if (energy == null) {
-            return trapezoidalError() / (PathTolerances.STATE * patience);
+            return next.error / (PathTolerances.STATE * patience);
         }
         double work = Math.abs(PathEnergy.taken(next) - PathEnergy.taken(now));
         // Rounding hides the error of a step, but it does not make a long step right.
@@ -268,24 +282,24 @@ final class EquilibriumPath {
     }
 
     /** How far tensions (relative) and slips (over chords) are from the trapezoidal rule over their rates by w [-]. */
-    private double trapezoidalError() {
-        double half = 0.5 * coordinate.distance(now, next.value, next.w);
+    private double trapezoidalError(PathPoint point) {
+        double half = 0.5 * coordinate.distance(now, point.value, point.w);
         double a = half * coordinate.perW(now);
         double b = half * coordinate.perW(next);
         double worst = 0;
         for (int i = 0; i < system.spans; i++) {
             int k = system.tensionIndex(i);
-            double x = system.along(next.state, i) - system.along(now.state, i);
-            double miss = x - a * now.tangent[k] - b * next.tangent[k];
-            worst = Math.max(worst, Math.abs(miss) / system.tensionBehind(next.state, i));
+            double x = system.along(point.state, i) - system.along(now.state, i);
+            double miss = x - a * now.tangent[k] - b * point.tangent[k];
+            worst = Math.max(worst, Math.abs(miss) / system.tensionBehind(point.state, i));
             if (i > 0) {
                 int q = system.slipIndex(i);
-                double slip = next.state.slip[i] - now.state.slip[i];
-                double missSlip = slip - a * now.tangent[q] - b * next.tangent[q];
+                double slip = point.state.slip[i] - now.state.slip[i];
+                double missSlip = slip - a * now.tangent[q] - b * point.tangent[q];
                 worst = Math.max(worst, Math.abs(missSlip) / system.chord[i]);
             }
         }
-        next.order = PathQuadrature.ORDER_OF_TRAPEZOID;
+        point.order = PathQuadrature.ORDER_OF_TRAPEZOID;
         return worst;
     }
 
@@ -296,6 +310,12 @@ final class EquilibriumPath {
 
     /** Takes one step into the next point; returns the value reached, or NaN if no equilibrium was found. */
     double step(double to) {
+        if (still) {
+            next.set(now);
+            next.state.force[parameter.load()] = to;
+            place(next, to);
+            return to;
+        }
         return stepper.take(overshot ? beyond : before, to);
     }
 

@@ -5,86 +5,192 @@ import org.lifeline.internal.line.LineState;
 import org.lifeline.internal.line.LineSystem;
 import org.lifeline.model.InlineAbsorber;
 
-/** Where on a step of a path an anchor begins to slip or an in-line absorber begins to yield. */
+/**
+ * Where on a step of a path something changes its mode: a support begins to slip, cable jams at a support or comes free,
+ * a free-running load comes to its bound or leaves it, an in-line absorber begins to yield or comes to the next corner of
+ * its curve.
+ *
+ * <p>Each has an excess, below zero before the event and above it after: of the log of a ratio of tensions, of a tension
+ * over its limit, or of a length over a chord [-]. What begins to slip is met just before its limit, and the next step
+ * lets it go; everything else just beyond it, where the settling of modes sees it. Not thread-safe.
+ */
 final class PathEvents {
     private final LineSystem system;
     private final Equilibrium equilibrium;
+
+    /** Numbers of the first jam, load and absorber; supports come first. */
+    private final int jams;
+
+    private final int loads;
+    private final int absorbers;
+    private final int count;
     private int watched;
 
     PathEvents(LineSystem system, Equilibrium equilibrium) {
         this.system = system;
         this.equilibrium = equilibrium;
+        this.jams = system.spans;
+        this.loads = 2 * system.spans;
+        this.absorbers = loads + system.loads;
+        this.count = absorbers + 2;
     }
 
     /**
-     * The share of a step at which the first anchor that sticks comes to its limit, or the first absorber yields, by the
-     * chord between two states; it is watched from now on. An anchor that stands on its limit from the start is none of
-     * them: a step that finds no rates with which it lets go settles that at its end.
+     * The share of a step at which the first event on it comes, by the chord between two states; it is watched from now
+     * on. What stands at its limit from the start is none: a step that finds no rates with which it changes settles that
+     * at its end.
      *
-     * @param low the state at the start of the step, below every limit
+     * @param low the state at the start of the step
      * @param high the state at its end
-     * @return the share, from 0 to 1; 1 if no limit is passed
+     * @return the share, from 0 to 1; 1 if there is none
      */
     double share(LineState low, LineState high) {
         double first = 1;
-        for (int i = 1; i < system.spans; i++) {
-            if (sticks(high, i)) {
-                double beyond = equilibrium.excess(high, i);
-                double start = beyond > PathTolerances.BEYOND_LIMIT ? toward(low, high, i) : 0;
-                if (beyond > PathTolerances.BEYOND_LIMIT && start <= PathTolerances.AT_LIMIT) {
-                    first = nearer(first, chord(start, beyond, PathTolerances.AIM), i);
-                }
-            }
-        }
-        for (int e = 0; e < 2; e++) {
-            InlineAbsorber a = system.absorbers[e];
-            if (a != null && !high.yielding[e]) {
-                double limit = equilibrium.resistance(a, high, e);
-                double beyond = system.endTension(high, e) / limit - 1;
-                if (beyond > PathTolerances.EVENT) {
-                    first = nearer(
-                            first,
-                            chord(system.endTension(low, e) / limit - 1, beyond, PathTolerances.YIELD_AIM),
-                            -1 - e);
+        for (int k = 1; k < count; k++) {
+            double beyond = excess(k, high, high);
+            if (beyond > passedFrom(k, high)) {
+                double start = excess(k, low, high);
+                if (start <= startsFrom(k, high)) {
+                    double from = Math.min(start, 0);
+                    double share = (aim(k, high) - from) / (beyond - from);
+                    if (share < first) {
+                        first = share;
+                        watched = k;
+                    }
                 }
             }
         }
         return first;
     }
 
-    private double nearer(double first, double share, int which) {
-        if (share < first) {
-            watched = which;
-            return share;
-        }
-        return first;
-    }
-
-    /** What is watched: number of a support, or −1 less the end of an absorber. */
+    /** Number of what is watched. */
     int watched() {
         return watched;
     }
 
-    /**
-     * How far what is watched is beyond the value that is aimed at.
-     *
-     * @param s the state
-     * @param later a state beyond the limit
-     * @return excess of the log of the tension ratio, or of the tension as a share of the resistance [-]
-     */
+    /** How far what is watched is beyond the excess that is aimed at, seen from a later state beyond the event [-]. */
     double beyond(LineState s, LineState later) {
-        if (watched > 0) {
-            return toward(s, later, watched) - PathTolerances.AIM;
+        return excess(watched, s, later) - aim(watched, s);
+    }
+
+    /** How many times a small step may be taken until it meets the first event. */
+    double steps(LineState now, LineState ahead) {
+        double least = Double.POSITIVE_INFINITY;
+        for (int k = 1; k < count; k++) {
+            double excess = excess(k, now, now);
+            if (excess <= startsFrom(k, now) && excess < 0) {
+                double rise = excess(k, ahead, now) - excess;
+                least = rise > 0 ? Math.min(least, -excess / rise) : least;
+            }
         }
-        int e = -1 - watched;
-        InlineAbsorber a = system.absorbers[e];
-        return a == null
-                ? 0
-                : system.endTension(s, e) / equilibrium.resistance(a, later, e) - 1 - PathTolerances.YIELD_AIM;
+        return least;
+    }
+
+    /** Tells whether one of the events that a later state has passed is just met. */
+    boolean isMet(LineState s, LineState later) {
+        for (int k = 1; k < count; k++) {
+            if (excess(k, s, later) > metFrom(k, s) && excess(k, later, later) > passedFrom(k, later)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private double aim(int k, LineState s) {
+        return k < jams ? PathTolerances.AIM : 0.5 * passedFrom(k, s);
+    }
+
+    /** Excess above which an event is passed [-]. */
+    private double passedFrom(int k, LineState s) {
+        return k < jams ? PathTolerances.BEYOND_LIMIT : isOfLength(k, s) ? PathTolerances.BOUND : PathTolerances.EVENT;
+    }
+
+    /** Excess above which it is met [-]: the settling of modes acts from there. */
+    private double metFrom(int k, LineState s) {
+        return k < jams ? PathTolerances.AT_LIMIT : isOfLength(k, s) ? 0 : PathTolerances.SEEN;
+    }
+
+    /** Excess above which what is at its limit from the start is no event [-]. */
+    private double startsFrom(int k, LineState s) {
+        return k < jams ? PathTolerances.AT_LIMIT : aim(k, s);
+    }
+
+    /** Tells whether an event is that of a length: cable or a load comes to a bound, an absorber to a corner. */
+    private boolean isOfLength(int k, LineState s) {
+        if (k < loads) {
+            return Math.abs(s.passage[k - jams]) == 1;
+        }
+        return k < absorbers ? s.mode[k - loads] == LineState.RUNNING : s.yielding[k - absorbers];
     }
 
     /**
-     * The lowest rate at the end of a step of an anchor that slips, or an absorber that yields, as a share of its rate at
+     * Excess of an event in a state [-], for a support on that side to which a later state slips; −∞ where it cannot
+     * happen.
+     */
+    private double excess(int k, LineState s, LineState later) {
+        if (k < jams) {
+            return sticks(s, k) ? excessOfFriction(s, later, k) : Double.NEGATIVE_INFINITY;
+        }
+        if (k < loads) {
+            return k == jams || system.clamped[k - jams] ? Double.NEGATIVE_INFINITY : excessOfJam(s, k - jams);
+        }
+        return k < absorbers ? excessOfLoad(s, k - loads) : excessOfAbsorber(s, k - absorbers);
+    }
+
+    private double excessOfFriction(LineState s, LineState later, int i) {
+        return Math.signum(system.logRatio(later, i)) * system.logRatio(s, i)
+                - system.friction[i] * system.turned(s, i);
+    }
+
+    private double excessOfJam(LineState s, int i) {
+        int mode = s.passage[i];
+        if (Math.abs(mode) == 2) {
+            double limit = system.friction[i] == 0 ? 0 : system.friction[i] * system.turned(s, i);
+            double ratio = system.logRatio(s, i);
+            return (mode == LineState.JAMMED_BACK ? ratio : -ratio) - limit;
+        }
+        if (mode == LineState.STUCK) {
+            return Double.NEGATIVE_INFINITY;
+        }
+        double beyond = Math.max(s.slip[i] - system.mostSlip(s, i), system.leastSlip(s, i) - s.slip[i]);
+        return beyond / system.chord[i];
+    }
+
+    private double excessOfLoad(LineState s, int j) {
+        if (!s.active[j] || system.gripped[j] || s.mode[j] == LineState.FOLLOWS) {
+            return Double.NEGATIVE_INFINITY;
+        }
+        if (s.mode[j] == LineState.RUNNING) {
+            double low = system.bound(s, j, false);
+            double high = system.bound(s, j, true);
+            return Math.max(low - s.coordinate[j], s.coordinate[j] - high) / system.chord[system.loadSpan[j]];
+        }
+        double pull = system.pull(s, j);
+        double size = Math.abs(system.beforeLoad(s, j)) + s.force[j];
+        return (s.mode[j] == LineState.AT_START ? -pull : pull) / size;
+    }
+
+    private double excessOfAbsorber(LineState s, int e) {
+        InlineAbsorber a = system.absorbers[e];
+        if (a == null) {
+            return Double.NEGATIVE_INFINITY;
+        }
+        double chord = system.chord[e == 0 ? 0 : system.spans - 1];
+        if (LineSystem.isAtStop(s, e, a)) {
+            double last = a.curve().lastForce();
+            return Double.isInfinite(a.curve().stopStiffness())
+                    ? 1 - system.endTension(s, e) / last
+                    : (a.curve().maximumExtension() - s.extension[e]) / chord;
+        }
+        if (s.yielding[e]) {
+            double corner = a.curve().pieceStart(s.piece[e] + 1);
+            return (s.extension[e] - corner) / chord;
+        }
+        return system.endTension(s, e) / equilibrium.resistance(a, s, e) - 1;
+    }
+
+    /**
+     * The lowest rate at the end of a step of a support that slips, or an absorber that yields, as a share of its rate at
      * the start: below zero if one has come to rest on the way, which the two states need not show.
      *
      * @param now the start of the step, with its tangent
@@ -102,7 +208,9 @@ final class PathEvents {
             }
         }
         for (int e = 0; e < 2; e++) {
-            if (system.absorbers[e] != null && now.state.yielding[e] && next.state.yielding[e]) {
+            InlineAbsorber a = system.absorbers[e];
+            boolean yields = a != null && now.state.yielding[e] && next.state.yielding[e];
+            if (yields && !LineSystem.isAtStop(now.state, e, a)) {
                 int k = system.extensionIndex(e);
                 least = Math.min(least, share(now.tangent[k], next.tangent[k]));
             }
@@ -112,64 +220,6 @@ final class PathEvents {
 
     private static double share(double rate, double later) {
         return rate > 0 ? later / rate : 1;
-    }
-
-    /** How far an anchor is beyond that one of its two limits which a later state is nearer to. */
-    private double toward(LineState s, LineState later, int i) {
-        return Math.signum(system.logRatio(later, i)) * system.logRatio(s, i)
-                - system.friction[i] * system.turned(s, i);
-    }
-
-    /** How many times a small step may be taken until it meets the first event. */
-    double steps(LineState now, LineState ahead) {
-        double least = Double.POSITIVE_INFINITY;
-        for (int i = 1; i < system.spans; i++) {
-            if (sticks(now, i)) {
-                double beyond = equilibrium.excess(now, i);
-                if (beyond <= PathTolerances.AT_LIMIT) {
-                    least = Math.min(least, steps(beyond, equilibrium.excess(ahead, i) - beyond));
-                }
-            }
-        }
-        for (int e = 0; e < 2; e++) {
-            InlineAbsorber a = system.absorbers[e];
-            if (a != null && !now.yielding[e]) {
-                double limit = equilibrium.resistance(a, now, e);
-                double tension = system.endTension(now, e);
-                least = Math.min(least, steps(tension - limit, system.endTension(ahead, e) - tension));
-            }
-        }
-        return least;
-    }
-
-    private static double steps(double beyond, double rise) {
-        return rise > 0 && beyond < 0 ? -beyond / rise : Double.POSITIVE_INFINITY;
-    }
-
-    /** Where the chord comes to a value. */
-    private static double chord(double low, double high, double aim) {
-        double from = Math.min(low, 0);
-        return high <= aim ? 1 : (aim - from) / (high - from);
-    }
-
-    /** Tells whether one of the limits that a later state passes is just met, or just passed where that is an absorber's. */
-    boolean isMet(LineState s, LineState later) {
-        for (int i = 1; i < system.spans; i++) {
-            if (sticks(s, i)
-                    && equilibrium.excess(later, i) > PathTolerances.BEYOND_LIMIT
-                    && equilibrium.excess(s, i) > PathTolerances.AT_LIMIT) {
-                return true;
-            }
-        }
-        for (int e = 0; e < 2; e++) {
-            InlineAbsorber a = system.absorbers[e];
-            if (a != null
-                    && !s.yielding[e]
-                    && system.endTension(s, e) > equilibrium.resistance(a, s, e) * (1 + PathTolerances.BEYOND_LIMIT)) {
-                return true;
-            }
-        }
-        return false;
     }
 
     boolean sticks(LineState s, int i) {

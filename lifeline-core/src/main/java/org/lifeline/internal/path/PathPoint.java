@@ -44,7 +44,7 @@ final class PathPoint {
     /** ∫P dδ since the start of the path, by quadrature [J]. */
     double loadWork;
 
-    /** Estimated error of the step that led here, as a multiple of what is allowed. */
+    /** Error by the trapezoidal rule of the step that led here, where there is no work to judge by [-]. */
     double error;
 
     /** Order in the step of that error. */

@@ -6,6 +6,7 @@ import org.lifeline.internal.line.LineState;
 import org.lifeline.internal.line.LineSystem;
 import org.lifeline.internal.numeric.RootBracket;
 import org.lifeline.internal.numeric.RootBracket.Sample;
+import org.lifeline.model.InlineAbsorber;
 
 /**
  * One step of an {@link EquilibriumPath}: the equilibrium at a value of its parameter, or where an event comes before it.
@@ -113,13 +114,14 @@ final class PathStep {
         // The step ends where something lets go: up to here with the rates before that, from here on with those after.
         end.state.set(next.state);
         next.state.set(low);
-        Equilibrium.keepYield(next.state, now.state);
+        equilibrium.keepYield(next.state, now.state);
         path.complete(next);
         turn = events.turn(now, next);
         low.set(next.state);
         double descent = next.descent;
         next.state.set(end.state);
-        if (!equilibrium.solve(next.state, now.state)) {
+        // Slips and extensions move on from here and not from the start of the step.
+        if (!equilibrium.solve(next.state, low)) {
             return Double.NaN;
         }
         path.completeJump(next, low, descent);
@@ -270,9 +272,19 @@ final class PathStep {
         }
     }
 
-    /** Lets supports stick that slip the wrong way by the tangent; returns whether there are any. */
+    /** Lets what moves the wrong way by the tangent come to rest, support or absorber; returns whether there is any. */
     private boolean stick(PathPoint now) {
         boolean any = false;
+        for (int e = 0; e < 2; e++) {
+            InlineAbsorber absorber = system.absorbers[e];
+            if (absorber != null && now.state.yielding[e] && !LineSystem.isAtStop(now.state, e, absorber)) {
+                double on = now.tangent[system.extensionIndex(e)] * coordinate.perStep(now.value);
+                if (on < -PathTolerances.STILL * system.chord[e == 0 ? 0 : system.spans - 1]) {
+                    now.state.yielding[e] = false;
+                    any = true;
+                }
+            }
+        }
         for (int i = 1; i < system.spans; i++) {
             int mode = now.state.passage[i];
             if (system.friction[i] > 0 && Math.abs(mode) == 1) {

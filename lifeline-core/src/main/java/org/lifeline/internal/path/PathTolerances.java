@@ -50,12 +50,15 @@ final class PathTolerances {
     static final double ENERGY_ROUNDING = 2e-14;
 
     /** Of tensions relative to themselves and of slips relative to chords [-], where there is no work to judge by. */
-    static final double STATE = 1e-4;
+    static final double STATE = 1e-6;
 
     // Events
 
-    /** Relative excess of a limit within which an event counts as met [-]. */
-    static final double EVENT = 1e-7;
+    /** Excess of a tension's limit up to which an event that is not a beginning slip counts as met [-]. */
+    static final double EVENT = 1e-8;
+
+    /** The same of a length's bound, over a chord [-]: what a support that then sticks keeps as an error of its slip. */
+    static final double BOUND = 1e-10;
 
     /**
      * Excess, as the log of a ratio of tensions [-], from which a support that sticks counts as standing on its limit. A
@@ -69,13 +72,8 @@ final class PathTolerances {
     /** Excess above which a support would be let go in the middle of a step [-]; that of rounding. */
     static final double BEYOND_LIMIT = 1e-10;
 
-    /** Excess of an absorber's tension that is aimed at [-]. */
-    static final double YIELD_AIM = 0.5 * EVENT;
-
-    /** How far a material point may be beyond its bound where an event counts as met, in chords [-]; and what is aimed at. */
-    static final double AT_BOUND = 1e-9;
-
-    static final double BOUND_AIM = 0.5 * AT_BOUND;
+    /** Excess from which an event that is not a beginning slip is met [-]: that from which modes are changed. */
+    static final double SEEN = 1e-9;
 
     /** Share of the value within which an event is not sought any closer [-], and the value's own share of the target. */
     static final double NARROW = 1e-9;

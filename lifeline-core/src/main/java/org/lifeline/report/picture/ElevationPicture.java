@@ -13,6 +13,7 @@ import org.lifeline.base.Point;
 import org.lifeline.base.UnitSystem;
 import org.lifeline.model.Lifeline;
 import org.lifeline.model.Obstruction;
+import org.lifeline.model.Place;
 import org.lifeline.model.Support;
 import org.lifeline.model.Worker;
 import org.lifeline.report.document.CaseNames;
@@ -175,6 +176,13 @@ public final class ElevationPicture {
     }
 
     /** Distance along the line of a point of a span. */
+    /** Distance of a load along the line; a load at a support is at the distance of the support. */
+    private double along(LoadPosition load) {
+        return load.span() > 0
+                ? along(load.span(), load.point())
+                : line.along(Place.atSupport(load.restsOn().orElseThrow()));
+    }
+
     private double along(int span, Point p) {
         Point a = line.supports().get(span - 1).position();
         Point b = line.supports().get(span).position();
@@ -225,11 +233,11 @@ public final class ElevationPicture {
         c.line(Pen.SIXTH, px(0), at, px(offset[line.spans()]), at);
         // The label stands at the end of the line that is farther from what hangs there.
         double end = offset[line.spans()];
-        double nearest = along(arrest.fall().place().span(), arrest.attachmentAtPeak());
+        double nearest = along(arrest.span(), arrest.attachmentAtPeak());
         double left = nearest;
         double right = end - nearest;
         for (LoadPosition load : arrest.peak().loads()) {
-            double place = along(load.span(), load.point());
+            double place = along(load);
             left = Math.min(left, place);
             right = Math.min(right, end - place);
         }
@@ -259,7 +267,7 @@ public final class ElevationPicture {
     }
 
     private boolean isNamed(int support) {
-        int span = arrest.fall().place().span();
+        int span = arrest.span();
         return line.spans() < FEW_SUPPORTS
                 || support == 0
                 || support == line.spans()
@@ -317,7 +325,7 @@ public final class ElevationPicture {
         int n = arrest.fall().hanging().size();
         for (int i = 0; i < n; i++) {
             LoadPosition load = arrest.peak().loads().get(i);
-            double lx = px(along(load.span(), load.point()));
+            double lx = px(along(load));
             double lz = pz(load.point().z());
             c.arrow(Pen.FORCE, lx, lz, lx, lz + 44);
             String name = SvgCanvas.cut(arrest.fall().hanging().get(i).worker().id(), 90);
@@ -327,7 +335,7 @@ public final class ElevationPicture {
 
     private void drawStanding() {
         Worker w = arrest.firstFaller();
-        double sx = px(along(arrest.fall().place().span(), arrest.attachmentBefore()));
+        double sx = px(along(arrest.span(), arrest.attachmentBefore()));
         double beside = sx - 16;
         figure(Pen.GHOST, beside, pz(w.harnessElevation()), pz(w.walkingLevel()));
         c.line(Pen.GHOST, sx, pz(arrest.attachmentBefore().z()), beside, pz(w.harnessElevation()));
@@ -335,7 +343,7 @@ public final class ElevationPicture {
 
     private void drawFallen() {
         List<ClearanceRow> rows = arrest.clearance().rows();
-        double fx = px(along(arrest.fall().place().span(), arrest.attachmentAtPeak()));
+        double fx = px(along(arrest.span(), arrest.attachmentAtPeak()));
         double taut = pz(rows.get(2).elevation());
         double torn = pz(rows.get(3).elevation());
         double harness = pz(rows.get(4).elevation());

@@ -20,6 +20,7 @@ import org.lifeline.model.ModelFactors;
 import org.lifeline.model.Worker;
 import org.lifeline.report.document.CaseNames;
 import org.lifeline.report.document.InertText;
+import org.lifeline.report.document.PlaceText;
 import org.lifeline.report.document.Quantities;
 import org.lifeline.report.document.QuantityKind;
 import org.lifeline.report.document.ReportBlock;
@@ -111,12 +112,14 @@ public final class ArrestSections {
         Fall fall = r.fall();
         String falls = fall.fallers().stream().map(w -> InertText.name(w.id())).collect(Collectors.joining(", "));
         String hangs = fall.hanging().stream()
-                .map(h -> InertText.name(h.worker().id()) + " in span "
-                        + h.place().span() + " at "
-                        + q.input(QuantityKind.LENGTH, h.place().station()))
+                .map(h -> InertText.name(h.worker().id()) + " " + PlaceText.asInput(h.place(), q))
                 .collect(Collectors.joining("; "));
-        return "Falls: " + falls + ", in span " + fall.place().span() + " at station "
-                + q.input(QuantityKind.LENGTH, fall.place().station())
+        return "Falls: " + falls + ", "
+                + fall.place()
+                        .support()
+                        .map(id -> "at " + InertText.name(id) + ", on which the connection pulls")
+                        .orElseGet(() -> "in span " + fall.place().span() + " at station "
+                                + q.input(QuantityKind.LENGTH, fall.place().station()))
                 + (hangs.isEmpty() ? "" : "; hangs already: " + hangs) + ". Method: "
                 + r.method().label() + ".";
     }

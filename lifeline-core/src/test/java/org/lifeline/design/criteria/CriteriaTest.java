@@ -386,12 +386,15 @@ class CriteriaTest {
     @Test
     void casesThatFailedLeaveACriterionOpen() {
         LifelineDesign d = design(1);
-        // More energy than the arrest is looked for.
+        Worker first = d.workers().get(0);
+        Worker low = first.toBuilder("out of reach")
+                .walkingLevel(first.walkingLevel() - 5)
+                .build();
         LifelineDesign odd = d.toBuilder()
+                .worker(low)
                 .fall(Fall.builder("impossible")
                         .at(Place.of(1, 3))
-                        .faller(d.workers().get(0))
-                        .freeFall(1e200)
+                        .faller(low)
                         .build())
                 .build();
         Extremes e = analyse(odd);

@@ -65,14 +65,14 @@ public final class RandomDesigns {
         }
         LifelineDesign.Builder b = LifelineDesign.builder("random").line(line);
         double level = line.supports().get(0).position().z() - in(0.5, 2);
-        Worker a = worker("A", level);
+        Worker a = worker("A", level, line);
         b.worker(a);
         int temperatures = 1 + random.nextInt(3);
         for (int i = 0; i < temperatures; i++) {
             b.temperature(Math.rint(in(-40, 60)));
         }
         if (chance(0.25)) {
-            Worker c = worker("C", level);
+            Worker c = worker("C", level, line);
             b.worker(c);
             int span = 1 + random.nextInt(spans);
             Fall.Builder fall = Fall.builder("second")
@@ -90,7 +90,7 @@ public final class RandomDesigns {
         }
         b.clearance(rules);
         if (chance(0.3)) {
-            b.modelFactors(new ModelFactors(in(0.9, 1.2), in(0.9, 1.2)));
+            b.modelFactors(new ModelFactors(in(0.9, 1.2), in(0.9, 1.2), "random"));
         }
         return b.build();
     }
@@ -155,11 +155,16 @@ public final class RandomDesigns {
         return s;
     }
 
-    private Worker worker(String id, double level) {
+    private Worker worker(String id, double level, Lifeline line) {
         Attachment attachment = chance(0.5) ? Attachment.GRIPPED : Attachment.FREE_RUNNING;
         double low = in(2000, 4000);
+        // Long enough for the highest and the lowest support.
+        double reach = line.supports().stream()
+                .mapToDouble(s -> Math.hypot(s.position().z() - level - 1.5, 0.8))
+                .max()
+                .orElse(0);
         Connection c = Connection.lanyard(
-                in(1, 2),
+                Math.max(reach, in(1, 2)),
                 Connection.PersonalAbsorber.builder()
                         .clearanceForce(low)
                         .maximumForce(low + in(500, 3000))

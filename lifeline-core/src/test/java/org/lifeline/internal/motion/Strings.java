@@ -41,7 +41,7 @@ final class Strings {
                 0,
                 Point.of(0.5 * span[0], 0, 0),
                 true,
-                List.of(new MotionSetup.Person(1, LoadingCurve.spring(1), 1, new MotionSetup.Timing(1e9, 0))));
+                List.of(new MotionSetup.Person(1, LoadingCurve.spring(1), 1, new MotionSetup.Timing(1e9, 0, false))));
         return new MotionSystem(setup, span[0] / segments, 1);
     }
 

@@ -43,7 +43,8 @@ class DriftWarningTest {
 
     private static MotionSummary drifted(double share) {
         MotionSummary m = COARSE.arrest().motion().orElseThrow();
-        return new MotionSummary(m.mesh(), m.wholeRun(), share, m.harnessFall(), m.firstCatchOver());
+        MotionSummary.Quality quality = new MotionSummary.Quality(m.mesh(), m.allowances(), share);
+        return new MotionSummary(quality, m.wholeRun(), m.harnessFall(), m.firstCatchOver());
     }
 
     @Test

@@ -187,7 +187,7 @@ public final class DesignReader {
                                     ? cable
                                     : Cable.builder()
                                             .massPerLength(1)
-                                            .axialStiffness(1e6)
+                                            .axialStiffness(1e9)
                                             .build())
                     .installed(installed != null ? installed : Installed.pretension(1000));
             if (!Double.isNaN(gravity)) {

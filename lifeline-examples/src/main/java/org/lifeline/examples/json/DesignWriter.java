@@ -18,6 +18,7 @@ import org.lifeline.model.LifelineDesign;
 import org.lifeline.model.LoadingCurve;
 import org.lifeline.model.Obstruction;
 import org.lifeline.model.Passage;
+import org.lifeline.model.Place;
 import org.lifeline.model.Stiffness;
 import org.lifeline.model.Support;
 import org.lifeline.model.Worker;
@@ -68,9 +69,12 @@ public final class DesignWriter {
                     .put("to", metres(each.to()))
                     .put("elevation", metres(each.elevation()));
         }
-        root.putObject("modelFactors")
+        ObjectNode factors = root.putObject("modelFactors")
                 .put("force", design.modelFactors().force())
                 .put("distance", design.modelFactors().distance());
+        if (!design.modelFactors().reason().isEmpty()) {
+            factors.put("reason", design.modelFactors().reason());
+        }
         try {
             String text = new ObjectMapper().writerWithDefaultPrettyPrinter().writeValueAsString(root) + "\n";
             return text.getBytes(StandardCharsets.UTF_8);
@@ -85,7 +89,7 @@ public final class DesignWriter {
         node.put("name", cable.name());
         cable.diameter().ifPresent(d -> node.put("diameter", metres(d)));
         node.put("weightPerLength", quantity(line.weightPerLength(), "N/m"));
-        if (cable.elongation().isLinear()) {
+        if (cable.elongation().isStiffnessAlone()) {
             node.put("axialStiffness", newtons(cable.elongation().initialStiffness()));
         } else {
             ArrayNode curve = node.putArray("loadElongation");
@@ -94,7 +98,9 @@ public final class DesignWriter {
                     .forEach(c -> curve.addArray().add(c.strain()).add(newtons(c.tension())));
         }
         cable.breakingStrength().ifPresent(f -> node.put("minimumBreakingStrength", newtons(f)));
-        node.put("terminationEfficiency", cable.terminationEfficiency());
+        if (cable.isTerminationEfficiencyStated()) {
+            node.put("terminationEfficiency", cable.terminationEfficiency());
+        }
         node.put("thermalExpansion", quantity(cable.thermalExpansion(), "/K"));
         cable.dampingTime().ifPresent(t -> node.put("dampingTime", quantity(t, "s")));
         return node;
@@ -223,19 +229,24 @@ public final class DesignWriter {
     private static ObjectNode fall(Fall fall) {
         ObjectNode node = NODES.objectNode();
         node.put("id", fall.id());
-        node.put("span", fall.place().span());
-        node.put("station", metres(fall.place().station()));
+        place(node, fall.place());
         ArrayNode fallers = node.putArray("fallers");
         fall.fallers().forEach(w -> fallers.add(w.id()));
         fall.freeFall().ifPresent(h -> node.put("freeFall", metres(h)));
         ArrayNode hanging = node.putArray("hanging");
         for (Fall.Hanging each : fall.hanging()) {
-            hanging.addObject()
-                    .put("worker", each.worker().id())
-                    .put("span", each.place().span())
-                    .put("station", metres(each.place().station()));
+            place(hanging.addObject().put("worker", each.worker().id()), each.place());
         }
         return node;
+    }
+
+    private static void place(ObjectNode node, Place place) {
+        if (place.isAtSupport()) {
+            node.put("support", place.support().orElseThrow());
+        } else {
+            node.put("span", place.span());
+            node.put("station", metres(place.station()));
+        }
     }
 
     private static void finite(ObjectNode node, String key, double stiffness) {

@@ -69,6 +69,9 @@ public final class ResultWriter {
         ObjectNode factors = root.putObject("modelFactors");
         factors.put("force", run.design().modelFactors().force());
         factors.put("distance", run.design().modelFactors().distance());
+        if (!run.design().modelFactors().reason().isEmpty()) {
+            factors.put("reason", run.design().modelFactors().reason());
+        }
         root.put("fallsSearched", run.searched());
         root.set("installed", installed(run.installed()));
         ArrayNode arrests = root.putArray("arrests");

@@ -79,7 +79,12 @@ final class SiteReader {
         }
         double force = f.number("force", Range.POSITIVE);
         double distance = f.number("distance", Range.POSITIVE);
+        String reason = f.text("reason");
         f.close();
-        b.modelFactors(new ModelFactors(Double.isNaN(force) ? 1 : force, Double.isNaN(distance) ? 1 : distance));
+        ModelFactors factors = f.build(() -> new ModelFactors(
+                Double.isNaN(force) ? 1 : force, Double.isNaN(distance) ? 1 : distance, reason == null ? "" : reason));
+        if (factors != null) {
+            b.modelFactors(factors);
+        }
     }
 }

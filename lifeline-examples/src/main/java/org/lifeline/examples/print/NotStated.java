@@ -3,6 +3,7 @@ package org.lifeline.examples.print;
 import java.util.ArrayList;
 import java.util.List;
 import org.lifeline.examples.json.DesignFile;
+import org.lifeline.model.Cable;
 import org.lifeline.model.Lifeline;
 import org.lifeline.model.LifelineDesign;
 import org.lifeline.model.Passage;
@@ -44,7 +45,10 @@ final class NotStated {
                 "thermal expansion of the cable "
                         + q.input(QuantityKind.EXPANSION, line.cable().thermalExpansion())
                         + " (recalled value for steel rope)");
-        missing("cable.terminationEfficiency", "termination efficiency 1");
+        missing(
+                "cable.terminationEfficiency",
+                "termination efficiency " + Cable.LOWEST_TERMINATION_EFFICIENCY
+                        + " (lowest of the terminations of EN 13411, recalled)");
         missing(
                 "clearance.harnessStretch",
                 "harness stretch "

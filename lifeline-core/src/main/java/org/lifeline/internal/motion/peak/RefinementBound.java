@@ -1,0 +1,78 @@
+package org.lifeline.internal.motion.peak;
+
+/**
+ * How far a peak on the finest of several meshes, each with half the segments of the one before, may be from the peak on
+ * ever finer meshes.
+ *
+ * <p>A peak of tension is cut by a wave front and does not converge by a fixed factor, so it cannot be extrapolated.
+ * Meshes that agree by chance say nothing, either: a front that none of them resolves comes out alike on all. So the
+ * bound is the largest of three: a multiple of the larger of the last two changes; what a front may hide that is as wide
+ * as the mesh makes it; and a multiple of what a low-pass filter takes off the peak, because a spike that is already
+ * seen grows while its front gets narrower. A kink that has run along a span of n segments is about n^(1/3) segments
+ * wide (dispersion of a lumped chain, ω = 2 c/L sin(kL/2)), which is n^(−2/3) of the span. The factors are measured, not
+ * derived: {@code src/docs/theory/transient.md}, section 3.
+ */
+public final class RefinementBound {
+    /** Least number of meshes from which anything can be said: two changes. */
+    public static final int LEAST_MESHES = 3;
+
+    /** Multiple of the larger of the last two changes [-]. */
+    static final double CHANGES = 2.5;
+
+    /** What a front may hide of a peak as it is, as a share of it and times n^(−2/3) [-]. */
+    static final double FRONT = 1.8;
+
+    /** The same behind the low-pass filter, which smooths fronts [-]. */
+    static final double FILTERED_FRONT = 0.5;
+
+    /** Multiple of the part of a peak that the low-pass filter takes off [-]. */
+    static final double SPIKE = 1.5;
+
+    private RefinementBound() {}
+
+    /**
+     * Least bound of a peak as it is.
+     *
+     * @param size the peak, or what it is compared with where that is larger [N]
+     * @param segments segments of the finest mesh in the shortest span of a fall
+     * @param spike what a low-pass filter takes off the peak [N]
+     * @return least bound [N]
+     */
+    public static double least(double size, double segments, double spike) {
+        return Math.max(FRONT * size * width(segments), SPIKE * Math.abs(spike));
+    }
+
+    /**
+     * Least bound of a filtered peak.
+     *
+     * @param size the peak, or what it is compared with where that is larger [N]
+     * @param segments segments of the finest mesh in the shortest span of a fall
+     * @return least bound [N]
+     */
+    public static double leastFiltered(double size, double segments) {
+        return FILTERED_FRONT * size * width(segments);
+    }
+
+    /** Width of a kink that has run along a span of so many segments, as a share of the span [-]. */
+    private static double width(double segments) {
+        return Math.pow(segments, -2.0 / 3);
+    }
+
+    /**
+     * The bound.
+     *
+     * @param peaks the peak on each mesh, from the coarsest to the finest [any unit]
+     * @param least what the bound is at least, 0 for what no front cuts [unit of the peak]
+     * @return largest distance of the last peak from that of ever finer meshes [unit of the peak]; positive infinity if
+     *     there are too few meshes
+     */
+    public static double of(double[] peaks, double least) {
+        int n = peaks.length;
+        if (n < LEAST_MESHES) {
+            return Double.POSITIVE_INFINITY;
+        }
+        double last = Math.abs(peaks[n - 1] - peaks[n - 2]);
+        double before = Math.abs(peaks[n - 2] - peaks[n - 3]);
+        return Math.max(CHANGES * Math.max(last, before), least);
+    }
+}

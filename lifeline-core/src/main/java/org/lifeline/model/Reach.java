@@ -1,0 +1,63 @@
+package org.lifeline.model;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.lifeline.base.Violation;
+import org.lifeline.base.Violations;
+
+/**
+ * Where the line is within reach of those who fall, see {@link Fall#checkReach}.
+ *
+ * @param fall the fall
+ * @param atRest elevation of the line before the fall [m]
+ * @param chord elevation of the straight line between the supports [m]
+ */
+record Reach(Fall fall, double atRest, double chord) {
+    /** Length by which a connection may fall short [m]: the rounding of elevations and of the sag. */
+    private static final double ROUNDING = 1e-6;
+
+    List<Violation> check() {
+        List<Violation> list = new ArrayList<>(0);
+        for (int i = 0; i < fall.fallers().size(); i++) {
+            Worker w = fall.fallers().get(i);
+            if (w.connection().kind() != Connection.Kind.SELF_RETRACTING) {
+                reach(w, "fallers[" + i + "].connection.tautLength", list);
+                freeFall(w, list);
+            }
+        }
+        return list;
+    }
+
+    private double lifted() {
+        return Math.max(atRest, chord);
+    }
+
+    private void reach(Worker w, String path, List<Violation> list) {
+        double harness = w.harnessElevation();
+        double above = harness <= atRest ? atRest - harness : Math.min(0, lifted() - harness);
+        double length = w.connection().tautLength(0);
+        if (Math.hypot(above, w.offset()) > length + ROUNDING) {
+            String where = above > 0 ? " above" : above < 0 ? " below" : " beside";
+            list.add(new Violation(
+                    path,
+                    Violations.show(length, "m"),
+                    "does not reach the line, which is " + Violations.show(Math.abs(above), "m") + where
+                            + " the harness attachment of " + w.id()
+                            + (w.offset() > 0 ? " and " + Violations.show(w.offset(), "m") + " aside" : "")
+                            + (atRest < lifted() && above < 0 ? " when it is lifted straight" : "")));
+        }
+    }
+
+    private void freeFall(Worker w, List<Violation> list) {
+        double length = w.connection().tautLength(0);
+        double most = 2 * length + (lifted() - atRest);
+        double stated = fall.freeFall().orElse(0);
+        if (stated > most + ROUNDING) {
+            list.add(new Violation(
+                    "freeFall",
+                    Violations.show(stated, "m"),
+                    "is more than the connection of " + w.id() + " can give: " + Violations.show(most, "m")
+                            + ", from " + Violations.show(length, "m") + " above the line to as much below it"));
+        }
+    }
+}
