@@ -122,6 +122,10 @@ class FuzzTest {
     /** One to three changes of a design. */
     private static void damage(JsonNode root, SplittableRandom random) {
         JsonNodeFactory make = JsonNodeFactory.instance;
+        if (random.nextInt(2) == 0) {
+            near(root, random);
+            return;
+        }
         for (int k = random.nextInt(3); k >= 0; k--) {
             boolean structure = random.nextInt(8) == 0;
             List<Leaf> all = nodes(root, !structure);
@@ -140,7 +144,7 @@ class FuzzTest {
                 case 2 -> leaf.replace(make.textNode(scaled(text, any(UNITS, random), random)));
                 case 3 -> leaf.replace(make.textNode(any(nodes(root, true), random).value().asText()));
                 case 4 -> leaf.replace(make.numberNode(Math.pow(10, random.nextInt(-30, 30))));
-                case 5 -> leaf.replace(make.textNode(scaled(text, unit, random)));
+                case 5 -> leaf.replace(make.textNode(near(text, unit, random)));
                 case 6 -> leaf.remove();
                 case 7 -> leaf.replace(make.arrayNode().add(1));
                 case 8 -> leaf.replace(make.nullNode());
@@ -149,15 +153,36 @@ class FuzzTest {
         }
     }
 
+    /** Every third quantity is another one of the same order: most of these designs can be computed. */
+    private static void near(JsonNode root, SplittableRandom random) {
+        for (Leaf each : nodes(root, true)) {
+            if (LEADING.matcher(each.value().asText()).lookingAt() && random.nextInt(3) == 0) {
+                String text = each.value().asText();
+                Matcher number = LEADING.matcher(text);
+                String unit = number.lookingAt() ? text.substring(number.end()) : "";
+                if (!unit.isBlank()) {
+                    each.replace(JsonNodeFactory.instance.textNode(near(text, unit, random)));
+                }
+            }
+        }
+    }
+
+    private static String near(String text, String unit, SplittableRandom random) {
+        return number(text) * (0.7 + 0.6 * random.nextDouble()) + unit;
+    }
+
+    private static double number(String text) {
+        Matcher number = LEADING.matcher(text);
+        try {
+            return number.lookingAt() ? Double.parseDouble(number.group()) : 1;
+        } catch (NumberFormatException e) {
+            return 1;
+        }
+    }
+
     /** A quantity that is some powers of ten off, the commonest slip. */
     private static String scaled(String text, String unit, SplittableRandom random) {
-        Matcher number = LEADING.matcher(text);
-        double value;
-        try {
-            value = number.lookingAt() ? Double.parseDouble(number.group()) : 1;
-        } catch (NumberFormatException e) {
-            value = 1;
-        }
+        double value = number(text);
         return value * Math.pow(10, random.nextInt(-12, 13)) * (random.nextInt(10) == 0 ? -1 : 1) + unit;
     }
 
@@ -188,7 +213,7 @@ class FuzzTest {
                 assertThat(err).as(which).isNotBlank();
             }
         }
-        assertThat(ended[0]).as("designs that were computed").isGreaterThan(cases / 10);
+        assertThat(ended[0]).as("designs that were computed").isGreaterThan(cases / 5);
         assertThat(ended[2]).as("designs that were refused").isGreaterThan(cases / 10);
     }
 
