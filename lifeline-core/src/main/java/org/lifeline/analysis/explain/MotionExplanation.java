@@ -62,7 +62,7 @@ final class MotionExplanation {
         if (Double.isFinite(spread)) {
             sheet.given(
                     "ρ",
-                    "change of the peaks when mesh and step were halved last",
+                    "bound of what finer meshes change in the peaks",
                     spread,
                     Dimension.RATIO,
                     "refinement");

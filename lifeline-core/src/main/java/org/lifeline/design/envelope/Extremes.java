@@ -4,10 +4,12 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.lifeline.analysis.ArrestResult;
 import org.lifeline.base.Interval;
 import org.lifeline.model.DeploymentForce;
+import org.lifeline.model.Fall;
 import org.lifeline.model.LifelineDesign;
 import org.lifeline.model.Support;
 import org.lifeline.model.Worker;
@@ -113,12 +115,17 @@ public final class Extremes {
      */
     public Extremes lacking(String why) {
         String both = scope.lacking().isEmpty() ? why : scope.lacking() + "; " + why;
-        Scope less = new Scope(scope.masses(), scope.failures(), scope.complete(), both);
+        Scope less = new Scope(scope.masses(), scope.tolerance(), scope.failures(), scope.complete(), both);
         return new Extremes(design, quantities, worst, less);
     }
 
     /** What the worst values were taken over. */
-    record Scope(Interval masses, List<FailedCase> failures, boolean complete, String lacking) {
+    record Scope(
+            Interval masses,
+            Optional<Interval> tolerance,
+            List<FailedCase> failures,
+            boolean complete,
+            String lacking) {
         Scope and(Scope other) {
             List<FailedCase> both = new ArrayList<>(failures);
             both.addAll(other.failures);
@@ -127,14 +134,27 @@ public final class Extremes {
             String less = other.lacking.isEmpty() || lacking.equals(other.lacking)
                     ? lacking
                     : lacking.isEmpty() ? other.lacking : lacking + "; " + other.lacking;
-            return new Scope(range, List.copyOf(both), complete && other.complete, less);
+            return new Scope(
+                    range,
+                    tolerance.isPresent() ? tolerance : other.tolerance,
+                    List.copyOf(both),
+                    complete && other.complete,
+                    less);
         }
 
         static Scope of(LifelineDesign design, Tolerances tolerances, List<FailedCase> failures, boolean complete) {
-            double[] m = design.workers().stream().mapToDouble(Worker::mass).toArray();
+            double[] m = Stream.concat(
+                            design.workers().stream(),
+                            design.falls().stream()
+                                    .flatMap(f -> Stream.concat(
+                                            f.fallers().stream(),
+                                            f.hanging().stream().map(Fall.Hanging::worker))))
+                    .mapToDouble(Worker::mass)
+                    .toArray();
             Interval designed = Interval.of(
                     Arrays.stream(m).min().orElseThrow(), Arrays.stream(m).max().orElseThrow());
-            return new Scope(tolerances.mass().orElse(designed), List.copyOf(failures), complete, "");
+            return new Scope(
+                    tolerances.mass().orElse(designed), tolerances.mass(), List.copyOf(failures), complete, "");
         }
     }
 
@@ -252,6 +272,15 @@ public final class Extremes {
      */
     public Interval masses() {
         return scope.masses();
+    }
+
+    /**
+     * The range of masses that every worker was given in turn, where a tolerance on the mass was examined.
+     *
+     * @return masses [kg]; empty where every worker has his own mass
+     */
+    public Optional<Interval> massTolerance() {
+        return scope.tolerance();
     }
 
     /**
