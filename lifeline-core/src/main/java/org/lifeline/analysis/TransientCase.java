@@ -274,7 +274,10 @@ final class TransientCase {
                         clearance,
                         p.worker(),
                         new ClearanceAccount.Levels(
-                                p.attachment().z(), log.lineAtLowest[k], OptionalDouble.of(log.lowest[k]), fall.place().isAtSupport()),
+                                p.attachment().z(),
+                                log.lineAtLowest[k],
+                                OptionalDouble.of(log.lowest[k]),
+                                fall.place().isAtSupport()),
                         new ClearanceAccount.Reach(p.taut(), log.extensionAtLowest[k]),
                         below);
                 if (worst == null || c.requiredElevation() < worst.requiredElevation()) {

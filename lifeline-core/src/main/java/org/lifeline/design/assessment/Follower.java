@@ -31,7 +31,10 @@ final class Follower {
     record Key(String description, String place) {}
 
     /** An arrest that was followed, or why there is none. */
-    record Attempt(Task task, @Nullable FollowedArrest arrest, @Nullable NotComputed failure) {
+    record Attempt(
+            Task task,
+            @Nullable FollowedArrest arrest,
+            @Nullable NotComputed failure) {
         FollowedArrest followed() {
             return Objects.requireNonNull(arrest, "arrest");
         }
@@ -70,8 +73,7 @@ final class Follower {
     private static Attempt attempt(Task task, TransientArrest analysis, Lifeline line) {
         try {
             TransientResult result = analysis.solve(line, task.fallCase().fall());
-            return new Attempt(
-                    task, new FollowedArrest(task.fallCase(), result.arrest(), result.accurate()), null);
+            return new Attempt(task, new FollowedArrest(task.fallCase(), result.arrest(), result.accurate()), null);
         } catch (NoEquilibriumException | InvalidInputException e) {
             String what = task.fallCase().describe() + ", in time";
             return new Attempt(task, null, new NotComputed(what, FailedCase.words(e)));

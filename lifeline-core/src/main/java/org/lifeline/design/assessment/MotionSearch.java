@@ -131,8 +131,8 @@ final class MotionSearch {
         }
         if (!tasks.isEmpty()) {
             survey(tasks, step);
-            steps.forEach((key, value) -> surveyed.computeIfPresent(
-                    key, (k, s) -> new Survey(s.task(), s.arrest(), value)));
+            steps.forEach(
+                    (key, value) -> surveyed.computeIfPresent(key, (k, s) -> new Survey(s.task(), s.arrest(), value)));
         }
     }
 
@@ -141,9 +141,8 @@ final class MotionSearch {
         Map<Follower.Key, Survey> found = new LinkedHashMap<>();
         Map<Follower.Key, Survey> left = new LinkedHashMap<>(surveyed);
         for (int i = 0; i < each; i++) {
-            List<Extreme> extremes = governing(left.values().stream()
-                    .map(s -> s.arrest().computed())
-                    .toList());
+            List<Extreme> extremes = governing(
+                    left.values().stream().map(s -> s.arrest().computed()).toList());
             for (Extreme e : extremes) {
                 Survey s = Optional.ofNullable(left.get(keyOf(e))).orElseThrow();
                 found.putIfAbsent(s.task().key(), s);
@@ -173,9 +172,8 @@ final class MotionSearch {
         Map<Follower.Key, Follower.Task> chosen = new LinkedHashMap<>();
         Map<Follower.Key, Survey> left = new LinkedHashMap<>(surveyed);
         for (int i = 0; i < SearchParameters.FOLLOWED_PER_QUANTITY && !left.isEmpty(); i++) {
-            List<Extreme> extremes = governing(left.values().stream()
-                    .map(s -> s.arrest().computed())
-                    .toList());
+            List<Extreme> extremes = governing(
+                    left.values().stream().map(s -> s.arrest().computed()).toList());
             for (Extreme e : extremes) {
                 Double value = known.get(e.name());
                 if (value == null || mayBeWorse(e, value)) {
@@ -190,7 +188,8 @@ final class MotionSearch {
 
     /** Tells whether a value of the survey, with its error, may be worse than one that is known. */
     private static boolean mayBeWorse(Extreme e, double known) {
-        boolean least = e.quantity().map(q -> !q.largestIsWorst()).orElse(e.name().startsWith("margin"));
+        boolean least =
+                e.quantity().map(q -> !q.largestIsWorst()).orElse(e.name().startsWith("margin"));
         double error = e.unit().equals("N")
                 ? SearchParameters.SURVEY_ERROR * Math.abs(known)
                 : SearchParameters.SURVEY_LENGTH_ERROR;
@@ -211,14 +210,16 @@ final class MotionSearch {
                 factors.add(f);
             }
         }
-        List<Follower.Attempt> attempts = indexed(tasks.size(), i -> follower.damped(tasks.get((int) i), factors.get((int) i)));
+        List<Follower.Attempt> attempts =
+                indexed(tasks.size(), i -> follower.damped(tasks.get((int) i), factors.get((int) i)));
         for (int i = 0; i < attempts.size(); i++) {
             Follower.Attempt a = attempts.get(i);
             if (a.failure() == null) {
                 damped.computeIfAbsent(a.task().key(), k -> new ArrayList<>()).add(a.followed());
             } else {
                 failures.add(new NotComputed(
-                        a.failure().what() + ", damping time × " + factors.get(i), a.failure().why()));
+                        a.failure().what() + ", damping time × " + factors.get(i),
+                        a.failure().why()));
             }
         }
     }

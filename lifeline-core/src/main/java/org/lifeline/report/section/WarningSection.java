@@ -173,9 +173,13 @@ public final class WarningSection {
             list.add(name
                     + (Double.isFinite(bound)
                             ? ": finer meshes may change peaks by " + MotionSections.percent(bound) + "; add "
-                                    + q.result(QuantityKind.FORCE, m.allowances().tension().force())
+                                    + q.result(
+                                            QuantityKind.FORCE,
+                                            m.allowances().tension().force())
                                     + " to the tension and "
-                                    + q.result(QuantityKind.FORCE, m.allowances().arrestForce().force())
+                                    + q.result(
+                                            QuantityKind.FORCE,
+                                            m.allowances().arrestForce().force())
                                     + " to the arrest force."
                             : ": fewer than three meshes were followed, so nothing bounds what finer ones change."));
         }
