@@ -66,11 +66,11 @@ class CalculationReportTest {
         int accounts = 0;
         for (UnitChoice units : UnitChoice.values()) {
             for (ArrestResult r : SampleDesigns.arrests().values()) {
-                LifelineDesign design = LifelineDesign.builder("x")
-                        .line(r.line())
-                        .worker(r.firstFaller())
-                        .fall(r.fall())
-                        .build();
+                LifelineDesign.Builder b =
+                        LifelineDesign.builder("x").line(r.line()).fall(r.fall());
+                r.fall().fallers().forEach(b::worker);
+                r.fall().hanging().forEach(h -> b.worker(h.worker()));
+                LifelineDesign design = b.build();
                 ReportDocument d = CalculationReport.of(design, List.of(r))
                         .withUnits(units)
                         .withDetail(ReportDetail.SHORT)
