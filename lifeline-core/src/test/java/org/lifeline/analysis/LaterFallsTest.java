@@ -79,8 +79,10 @@ class LaterFallsTest {
                 .isEqualTo(r.firstCatch().worker("one").force().value());
         assertThat(r.arrest().deployment())
                 .isCloseTo(r.firstCatch().worker("one").extension(), within(1e-12));
-        assertThat(r.arrest().deployment()).isLessThan(r.wholeRun().worker("two").extension());
-        assertThat(r.arrest().totalFallDistance() / alone.arrest().totalFallDistance()).isBetween(0.8, 1.2);
+        assertThat(r.arrest().deployment())
+                .isLessThan(r.wholeRun().worker("two").extension());
+        assertThat(r.arrest().totalFallDistance() / alone.arrest().totalFallDistance())
+                .isBetween(0.8, 1.2);
     }
 
     /** One who falls later but is caught sooner is caught when the subsystem is taut, not when the first one's is. */
@@ -110,9 +112,8 @@ class LaterFallsTest {
         Fall first = fall("one", Place.of(1, 4), 1.5);
         Fall second = fall("two", Place.of(2, 6), 1.5);
         for (double time : new double[] {1.6, 3, 100}) {
-            assertThatThrownBy(() -> QUICK.withDuration(2)
-                            .withLaterFall(second, time)
-                            .solve(line(), first))
+            assertThatThrownBy(() ->
+                            QUICK.withDuration(2).withLaterFall(second, time).solve(line(), first))
                     .as("at %s s", time)
                     .isInstanceOf(InvalidInputException.class)
                     .hasMessageContaining("laterFalls[0].time")

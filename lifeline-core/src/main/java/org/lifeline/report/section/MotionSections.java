@@ -295,7 +295,8 @@ public final class MotionSections {
         blocks.add(b.build());
         blocks.add(new ReportBlock.Paragraph("Mesh: segments of "
                 + q.result(QuantityKind.LENGTH, run.mesh().segmentLength()) + " where somebody falls, "
-                + run.mesh().nodes() + " nodes; " + bound(m.allowances().relative()) + " (asked for: " + percent(r.convergence().tolerance()) + "). Energy drift: "
+                + run.mesh().nodes() + " nodes; " + bound(m.allowances().relative()) + " (asked for: "
+                + percent(r.convergence().tolerance()) + "). Energy drift: "
                 + percent(m.relativeDrift())
                 + " of the energy of the fall."));
         return blocks;
