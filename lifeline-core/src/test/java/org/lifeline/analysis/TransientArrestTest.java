@@ -109,8 +109,10 @@ class TransientArrestTest {
             for (Attachment attachment : List.of(clamp ? Attachment.GRIPPED : Attachment.FREE_RUNNING)) {
                 Fall f = fall(Place.of(1, 3), attachment, absorber(), 1.5);
                 Lifeline line = line(passage, 0.41);
-                TransientResult r =
-                        TransientArrest.withDefaults().withRefinements(0).withDuration(3).solve(line, f);
+                TransientResult r = TransientArrest.withDefaults()
+                        .withRefinements(0)
+                        .withDuration(3)
+                        .solve(line, f);
                 ArrestResult balance = EnergyBalance.withDefaults().solve(line, f);
                 String what = passage + ", " + attachment;
                 double[] times = r.history().times();

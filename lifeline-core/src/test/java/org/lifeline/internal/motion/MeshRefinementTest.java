@@ -21,8 +21,10 @@ class MeshRefinementTest {
         for (int k = 1; k < levels.size(); k++) {
             assertThat(levels.get(k).segment())
                     .isCloseTo(0.5 * levels.get(k - 1).segment(), within(1e-12));
-            assertThat(levels.get(k).nodes()).isBetween(
-                    2 * levels.get(k - 1).nodes() - 6, 2 * levels.get(k - 1).nodes() + 6);
+            assertThat(levels.get(k).nodes())
+                    .isBetween(
+                            2 * levels.get(k - 1).nodes() - 6,
+                            2 * levels.get(k - 1).nodes() + 6);
             assertThat(levels.get(k).steps()).isGreaterThan(levels.get(k - 1).steps());
         }
     }
@@ -55,7 +57,8 @@ class MeshRefinementTest {
         }
         assertThat(fine.uncertainty()).isLessThan(coarse.uncertainty());
         assertThat(fine.lowestBound()).isLessThan(coarse.lowestBound());
-        double found = Math.abs(fine.motion().firstCatch().tension - coarse.motion().firstCatch().tension);
+        double found =
+                Math.abs(fine.motion().firstCatch().tension - coarse.motion().firstCatch().tension);
         assertThat(found).isLessThanOrEqualTo(coarse.bound(tension));
     }
 

@@ -55,10 +55,7 @@ final class MotionCases {
     }
 
     private static Cable cable() {
-        return Cable.builder()
-                .massPerLength(MASS_PER_LENGTH)
-                .axialStiffness(EA)
-                .build();
+        return Cable.builder().massPerLength(MASS_PER_LENGTH).axialStiffness(EA).build();
     }
 
     /** 100 kg on a plain lanyard. */

@@ -81,8 +81,7 @@ class MotionRecordsTest {
         for (int i = 0; i < force.length; i++) {
             assertThat(force[i]).isCloseTo(MotionCases.LANYARD * extension[i], within(1e-6 + 1e-9 * force[i]));
         }
-        assertThat(MOTION.whole().force[0])
-                .isCloseTo(MotionCases.LANYARD * MOTION.whole().extension[0], within(1e-3));
+        assertThat(MOTION.whole().force[0]).isCloseTo(MotionCases.LANYARD * MOTION.whole().extension[0], within(1e-3));
     }
 
     /** The state at the lowest point lies in the first catch, and its parts are in the order of the line. */
@@ -100,7 +99,8 @@ class MotionRecordsTest {
             length += lowest.length(j);
             assertThat(lowest.tension(j)).isNotNegative();
         }
-        assertThat(length).isCloseTo(2 * MotionCases.SPAN / (1 + MotionCases.PRETENSION / MotionCases.EA), within(0.01));
+        assertThat(length)
+                .isCloseTo(2 * MotionCases.SPAN / (1 + MotionCases.PRETENSION / MotionCases.EA), within(0.01));
         assertThat(lowest.inline(0)).isZero();
         assertThat(MOTION.present().time()).isCloseTo(MOTION.time(), within(1e-12));
     }

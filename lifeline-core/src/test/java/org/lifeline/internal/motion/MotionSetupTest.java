@@ -19,7 +19,8 @@ class MotionSetupTest {
         Point here = model.pointAtStation(0, 3);
         assertThat(setup.attach(0, here, true, List.of(MotionCases.person(0, 1, true), MotionCases.person(0, 1, true))))
                 .isZero();
-        assertThat(setup.attachToSupport(2, List.of(MotionCases.person(0, 1, false)))).isEqualTo(2);
+        assertThat(setup.attachToSupport(2, List.of(MotionCases.person(0, 1, false))))
+                .isEqualTo(2);
         assertThat(setup.attach(1, model.pointAtStation(1, 5), true, List.of(MotionCases.person(1, 1, false))))
                 .isEqualTo(3);
         assertThat(setup.people()).isEqualTo(4);
@@ -50,8 +51,8 @@ class MotionSetupTest {
     @Test
     void whoHangsIsNoFall() {
         MotionSetup setup = new MotionSetup(model, 0);
-        MotionSetup.Person hanging = new MotionSetup.Person(
-                100, MotionCases.person(0, 0, true).curve(), 1.5, MotionSetup.Timing.hanging());
+        MotionSetup.Person hanging =
+                new MotionSetup.Person(100, MotionCases.person(0, 0, true).curve(), 1.5, MotionSetup.Timing.hanging());
         setup.attach(0, model.pointAtStation(0, 3), true, List.of(hanging));
         assertThat(setup.fallsAt(0)).isFalse();
         assertThat(setup.fallsAt(1)).isFalse();
