@@ -108,7 +108,7 @@ public final class ElevationPicture {
 
     private Range heights() {
         double low = Math.min(
-                arrest.clearance().requiredElevation(), arrest.firstFaller().walkingLevel());
+                arrest.clearance().requiredElevation(), arrest.clearanceWorker().walkingLevel());
         double high = arrest.attachmentBefore().z();
         for (Support s : line.supports()) {
             high = Math.max(high, s.position().z());
@@ -228,7 +228,7 @@ public final class ElevationPicture {
     }
 
     private void drawWalkingLevel() {
-        Worker w = arrest.firstFaller();
+        Worker w = arrest.clearanceWorker();
         double at = pz(w.walkingLevel());
         c.line(Pen.SIXTH, px(0), at, px(offset[line.spans()]), at);
         // The label stands at the end of the line that is farther from what hangs there.
@@ -334,7 +334,7 @@ public final class ElevationPicture {
     }
 
     private void drawStanding() {
-        Worker w = arrest.firstFaller();
+        Worker w = arrest.clearanceWorker();
         double sx = px(along(arrest.span(), arrest.attachmentBefore()));
         double beside = sx - 16;
         figure(Pen.GHOST, beside, pz(w.harnessElevation()), pz(w.walkingLevel()));
