@@ -2,7 +2,6 @@ package org.lifeline.analysis;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Objects;
 import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
 import org.lifeline.base.Convergence;
@@ -66,8 +65,7 @@ public final class TransientArrest {
     /** Under what conditions somebody falls; without a temperature, at that of the installation [°C]. */
     private record Conditions(OptionalDouble temperature, DeploymentForce side, ClearanceRules clearance) {}
 
-    private TransientArrest(
-            Conditions conditions, MeshRefinement.Request numerics, boolean held, List<Timed> later) {
+    private TransientArrest(Conditions conditions, MeshRefinement.Request numerics, boolean held, List<Timed> later) {
         this.conditions = conditions;
         this.numerics = numerics;
         this.held = held;
@@ -87,8 +85,7 @@ public final class TransientArrest {
                         ACCURACY,
                         REFINEMENTS,
                         OptionalDouble.empty(),
-                        new MeshRefinement.Course(
-                                new Motion.Sampling(DURATION, SAMPLING), OptionalDouble.empty())),
+                        new MeshRefinement.Course(new Motion.Sampling(DURATION, SAMPLING), OptionalDouble.empty())),
                 false,
                 List.of());
     }
@@ -102,8 +99,7 @@ public final class TransientArrest {
     }
 
     private TransientArrest with(MeshRefinement.Course value) {
-        return with(new MeshRefinement.Request(
-                numerics.accuracy(), numerics.refinements(), numerics.segment(), value));
+        return with(new MeshRefinement.Request(numerics.accuracy(), numerics.refinements(), numerics.segment(), value));
     }
 
     /**
@@ -134,8 +130,7 @@ public final class TransientArrest {
      * @return the new analysis
      */
     public TransientArrest withSide(DeploymentForce value) {
-        return with(new Conditions(
-                conditions.temperature, Violations.required("side", value), conditions.clearance));
+        return with(new Conditions(conditions.temperature, Violations.required("side", value), conditions.clearance));
     }
 
     /**
@@ -145,8 +140,7 @@ public final class TransientArrest {
      * @return the new analysis
      */
     public TransientArrest withClearance(ClearanceRules value) {
-        return with(new Conditions(
-                conditions.temperature, conditions.side, Violations.required("clearance", value)));
+        return with(new Conditions(conditions.temperature, conditions.side, Violations.required("clearance", value)));
     }
 
     /**
@@ -370,8 +364,8 @@ public final class TransientArrest {
             Worker w = each.worker();
             Point at = model.position(hooks.get(i));
             double taut = w.connection().tautLength(Math.max(0, at.z() - w.harnessElevation()));
-            MotionSetup.Person person =
-                    new MotionSetup.Person(w.mass(), w.connection().curve(conditions.side), taut, MotionSetup.Timing.hanging());
+            MotionSetup.Person person = new MotionSetup.Person(
+                    w.mass(), w.connection().curve(conditions.side), taut, MotionSetup.Timing.hanging());
             setup.attach(each.place().span() - 1, at, w.attachment() == Attachment.GRIPPED, List.of(person));
             c.add(w, at, taut);
         }

@@ -141,8 +141,7 @@ public final class Lifeline {
      * @return elevation [m]
      */
     public double chordElevation(Place place) {
-        return supports.get(place.span() - 1).position().z()
-                + place.station() / run(place.span()) * rise(place.span());
+        return supports.get(place.span() - 1).position().z() + place.station() / run(place.span()) * rise(place.span());
     }
 
     /**

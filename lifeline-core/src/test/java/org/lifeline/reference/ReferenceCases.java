@@ -99,7 +99,8 @@ final class ReferenceCases {
         if (author.equals("closed form")) {
             return author + ", " + named(row, "work");
         }
-        return named(row, "author") + ", " + named(row, "work") + ", " + named(row, "year") + ", " + named(row, "place");
+        return named(row, "author") + ", " + named(row, "work") + ", " + named(row, "year") + ", "
+                + named(row, "place");
     }
 
     private static String named(Map<String, String> row, String column) {

@@ -84,8 +84,7 @@ public final class Extremes {
                     .toArray();
             Interval designed = Interval.of(
                     Arrays.stream(m).min().orElseThrow(), Arrays.stream(m).max().orElseThrow());
-            return new Scope(
-                    tolerances.mass().orElse(designed), tolerances.mass(), List.copyOf(failures), complete);
+            return new Scope(tolerances.mass().orElse(designed), tolerances.mass(), List.copyOf(failures), complete);
         }
     }
 

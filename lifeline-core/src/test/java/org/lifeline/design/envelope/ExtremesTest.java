@@ -23,7 +23,8 @@ class ExtremesTest {
     private static final long SEED = 20_261_128L;
 
     private static LifelineDesign design(Place... places) {
-        LifelineDesign d = Designs.design(2, Passage.clamped(), Attachment.GRIPPED).withTemperatures(List.of(15.0));
+        LifelineDesign d =
+                Designs.design(2, Passage.clamped(), Attachment.GRIPPED).withTemperatures(List.of(15.0));
         List<Fall> falls = new ArrayList<>();
         for (int i = 0; i < places.length; i++) {
             falls.add(Fall.builder("fall " + (i + 1))
@@ -98,7 +99,9 @@ class ExtremesTest {
                     .max()
                     .orElseThrow();
             double value = r.extremes().of(q).orElseThrow().value();
-            assertThat((q.largestIsWorst() ? 1 : -1) * value).as(q.key()).isEqualTo(worst, within(1e-9 * Math.abs(worst)));
+            assertThat((q.largestIsWorst() ? 1 : -1) * value)
+                    .as(q.key())
+                    .isEqualTo(worst, within(1e-9 * Math.abs(worst)));
         }
     }
 
@@ -130,9 +133,8 @@ class ExtremesTest {
             Extreme e = list.get(i);
             Quantity q = e.quantity().orElseThrow();
             boolean onSupport = e.support().isPresent();
-            double computed = onSupport
-                    ? e.arrest().anchorLoad(e.support().get())
-                    : q.value(e.arrest(), ModelFactors.none());
+            double computed =
+                    onSupport ? e.arrest().anchorLoad(e.support().get()) : q.value(e.arrest(), ModelFactors.none());
             assertThat(e.computed()).as(e.name()).isEqualTo(computed, within(1e-12 * Math.abs(computed)));
             if (e.unit().equals("N")) {
                 assertThat(e.value()).as(e.name()).isEqualTo(1.25 * computed, within(1e-9 * computed));
@@ -142,7 +144,8 @@ class ExtremesTest {
                     .isEqualTo(e.fallCase().describe());
             assertThat(e.toString()).startsWith(e.name());
         }
-        Extreme component = r.extremes().onSupportToward("north", Direction.PLUS_X).orElseThrow();
+        Extreme component =
+                r.extremes().onSupportToward("north", Direction.PLUS_X).orElseThrow();
         assertThat(component.quantity()).isEmpty();
         assertThat(component.support()).contains("north");
         assertThat(component.value()).isEqualTo(1.25 * component.computed(), within(1e-9));
