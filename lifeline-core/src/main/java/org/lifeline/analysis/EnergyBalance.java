@@ -167,7 +167,12 @@ public final class EnergyBalance {
                 .bottomedOut(balance.bottomedOut(p, x))
                 .energy(account)
                 .pathWork(path.pathWork())
-                .clearance(account(line, fall, x, new Levels(start.z(), end.z(), OptionalDouble.empty(), place.isAtSupport()), end))
+                .clearance(account(
+                        line,
+                        fall,
+                        x,
+                        new Levels(start.z(), end.z(), OptionalDouble.empty(), place.isAtSupport()),
+                        end))
                 .harnessStretch(clearance.harnessStretch())
                 .build();
     }
@@ -280,7 +285,8 @@ public final class EnergyBalance {
                 }
                 target *= 2;
                 if (target > Tolerances.LARGEST_FORCE) {
-                    throw path.failure("the fall is not arrested by any force up to " + Tolerances.LARGEST_FORCE + " N" + rigid());
+                    throw path.failure(
+                            "the fall is not arrested by any force up to " + Tolerances.LARGEST_FORCE + " N" + rigid());
                 }
             }
         }

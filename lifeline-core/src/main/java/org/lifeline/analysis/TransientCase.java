@@ -105,8 +105,7 @@ final class TransientCase {
                 Optional.ofNullable(balance));
     }
 
-    private ArrestResult arrest(
-            MeshRefinement refined, MeshRefinement.Request request, MotionRecords records) {
+    private ArrestResult arrest(MeshRefinement refined, MeshRefinement.Request request, MotionRecords records) {
         Motion motion = refined.motion();
         PeakValues log = motion.firstCatch();
         MotionState lowest = motion.lowest();
@@ -212,16 +211,20 @@ final class TransientCase {
         List<LoadPosition> list = new ArrayList<>();
         int hanging = 0;
         for (LoadPosition each : before().loads()) {
-            if (each.restsOn().isPresent()) {
+            if (each.restsOn().isPresent() && each.span() > 0) {
+                // It came to rest on a support before, and no body of the motion stands for it.
                 list.add(each);
             } else {
                 Point at = point(s, s.attachmentNode(hanging++));
-                list.add(new LoadPosition(each.span(), at, each.force(), Optional.empty()));
+                list.add(new LoadPosition(each.span(), at, each.force(), each.restsOn()));
             }
         }
         int first = hanging;
         list.add(new LoadPosition(
-                fall.place().span(), point(s, s.attachmentNode(first)), log.together, Optional.empty()));
+                Statics.spanOnCable(fall.place()),
+                point(s, s.attachmentNode(first)),
+                log.together,
+                fall.place().support()));
         return list;
     }
 
@@ -260,8 +263,8 @@ final class TransientCase {
 
     private Clearance clearance(PeakValues log, Point end) {
         Lifeline line = model().line();
-        Point support = line.supports().get(fall.place().span() - 1).position();
-        double along = line.along(fall.place()) - fall.place().station() + support.horizontalDistance(end);
+        Point support = line.supports().get(line.spanOf(fall.place()) - 1).position();
+        double along = line.along(fall.place()) - line.stationOf(fall.place()) + support.horizontalDistance(end);
         OptionalDouble below = ClearanceAccount.highest(clearance, line, fall, along);
         Clearance worst = null;
         for (int k = 0; k < people.size(); k++) {
@@ -271,7 +274,10 @@ final class TransientCase {
                         clearance,
                         p.worker(),
                         new ClearanceAccount.Levels(
-                                p.attachment().z(), log.lineAtLowest[k], OptionalDouble.of(log.lowest[k]), false),
+                                p.attachment().z(),
+                                log.lineAtLowest[k],
+                                OptionalDouble.of(log.lowest[k]),
+                                fall.place().isAtSupport()),
                         new ClearanceAccount.Reach(p.taut(), log.extensionAtLowest[k]),
                         below);
                 if (worst == null || c.requiredElevation() < worst.requiredElevation()) {

@@ -66,11 +66,11 @@ class CalculationReportTest {
         int accounts = 0;
         for (UnitChoice units : UnitChoice.values()) {
             for (ArrestResult r : SampleDesigns.arrests().values()) {
-                LifelineDesign design = LifelineDesign.builder("x")
-                        .line(r.line())
-                        .worker(r.firstFaller())
-                        .fall(r.fall())
-                        .build();
+                LifelineDesign.Builder builder =
+                        LifelineDesign.builder("x").line(r.line()).fall(r.fall());
+                r.fall().fallers().forEach(builder::worker);
+                r.fall().hanging().forEach(h -> builder.worker(h.worker()));
+                LifelineDesign design = builder.build();
                 ReportDocument d = CalculationReport.of(design, List.of(r))
                         .withUnits(units)
                         .withDetail(ReportDetail.SHORT)
@@ -205,6 +205,26 @@ class CalculationReportTest {
         double computed = Double.parseDouble(force.get(1).replace(" kN", ""));
         double factored = Double.parseDouble(force.get(2).replace(" kN", ""));
         assertThat(factored / computed).isBetween(1.1995, 1.2005);
+    }
+
+    @Test
+    void aFactorBelowOneIsSaidFirst() {
+        LifelineDesign base = SampleDesigns.design("factored");
+        LifelineDesign design = LifelineDesign.builder("factored")
+                .line(base.line())
+                .worker(base.workers().get(0))
+                .fall(base.falls().get(0))
+                .modelFactors(new ModelFactors(0.9, 1, "drop tests of 2024"))
+                .build();
+        ReportDocument d = CalculationReport.of(design, ReportSamples.arrests(design))
+                .withUnits(UnitChoice.SI)
+                .withDetail(ReportDetail.SHORT)
+                .build();
+        String text = TextReport.write(d);
+        assertThat(text).contains("drop tests of 2024");
+        assertThat(text.indexOf("ATTENTION: a model factor is below 1"))
+                .isBetween(0, text.indexOf("Worst values over"));
+        assertThat(text.replaceAll("\\s+", " ")).contains("A model factor is below 1 (forces 0.9, distances 1)");
     }
 
     @Test

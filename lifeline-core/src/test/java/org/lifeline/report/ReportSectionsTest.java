@@ -104,12 +104,12 @@ class ReportSectionsTest {
                     .isEqualTo(
                             c.status() == Status.MET
                                     ? "MET"
-                                    : c.status() == Status.NOT_MET ? "NOT MET" : "not evaluated");
+                                    : c.status() == Status.NOT_MET ? "NOT MET" : "NOT EVALUATED");
             if (!Double.isNaN(c.ratio()) && Double.isFinite(c.ratio())) {
                 assertThat(number(cells.get(3), "")).isCloseTo(c.ratio(), within(1e-3 * Math.abs(c.ratio()) + 1e-9));
             }
         }
-        assertThat(t.rows()).extracting(r -> r.cells().get(4)).contains("MET", "NOT MET", "not evaluated");
+        assertThat(t.rows()).extracting(r -> r.cells().get(4)).contains("MET", "NOT MET", "NOT EVALUATED");
         ReportBlock.Table sources = table("What the criteria demand");
         assertThat(sources.rows()).hasSameSizeAs(CRITERIA);
         assertThat(sources.rows())

@@ -171,7 +171,11 @@ final class ArrestExplanation {
                     Dimension.LENGTH,
                     "position and displacement");
             return sheet.row(
-                    "δ", "descent of the support since before the fall", minus(f.line(), lowest), Dimension.LENGTH, "difference");
+                    "δ",
+                    "descent of the support since before the fall",
+                    minus(f.line(), lowest),
+                    Dimension.LENGTH,
+                    "difference");
         }
         sheet.section("Descent and sag at the load");
         SpanExplanation span = peak.span(arrest.span());

@@ -172,6 +172,7 @@ public final class CriteriaSection {
             case UNITED_STATES -> "United States, federal";
             case QUEBEC -> "Québec";
             case ALBERTA -> "Alberta";
+            case MANITOBA -> "Manitoba";
             case EUROPE -> "Europe";
             case SINGAPORE -> "Singapore";
             case JAPAN -> "Japan";

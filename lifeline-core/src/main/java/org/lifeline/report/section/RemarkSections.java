@@ -2,12 +2,14 @@ package org.lifeline.report.section;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.lifeline.analysis.ArrestResult;
 import org.lifeline.analysis.LineEquilibrium;
 import org.lifeline.analysis.Method;
 import org.lifeline.base.Convergence;
 import org.lifeline.model.Attachment;
 import org.lifeline.model.LifelineDesign;
+import org.lifeline.model.ModelFactors;
 import org.lifeline.model.Passage;
 import org.lifeline.report.document.InertText;
 import org.lifeline.report.document.Quantities;
@@ -100,7 +102,30 @@ public final class RemarkSections {
                                                 + " 2018; Goh et al., 2020); whether a factor is needed is the engineer's"
                                                 + " decision."
                                         : "Set by the engineer to cover the difference between method and test. Tables show"
-                                                + " computed values and, beside them, these times the factor.")));
+                                                + " computed values and, beside them, these times the factor."
+                                                + reason(design))));
+    }
+
+    /**
+     * What a reader must know first where a model factor makes results look better than they were computed.
+     *
+     * @param design the design
+     * @return the sentence; empty where no factor is below 1
+     */
+    static Optional<String> factorsBelowOne(LifelineDesign design) {
+        ModelFactors m = design.modelFactors();
+        if (!m.isBelowOne()) {
+            return Optional.empty();
+        }
+        Quantities q = Quantities.in(UnitChoice.SI);
+        return Optional.of("a model factor is below 1 (forces " + q.input(QuantityKind.RATIO, m.force())
+                + ", distances " + q.input(QuantityKind.RATIO, m.distance())
+                + "): criteria are judged by less than was computed. Stated reason: " + InertText.plain(m.reason()));
+    }
+
+    private static String reason(LifelineDesign design) {
+        String reason = design.modelFactors().reason();
+        return reason.isEmpty() ? "" : " Stated reason: " + InertText.plain(reason);
     }
 
     /**

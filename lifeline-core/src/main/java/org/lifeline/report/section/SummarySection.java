@@ -42,6 +42,8 @@ public final class SummarySection {
             blocks.add(new ReportBlock.Paragraph("No fall was analysed."));
             return new ReportSection("Summary", 1, blocks);
         }
+        RemarkSections.factorsBelowOne(governing.design())
+                .ifPresent(s -> blocks.add(new ReportBlock.Paragraph("ATTENTION: " + s)));
         blocks.add(worst());
         blocks.add(new ReportBlock.Paragraph(
                 "Loads are governed by the maximum deployment force, distances by the clearance deployment force; this table"

@@ -85,6 +85,11 @@ public final class WarningSection {
             list.add(CaseNames.capital(CaseNames.list(verification.failed()))
                     + ": the independent check FAILED; do not use the results before the cause is known.");
         }
+        if (!verification.notCheckable().isEmpty()) {
+            list.add(CaseNames.capital(CaseNames.list(verification.notCheckable()))
+                    + ": the energies cannot be checked; magnitudes lie so far apart that rounding hides an error.");
+        }
+        RemarkSections.factorsBelowOne(governing.design()).ifPresent(s -> list.add(CaseNames.capital(s)));
         arrests();
         strengths();
         envelope.ifPresent(this::elsewhere);
@@ -163,9 +168,20 @@ public final class WarningSection {
         if (!m.firstCatchOver()) {
             list.add(name + ": the motion was not followed to the end of the first catch.");
         }
-        if (!(m.mesh().spread() <= r.convergence().tolerance())) {
-            list.add(name + ": peaks still change by "
-                    + MotionSections.percent(m.mesh().spread()) + " when mesh and step are halved.");
+        double bound = m.allowances().relative();
+        if (!(bound <= r.convergence().tolerance())) {
+            list.add(name
+                    + (Double.isFinite(bound)
+                            ? ": finer meshes may change peaks by " + MotionSections.percent(bound) + "; add "
+                                    + q.result(
+                                            QuantityKind.FORCE,
+                                            m.allowances().tension().force())
+                                    + " to the tension and "
+                                    + q.result(
+                                            QuantityKind.FORCE,
+                                            m.allowances().arrestForce().force())
+                                    + " to the arrest force."
+                            : ": fewer than three meshes were followed, so nothing bounds what finer ones change."));
         }
         drift(m).ifPresent(text -> list.add(name + ": " + text));
         if (m.wholeRun().tension().value() > r.maximumTension() * (1 + NOTABLE)) {

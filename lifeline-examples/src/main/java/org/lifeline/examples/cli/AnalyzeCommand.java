@@ -15,6 +15,7 @@ import org.lifeline.base.ProgressListener;
 import org.lifeline.base.Violation;
 import org.lifeline.design.envelope.DesignAnalysis;
 import org.lifeline.examples.arrests.DesignRun;
+import org.lifeline.examples.arrests.IndependentCheck;
 import org.lifeline.examples.criteria.CriteriaCheck;
 import org.lifeline.examples.criteria.PrintedComparison;
 import org.lifeline.examples.files.FileKind;
@@ -48,7 +49,8 @@ import picocli.CommandLine.Parameters;
             "The result file stands beside the design file, with the ending .result.json, unless --result names another"
                     + " place. The demonstration writes none unless --result is given.",
             "",
-            "Exit codes: 0 done, 2 bad file or command line, 3 no equilibrium found, 1 fault of the program."
+            "Exit codes: 0 done, 2 bad file or command line, 3 no equilibrium found, 4 a result failed the independent"
+                    + " check, 1 fault of the program."
         },
         mixinStandardHelpOptions = false,
         sortOptions = false)
@@ -172,12 +174,13 @@ public final class AnalyzeCommand implements Callable<Integer> {
             } catch (InvalidInputException e) {
                 return bad(Failures.asWritten(design, e.violations()));
             }
+            IndependentCheck check = IndependentCheck.of(run.arrests());
             String text = TextReport.write(DesignReport.of(design, run, choice, List.of())
                     .withDetail(ReportDetail.SHORT)
                     .withProvenance(new Provenance("Lifeline " + LibraryVersion.text(), design.sha256(), "", ""))
                     .build());
             if (place != null) {
-                byte[] numbers = new ResultWriter(LibraryVersion.text(), design.sha256()).write(run, criteria);
+                byte[] numbers = new ResultWriter(LibraryVersion.text(), design.sha256()).write(run, criteria, check);
                 if (numbers.length > Reproduction.LARGEST_FILE) {
                     err.println("The result would have " + numbers.length + " bytes; at most "
                             + Reproduction.LARGEST_FILE + " are written, since no more are read again.");
@@ -189,6 +192,11 @@ public final class AnalyzeCommand implements Callable<Integer> {
             }
             out.print(text);
             out.flush();
+            check.lines().forEach(line -> err.println("Independent check: " + InertText.plain(line)));
+            if (!check.passed()) {
+                err.println("The independent check FAILED; do not use the results before the cause is known.");
+                return ExitCode.CHECK_FAILED;
+            }
             return ExitCode.DONE;
         }
     }

@@ -141,7 +141,7 @@ public final class ReproduceCommand implements Callable<Integer> {
         failed.forEach(v -> out.println("  " + InertText.plain(v)));
         out.println(o.verdict().text());
         out.flush();
-        return o.verdict().isReproduced() ? ExitCode.DONE : ExitCode.NOT_REPRODUCED;
+        return o.verdict().isReproduced() ? ExitCode.DONE : ExitCode.CHECK_FAILED;
     }
 
     private void print(Difference d) {

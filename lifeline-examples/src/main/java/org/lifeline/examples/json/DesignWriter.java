@@ -7,6 +7,7 @@ import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import org.lifeline.design.criteria.Criterion;
 import org.lifeline.model.Attachment;
 import org.lifeline.model.Cable;
 import org.lifeline.model.Connection;
@@ -26,8 +27,7 @@ import org.lifeline.model.Worker;
 /**
  * Writes a design as a design file, in SI with all digits. What the reader turned into something simpler stays simpler: a
  * rope class is written as mass, stiffness and strength, an initial stiffness of a curve as a corner of the curve, slack of
- * a self-retracting device as part of its lock-up distance. Criteria belong to the file, not to the design, and are not
- * written.
+ * a self-retracting device as part of its lock-up distance.
  *
  * <p>Immutable and thread-safe.
  */
@@ -37,12 +37,24 @@ public final class DesignWriter {
     private DesignWriter() {}
 
     /**
-     * A design as a design file.
+     * A design as a design file without criteria, which belong to the file.
      *
      * @param design the design
      * @return the file, JSON in UTF-8
      */
     public static byte[] write(LifelineDesign design) {
+        return writeWithCriteria(design, List.of());
+    }
+
+    /**
+     * A design and criteria as a design file.
+     *
+     * @param design the design
+     * @param criteria the criteria, built in or stated by the design
+     * @return the file, JSON in UTF-8
+     * @throws IllegalArgumentException if a stated criterion limits an angle, which a design file cannot say
+     */
+    public static byte[] writeWithCriteria(LifelineDesign design, List<Criterion> criteria) {
         ObjectNode root = NODES.objectNode();
         root.put("format", DesignReader.FORMAT);
         root.put("title", design.title());
@@ -61,6 +73,7 @@ public final class DesignWriter {
         ObjectNode clearance = root.putObject("clearance");
         clearance.put("harnessStretch", metres(design.clearance().harnessStretch()));
         clearance.put("margin", metres(design.clearance().margin()));
+        design.workingFloor().ifPresent(z -> clearance.put("workingFloor", metres(z)));
         ArrayNode obstructions = clearance.putArray("obstructions");
         for (Obstruction each : design.clearance().obstructions()) {
             obstructions
@@ -68,6 +81,10 @@ public final class DesignWriter {
                     .put("from", metres(each.from()))
                     .put("to", metres(each.to()))
                     .put("elevation", metres(each.elevation()));
+        }
+        if (!criteria.isEmpty()) {
+            ArrayNode list = root.putArray("criteria");
+            criteria.forEach(c -> list.add(CriterionWriter.write(c)));
         }
         ObjectNode factors = root.putObject("modelFactors")
                 .put("force", design.modelFactors().force())

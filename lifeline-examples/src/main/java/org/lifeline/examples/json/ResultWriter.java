@@ -25,6 +25,7 @@ import org.lifeline.base.Vector3;
 import org.lifeline.design.envelope.Extreme;
 import org.lifeline.design.envelope.Quantity;
 import org.lifeline.examples.arrests.DesignRun;
+import org.lifeline.examples.arrests.IndependentCheck;
 import org.lifeline.examples.criteria.PrintedComparison;
 import org.lifeline.model.DeploymentForce;
 
@@ -61,6 +62,18 @@ public final class ResultWriter {
      * @return the file, JSON in UTF-8
      */
     public byte[] write(DesignRun run, List<PrintedComparison> criteria) {
+        return write(run, criteria, IndependentCheck.of(run.arrests()));
+    }
+
+    /**
+     * The result file.
+     *
+     * @param run what was computed
+     * @param criteria what came out for the criteria
+     * @param check the independent check of the arrests
+     * @return the file, JSON in UTF-8
+     */
+    public byte[] write(DesignRun run, List<PrintedComparison> criteria, IndependentCheck check) {
         ObjectNode root = NODES.objectNode();
         root.put("format", FORMAT);
         root.put("libraryVersion", libraryVersion);
@@ -75,7 +88,11 @@ public final class ResultWriter {
         root.put("fallsSearched", run.searched());
         root.set("installed", installed(run.installed()));
         ArrayNode arrests = root.putArray("arrests");
-        run.arrests().forEach(r -> arrests.add(arrest(r)));
+        for (int i = 0; i < run.arrests().size(); i++) {
+            ObjectNode node = arrest(run.arrests().get(i));
+            check.flag(i).ifPresent(flag -> node.put("independentCheck", flag));
+            arrests.add(node);
+        }
         ArrayNode list = root.putArray("criteria");
         criteria.forEach(c -> list.add(criterion(c)));
         root.set("governing", governing(run));
