@@ -21,6 +21,7 @@ import org.lifeline.report.document.Quantities;
 import org.lifeline.report.document.QuantityKind;
 import org.lifeline.report.document.UnitChoice;
 import org.lifeline.report.picture.AxisScale.Range;
+import org.lifeline.report.picture.SvgCanvas.Box;
 
 /**
  * Draws the elevation of a line before a fall and at its lowest point, developed along the line, with the worker, what lies
@@ -152,8 +153,8 @@ public final class ElevationPicture {
         if (a.margin().isPresent()) {
             double m = a.margin().getAsDouble();
             text += m >= 0
-                    ? " Below the required clearance " + quantities.result(QuantityKind.LENGTH, m)
-                            + " are left to the obstruction."
+                    ? " The clearance margin above the obstruction is "
+                            + quantities.result(QuantityKind.LENGTH, m) + "."
                     : " The required clearance reaches " + quantities.result(QuantityKind.LENGTH, -m)
                             + " into the obstruction.";
         }

@@ -8,6 +8,7 @@ import org.lifeline.report.document.Picture;
 import org.lifeline.report.document.QuantityKind;
 import org.lifeline.report.document.UnitChoice;
 import org.lifeline.report.picture.AxisScale.Range;
+import org.lifeline.report.picture.SvgCanvas.Box;
 
 /**
  * Draws a map over two variables: every cell belongs to a class, for example feasible or limited by a named criterion.

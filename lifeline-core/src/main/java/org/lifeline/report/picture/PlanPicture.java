@@ -34,7 +34,7 @@ public final class PlanPicture {
     private static final double NO_FORCE = 1e-9;
 
     /** An extent that is none [m]: keeps a scale finite. */
-    private static final double NO_EXTENT = 1e-9;
+    static final double NO_EXTENT = 1e-9;
 
     /** Deviation from a straight line, for each metre of distance, that counts as a turn [-]: rounding of coordinates. */
     private static final double TURN = 1e-6;

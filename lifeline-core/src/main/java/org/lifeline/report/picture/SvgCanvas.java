@@ -11,6 +11,16 @@ import org.lifeline.report.document.InertText;
 
 /** Collects the shapes of a picture. Coordinates in user units, x to the right, y down. Not thread-safe. */
 final class SvgCanvas {
+    /**
+     * A rectangle of a picture.
+     *
+     * @param left left edge [user units]
+     * @param top upper edge [user units]
+     * @param width width [user units]
+     * @param height height [user units]
+     */
+    record Box(double left, double top, double width, double height) {}
+
     /** Letters with a rim in the colour of the paper, so that lines behind them do not disturb. */
     private static final String[] HALO = {
         "fill", "#14181c", "stroke", "#ffffff", "stroke-width", "3", "stroke-linejoin", "round", "paint-order", "stroke"
