@@ -22,6 +22,7 @@ import org.lifeline.report.document.QuantityKind;
 import org.lifeline.report.document.UnitChoice;
 import org.lifeline.report.picture.AxisScale.Range;
 import org.lifeline.report.picture.SvgCanvas.Box;
+import org.lifeline.report.picture.SvgCanvas.Hatch;
 
 /**
  * Draws the elevation of a line before a fall and at its lowest point, developed along the line, with the worker, what lies
@@ -139,7 +140,7 @@ public final class ElevationPicture {
         drawFallen();
         new ClearanceLadder(arrest.clearance(), system, c, z).draw(bottom);
         drawFoot();
-        return new Picture(title, description(), c.finish(title, description()));
+        return new Picture(title, description(), c.finish(title, description()), PlanPicture.data(title, arrest, quantities));
     }
 
     private String description() {

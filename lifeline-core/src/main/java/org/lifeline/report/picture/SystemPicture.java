@@ -20,6 +20,7 @@ import org.lifeline.report.document.TableBuilder;
 import org.lifeline.report.document.UnitChoice;
 import org.lifeline.report.picture.AxisScale.Range;
 import org.lifeline.report.picture.SvgCanvas.Box;
+import org.lifeline.report.picture.SvgCanvas.Hatch;
 
 /**
  * Draws the system as installed, with dimensions: the elevation developed along the line, with spans, heights, supports with

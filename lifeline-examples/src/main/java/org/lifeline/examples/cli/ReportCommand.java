@@ -43,8 +43,8 @@ import picocli.CommandLine.Parameters;
 @Command(
         name = "report",
         description = {
-            "Computes a design and writes the calculation report: what governs, criteria, every arrest with its accounts,",
-            "the envelope along the line, what governs followed in time, the independent check, pictures, every step."
+            "Computes a design and writes the calculation report: what governs, criteria, all arrests,",
+            "the envelope along the line, what governs in pictures, in time and line by line."
         },
         footer = {"", "Exit codes: 0 done, 2 bad file or command line, 3 no equilibrium found, 1 fault of the program."
         },
@@ -87,8 +87,8 @@ public final class ReportCommand implements Callable<Integer> {
             names = "--detail",
             paramLabel = "DETAIL",
             defaultValue = "governing",
-            description = "Pictures and calculation line by line: short (none), governing (of what governs) or"
-                    + " full (of every arrest).")
+            description = "How much of each arrest is shown: short (tables), governing (in full what governs) or"
+                    + " full (every arrest, each line by line).")
     private String detail = "governing";
 
     @Option(
