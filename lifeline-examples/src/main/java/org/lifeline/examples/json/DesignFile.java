@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.lifeline.design.criteria.Criterion;
 import org.lifeline.model.LifelineDesign;
+import org.lifeline.report.document.ProjectData;
 
 /**
  * A design file that was read.
@@ -12,11 +13,17 @@ import org.lifeline.model.LifelineDesign;
  * <p>Immutable and thread-safe.
  *
  * @param design what the core computes
+ * @param project what the calculation belongs to
  * @param criteria the criteria asked for, in the order of the file
  * @param written texts and quantities as they were written, by path, in the order of reading
  * @param sha256 SHA-256 of the bytes as read, in lower-case hexadecimal
  */
-public record DesignFile(LifelineDesign design, List<Criterion> criteria, Map<String, String> written, String sha256) {
+public record DesignFile(
+        LifelineDesign design,
+        ProjectData project,
+        List<Criterion> criteria,
+        Map<String, String> written,
+        String sha256) {
 
     /** Copies the collections. */
     public DesignFile {

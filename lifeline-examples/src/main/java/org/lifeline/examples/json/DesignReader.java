@@ -20,6 +20,7 @@ import org.lifeline.model.Lifeline;
 import org.lifeline.model.LifelineDesign;
 import org.lifeline.model.Support;
 import org.lifeline.model.Worker;
+import org.lifeline.report.document.ProjectData;
 
 /**
  * Reads a design file.
@@ -56,6 +57,7 @@ public final class DesignReader {
         Parts parts = new Parts(top);
         LifelineDesign design = parts.read();
         List<Criterion> criteria = new CriterionReader(parts.supportIds.keySet()).readAll(top);
+        ProjectData project = ProjectReader.read(top);
         top.close();
         if (design != null) {
             DesignSize.exceeded(design).ifPresent(findings::add);
@@ -64,7 +66,7 @@ public final class DesignReader {
         if (design == null) {
             throw new IllegalStateException("unreachable: a design that was not built has been reported");
         }
-        return new DesignFile(design, criteria, findings.written(), sha256(bytes));
+        return new DesignFile(design, project, criteria, findings.written(), sha256(bytes));
     }
 
     private static String sha256(byte[] bytes) {
