@@ -145,6 +145,7 @@ final class TransientCase {
                 records.peaks(motion.whole()),
                 harnessFall,
                 motion.firstCatchOver());
+        WorkerClearance lowestReaching = clearance(log, end);
         return new ArrestResult.Builder(new ArrestResult.Conditions(fall, side, Method.TRANSIENT))
                 .before(before())
                 .peak(peak)
@@ -156,7 +157,9 @@ final class TransientCase {
                 .lineLoad(log.together)
                 .bottomedOut(bottomed)
                 .energy(account)
-                .clearance(clearance(log, end))
+                .hardestArrested(people.get(hardest).worker())
+                .clearance(lowestReaching.account)
+                .clearanceWorker(lowestReaching.worker)
                 .harnessStretch(clearance.harnessStretch())
                 .motion(summary)
                 .build();
@@ -261,12 +264,15 @@ final class TransientCase {
         return s.energy(part) - motion.startEnergy(part);
     }
 
-    private Clearance clearance(PeakValues log, Point end) {
+    /** An account of clearance and whose it is. */
+    private record WorkerClearance(Worker worker, Clearance account) {}
+
+    private WorkerClearance clearance(PeakValues log, Point end) {
         Lifeline line = model().line();
         Point support = line.supports().get(line.spanOf(fall.place()) - 1).position();
         double along = line.along(fall.place()) - line.stationOf(fall.place()) + support.horizontalDistance(end);
         OptionalDouble below = ClearanceAccount.highest(clearance, line, fall, along);
-        Clearance worst = null;
+        WorkerClearance worst = null;
         for (int k = 0; k < people.size(); k++) {
             Person p = people.get(k);
             if (p.falls()) {
@@ -274,11 +280,14 @@ final class TransientCase {
                         clearance,
                         p.worker(),
                         new ClearanceAccount.Levels(
-                                p.attachment().z(), log.lineAtLowest[k], OptionalDouble.of(log.lowest[k]), fall.place().isAtSupport()),
+                                p.attachment().z(),
+                                log.lineAtLowest[k],
+                                OptionalDouble.of(log.lowest[k]),
+                                fall.place().isAtSupport()),
                         new ClearanceAccount.Reach(p.taut(), log.extensionAtLowest[k]),
                         below);
-                if (worst == null || c.requiredElevation() < worst.requiredElevation()) {
-                    worst = c;
+                if (worst == null || c.requiredElevation() < worst.account.requiredElevation()) {
+                    worst = new WorkerClearance(p.worker(), c);
                 }
             }
         }

@@ -79,8 +79,10 @@ class LaterFallsTest {
                 .isEqualTo(r.firstCatch().worker("one").force().value());
         assertThat(r.arrest().deployment())
                 .isCloseTo(r.firstCatch().worker("one").extension(), within(1e-12));
-        assertThat(r.arrest().deployment()).isLessThan(r.wholeRun().worker("two").extension());
-        assertThat(r.arrest().totalFallDistance() / alone.arrest().totalFallDistance()).isBetween(0.8, 1.2);
+        assertThat(r.arrest().deployment())
+                .isLessThan(r.wholeRun().worker("two").extension());
+        assertThat(r.arrest().totalFallDistance() / alone.arrest().totalFallDistance())
+                .isBetween(0.8, 1.2);
     }
 
     /** One who falls later but is caught sooner is caught when the subsystem is taut, not when the first one's is. */
@@ -110,9 +112,8 @@ class LaterFallsTest {
         Fall first = fall("one", Place.of(1, 4), 1.5);
         Fall second = fall("two", Place.of(2, 6), 1.5);
         for (double time : new double[] {1.6, 3, 100}) {
-            assertThatThrownBy(() -> QUICK.withDuration(2)
-                            .withLaterFall(second, time)
-                            .solve(line(), first))
+            assertThatThrownBy(() ->
+                            QUICK.withDuration(2).withLaterFall(second, time).solve(line(), first))
                     .as("at %s s", time)
                     .isInstanceOf(InvalidInputException.class)
                     .hasMessageContaining("laterFalls[0].time")
@@ -141,5 +142,53 @@ class LaterFallsTest {
         assertThatThrownBy(() -> QUICK.withEndAfterFirstCatch(-0.1))
                 .isInstanceOf(InvalidInputException.class)
                 .hasMessageContaining("endAfterFirstCatch");
+    }
+
+    /**
+     * Two who fall together: arrest force is that of the one who is arrested hardest and clearance that of the one who
+     * needs the lowest level, and the result says who; the first named is neither.
+     */
+    @Test
+    void theResultSaysForWhomForceAndClearanceAre() {
+        Worker light = Worker.builder("light")
+                .mass(60)
+                .walkingLevel(8.5)
+                .attachment(Attachment.GRIPPED)
+                .connection(absorber(3000))
+                .build();
+        Worker heavy = Worker.builder("heavy")
+                .mass(130)
+                .walkingLevel(8.5)
+                .attachment(Attachment.GRIPPED)
+                .connection(absorber(5000))
+                .build();
+        Fall pair = Fall.builder("pair")
+                .at(Place.of(1, 5))
+                .faller(light)
+                .faller(heavy)
+                .freeFall(1.5)
+                .build();
+        TransientResult r = QUICK.solve(line(), pair);
+        assertThat(r.arrest().firstFaller().id()).isEqualTo("light");
+        assertThat(r.arrest().hardestArrested().id()).isEqualTo("heavy");
+        assertThat(r.arrest().arrestForce())
+                .isEqualTo(r.firstCatch().worker("heavy").force().value())
+                .isGreaterThan(r.firstCatch().worker("light").force().value());
+        double low = r.firstCatch().worker("light").lowest().value();
+        double lower = r.firstCatch().worker("heavy").lowest().value();
+        String deepest = low < lower ? "light" : "heavy";
+        assertThat(r.arrest().clearanceWorker().id()).isEqualTo(deepest);
+        assertThat(r.arrest().lineLoad()).isCloseTo(8000, within(1.0));
+    }
+
+    private static Connection absorber(double force) {
+        return Connection.lanyard(
+                1.8,
+                Connection.PersonalAbsorber.builder()
+                        .clearanceForce(force)
+                        .maximumForce(force)
+                        .maximumExtension(1.75)
+                        .initialStiffness(1e5)
+                        .build());
     }
 }

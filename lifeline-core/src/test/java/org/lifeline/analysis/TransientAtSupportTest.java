@@ -21,8 +21,10 @@ class TransientAtSupportTest {
     private static final double G = 9.80665;
     private static final double MASS = 100;
     private static final double LANYARD = 5e4;
-    private static final TransientArrest QUICK =
-            TransientArrest.withDefaults().withSegmentLength(0.4).withRefinements(0).withEndAfterFirstCatch(0.1);
+    private static final TransientArrest QUICK = TransientArrest.withDefaults()
+            .withSegmentLength(0.4)
+            .withRefinements(0)
+            .withEndAfterFirstCatch(0.1);
 
     private static Lifeline line(Stiffness post) {
         return Lifeline.builder()
@@ -78,7 +80,9 @@ class TransientAtSupportTest {
         TransientResult r = QUICK.solve(line(Stiffness.rigid()), fall("p", 1.5));
         double before = r.arrest().before().supports().get(1).force();
         assertThat(r.arrest().supports().get(1).force())
-                .isCloseTo(r.arrest().arrestForce() + before, within(0.02 * r.arrest().arrestForce()));
+                .isCloseTo(
+                        r.arrest().arrestForce() + before,
+                        within(0.02 * r.arrest().arrestForce()));
         assertThat(r.arrest().supports().get(0).force())
                 .isCloseTo(r.arrest().before().supports().get(0).force(), within(30.0));
     }

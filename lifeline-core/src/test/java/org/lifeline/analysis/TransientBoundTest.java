@@ -88,7 +88,7 @@ class TransientBoundTest {
         int accurate = 0;
         for (int seed = 0; seed < LINES; seed++) {
             Drawn d = draw(seed);
-            TransientResult r = (LONG ? analysis : analysis.withRefinements(2)).solve(d.line, d.fall);
+            TransientResult r = analysis.solve(d.line, d.fall);
             MeshRun.Mesh mesh = r.meshes().get(r.meshes().size() - 1).mesh();
             TransientResult fine = analysis.withRefinements(0)
                     .withSegmentLength(mesh.segmentLength() / FINER)
@@ -148,13 +148,19 @@ class TransientBoundTest {
                 .walkingLevel(7.5)
                 .connection(Connection.plainLanyard(1.8, LoadingCurve.spring(6e4)))
                 .build();
-        Fall fall = Fall.builder("f").at(Place.of(1, 15)).faller(worker).freeFall(1.8).build();
+        Fall fall = Fall.builder("f")
+                .at(Place.of(1, 15))
+                .faller(worker)
+                .freeFall(1.8)
+                .build();
         TransientArrest analysis = TransientArrest.withDefaults()
                 .withAccuracy(0.01)
                 .withEndAfterFirstCatch(0)
                 .withSampling(0.01);
-        TransientResult coarse = analysis.withSegmentLength(0.5).withRefinements(2).solve(line, fall);
-        TransientResult fine = analysis.withSegmentLength(0.0625).withRefinements(0).solve(line, fall);
+        TransientResult coarse =
+                analysis.withSegmentLength(0.5).withRefinements(2).solve(line, fall);
+        TransientResult fine =
+                analysis.withSegmentLength(0.0625).withRefinements(0).solve(line, fall);
         assertThat(coarse.accurate()).isFalse();
         assertThat(coarse.uncertainty()).isGreaterThan(0.01);
         assertThat(coarse.arrest().maximumTension() + coarse.tensionAllowance())

@@ -48,7 +48,8 @@ class TransientConvergenceTest {
     /** By default a bound of 5 % holds after three meshes, each with half the segments of the one before. */
     @Test
     void defaultsReachTheirAccuracy() {
-        TransientResult r = TransientArrest.withDefaults().withEndAfterFirstCatch(0).solve(single(), drop(Attachment.GRIPPED));
+        TransientResult r =
+                TransientArrest.withDefaults().withEndAfterFirstCatch(0).solve(single(), drop(Attachment.GRIPPED));
         List<MeshRun> meshes = r.meshes();
         assertThat(r.accurate()).isTrue();
         assertThat(r.uncertainty()).isLessThanOrEqualTo(0.05);

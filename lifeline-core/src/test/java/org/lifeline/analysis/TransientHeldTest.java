@@ -19,8 +19,10 @@ import org.lifeline.model.Worker;
 
 /** A free-running attachment that is held at the station of the fall, a run that is interrupted, settings refused. */
 class TransientHeldTest {
-    private static final TransientArrest QUICK =
-            TransientArrest.withDefaults().withSegmentLength(0.3).withRefinements(0).withEndAfterFirstCatch(0.05);
+    private static final TransientArrest QUICK = TransientArrest.withDefaults()
+            .withSegmentLength(0.3)
+            .withRefinements(0)
+            .withEndAfterFirstCatch(0.05);
 
     private static Lifeline line() {
         return Lifeline.builder()

@@ -13,13 +13,14 @@ import org.junit.jupiter.api.Test;
 
 /** Every promise of README.md names a test, and the test is there. */
 class PromisesTest {
-    private static final List<Path> SOURCES = List.of(Path.of("src/test/java"), Path.of("../lifeline-core/src/test/java"));
+    private static final List<Path> SOURCES =
+            List.of(Path.of("src/test/java"), Path.of("../lifeline-core/src/test/java"));
 
     @Test
     void everyPromiseIsATest() throws IOException {
         String readme = Files.readString(Path.of("README.md"));
-        String page = readme.substring(
-                readme.indexOf("## What the program promises"), readme.indexOf("## Example programs"));
+        String page =
+                readme.substring(readme.indexOf("## What the program promises"), readme.indexOf("## Example programs"));
         int promises = 0;
         for (String line : page.lines().filter(l -> l.startsWith("| ")).toList()) {
             if (line.startsWith("| promise")) {

@@ -180,8 +180,7 @@ public final class Assessment implements WorstCases {
         all.addAll(AssessmentResult.governing(design, Extremes.ofCases(design, motion.computed())));
         for (Extreme e : all) {
             FallCase c = e.fallCase();
-            cases.putIfAbsent(
-                    e.arrest().method() + c.describe() + c.fall().place(), new ComputedCase(c, e.arrest()));
+            cases.putIfAbsent(e.arrest().method() + c.describe() + c.fall().place(), new ComputedCase(c, e.arrest()));
         }
         List<ComputedCase> list = List.copyOf(cases.values());
         List<IndependentCheck> checks = new ArrayList<>();

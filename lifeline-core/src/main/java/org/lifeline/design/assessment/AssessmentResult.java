@@ -89,10 +89,8 @@ public final class AssessmentResult {
                 e = e.lacking("the search in time was ended early");
             }
         }
-        long failed = checks.stream()
-                .filter(c -> !c.passed())
-                .filter(c -> isOf(c))
-                .count();
+        long failed =
+                checks.stream().filter(c -> !c.passed()).filter(c -> isOf(c)).count();
         return failed == 0 ? e : e.lacking("the independent check of " + failed + " governing arrests failed");
     }
 

@@ -90,41 +90,45 @@ final class AssessmentWarnings {
 
     private void strengths() {
         Lifeline line = result.design().line();
-        worst("maximumTension").ifPresent(g -> line.cable().breakingStrength().ifPresent(strength -> {
-            double holds = strength * line.cable().terminationEfficiency();
-            if (g.factored() > holds) {
-                list.add(new Warning(
-                        "cable-strength-exceeded",
-                        "the tension exceeds what cable and terminations hold",
-                        g.fallCase().describe(),
-                        g.factored(),
-                        holds,
-                        "N"));
-            }
-        }));
+        worst("maximumTension")
+                .ifPresent(g -> line.cable().breakingStrength().ifPresent(strength -> {
+                    double holds = strength * line.cable().terminationEfficiency();
+                    if (g.factored() > holds) {
+                        list.add(new Warning(
+                                "cable-strength-exceeded",
+                                "the tension exceeds what cable and terminations hold",
+                                g.fallCase().describe(),
+                                g.factored(),
+                                holds,
+                                "N"));
+                    }
+                }));
         for (Support s : line.supports()) {
-            worst("load on " + s.id()).ifPresent(g -> s.capacity().ifPresent(capacity -> {
-                if (g.factored() > capacity) {
-                    list.add(new Warning(
-                            "anchor-capacity-exceeded",
-                            "the load exceeds the stated strength of the anchor",
-                            s.id(),
-                            g.factored(),
-                            capacity,
-                            "N"));
-                }
-            }));
+            worst("load on " + s.id())
+                    .ifPresent(g -> s.capacity().ifPresent(capacity -> {
+                        if (g.factored() > capacity) {
+                            list.add(new Warning(
+                                    "anchor-capacity-exceeded",
+                                    "the load exceeds the stated strength of the anchor",
+                                    s.id(),
+                                    g.factored(),
+                                    capacity,
+                                    "N"));
+                        }
+                    }));
         }
     }
 
     private void clearance() {
-        worst("clearanceMargin").filter(g -> g.factored() < 0).ifPresent(g -> list.add(new Warning(
-                "clearance-lacking",
-                "the clearance does not suffice",
-                g.fallCase().describe(),
-                g.factored(),
-                0,
-                "m")));
+        worst("clearanceMargin")
+                .filter(g -> g.factored() < 0)
+                .ifPresent(g -> list.add(new Warning(
+                        "clearance-lacking",
+                        "the clearance does not suffice",
+                        g.fallCase().describe(),
+                        g.factored(),
+                        0,
+                        "m")));
     }
 
     /** Absorbers that are used up in an arrest that governs, each named once with the first such case. */

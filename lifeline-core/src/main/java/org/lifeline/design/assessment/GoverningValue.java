@@ -22,8 +22,7 @@ public final class GoverningValue {
     private final @Nullable Extreme inTime;
     private final @Nullable Interval damping;
 
-    GoverningValue(
-            Extreme extreme, Optional<Extreme> balance, Optional<Extreme> inTime, Optional<Interval> damping) {
+    GoverningValue(Extreme extreme, Optional<Extreme> balance, Optional<Extreme> inTime, Optional<Interval> damping) {
         this.extreme = extreme;
         this.balance = balance.orElse(null);
         this.inTime = inTime.orElse(null);

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.Executor;
+import java.util.function.Function;
 import java.util.function.LongFunction;
 import org.jspecify.annotations.Nullable;
 import org.lifeline.analysis.Method;
@@ -109,17 +110,12 @@ final class MotionSearch {
     private void survey(List<Follower.Task> tasks, double step) {
         Map<Follower.Key, Follower.Task> fresh = new LinkedHashMap<>();
         tasks.stream().filter(t -> !surveyed.containsKey(t.key())).forEach(t -> fresh.putIfAbsent(t.key(), t));
-        for (Follower.Attempt each : all(List.copyOf(fresh.values()), t -> follower.coarse(t, segment(t)))) {
+        for (Follower.Attempt each : all(List.copyOf(fresh.values()), follower::coarse)) {
             // What the coarse mesh loses is no result, and no failure of one either: the fine ones are.
             if (each.failure() == null) {
                 surveyed.put(each.task().key(), new Survey(each.task(), each.followed(), step));
             }
         }
-    }
-
-    private double segment(Follower.Task task) {
-        double run = design.line().run(design.line().spanOf(task.fallCase().fall().place()));
-        return SearchParameters.SURVEY_SEGMENT * Math.max(run / SearchParameters.SEGMENTS, SearchParameters.SHORTEST);
     }
 
     /** Looks half-way to the stations beside the worst of the survey. */
@@ -145,8 +141,8 @@ final class MotionSearch {
         }
         if (!tasks.isEmpty()) {
             survey(tasks, step);
-            steps.forEach((key, value) -> surveyed.computeIfPresent(
-                    key, (k, s) -> new Survey(s.task(), s.arrest(), value)));
+            steps.forEach(
+                    (key, value) -> surveyed.computeIfPresent(key, (k, s) -> new Survey(s.task(), s.arrest(), value)));
         }
     }
 
@@ -185,7 +181,8 @@ final class MotionSearch {
 
     /** Tells whether a value of the survey, with its error, may be worse than one that is known. */
     private static boolean mayBeWorse(Extreme e, double known) {
-        boolean least = e.quantity().map(q -> !q.largestIsWorst()).orElse(e.name().startsWith("margin"));
+        boolean least =
+                e.quantity().map(q -> !q.largestIsWorst()).orElse(e.name().startsWith("margin"));
         double error = e.unit().equals("N")
                 ? SearchParameters.SURVEY_ERROR * Math.abs(known)
                 : SearchParameters.SURVEY_LENGTH_ERROR;
@@ -210,20 +207,22 @@ final class MotionSearch {
                 factors.add(f);
             }
         }
-        List<Follower.Attempt> attempts = indexed(tasks.size(), i -> follower.damped(tasks.get((int) i), factors.get((int) i)));
+        List<Follower.Attempt> attempts =
+                indexed(tasks.size(), i -> follower.damped(tasks.get((int) i), factors.get((int) i)));
         for (int i = 0; i < attempts.size(); i++) {
             Follower.Attempt a = attempts.get(i);
             if (a.failure() == null) {
                 damped.computeIfAbsent(a.task().key(), k -> new ArrayList<>()).add(a.followed());
             } else {
                 failures.add(new NotComputed(
-                        a.failure().what() + ", damping time × " + factors.get(i), a.failure().why()));
+                        a.failure().what() + ", damping time × " + factors.get(i),
+                        a.failure().why()));
             }
         }
     }
 
     private List<Follower.Attempt> all(
-            List<Follower.Task> tasks, java.util.function.Function<Follower.Task, Follower.Attempt> work) {
+            List<Follower.Task> tasks, Function<Follower.Task, Follower.Attempt> work) {
         return indexed(tasks.size(), i -> work.apply(tasks.get((int) i)));
     }
 

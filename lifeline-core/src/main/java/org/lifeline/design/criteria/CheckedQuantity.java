@@ -18,11 +18,7 @@ public final class CheckedQuantity {
 
     /** Strength over load, of the cable and of every anchor; the smallest is the worst. */
     public static final CheckedQuantity STRENGTH_FACTOR = new CheckedQuantity(
-                    "strengthFactor",
-                    "strength over load",
-                    "-",
-                    LimitType.AT_LEAST,
-                    Strengths::all)
+                    "strengthFactor", "strength over load", "-", LimitType.AT_LEAST, Strengths::all)
             .compared(OF_STRENGTH);
     /** Minimum breaking strength with its termination over the largest tension. */
     public static final CheckedQuantity CABLE_STRENGTH_FACTOR = new CheckedQuantity(
@@ -74,34 +70,22 @@ public final class CheckedQuantity {
             s -> Strengths.capacities(s, x -> !x.isEnd()));
     /** Diameter of the cable [m]. */
     public static final CheckedQuantity CABLE_DIAMETER = new CheckedQuantity(
-            "cableDiameter",
-            "diameter of the cable",
-            "m",
-            LimitType.AT_LEAST,
-            DesignProperties::diameter);
+            "cableDiameter", "diameter of the cable", "m", LimitType.AT_LEAST, DesignProperties::diameter);
     /** Horizontal length of every span [m]; the longest is the worst. */
-    public static final CheckedQuantity SPAN_LENGTH = new CheckedQuantity(
-            "spanLength", "length of a span", "m", LimitType.AT_MOST, DesignProperties::spans);
+    public static final CheckedQuantity SPAN_LENGTH =
+            new CheckedQuantity("spanLength", "length of a span", "m", LimitType.AT_MOST, DesignProperties::spans);
     /** Horizontal distance along the line between the end anchors [m]. */
     public static final CheckedQuantity LINE_LENGTH = new CheckedQuantity(
-            "lineLength",
-            "distance between the end anchors",
-            "m",
-            LimitType.AT_MOST,
-            DesignProperties::length);
+            "lineLength", "distance between the end anchors", "m", LimitType.AT_MOST, DesignProperties::length);
     /** Number of spans. */
-    public static final CheckedQuantity SPANS = new CheckedQuantity(
-            "spans", "number of spans", "-", LimitType.AT_MOST, DesignProperties::numberOfSpans);
+    public static final CheckedQuantity SPANS =
+            new CheckedQuantity("spans", "number of spans", "-", LimitType.AT_MOST, DesignProperties::numberOfSpans);
     /**
      * Slope of the installed cable: sag over half the horizontal length of the span, that of the straight line from a
      * support to the lowest point of a level span [-]; the smallest is the worst.
      */
     public static final CheckedQuantity INITIAL_SLOPE = new CheckedQuantity(
-            "initialSlope",
-            "slope of the installed cable",
-            "-",
-            LimitType.AT_LEAST,
-            s -> DesignProperties.sags(s, 2));
+            "initialSlope", "slope of the installed cable", "-", LimitType.AT_LEAST, s -> DesignProperties.sags(s, 2));
     /** Sag of the installed cable over the horizontal length of the span [-]; the smallest is the worst. */
     public static final CheckedQuantity INITIAL_SAG_RATIO = new CheckedQuantity(
             "initialSagRatio",
@@ -111,21 +95,13 @@ public final class CheckedQuantity {
             s -> DesignProperties.sags(s, 1));
     /** Angle of the chord of every span from the horizontal [rad]; the steepest is the worst. */
     public static final CheckedQuantity CHORD_ANGLE = new CheckedQuantity(
-            "chordAngle",
-            "angle of a span from the horizontal",
-            "rad",
-            LimitType.AT_MOST,
-            DesignProperties::chords);
+            "chordAngle", "angle of a span from the horizontal", "rad", LimitType.AT_MOST, DesignProperties::chords);
     /**
      * Steepest slope of the line from the horizontal, at any point along it, without anybody on it and over the temperatures
      * in service [rad].
      */
     public static final CheckedQuantity LINE_SLOPE = new CheckedQuantity(
-            "lineSlope",
-            "slope of the line from the horizontal",
-            "rad",
-            LimitType.AT_MOST,
-            DesignProperties::slopes);
+            "lineSlope", "slope of the line from the horizontal", "rad", LimitType.AT_MOST, DesignProperties::slopes);
     /** Angle by which the line turns at an intermediate anchor, in plan and elevation together [rad]; the largest is the worst. */
     public static final CheckedQuantity LINE_TURN = new CheckedQuantity(
             "lineTurn",
@@ -134,22 +110,14 @@ public final class CheckedQuantity {
             LimitType.AT_MOST,
             DesignProperties::turns);
     /** Number of workers on the line at once, those who fall and hang included. */
-    public static final CheckedQuantity WORKERS = new CheckedQuantity(
-            "workers", "number of workers", "-", LimitType.AT_MOST, DesignProperties::workers);
+    public static final CheckedQuantity WORKERS =
+            new CheckedQuantity("workers", "number of workers", "-", LimitType.AT_MOST, DesignProperties::workers);
     /** Most workers in one span: all on the line, since nothing keeps two from sharing a span. */
     public static final CheckedQuantity WORKERS_IN_ONE_SPAN = new CheckedQuantity(
-            "workersInOneSpan",
-            "number of workers in one span",
-            "-",
-            LimitType.AT_MOST,
-            DesignProperties::workers);
+            "workersInOneSpan", "number of workers in one span", "-", LimitType.AT_MOST, DesignProperties::workers);
     /** Mass of the heaviest worker with clothing and tools [kg]; it must stay below its limit. */
     public static final CheckedQuantity WORKER_MASS = new CheckedQuantity(
-            "workerMass",
-            "largest mass of a worker",
-            "kg",
-            LimitType.BELOW,
-            DesignProperties::heaviest);
+            "workerMass", "largest mass of a worker", "kg", LimitType.BELOW, DesignProperties::heaviest);
     /** Share of the intermediate anchors that hold the cable fast [-]. */
     public static final CheckedQuantity FIXED_POSTS = new CheckedQuantity(
             "fixedPosts",
@@ -159,11 +127,7 @@ public final class CheckedQuantity {
             DesignProperties::fixedPosts);
     /** Span length over (40/11)(H − 4 m), H the height of the working floor that carries the posts above what lies below [-]. */
     public static final CheckedQuantity SPAN_FOR_HEIGHT = new CheckedQuantity(
-            "spanForHeight",
-            "length of a span",
-            "-",
-            LimitType.AT_MOST,
-            DesignProperties::spanForHeight);
+            "spanForHeight", "length of a span", "-", LimitType.AT_MOST, DesignProperties::spanForHeight);
     /** Lowest point of a falling worker against the top of what lies below, without any margin [m]. */
     public static final CheckedQuantity FREE_HEIGHT = new CheckedQuantity(
                     "freeHeight",
@@ -175,11 +139,7 @@ public final class CheckedQuantity {
 
     /** Margin below the feet that the design states [m]. */
     public static final CheckedQuantity STATED_MARGIN = new CheckedQuantity(
-            "statedMargin",
-            "stated margin",
-            "m",
-            LimitType.AT_LEAST,
-            DesignProperties::statedMargin);
+            "statedMargin", "stated margin", "m", LimitType.AT_LEAST, DesignProperties::statedMargin);
     /** Harness stretch that the design states [m]. */
     public static final CheckedQuantity STATED_HARNESS_STRETCH = new CheckedQuantity(
             "statedHarnessStretch",

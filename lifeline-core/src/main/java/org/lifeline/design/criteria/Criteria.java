@@ -163,7 +163,9 @@ public final class Criteria {
                     new Source(
                             "Government of Manitoba",
                             new Source.Work(
-                                    "Workplace Safety and Health Regulation", "as amended by M.R. 128/2019", "s. 14.14"),
+                                    "Workplace Safety and Health Regulation",
+                                    "as amended by M.R. 128/2019",
+                                    "s. 14.14"),
                             Jurisdiction.MANITOBA,
                             SourceKind.PUBLISHED),
                     limitPerWorker(CheckedQuantity.ANCHOR_CAPACITY, 22_200)),
@@ -266,10 +268,7 @@ public final class Criteria {
 
     private static Source osha(String place) {
         return new Source(
-                OSHA,
-                new Source.Work(CONSTRUCTION, IN_FORCE, place),
-                Jurisdiction.UNITED_STATES,
-                SourceKind.PUBLISHED);
+                OSHA, new Source.Work(CONSTRUCTION, IN_FORCE, place), Jurisdiction.UNITED_STATES, SourceKind.PUBLISHED);
     }
 
     private static Source quebec(String place) {

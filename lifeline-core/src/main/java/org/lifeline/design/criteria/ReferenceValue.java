@@ -57,10 +57,7 @@ public record ReferenceValue(String id, String text, Source source) {
 
     private static Source csa(String title, String year, String place) {
         return new Source(
-                "CSA Group",
-                new Source.Work(title, year, place),
-                Jurisdiction.INTERNATIONAL,
-                SourceKind.PUBLISHED);
+                "CSA Group", new Source.Work(title, year, place), Jurisdiction.INTERNATIONAL, SourceKind.PUBLISHED);
     }
 
     private static ReferenceValue practice(String id, String text) {

@@ -319,7 +319,8 @@ public final class Requirement {
                 return spans >= least && spans <= most
                         ? requirement.check(title, design)
                         : CapacityCheck.missing(
-                                title, "it is stated for lines of " + least + " to " + most + " spans, not of " + spans);
+                                title,
+                                "it is stated for lines of " + least + " to " + most + " spans, not of " + spans);
             }
 
             @Override

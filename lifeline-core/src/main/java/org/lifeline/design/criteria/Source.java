@@ -53,10 +53,7 @@ public record Source(String body, Work work, Jurisdiction jurisdiction, SourceKi
      */
     public static Source commonPractice() {
         return new Source(
-                "",
-                new Work("common practice, no source", "", ""),
-                Jurisdiction.PRACTICE,
-                SourceKind.COMMON_PRACTICE);
+                "", new Work("common practice, no source", "", ""), Jurisdiction.PRACTICE, SourceKind.COMMON_PRACTICE);
     }
 
     /**

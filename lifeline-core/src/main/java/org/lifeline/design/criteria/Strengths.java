@@ -34,8 +34,7 @@ final class Strengths {
         if (load.isEmpty()) {
             return List.of(CheckedValue.missing("cable", NO_CASE));
         }
-        return List.of(
-                CheckedValue.strength("cable", strength.getAsDouble(), load.get()));
+        return List.of(CheckedValue.strength("cable", strength.getAsDouble(), load.get()));
     }
 
     /** Minimum breaking strength with its termination [N]. */

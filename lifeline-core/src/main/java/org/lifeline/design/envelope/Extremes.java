@@ -354,7 +354,7 @@ public final class Extremes {
         Extreme.Values values = new Extreme.Values(sign * computed, sign * w.value());
         // A free fall follows from the line before the fall; nothing that is asked of the arrest itself concerns it.
         boolean before = index == ArrestQuantities.index(Quantity.FREE_FALL);
-        return Optional.of(
-                new Extreme(subject, values, new ComputedCase(w.fallCase(), w.arrest()), before ? "" : scope.lacking()));
+        return Optional.of(new Extreme(
+                subject, values, new ComputedCase(w.fallCase(), w.arrest()), before ? "" : scope.lacking()));
     }
 }

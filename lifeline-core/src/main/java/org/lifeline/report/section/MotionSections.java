@@ -178,7 +178,7 @@ public final class MotionSections {
     private ReportBlock energy(TransientResult t) {
         EnergyHistory e = t.history().energies();
         double[] times = t.history().times();
-        String faller = t.arrest().firstFaller().id();
+        String faller = t.arrest().hardestArrested().id();
         int lowest = nearest(times, t.firstCatch().worker(faller).lowest().time());
         int[] at = {lowest, times.length - 1};
         TableBuilder b = new TableBuilder("Energy account: at the lowest point, after "
@@ -295,7 +295,8 @@ public final class MotionSections {
         blocks.add(b.build());
         blocks.add(new ReportBlock.Paragraph("Mesh: segments of "
                 + q.result(QuantityKind.LENGTH, run.mesh().segmentLength()) + " where somebody falls, "
-                + run.mesh().nodes() + " nodes; " + bound(m.allowances().relative()) + " (asked for: " + percent(r.convergence().tolerance()) + "). Energy drift: "
+                + run.mesh().nodes() + " nodes; " + bound(m.allowances().relative()) + " (asked for: "
+                + percent(r.convergence().tolerance()) + "). Energy drift: "
                 + percent(m.relativeDrift())
                 + " of the energy of the fall."));
         return blocks;

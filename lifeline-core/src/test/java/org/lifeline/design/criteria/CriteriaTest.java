@@ -332,10 +332,12 @@ class CriteriaTest {
                 .extremes();
         CriterionResult r = Criteria.of("us-osha-mass").orElseThrow().check(e);
         assertThat(r.status()).as("150 kg is beyond the condition of 310 lb").isEqualTo(Status.NOT_EVALUATED);
-        CriterionResult own = Criterion.stated("own", CheckedQuantity.WORKER_MASS, 150, "x").check(e);
+        CriterionResult own =
+                Criterion.stated("own", CheckedQuantity.WORKER_MASS, 150, "x").check(e);
         assertThat(own.demand()).isEqualTo(150);
         assertThat(own.status()).as("a mass stays below its limit").isEqualTo(Status.NOT_MET);
-        CriterionResult classes = Criteria.of("ab-absorber-classes").orElseThrow().check(e);
+        CriterionResult classes =
+                Criteria.of("ab-absorber-classes").orElseThrow().check(e);
         assertThat(classes.status()).as("60 kg fits E4 only, 150 kg E6 only").isEqualTo(Status.NOT_MET);
     }
 

@@ -60,23 +60,19 @@ class CriteriaTextTest {
 
     /** S-2.1, r. 4, s. 2.10.15: "cannot be moved horizontally by more than 3 m or an angle of 22°": either is too much. */
     @ParameterizedTest
-    @CsvSource({
-        "0.5, 1.8, MET, MET",
-        "0.9, 1.8, MET, NOT_MET",
-        "3.2, 4, NOT_MET, NOT_MET",
-        "3.2, 9, NOT_MET, MET"
-    })
+    @CsvSource({"0.5, 1.8, MET, MET", "0.9, 1.8, MET, NOT_MET", "3.2, 4, NOT_MET, NOT_MET", "3.2, 9, NOT_MET, MET"})
     void swingIsTooMuchByDistanceOrByAngle(double offset, double length, Status distance, Status angle) {
-        LifelineDesign d = design(1).withWorkers(w -> w.toBuilder(w.id())
-                .offset(offset)
-                .connection(Connection.lanyard(
-                        length,
-                        Connection.PersonalAbsorber.builder()
-                                .clearanceForce(3200)
-                                .maximumForce(6000)
-                                .maximumExtension(6)
-                                .build()))
-                .build());
+        LifelineDesign d = design(1)
+                .withWorkers(w -> w.toBuilder(w.id())
+                        .offset(offset)
+                        .connection(Connection.lanyard(
+                                length,
+                                Connection.PersonalAbsorber.builder()
+                                        .clearanceForce(3200)
+                                        .maximumForce(6000)
+                                        .maximumExtension(6)
+                                        .build()))
+                        .build());
         CriterionResult r = check("qc-swing", d);
         assertThat(of(r, "swingDisplacement")).extracting(CapacityCheck::status).containsExactly(distance);
         assertThat(of(r, "swingAngle")).extracting(CapacityCheck::status).containsExactly(angle);
@@ -92,9 +88,9 @@ class CriteriaTextTest {
         LifelineDesign d = design(1);
         LifelineDesign floored = d.toBuilder()
                 .workingFloor(4 + height)
-                .line(d.line().withSupports(s -> s.isEnd() && s.id().equals("south")
-                        ? s.withPosition(Point.of(9.99, 0, 12.4))
-                        : s))
+                .line(d.line()
+                        .withSupports(
+                                s -> s.isEnd() && s.id().equals("south") ? s.withPosition(Point.of(9.99, 0, 12.4)) : s))
                 .build();
         CriterionResult r = check("jp-span", floored);
         CapacityCheck span = of(r, "spanForHeight").get(0);
@@ -116,7 +112,8 @@ class CriteriaTextTest {
                 .workingFloor(10.9)
                 .clearance(design(1).clearance().withObstructions(List.of()))
                 .build();
-        assertThat(of(check("jp-span", free), "spanForHeight").get(0).reason()).contains("no obstruction is given below it");
+        assertThat(of(check("jp-span", free), "spanForHeight").get(0).reason())
+                .contains("no obstruction is given below it");
         assertThatThrownBy(() -> design(1).toBuilder().workingFloor(Double.NaN).build())
                 .isInstanceOf(InvalidInputException.class)
                 .hasMessageContaining("workingFloor");
@@ -129,10 +126,13 @@ class CriteriaTextTest {
         double a = Math.toRadians(plan);
         double e = Math.toRadians(elevation);
         LifelineDesign d = design(2);
-        Lifeline turned = d.line().withSupports(s -> s.id().equals("south")
-                ? s.withPosition(Point.of(
-                        12 + 12 * Math.cos(a) * Math.cos(e), 12 * Math.sin(a) * Math.cos(e), 12.4 + 12 * Math.sin(e)))
-                : s);
+        Lifeline turned = d.line()
+                .withSupports(s -> s.id().equals("south")
+                        ? s.withPosition(Point.of(
+                                12 + 12 * Math.cos(a) * Math.cos(e),
+                                12 * Math.sin(a) * Math.cos(e),
+                                12.4 + 12 * Math.sin(e)))
+                        : s);
         CapacityCheck turn = of(check("nz-sag", d.withLine(turned)), "lineTurn").get(0);
         assertThat(Math.toDegrees(turn.demand())).isEqualTo(Math.max(plan, elevation), within(1e-6));
         assertThat(turn.component()).isEqualTo("post 1");
@@ -159,8 +159,8 @@ class CriteriaTextTest {
     void eachAnchorMeetsOneAlternativeByItself() {
         LifelineDesign d = design(1);
         double load = analyse(d).onSupport("north").orElseThrow().value();
-        LifelineDesign mixed = d.withLine(d.line().withSupports(s ->
-                s.withCapacity(s.id().equals("north") ? Units.poundsForce(5000) : 2.001 * load)));
+        LifelineDesign mixed = d.withLine(d.line()
+                .withSupports(s -> s.withCapacity(s.id().equals("north") ? Units.poundsForce(5000) : 2.001 * load)));
         double south = analyse(mixed).onSupport("south").orElseThrow().value();
         assertThat(Units.poundsForce(5000)).as("north is below twice its load").isLessThan(2 * load);
         for (String id : List.of("us-osha-anchorage", "ab-anchor", "qc-anchor")) {
@@ -168,8 +168,9 @@ class CriteriaTextTest {
             assertThat(r.isMet()).as(id).isTrue();
             assertThat(r.comparisons()).as(id).hasSize(4);
         }
-        LifelineDesign weak = d.withLine(d.line().withSupports(s ->
-                s.withCapacity(s.id().equals("north") ? Units.poundsForce(5000) : Math.min(1.99 * south, 15_900))));
+        LifelineDesign weak = d.withLine(d.line()
+                .withSupports(s -> s.withCapacity(
+                        s.id().equals("north") ? Units.poundsForce(5000) : Math.min(1.99 * south, 15_900))));
         CriterionResult r = check("us-osha-anchorage", weak);
         assertThat(r.status()).isEqualTo(Status.NOT_MET);
         assertThat(r.check().deciding()).extracting(CapacityCheck::status).containsExactly(Status.MET, Status.NOT_MET);
@@ -178,10 +179,18 @@ class CriteriaTextTest {
 
     /** S-2.1, r. 4, s. 2.10.15: 18 kN; M.R. 128/2019, s. 14.14: 22.2 kN for each worker. */
     @ParameterizedTest
-    @CsvSource({"qc-anchor, 18000, 1, MET", "qc-anchor, 17999, 1, NOT_MET", "mb-anchor, 22200, 1, MET",
-        "mb-anchor, 22199, 1, NOT_MET", "mb-anchor, 44400, 2, MET", "mb-anchor, 44399, 2, NOT_MET",
-        "ab-anchor, 16000, 1, MET", "ab-anchor, 15999, 1, NOT_MET", "us-osha-anchorage, 22240, 1, NOT_MET",
-        "us-osha-anchorage, 22242, 1, MET"})
+    @CsvSource({
+        "qc-anchor, 18000, 1, MET",
+        "qc-anchor, 17999, 1, NOT_MET",
+        "mb-anchor, 22200, 1, MET",
+        "mb-anchor, 22199, 1, NOT_MET",
+        "mb-anchor, 44400, 2, MET",
+        "mb-anchor, 44399, 2, NOT_MET",
+        "ab-anchor, 16000, 1, MET",
+        "ab-anchor, 15999, 1, NOT_MET",
+        "us-osha-anchorage, 22240, 1, NOT_MET",
+        "us-osha-anchorage, 22242, 1, MET"
+    })
     void capacitiesAtTheLimit(String id, double capacity, int workers, Status status) {
         LifelineDesign d = design(1);
         LifelineDesign.Builder b = d.withLine(d.line().withSupports(s -> s.withCapacity(capacity))).toBuilder()
@@ -207,18 +216,22 @@ class CriteriaTextTest {
             assertThat(r.ratio()).isNaN();
             assertThat(r.toString()).contains("NOT EVALUATED");
         }
-        assertThat(lighter.criterion().limits()).containsExactly(
-                new Limit("workerMass", LimitType.BELOW, condition, "kg"));
+        assertThat(lighter.criterion().limits())
+                .containsExactly(new Limit("workerMass", LimitType.BELOW, condition, "kg"));
     }
 
     /** 29 CFR 1926.502(d)(16)(v): the arrest of twice the energy computed here a second time. */
     @Test
     void strengthForTwiceTheImpactEnergy() {
         // 340 kg on this absorber bottom out; the harness stands below the line, so that the free fall is below 6 ft.
-        LifelineDesign d = design(2).withWorkers(w -> w.toBuilder(w.id()).mass(170).walkingLevel(10.5).build());
+        LifelineDesign d = design(2)
+                .withWorkers(
+                        w -> w.toBuilder(w.id()).mass(170).walkingLevel(10.5).build());
         Extremes e = analyse(d);
         CriterionResult r = Criteria.of("us-osha-impact").orElseThrow().check(e);
-        assertThat(r.comparisons()).extracting(CapacityCheck::component).containsExactly("cable", "north", "post 1", "south");
+        assertThat(r.comparisons())
+                .extracting(CapacityCheck::component)
+                .containsExactly("cable", "north", "post 1", "south");
         Extreme tension = e.of(Quantity.MAXIMUM_TENSION).orElseThrow();
         double tensionOfTwice = 0;
         double northOfTwice = 0;
@@ -247,12 +260,31 @@ class CriteriaTextTest {
     @Test
     void theImpactEnergyIsThatOfSixFeetAtMost() {
         LifelineDesign d = design(1);
-        Fall far = Fall.builder("far").at(Place.of(1, 6)).faller(d.workers().get(0)).freeFall(3).build();
-        Fall six = Fall.builder("six").at(Place.of(1, 6)).faller(d.workers().get(0)).freeFall(Units.feet(6)).build();
-        assertThat(check("us-osha-impact", d.withFalls(List.of(far))).comparisons().get(0).demand())
-                .isEqualTo(check("us-osha-impact", d.withFalls(List.of(six))).comparisons().get(0).demand(), within(1e-6));
+        Fall far = Fall.builder("far")
+                .at(Place.of(1, 6))
+                .faller(d.workers().get(0))
+                .freeFall(3)
+                .build();
+        Fall six = Fall.builder("six")
+                .at(Place.of(1, 6))
+                .faller(d.workers().get(0))
+                .freeFall(Units.feet(6))
+                .build();
+        assertThat(check("us-osha-impact", d.withFalls(List.of(far)))
+                        .comparisons()
+                        .get(0)
+                        .demand())
+                .isEqualTo(
+                        check("us-osha-impact", d.withFalls(List.of(six)))
+                                .comparisons()
+                                .get(0)
+                                .demand(),
+                        within(1e-6));
         Lifeline bare = Lifeline.builder()
-                .cable(org.lifeline.model.Cable.builder().massPerLength(0.576).axialStiffness(4.9e6).build())
+                .cable(org.lifeline.model.Cable.builder()
+                        .massPerLength(0.576)
+                        .axialStiffness(4.9e6)
+                        .build())
                 .support(org.lifeline.model.Support.end("a", Point.of(0, 0, 12.4)))
                 .support(org.lifeline.model.Support.end("b", Point.of(12, 0, 12.4)))
                 .pretension(1500)
@@ -271,7 +303,11 @@ class CriteriaTextTest {
         CriterionResult users = check("iso-users", three);
         assertThat(users.demand()).isEqualTo(3);
         assertThat(users.isMet()).isTrue();
-        assertThat(check("iso-users", three.toBuilder().worker(Designs.worker("D", Attachment.GRIPPED)).build())
+        assertThat(check(
+                                "iso-users",
+                                three.toBuilder()
+                                        .worker(Designs.worker("D", Attachment.GRIPPED))
+                                        .build())
                         .isMet())
                 .isFalse();
         assertThat(of(check("jp-span", three), "workersInOneSpan").get(0).demand())
@@ -298,7 +334,8 @@ class CriteriaTextTest {
         assertThat(Criteria.of("iso-users").orElseThrow().check(e).demand()).isEqualTo(4);
         assertThat(Criteria.of("iso-users").orElseThrow().check(e).isMet()).isFalse();
         assertThat(Criteria.of("mb-anchor").orElseThrow().check(e).demand()).isEqualTo(4 * 22_200.0, within(1e-6));
-        assertThat(Criteria.of("ab-absorber-classes").orElseThrow().check(e).status()).isEqualTo(Status.NOT_MET);
+        assertThat(Criteria.of("ab-absorber-classes").orElseThrow().check(e).status())
+                .isEqualTo(Status.NOT_MET);
     }
 
     @Test
@@ -306,8 +343,15 @@ class CriteriaTextTest {
         Criterion c = Criteria.of("us-osha-general-industry").orElseThrow();
         assertThat(c.source().kind()).isEqualTo(SourceKind.RECALLED);
         assertThat(Criteria.in(Jurisdiction.UNITED_STATES)).doesNotContain(c).isNotEmpty();
-        assertThat(c.limits()).extracting(Limit::quantity).containsExactly(
-                "strengthFactor", "anchorCapacity", "anchorStrengthFactor", "arrestForce", "deployment", "freeFall");
+        assertThat(c.limits())
+                .extracting(Limit::quantity)
+                .containsExactly(
+                        "strengthFactor",
+                        "anchorCapacity",
+                        "anchorStrengthFactor",
+                        "arrestForce",
+                        "deployment",
+                        "freeFall");
         CriterionResult r = c.check(analyse(design(1)));
         assertThat(r.comparisons()).hasSize(3 + 4 + 3);
         assertThat(r.ratio()).isPositive();
@@ -323,10 +367,19 @@ class CriteriaTextTest {
         assertThat(sources).hasSizeGreaterThan(30);
         for (Source s : sources) {
             if (s.kind() == SourceKind.PUBLISHED) {
-                assertThat(List.of(s.body(), s.work().title(), s.work().year(), s.work().place()))
+                assertThat(List.of(
+                                s.body(),
+                                s.work().title(),
+                                s.work().year(),
+                                s.work().place()))
                         .as(s.citation())
                         .noneMatch(String::isBlank);
-                assertThat(s.citation()).contains(s.body(), s.work().title(), s.work().year(), s.work().place());
+                assertThat(s.citation())
+                        .contains(
+                                s.body(),
+                                s.work().title(),
+                                s.work().year(),
+                                s.work().place());
                 assertThat(s.citation().toLowerCase(Locale.ROOT)).doesNotContain("common practice");
             } else {
                 assertThat(s.kind()).isIn(SourceKind.RECALLED, SourceKind.COMMON_PRACTICE);
@@ -341,7 +394,8 @@ class CriteriaTextTest {
         assertThat(Source.stated("client 7.2").citation()).isEqualTo("client 7.2");
         assertThat(Source.commonPractice().citation()).isEqualTo("common practice, no source");
         assertThat(Criteria.of("ab-anchor").orElseThrow().source().citation()).endsWith("s. 152");
-        assertThat(Optional.of(Criteria.of("nz-sag").orElseThrow().source().citation()).orElseThrow())
+        assertThat(Optional.of(Criteria.of("nz-sag").orElseThrow().source().citation())
+                        .orElseThrow())
                 .contains("AS/NZS 1891.2", "the leaflet, not the standard, was read");
     }
 }

@@ -187,8 +187,12 @@ class RequirementTest {
                 .hasMessageContaining("must be a limit on a quantity of the anchors");
         assertThatThrownBy(() -> eachAnchorAnyOf(allOf(limit(CheckedQuantity.ANCHOR_CAPACITY, 1e3))))
                 .isInstanceOf(InvalidInputException.class);
-        assertThatThrownBy(() -> allOf()).isInstanceOf(InvalidInputException.class).hasMessageContaining("allOf");
-        assertThatThrownBy(() -> anyOf()).isInstanceOf(InvalidInputException.class).hasMessageContaining("anyOf");
+        assertThatThrownBy(() -> allOf())
+                .isInstanceOf(InvalidInputException.class)
+                .hasMessageContaining("allOf");
+        assertThatThrownBy(() -> anyOf())
+                .isInstanceOf(InvalidInputException.class)
+                .hasMessageContaining("anyOf");
         assertThatThrownBy(() -> eachAnchorAnyOf()).isInstanceOf(InvalidInputException.class);
         assertThatThrownBy(() -> Criterion.composed("", limit(LOAD, 1), "x"))
                 .isInstanceOf(InvalidInputException.class)

@@ -14,8 +14,7 @@ class LumpedMassChainTest {
     private static final int SEGMENTS = 20;
 
     private static LumpedMassChain chain() {
-        MotionSystem s =
-                Strings.string(new double[] {TENSION, EA}, new double[] {SPAN, MASS}, Strings.NONE, SEGMENTS);
+        MotionSystem s = Strings.string(new double[] {TENSION, EA}, new double[] {SPAN, MASS}, Strings.NONE, SEGMENTS);
         ChainStep.geometry(s.chain);
         ChainStep.tensions(s.chain);
         return s.chain;
@@ -56,8 +55,7 @@ class LumpedMassChainTest {
             // G = r T − U, U = T²/(2 EA): for small strains the tension.
             assertThat(c.pull(j, c.elastic[j]))
                     .isCloseTo((1 + strain) * TENSION - TENSION * TENSION / (2 * EA), within(1e-2));
-            assertThat(c.strainEnergy(j))
-                    .isCloseTo(c.length[j] * TENSION * TENSION / (2 * EA), within(1e-5));
+            assertThat(c.strainEnergy(j)).isCloseTo(c.length[j] * TENSION * TENSION / (2 * EA), within(1e-5));
         }
         for (int j = 0; j < c.segments() - 1; j++) {
             assertThat(c.cosine(j)).isCloseTo(1, within(1e-9));

@@ -6,6 +6,7 @@ import java.util.Optional;
 import org.lifeline.design.assessment.Basis;
 import org.lifeline.design.criteria.Criterion;
 import org.lifeline.model.LifelineDesign;
+import org.lifeline.report.document.ProjectData;
 
 /**
  * A design file that was read.
@@ -13,12 +14,30 @@ import org.lifeline.model.LifelineDesign;
  * <p>Immutable and thread-safe.
  *
  * @param design what the core computes
- * @param criteria the criteria asked for, in the order of the file
- * @param basis what the verdicts rest on
+ * @param project what the calculation belongs to
+ * @param criteriaChoice what the design is judged by
  * @param written texts and quantities as they were written, by path, in the order of reading
  * @param hashes what tells this file from another one
  */
-public record DesignFile(LifelineDesign design, List<Criterion> criteria, Basis basis, Map<String, String> written, Hashes hashes) {
+public record DesignFile(
+        LifelineDesign design,
+        ProjectData project,
+        CriteriaChoice criteriaChoice,
+        Map<String, String> written,
+        Hashes hashes) {
+
+    /**
+     * What a design is judged by.
+     *
+     * @param criteria the criteria asked for, in the order of the file
+     * @param basis what the verdicts rest on
+     */
+    public record CriteriaChoice(List<Criterion> criteria, Basis basis) {
+        /** Copies the list. */
+        public CriteriaChoice {
+            criteria = List.copyOf(criteria);
+        }
+    }
 
     /**
      * Hashes of a design file, in lower-case hexadecimal.
@@ -30,8 +49,25 @@ public record DesignFile(LifelineDesign design, List<Criterion> criteria, Basis 
 
     /** Copies the collections. */
     public DesignFile {
-        criteria = List.copyOf(criteria);
         written = java.util.Collections.unmodifiableMap(new java.util.LinkedHashMap<>(written));
+    }
+
+    /**
+     * The criteria asked for.
+     *
+     * @return the criteria in the order of the file; unmodifiable
+     */
+    public List<Criterion> criteria() {
+        return criteriaChoice.criteria();
+    }
+
+    /**
+     * What the verdicts rest on.
+     *
+     * @return the basis
+     */
+    public Basis basis() {
+        return criteriaChoice.basis();
     }
 
     /**

@@ -22,6 +22,7 @@ import org.lifeline.model.Lifeline;
 import org.lifeline.model.LifelineDesign;
 import org.lifeline.model.Support;
 import org.lifeline.model.Worker;
+import org.lifeline.report.document.ProjectData;
 
 /**
  * Reads a design file.
@@ -59,6 +60,7 @@ public final class DesignReader {
         LifelineDesign design = parts.read();
         List<Criterion> criteria = new CriterionReader(parts.supportIds.keySet()).readAll(top);
         String basis = top.choice("basis", Basis.keys());
+        ProjectData project = ProjectReader.read(top);
         top.close();
         if (design != null) {
             DesignSize.exceeded(design).ifPresent(findings::add);
@@ -69,8 +71,9 @@ public final class DesignReader {
         }
         return new DesignFile(
                 design,
-                criteria,
-                Basis.of(basis == null ? "" : basis).orElse(Basis.LARGER_OF_BOTH),
+                project,
+                new DesignFile.CriteriaChoice(
+                        criteria, Basis.of(basis == null ? "" : basis).orElse(Basis.LARGER_OF_BOTH)),
                 findings.written(),
                 new DesignFile.Hashes(sha256(bytes), sha256(content(parsed.root()))));
     }

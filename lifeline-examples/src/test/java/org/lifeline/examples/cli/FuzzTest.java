@@ -47,8 +47,22 @@ class FuzzTest {
             "elastic-posts-corner");
 
     private static final List<String> NUMBERS = List.of(
-            "0", "-1", "1e200", "-1e200", "1e-200", "1e9", "1e-9", "1e30", "4.9e-324", "1e400", "nan", "infinity", "12,5",
-            "0.0000001", "99999999999999999999", "");
+            "0",
+            "-1",
+            "1e200",
+            "-1e200",
+            "1e-200",
+            "1e9",
+            "1e-9",
+            "1e30",
+            "4.9e-324",
+            "1e400",
+            "nan",
+            "infinity",
+            "12,5",
+            "0.0000001",
+            "99999999999999999999",
+            "");
 
     private static final List<String> UNITS =
             List.of(" m", " mm", " kN", " N", " kg", " lb", " kN/m", " °C", " ft", " MN", " s", " %", "", " furlongs");
@@ -142,7 +156,9 @@ class FuzzTest {
                 case 0 -> leaf.replace(make.textNode(any(NUMBERS, random) + unit));
                 case 1 -> leaf.replace(make.textNode(scaled(text, unit, random)));
                 case 2 -> leaf.replace(make.textNode(scaled(text, any(UNITS, random), random)));
-                case 3 -> leaf.replace(make.textNode(any(nodes(root, true), random).value().asText()));
+                case 3 ->
+                    leaf.replace(
+                            make.textNode(any(nodes(root, true), random).value().asText()));
                 case 4 -> leaf.replace(make.numberNode(Math.pow(10, random.nextInt(-30, 30))));
                 case 5 -> leaf.replace(make.textNode(near(text, unit, random)));
                 case 6 -> leaf.remove();
@@ -205,10 +221,17 @@ class FuzzTest {
             String err = errBytes.toString(StandardCharsets.UTF_8);
             assertThat(code).as("%s%n%s", which, err).isIn(0, 2, 3, 4);
             ended[code]++;
-            assertThat(out + err).as(which).doesNotContain("\tat ", "java.", "org.lifeline.internal", "fasterxml").doesNotContainPattern("[a-z]Exception");
+            assertThat(out + err)
+                    .as(which)
+                    .doesNotContain("\tat ", "java.", "org.lifeline.internal", "fasterxml")
+                    .doesNotContainPattern("[a-z]Exception");
             if (code == ExitCode.DONE) {
-                assertThat(NOT_A_NUMBER.matcher(out).find()).as("%s%n%s", which, out).isFalse();
-                assertThat(NOT_A_NUMBER.matcher(Files.readString(result)).find()).as(which).isFalse();
+                assertThat(NOT_A_NUMBER.matcher(out).find())
+                        .as("%s%n%s", which, out)
+                        .isFalse();
+                assertThat(NOT_A_NUMBER.matcher(Files.readString(result)).find())
+                        .as(which)
+                        .isFalse();
             } else {
                 assertThat(err).as(which).isNotBlank();
             }
@@ -223,7 +246,8 @@ class FuzzTest {
         int cases = LONG ? 50_000 : 500;
         DesignFile design = TestFiles.design("independent/silo-roof-gripped-middle.design.json");
         DesignRun run = DesignRun.of(design.design());
-        byte[] result = new ResultWriter("1", design.sha256()).write(run, CriteriaCheck.evaluate(run, design.criteria()));
+        byte[] result =
+                new ResultWriter("1", design.sha256()).write(run, CriteriaCheck.evaluate(run, design.criteria()));
         Reproduction reproduction = Reproduction.by("1");
         assertThat(reproduction.check(design, result).verdict()).isEqualTo(Verdict.REPRODUCED);
         for (int i = 0; i < cases; i++) {

@@ -24,9 +24,10 @@ class CompositeCriteriaTest {
 
     @Test
     void anchorsByThemselvesWithAFactorAndPerWorker() {
-        Criterion c = read("\"allOf\": [ { \"eachAnchorAnyOf\": [ { \"demand\": \"anchorCapacity\", \"capacity\": \"20 kN\","
-                + " \"perWorker\": true }, { \"demand\": \"anchorStrengthFactor\", \"capacity\": 2 } ] },"
-                + " { \"demand\": \"supportLoad\", \"support\": \"post 1\", \"capacity\": \"16 kN\", \"factor\": 1.5 } ]");
+        Criterion c = read(
+                "\"allOf\": [ { \"eachAnchorAnyOf\": [ { \"demand\": \"anchorCapacity\", \"capacity\": \"20 kN\","
+                        + " \"perWorker\": true }, { \"demand\": \"anchorStrengthFactor\", \"capacity\": 2 } ] },"
+                        + " { \"demand\": \"supportLoad\", \"support\": \"post 1\", \"capacity\": \"16 kN\", \"factor\": 1.5 } ]");
         assertThat(c.limits())
                 .containsExactly(
                         new Limit("anchorCapacity", LimitType.AT_LEAST, 20e3, "N per worker"),
@@ -34,7 +35,13 @@ class CompositeCriteriaTest {
                         new Limit("1.5 × supportLoad", LimitType.AT_MOST, 16e3, "N"));
         assertThat(c.requirement().join()).isEqualTo(Requirement.Join.ALL_OF);
         assertThat(c.requirement().parts().get(0).join()).isEqualTo(Requirement.Join.EACH_ANCHOR_ANY_OF);
-        assertThat(c.requirement().parts().get(1).comparison().orElseThrow().quantity().support())
+        assertThat(c.requirement()
+                        .parts()
+                        .get(1)
+                        .comparison()
+                        .orElseThrow()
+                        .quantity()
+                        .support())
                 .contains("post 1");
     }
 
@@ -56,12 +63,16 @@ class CompositeCriteriaTest {
                         + " \"22 kN\", \"perWorker\": true }, { \"demand\": \"maximumTension\", \"capacity\": \"80 kN\","
                         + " \"factor\": 2 } ]"));
         DesignFile again = TestFiles.read(DesignWriter.writeWithCriteria(file.design(), file.criteria()));
-        assertThat(again.criteria()).extracting(Criterion::id).isEqualTo(
-                file.criteria().stream().map(Criterion::id).toList());
+        assertThat(again.criteria())
+                .extracting(Criterion::id)
+                .isEqualTo(file.criteria().stream().map(Criterion::id).toList());
         for (int i = 0; i < file.criteria().size(); i++) {
-            assertThat(again.criteria().get(i).limits()).isEqualTo(file.criteria().get(i).limits());
-            assertThat(again.criteria().get(i).title()).isEqualTo(file.criteria().get(i).title());
-            assertThat(again.criteria().get(i).source()).isEqualTo(file.criteria().get(i).source());
+            assertThat(again.criteria().get(i).limits())
+                    .isEqualTo(file.criteria().get(i).limits());
+            assertThat(again.criteria().get(i).title())
+                    .isEqualTo(file.criteria().get(i).title());
+            assertThat(again.criteria().get(i).source())
+                    .isEqualTo(file.criteria().get(i).source());
         }
         Criterion builtIn = Criteria.of("us-osha-maf").orElseThrow();
         assertThat(TestFiles.read(DesignWriter.writeWithCriteria(file.design(), List.of(builtIn)))
@@ -77,11 +88,13 @@ class CompositeCriteriaTest {
 
     @Test
     void theWorkingFloorIsReadAndWritten() {
-        DesignFile file = TestFiles.read(TestFiles.gallery(
-                "\"margin\": \"0.6 m\"", "\"margin\": \"0.6 m\", \"workingFloor\": \"10.9 m\""));
+        DesignFile file = TestFiles.read(
+                TestFiles.gallery("\"margin\": \"0.6 m\"", "\"margin\": \"0.6 m\", \"workingFloor\": \"10.9 m\""));
         assertThat(file.design().workingFloor()).hasValue(10.9);
-        assertThat(TestFiles.read(DesignWriter.write(file.design())).design().workingFloor()).hasValue(10.9);
-        assertThat(TestFiles.read(TestFiles.gallery(OWN, OWN)).design().workingFloor()).isEmpty();
+        assertThat(TestFiles.read(DesignWriter.write(file.design())).design().workingFloor())
+                .hasValue(10.9);
+        assertThat(TestFiles.read(TestFiles.gallery(OWN, OWN)).design().workingFloor())
+                .isEmpty();
     }
 
     @ParameterizedTest

@@ -19,8 +19,8 @@ class TensionStrainLawTest {
     }
 
     private static TensionStrainLaw rope() {
-        return new TensionStrainLaw(LoadElongation.curve(
-                List.of(new Corner(0, 0), new Corner(0.004, 4000), new Corner(0.010, 16_000), new Corner(0.020, 24_000))));
+        return new TensionStrainLaw(LoadElongation.curve(List.of(
+                new Corner(0, 0), new Corner(0.004, 4000), new Corner(0.010, 16_000), new Corner(0.020, 24_000))));
     }
 
     @Test

@@ -29,7 +29,9 @@ class RefinementBoundTest {
             double[] seen = Arrays.copyOf(RAW, n);
             double least = RefinementBound.least(seen[n - 1], segments, 0);
             double bound = RefinementBound.of(seen, least);
-            assertThat(RAW[RAW.length - 1] - seen[n - 1]).as("after %s meshes", n).isLessThanOrEqualTo(bound);
+            assertThat(RAW[RAW.length - 1] - seen[n - 1])
+                    .as("after %s meshes", n)
+                    .isLessThanOrEqualTo(bound);
             segments *= 2;
         }
     }
@@ -61,7 +63,8 @@ class RefinementBoundTest {
         double coarse = RefinementBound.least(20_000, 64, 0);
         double fine = RefinementBound.least(20_000, 512, 0);
         assertThat(coarse / fine).isCloseTo(4, within(1e-12));
-        assertThat(RefinementBound.of(new double[] {20_000, 20_000, 20_000}, fine)).isEqualTo(fine);
+        assertThat(RefinementBound.of(new double[] {20_000, 20_000, 20_000}, fine))
+                .isEqualTo(fine);
         assertThat(RefinementBound.leastFiltered(20_000, 512)).isLessThan(fine);
     }
 
