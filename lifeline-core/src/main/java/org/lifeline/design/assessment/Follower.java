@@ -52,7 +52,8 @@ final class Follower {
 
     /** The case to the default accuracy. */
     Attempt fine(Task task) {
-        return attempt(task, of(task.fallCase()), task.line());
+        TransientArrest analysis = of(task.fallCase()).withRefinements(SearchParameters.REFINEMENTS);
+        return attempt(task, analysis, task.line());
     }
 
     /** The case on one coarse mesh with the given length of its segments [m]. */
@@ -60,14 +61,15 @@ final class Follower {
         return attempt(task, of(task.fallCase()).withRefinements(0).withSegmentLength(segment), task.line());
     }
 
-    /** The case to the default accuracy with a factor on the damping time of its cable [-]. */
+    /** The case on the meshes of the damping times with a factor on the damping time of its cable [-]. */
     Attempt damped(Task task, double factor) {
         double tau = task.line().cable().dampingTime().orElse(TransientArrest.DAMPING_TIME);
         Lifeline line = task.line()
                 .withCable(task.line().cable().toBuilder()
                         .dampingTime(factor * tau)
                         .build());
-        return attempt(task, of(task.fallCase()), line);
+        TransientArrest analysis = of(task.fallCase()).withRefinements(SearchParameters.DAMPING_REFINEMENTS);
+        return attempt(task, analysis, line);
     }
 
     private static Attempt attempt(Task task, TransientArrest analysis, Lifeline line) {

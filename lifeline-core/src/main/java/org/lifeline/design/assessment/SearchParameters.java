@@ -8,6 +8,12 @@ final class SearchParameters {
      */
     static final double[] SURVEY = {0.002, 0.25, 0.5, 0.75, 0.998};
 
+    /**
+     * The same with the clearance deployment force [-]. Next to a support the load is what the absorber lets through, which is
+     * less than with the maximum deployment force, and the distances are small.
+     */
+    static final double[] SURVEY_OF_DISTANCES = {0.25, 0.5, 0.75};
+
     /** Length of the segments of the survey's only mesh over those of the automatic first mesh [-]: a quarter of the work. */
     static final double SURVEY_SEGMENT = 2;
 
@@ -26,8 +32,19 @@ final class SearchParameters {
     /** Rounds in which the places beside the worst of the survey are looked at [-]; each halves the distance. */
     static final int ROUNDS = 2;
 
-    /** Factors on the damping time of the cable between which the range of a governing value is given [-]. */
-    static final double[] DAMPING = {0.25, 4};
+    /**
+     * How often the mesh of an arrest may be halved [-]: three meshes are the least that give a bound of what finer ones would
+     * change.
+     */
+    static final int REFINEMENTS = 2;
+
+    /**
+     * The same for arrests with other damping times [-]: they are compared with one on the same mesh, whose error they share.
+     */
+    static final int DAMPING_REFINEMENTS = 0;
+
+    /** Factors on the damping time of the cable [-]: the reference first, then those between which a governing value is given. */
+    static final double[] DAMPING = {1, 0.25, 4};
 
     /** Share of the energy of a fall to which the account of a motion has to close [-]. */
     static final double DRIFT = 1e-3;

@@ -40,7 +40,7 @@ final class ReportParts {
                     list(name, section.title(), f.picture().title());
                     if (!f.picture().data().rows().isEmpty()) {
                         String numbers = String.format(Locale.ROOT, "picture-%03d.csv", pictures);
-                        put(numbers, CsvReport.writeTable(f.picture().data()));
+                        folder.put(numbers, CsvReport.writeTable(f.picture().data()));
                         list(numbers, section.title(), "Numbers of " + f.picture().title());
                     }
                 }

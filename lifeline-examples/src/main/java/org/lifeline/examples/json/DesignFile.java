@@ -3,6 +3,7 @@ package org.lifeline.examples.json;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.lifeline.design.assessment.Basis;
 import org.lifeline.design.criteria.Criterion;
 import org.lifeline.model.LifelineDesign;
 import org.lifeline.report.document.ProjectData;
@@ -15,20 +16,39 @@ import org.lifeline.report.document.ProjectData;
  * @param design what the core computes
  * @param project what the calculation belongs to
  * @param criteria the criteria asked for, in the order of the file
+ * @param basis what the verdicts rest on
  * @param written texts and quantities as they were written, by path, in the order of reading
- * @param sha256 SHA-256 of the bytes as read, in lower-case hexadecimal
+ * @param hashes what tells this file from another one
  */
 public record DesignFile(
         LifelineDesign design,
         ProjectData project,
         List<Criterion> criteria,
+        Basis basis,
         Map<String, String> written,
-        String sha256) {
+        Hashes hashes) {
+
+    /**
+     * Hashes of a design file, in lower-case hexadecimal.
+     *
+     * @param bytes SHA-256 of the bytes as read
+     * @param content SHA-256 of what stands in it, without white space between its parts
+     */
+    public record Hashes(String bytes, String content) {}
 
     /** Copies the collections. */
     public DesignFile {
         criteria = List.copyOf(criteria);
         written = java.util.Collections.unmodifiableMap(new java.util.LinkedHashMap<>(written));
+    }
+
+    /**
+     * SHA-256 of the bytes as read.
+     *
+     * @return lower-case hexadecimal
+     */
+    public String sha256() {
+        return hashes.bytes();
     }
 
     /**

@@ -14,7 +14,14 @@ import java.util.TreeSet;
  */
 final class Comparison {
     private static final Set<String> NOT_COMPARED =
-            Set.of("format", "libraryVersion", "designSha256", "convergence", "residual");
+            Set.of(
+            "format",
+            "libraryVersion",
+            "designSha256",
+            "designContentSha256",
+            "provenance",
+            "convergence",
+            "residual");
 
     private final double tolerance;
     private final boolean onlyShared;
