@@ -118,7 +118,8 @@ final class MotionSearch {
     }
 
     private double segment(Follower.Task task) {
-        double run = design.line().run(design.line().spanOf(task.fallCase().fall().place()));
+        double run =
+                design.line().run(design.line().spanOf(task.fallCase().fall().place()));
         return SearchParameters.SURVEY_SEGMENT * Math.max(run / SearchParameters.SEGMENTS, SearchParameters.SHORTEST);
     }
 

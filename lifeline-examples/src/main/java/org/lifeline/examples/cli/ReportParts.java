@@ -41,7 +41,10 @@ final class ReportParts {
                     if (!f.picture().data().rows().isEmpty()) {
                         String numbers = String.format(Locale.ROOT, "picture-%03d.csv", pictures);
                         folder.put(numbers, CsvReport.writeTable(f.picture().data()));
-                        list(numbers, section.title(), "Numbers of " + f.picture().title());
+                        list(
+                                numbers,
+                                section.title(),
+                                "Numbers of " + f.picture().title());
                     }
                 }
             }
