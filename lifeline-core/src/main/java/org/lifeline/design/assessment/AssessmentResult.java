@@ -147,9 +147,8 @@ public final class AssessmentResult {
         double low = e.computed();
         double high = e.computed();
         for (int i = 1; i < values.length; i++) {
-            double value = e.unit().equals("N")
-                    ? e.computed() * values[i] / values[0]
-                    : e.computed() + values[i] - values[0];
+            double value =
+                    e.unit().equals("N") ? e.computed() * values[i] / values[0] : e.computed() + values[i] - values[0];
             if (Double.isFinite(value)) {
                 low = Math.min(low, value);
                 high = Math.max(high, value);

@@ -257,12 +257,7 @@ final class AssessmentWarnings {
         }
         if (flatCase != null && flat > FLAT) {
             list.add(new Warning(
-                    "flat-line",
-                    "flat line, tension over force on the line",
-                    flatCase.describe(),
-                    flat,
-                    FLAT,
-                    "-"));
+                    "flat-line", "flat line, tension over force on the line", flatCase.describe(), flat, FLAT, "-"));
         }
         if (farCase != null && far > FAR) {
             list.add(new Warning(

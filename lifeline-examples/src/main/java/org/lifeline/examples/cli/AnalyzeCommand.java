@@ -88,7 +88,8 @@ public final class AnalyzeCommand implements Callable<Integer> {
             names = "--method",
             paramLabel = "METHOD",
             defaultValue = ENERGY_BALANCE,
-            description = "How the stated falls of the result file are computed: energy-balance, or transient (integration in time).")
+            description =
+                    "How the stated falls of the result file are computed: energy-balance, or transient (integration in time).")
     private String method = ENERGY_BALANCE;
 
     @Option(
@@ -140,8 +141,7 @@ public final class AnalyzeCommand implements Callable<Integer> {
                 .withProgress(listener);
         try (Workers workers = Workers.begin()) {
             Assessment chosen = assessment.withExecutor(workers);
-            AssessedRun run =
-                    AssessedRun.of(design.design(), choice.motion() ? chosen : chosen.withoutMotion());
+            AssessedRun run = AssessedRun.of(design.design(), choice.motion() ? chosen : chosen.withoutMotion());
             return choice.method() == Method.ENERGY_BALANCE
                     ? run
                     : new AssessedRun(
@@ -216,7 +216,8 @@ public final class AnalyzeCommand implements Callable<Integer> {
                         .build()));
             }
             if (place != null) {
-                byte[] numbers = new ResultWriter(LibraryVersion.text(), design.sha256()).write(assessed, criteria, check, provenance(design));
+                byte[] numbers = new ResultWriter(LibraryVersion.text(), design.sha256())
+                        .write(assessed, criteria, check, provenance(design));
                 if (numbers.length > Reproduction.LARGEST_FILE) {
                     err.println("The result would have " + numbers.length + " bytes; at most "
                             + Reproduction.LARGEST_FILE + " are written, since no more are read again.");

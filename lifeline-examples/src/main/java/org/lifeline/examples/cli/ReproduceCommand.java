@@ -98,8 +98,9 @@ public final class ReproduceCommand implements Callable<Integer> {
         }
         try {
             if (says(resultBytes, "org.lifeline.design/") && says(designBytes, "org.lifeline.result/")) {
-                err.println("Bad command line: the files stand in the wrong order: the RESULT file comes first, then the"
-                        + " DESIGN file.");
+                err.println(
+                        "Bad command line: the files stand in the wrong order: the RESULT file comes first, then the"
+                                + " DESIGN file.");
                 return ExitCode.BAD_INPUT;
             }
             DesignFile file = new DesignReader().read(designBytes);
@@ -140,7 +141,8 @@ public final class ReproduceCommand implements Callable<Integer> {
         if (o.differences().size() > MOST_LINES) {
             out.println("  and " + (o.differences().size() - MOST_LINES) + " more");
         }
-        out.println("not compared: how iterations went (convergence, residual), and what the program ran on (provenance)");
+        out.println(
+                "not compared: how iterations went (convergence, residual), and what the program ran on (provenance)");
         out.println(o.stored().size() + " checks of the stored numbers without the solver: "
                 + o.broken().size() + " fail");
         for (StoredCheck c : o.broken()) {

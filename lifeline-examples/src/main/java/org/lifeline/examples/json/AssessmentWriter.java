@@ -82,9 +82,7 @@ final class AssessmentWriter {
         ObjectNode node = NODES.objectNode();
         node.put("fall", c.fall().id());
         node.set("place", place(c.fall().place()));
-        node.put(
-                "attachment",
-                c.fall().fallers().get(0).attachment() == Attachment.GRIPPED ? "gripped" : "running");
+        node.put("attachment", c.fall().fallers().get(0).attachment() == Attachment.GRIPPED ? "gripped" : "running");
         ResultWriter.number(node, "temperature", c.temperature());
         node.put("force", c.side().name().toLowerCase(Locale.ROOT));
         c.pretensionFactor().ifPresent(v -> ResultWriter.number(node, "pretensionFactor", v));
@@ -118,7 +116,10 @@ final class AssessmentWriter {
             if (!why.isEmpty()) {
                 node.put("why", why);
             }
-            check.governing().map(Extreme::arrest).map(ArrestResult::method).ifPresent(m -> node.put("method", m.label()));
+            check.governing()
+                    .map(Extreme::arrest)
+                    .map(ArrestResult::method)
+                    .ifPresent(m -> node.put("method", m.label()));
             check.governing().ifPresent(e -> node.setAll(fallCase(e.fallCase())));
             node.put("source", result.criterion().source().citation());
             node.put("mark", printed.mark());

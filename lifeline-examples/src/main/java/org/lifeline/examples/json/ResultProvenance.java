@@ -30,8 +30,8 @@ public record ResultProvenance(String commit, String jdk, Map<String, String> op
      * @return the provenance
      */
     public static ResultProvenance of(String commit, Map<String, String> options, DesignFile file) {
-        String jdk = System.getProperty("java.vm.name", "unknown") + " "
-                + System.getProperty("java.vm.version", "unknown");
+        String jdk =
+                System.getProperty("java.vm.name", "unknown") + " " + System.getProperty("java.vm.version", "unknown");
         return new ResultProvenance(commit, jdk, options, file.hashes().content());
     }
 }

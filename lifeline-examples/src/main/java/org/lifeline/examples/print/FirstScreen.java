@@ -106,12 +106,10 @@ public final class FirstScreen {
         lines.add("");
         lines.add(row("WHAT GOVERNS (marked *)", "balance ", "in time ", "where"));
         for (String name : SHOWN.keySet()) {
-            result.governing(name).ifPresent(g -> value(
-                    SHOWN.get(name), g));
+            result.governing(name).ifPresent(g -> value(SHOWN.get(name), g));
         }
-        List<GoverningValue> supports = result.governing().stream()
-                .filter(g -> g.support().isPresent())
-                .toList();
+        List<GoverningValue> supports =
+                result.governing().stream().filter(g -> g.support().isPresent()).toList();
         for (GoverningValue g : supports.subList(0, Math.min(MOST_SUPPORTS, supports.size()))) {
             value(CaseNames.capital(InertText.name(g.name())), g);
         }
@@ -130,7 +128,8 @@ public final class FirstScreen {
     }
 
     private String column(GoverningValue g, Optional<Extreme> extreme, boolean governs) {
-        return extreme.map(e -> number(g.unit(), e.value()) + (governs ? "*" : " ")).orElse("- ");
+        return extreme.map(e -> number(g.unit(), e.value()) + (governs ? "*" : " "))
+                .orElse("- ");
     }
 
     private static String row(String name, String balance, String inTime, String where) {
@@ -159,8 +158,11 @@ public final class FirstScreen {
     }
 
     private String where(FallCase c) {
-        String place = c.fall().place().support().map(id -> "at " + InertText.name(id)).orElseGet(
-                () -> "span " + c.fall().place().span() + " "
+        String place = c.fall()
+                .place()
+                .support()
+                .map(id -> "at " + InertText.name(id))
+                .orElseGet(() -> "span " + c.fall().place().span() + " "
                         + number("m", c.fall().place().station()));
         return place + " " + quantities.input(QuantityKind.TEMPERATURE, c.temperature())
                 + (c.side() == DeploymentForce.MAXIMUM ? " max" : " clr");
@@ -170,13 +172,14 @@ public final class FirstScreen {
     private void damping() {
         List<String> parts = new ArrayList<>();
         for (String name : List.of("endAnchorLoad", "arrestForce")) {
-            result.governing(name).ifPresent(g -> g.dampingRange().ifPresent(i -> parts.add(
-                    g.quantity().map(q -> q.words()).orElse(name) + " "
-                            + number(g.unit(), i.low()) + " to " + number(g.unit(), i.high()))));
+            result.governing(name)
+                    .ifPresent(g -> g.dampingRange()
+                            .ifPresent(i ->
+                                    parts.add(g.quantity().map(q -> q.words()).orElse(name) + " "
+                                            + number(g.unit(), i.low()) + " to " + number(g.unit(), i.high()))));
         }
         if (!parts.isEmpty()) {
-            lines.add("With 1/4 and 4 times the damping time: " + parts.get(0)
-                    + (parts.size() > 1 ? "," : ""));
+            lines.add("With 1/4 and 4 times the damping time: " + parts.get(0) + (parts.size() > 1 ? "," : ""));
             parts.subList(1, parts.size()).forEach(p -> lines.add("  " + p));
         }
     }
@@ -203,9 +206,8 @@ public final class FirstScreen {
                     case NOT_MET -> "NOT MET";
                     case NOT_EVALUATED -> "NOT EVAL.";
                 };
-        String numbers = Double.isNaN(r.ratio())
-                ? ""
-                : bare(r.unit(), r.demand()) + " of " + number(r.unit(), r.capacity());
+        String numbers =
+                Double.isNaN(r.ratio()) ? "" : bare(r.unit(), r.demand()) + " of " + number(r.unit(), r.capacity());
         String why = r.governing()
                 .map(e -> (e.arrest().method() == Method.ENERGY_BALANCE ? "bal. " : "time ") + where(e.fallCase()))
                 .orElse("");
@@ -214,7 +216,12 @@ public final class FirstScreen {
             why = "";
         }
         lines.add(String.format(
-                Locale.ROOT, "%-9s%-21.20s%-18s %s", verdict, InertText.name(r.criterion().id()), numbers, why));
+                Locale.ROOT,
+                "%-9s%-21.20s%-18s %s",
+                verdict,
+                InertText.name(r.criterion().id()),
+                numbers,
+                why));
     }
 
     private void warnings() {
@@ -233,7 +240,8 @@ public final class FirstScreen {
                     : ": " + number(each.unit(), each.value())
                             + (Double.isNaN(each.limit()) ? "" : " against " + number(each.unit(), each.limit()));
             boolean named = Double.isNaN(each.value());
-            lines.add("- " + (named ? InertText.name(each.where()) + ": " : "") + InertText.name(each.text()) + numbers);
+            lines.add(
+                    "- " + (named ? InertText.name(each.where()) + ": " : "") + InertText.name(each.text()) + numbers);
         }
         if (shown < all.size()) {
             lines.add("- and " + (all.size() - shown) + " more: see --full, the report or the result file");
@@ -242,6 +250,8 @@ public final class FirstScreen {
 
     /** What does not fit a line is cut, with a mark. */
     private static String cut(String line) {
-        return line.length() <= COLUMNS ? line.stripTrailing() : line.substring(0, COLUMNS - 3).stripTrailing() + "...";
+        return line.length() <= COLUMNS
+                ? line.stripTrailing()
+                : line.substring(0, COLUMNS - 3).stripTrailing() + "...";
     }
 }

@@ -63,7 +63,8 @@ public final class Reproduction {
      * @return the reproduction, with {@link #DEFAULT_TOLERANCE}
      */
     public static Reproduction by(String libraryVersion) {
-        return new Reproduction(libraryVersion, DEFAULT_TOLERANCE, ProgressListener.none(), Reproduction::failures, null);
+        return new Reproduction(
+                libraryVersion, DEFAULT_TOLERANCE, ProgressListener.none(), Reproduction::failures, null);
     }
 
     /**
@@ -223,11 +224,8 @@ public final class Reproduction {
 
     /** The whole assessment, with or without arrests in time as the stored one. */
     private Recomputed assessment(DesignFile design, Method method, JsonNode stored) {
-        boolean moving = !stored.path("assessment")
-                .path("motion")
-                .path("scope")
-                .asText()
-                .equals(MotionScope.LEFT_OUT.words());
+        boolean moving =
+                !stored.path("assessment").path("motion").path("scope").asText().equals(MotionScope.LEFT_OUT.words());
         Assessment plain = Assessment.withDefaults()
                 .withCriteria(design.criteria())
                 .withBasis(design.basis())
@@ -250,7 +248,8 @@ public final class Reproduction {
                         ResultProvenance.of("", Map.of(), design));
         List<String> failed = assessed.assessment().checks().stream()
                 .filter(c -> !c.passed())
-                .map(c -> "assessment, " + c.fallCase().describe() + ": " + c.failures().get(0))
+                .map(c -> "assessment, " + c.fallCase().describe() + ": "
+                        + c.failures().get(0))
                 .toList();
         return new Recomputed(run, bytes, failed);
     }
