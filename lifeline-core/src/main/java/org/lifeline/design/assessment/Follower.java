@@ -40,36 +40,39 @@ final class Follower {
         }
     }
 
-    private TransientArrest of(FallCase fallCase) {
+    private TransientArrest of(Task task, int refinements) {
+        FallCase fallCase = task.fallCase();
+        Lifeline line = task.line();
+        double run = line.run(line.spanOf(fallCase.fall().place()));
         return TransientArrest.withDefaults()
                 .withTemperature(fallCase.temperature())
                 .withSide(fallCase.side())
                 .withClearance(clearance)
                 .withDuration(SearchParameters.DURATION)
                 .withSampling(SearchParameters.SAMPLING)
-                .withEndAfterFirstCatch(0);
+                .withEndAfterFirstCatch(0)
+                .withSegmentLength(Math.max(run / SearchParameters.SEGMENTS, SearchParameters.SHORTEST))
+                .withRefinements(refinements);
     }
 
-    /** The case to the default accuracy. */
+    /** The case on as many meshes as give a bound of what finer ones would change. */
     Attempt fine(Task task) {
-        TransientArrest analysis = of(task.fallCase()).withRefinements(SearchParameters.REFINEMENTS);
-        return attempt(task, analysis, task.line());
+        return attempt(task, of(task, SearchParameters.REFINEMENTS), task.line());
     }
 
-    /** The case on one coarse mesh with the given length of its segments [m]. */
-    Attempt coarse(Task task, double segment) {
-        return attempt(task, of(task.fallCase()).withRefinements(0).withSegmentLength(segment), task.line());
+    /** The case on the first mesh alone. */
+    Attempt coarse(Task task) {
+        return attempt(task, of(task, 0), task.line());
     }
 
-    /** The case on the meshes of the damping times with a factor on the damping time of its cable [-]. */
+    /** The case on the meshes of the damping times, with a factor on the damping time of its cable [-]. */
     Attempt damped(Task task, double factor) {
         double tau = task.line().cable().dampingTime().orElse(TransientArrest.DAMPING_TIME);
         Lifeline line = task.line()
                 .withCable(task.line().cable().toBuilder()
                         .dampingTime(factor * tau)
                         .build());
-        TransientArrest analysis = of(task.fallCase()).withRefinements(SearchParameters.DAMPING_REFINEMENTS);
-        return attempt(task, analysis, line);
+        return attempt(task, of(task, SearchParameters.DAMPING_REFINEMENTS), line);
     }
 
     private static Attempt attempt(Task task, TransientArrest analysis, Lifeline line) {

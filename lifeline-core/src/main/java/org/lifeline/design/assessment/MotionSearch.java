@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.Executor;
+import java.util.function.Function;
 import java.util.function.LongFunction;
 import org.jspecify.annotations.Nullable;
 import org.lifeline.analysis.Method;
@@ -109,18 +110,12 @@ final class MotionSearch {
     private void survey(List<Follower.Task> tasks, double step) {
         Map<Follower.Key, Follower.Task> fresh = new LinkedHashMap<>();
         tasks.stream().filter(t -> !surveyed.containsKey(t.key())).forEach(t -> fresh.putIfAbsent(t.key(), t));
-        for (Follower.Attempt each : all(List.copyOf(fresh.values()), t -> follower.coarse(t, segment(t)))) {
+        for (Follower.Attempt each : all(List.copyOf(fresh.values()), follower::coarse)) {
             // What the coarse mesh loses is no result, and no failure of one either: the fine ones are.
             if (each.failure() == null) {
                 surveyed.put(each.task().key(), new Survey(each.task(), each.followed(), step));
             }
         }
-    }
-
-    private double segment(Follower.Task task) {
-        double run =
-                design.line().run(design.line().spanOf(task.fallCase().fall().place()));
-        return SearchParameters.SURVEY_SEGMENT * Math.max(run / SearchParameters.SEGMENTS, SearchParameters.SHORTEST);
     }
 
     /** Looks half-way to the stations beside the worst of the survey. */
@@ -227,7 +222,7 @@ final class MotionSearch {
     }
 
     private List<Follower.Attempt> all(
-            List<Follower.Task> tasks, java.util.function.Function<Follower.Task, Follower.Attempt> work) {
+            List<Follower.Task> tasks, Function<Follower.Task, Follower.Attempt> work) {
         return indexed(tasks.size(), i -> work.apply(tasks.get((int) i)));
     }
 

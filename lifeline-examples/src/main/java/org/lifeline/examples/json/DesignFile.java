@@ -15,18 +15,29 @@ import org.lifeline.report.document.ProjectData;
  *
  * @param design what the core computes
  * @param project what the calculation belongs to
- * @param criteria the criteria asked for, in the order of the file
- * @param basis what the verdicts rest on
+ * @param criteriaChoice what the design is judged by
  * @param written texts and quantities as they were written, by path, in the order of reading
  * @param hashes what tells this file from another one
  */
 public record DesignFile(
         LifelineDesign design,
         ProjectData project,
-        List<Criterion> criteria,
-        Basis basis,
+        CriteriaChoice criteriaChoice,
         Map<String, String> written,
         Hashes hashes) {
+
+    /**
+     * What a design is judged by.
+     *
+     * @param criteria the criteria asked for, in the order of the file
+     * @param basis what the verdicts rest on
+     */
+    public record CriteriaChoice(List<Criterion> criteria, Basis basis) {
+        /** Copies the list. */
+        public CriteriaChoice {
+            criteria = List.copyOf(criteria);
+        }
+    }
 
     /**
      * Hashes of a design file, in lower-case hexadecimal.
@@ -38,8 +49,25 @@ public record DesignFile(
 
     /** Copies the collections. */
     public DesignFile {
-        criteria = List.copyOf(criteria);
         written = java.util.Collections.unmodifiableMap(new java.util.LinkedHashMap<>(written));
+    }
+
+    /**
+     * The criteria asked for.
+     *
+     * @return the criteria in the order of the file; unmodifiable
+     */
+    public List<Criterion> criteria() {
+        return criteriaChoice.criteria();
+    }
+
+    /**
+     * What the verdicts rest on.
+     *
+     * @return the basis
+     */
+    public Basis basis() {
+        return criteriaChoice.basis();
     }
 
     /**

@@ -59,8 +59,8 @@ public final class DesignReader {
         Parts parts = new Parts(top);
         LifelineDesign design = parts.read();
         List<Criterion> criteria = new CriterionReader(parts.supportIds.keySet()).readAll(top);
-        ProjectData project = ProjectReader.read(top);
         String basis = top.choice("basis", Basis.keys());
+        ProjectData project = ProjectReader.read(top);
         top.close();
         if (design != null) {
             DesignSize.exceeded(design).ifPresent(findings::add);
@@ -72,8 +72,8 @@ public final class DesignReader {
         return new DesignFile(
                 design,
                 project,
-                criteria,
-                Basis.of(basis == null ? "" : basis).orElse(Basis.LARGER_OF_BOTH),
+                new DesignFile.CriteriaChoice(
+                        criteria, Basis.of(basis == null ? "" : basis).orElse(Basis.LARGER_OF_BOTH)),
                 findings.written(),
                 new DesignFile.Hashes(sha256(bytes), sha256(content(parsed.root()))));
     }

@@ -12,7 +12,8 @@ import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.lifeline.analysis.ArrestResult;
-import org.lifeline.examples.arrests.DesignRun;
+import org.lifeline.design.assessment.Assessment;
+import org.lifeline.examples.arrests.AssessedRun;
 import picocli.CommandLine;
 
 /** A result that breaks a law ends the program with a code of its own, is named, and is flagged in the result file. */
@@ -24,10 +25,11 @@ class FailedCheckTest {
         AnalyzeCommand command = new AnalyzeCommand(
                 new PrintStream(out, true, StandardCharsets.UTF_8),
                 new PrintStream(err, true, StandardCharsets.UTF_8),
-                (design, listener, method) -> {
-                    DesignRun run = DesignRun.of(design);
+                (design, listener, choice) -> {
+                    AssessedRun run = AssessedRun.of(
+                            design.design(), Assessment.withDefaults().withoutMotion());
                     if (tamper) {
-                        moreFreeFall(run.arrests().get(0));
+                        moreFreeFall(run.run().arrests().get(0));
                     }
                     return run;
                 });
