@@ -31,6 +31,7 @@ final class EquilibriumPath {
     private final Equilibrium equilibrium;
     private final boolean followed;
     private final PathCoordinate coordinate;
+    private final PathParameter parameter;
     private final PathTangent tangent;
     private final PathStep stepper;
     private final @Nullable PathEnergy energy;
@@ -73,6 +74,7 @@ final class EquilibriumPath {
             throw model.failure("line at the start of a change", 0, equilibrium);
         }
         this.coordinate = new PathCoordinate(parameter.scale(system, now.state));
+        this.parameter = parameter;
         this.tangent = new PathTangent(equilibrium, parameter, followed);
         this.stepper = new PathStep(this, equilibrium, parameter, tangent);
         this.energyScale = scale == null ? 0 : scale.energy;
@@ -178,6 +180,7 @@ final class EquilibriumPath {
     boolean advance(double target, @Nullable End end, double watchFrom) {
         int steps = 0;
         int failures = 0;
+        int crowd = 0;
         double least = PathTolerances.SHORTEST_STEP * target;
         while (now.value < target) {
             double to = goal(target, least, failures);
@@ -190,9 +193,8 @@ final class EquilibriumPath {
                 reach = PathTolerances.AFTER_LOSS * coordinate.step(now.value, to - now.value);
                 if (failures > PathTolerances.MOST_FAILURES || to - now.value < 4 * least) {
                     if (snap == null) {
-                        throw failure(now.value / target);
-                    }
-                    if (snap.pass(end, watchFrom)) {
+                        jump(target, least);
+                    } else if (snap.pass(end, watchFrom)) {
                         return published(true);
                     }
                     failures = 0;
@@ -224,6 +226,8 @@ final class EquilibriumPath {
                 double afterEvent = Math.max(PathTolerances.AFTER_EVENT * reach, PathTolerances.LEAST_AFTER_EVENT);
                 reach = Math.min(PathTolerances.LONGEST_STEP, reached < to ? afterEvent : grown);
             }
+            crowd = reached - now.value < PathTolerances.CROWDED * target ? crowd + 1 : 0;
+            stepper.passOver(crowd > PathTolerances.CROWD);
             accept();
             overshot = false;
             if (++steps > PathTolerances.MOST_STEPS) {
@@ -231,6 +235,26 @@ final class EquilibriumPath {
             }
         }
         return published(false);
+    }
+
+    /** Jumps to the nearest value at which there is an equilibrium again, whatever its modes. */
+    private void jump(double target, double least) {
+        overshot = false;
+        jumped = true;
+        for (double rise = least; now.value < target; rise *= 1 / PathTolerances.AFTER_LOSS) {
+            double to = Math.min(target, now.value + rise);
+            next.state.set(now.state);
+            parameter.set(next.state, to);
+            if (equilibrium.solve(next.state, now.state)) {
+                place(next, to);
+                completeJump(next, now.state, now.descent);
+                accept();
+                return;
+            }
+            if (to == target) {
+                throw failure(now.value / target);
+            }
+        }
     }
 
     /** Where the next step goes to. */

@@ -25,6 +25,7 @@ final class PathEvents {
     private final int absorbers;
     private final int count;
     private int watched;
+    private boolean passOver;
 
     PathEvents(LineSystem system, Equilibrium equilibrium) {
         this.system = system;
@@ -61,6 +62,15 @@ final class PathEvents {
             }
         }
         return first;
+    }
+
+    /** Counts what loads and absorbers do as an event, or not. */
+    void passOver(boolean pass) {
+        passOver = pass;
+    }
+
+    boolean passesOver() {
+        return passOver;
     }
 
     /** Number of what is watched. */
@@ -133,6 +143,9 @@ final class PathEvents {
         }
         if (k < loads) {
             return k == jams || system.clamped[k - jams] ? Double.NEGATIVE_INFINITY : excessOfJam(s, k - jams);
+        }
+        if (passOver) {
+            return Double.NEGATIVE_INFINITY;
         }
         return k < absorbers ? excessOfLoad(s, k - loads) : excessOfAbsorber(s, k - absorbers);
     }

@@ -38,6 +38,11 @@ final class PathStep {
         this.low = new LineState(system.spans, system.loads);
     }
 
+    /** Steps over what loads and absorbers do from now on, or ends at it. */
+    void passOver(boolean pass) {
+        events.passOver(pass);
+    }
+
     /** A point to keep the end of a step in, made when there is need of it. */
     private PathPoint end() {
         PathPoint e = spare;
@@ -275,7 +280,7 @@ final class PathStep {
     /** Lets what moves the wrong way by the tangent come to rest, support or absorber; returns whether there is any. */
     private boolean stick(PathPoint now) {
         boolean any = false;
-        for (int e = 0; e < 2; e++) {
+        for (int e = 0; e < 2 && !events.passesOver(); e++) {
             InlineAbsorber absorber = system.absorbers[e];
             if (absorber != null && now.state.yielding[e] && !LineSystem.isAtStop(now.state, e, absorber)) {
                 double on = now.tangent[system.extensionIndex(e)] * coordinate.perStep(now.value);
