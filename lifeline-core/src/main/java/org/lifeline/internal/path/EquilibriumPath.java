@@ -300,12 +300,12 @@ final class EquilibriumPath {
         double b = half * coordinate.perW(next);
         double worst = 0;
         for (int i = 0; i < system.spans; i++) {
-            int k = system.tensionIndex(i);
-            double x = system.along(point.state, i) - system.along(now.state, i);
+            int k = system.unknowns.tensionIndex(i);
+            double x = system.unknowns.along(point.state, i) - system.unknowns.along(now.state, i);
             double miss = x - a * now.tangent[k] - b * point.tangent[k];
-            worst = Math.max(worst, Math.abs(miss) / system.tensionBehind(point.state, i));
+            worst = Math.max(worst, Math.abs(miss) / system.forces.endSideTension(point.state, i));
             if (i > 0) {
-                int q = system.slipIndex(i);
+                int q = system.unknowns.slipIndex(i);
                 double slip = point.state.slip[i] - now.state.slip[i];
                 double missSlip = slip - a * now.tangent[q] - b * point.tangent[q];
                 worst = Math.max(worst, Math.abs(missSlip) / system.chord[i]);
