@@ -191,7 +191,9 @@ final class ArrestExplanation {
                     "difference");
         }
         sheet.section("Descent and sag at the load"
-                + arrest.attachmentLimit().map(l -> ", the attachment " + l.label()).orElse(""));
+                + arrest.attachmentLimit()
+                        .map(l -> ", the attachment " + l.label())
+                        .orElse(""));
         SpanExplanation span = peak.span(arrest.span());
         SpanState state = arrest.peak().span(arrest.span());
         int piece = LineExplanation.pieceBefore(state, arrest.attachmentAtPeak()) + 1;

@@ -21,6 +21,7 @@ public final class LineSystem {
 
     /** Positions of the supports as installed [m]. */
     public final double[] px;
+
     public final double[] py;
     public final double[] pz;
 

@@ -110,9 +110,21 @@ class EnvelopeAgainstTimeTest {
                     .arrest();
             for (int i = 1; i < line.spans(); i++) {
                 String post = line.supports().get(i).id();
-                below(c, place, post, time.anchorLoad(post), envelope.onSupport(post).orElseThrow().value(), 1);
+                below(
+                        c,
+                        place,
+                        post,
+                        time.anchorLoad(post),
+                        envelope.onSupport(post).orElseThrow().value(),
+                        1);
             }
-            below(c, place, "end", time.endAnchorLoad(), envelope.of(Quantity.END_ANCHOR_LOAD).orElseThrow().value(), c.overshoot());
+            below(
+                    c,
+                    place,
+                    "end",
+                    time.endAnchorLoad(),
+                    envelope.of(Quantity.END_ANCHOR_LOAD).orElseThrow().value(),
+                    c.overshoot());
             below(
                     c,
                     place,
@@ -136,7 +148,8 @@ class EnvelopeAgainstTimeTest {
 
     @Test
     void theHeldLimitGovernsThePosts() {
-        Extremes envelope = Envelope.withDefaults().solve(design(cases().get(0).line())).extremes();
+        Extremes envelope =
+                Envelope.withDefaults().solve(design(cases().get(0).line())).extremes();
         Extreme post = envelope.onSupport("post 1").orElseThrow();
         assertThat(post.value()).isGreaterThan(7000);
         assertThat(post.fallCase().attachmentLimit()).contains(AttachmentLimit.HELD);
