@@ -2,6 +2,7 @@ package org.lifeline.analysis;
 
 import static java.util.Objects.requireNonNull;
 
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
@@ -9,10 +10,12 @@ import org.lifeline.analysis.clearance.Clearance;
 import org.lifeline.analysis.explain.CalculationStep;
 import org.lifeline.analysis.explain.Explanations;
 import org.lifeline.analysis.motion.MotionSummary;
+import org.lifeline.analysis.warning.Warning;
 import org.lifeline.base.Convergence;
 import org.lifeline.base.Point;
 import org.lifeline.base.UnitSystem;
 import org.lifeline.base.Violations;
+import org.lifeline.model.Attachment;
 import org.lifeline.model.DeploymentForce;
 import org.lifeline.model.Fall;
 import org.lifeline.model.Lifeline;
@@ -33,10 +36,11 @@ public final class ArrestResult {
     private final Point attachmentBefore;
     private final Point attachmentAtPeak;
     private final double freeFall;
-    private final double deployment;
+    private final List<Double> deployments;
     private final double arrestForce;
     private final double lineLoad;
     private final boolean bottomedOut;
+    private final boolean bound;
     private final EnergyAccount energy;
     private final double pathWork;
     private final Clearance clearance;
@@ -52,7 +56,8 @@ public final class ArrestResult {
         this.attachmentBefore = requireNonNull(b.attachmentBefore, "attachmentBefore");
         this.attachmentAtPeak = requireNonNull(b.attachmentAtPeak, "attachmentAtPeak");
         this.freeFall = b.freeFall;
-        this.deployment = b.deployment;
+        this.deployments = List.copyOf(b.deployments);
+        this.bound = b.bound;
         this.arrestForce = b.arrestForce;
         this.lineLoad = b.lineLoad;
         this.bottomedOut = b.bottomedOut;
@@ -66,7 +71,7 @@ public final class ArrestResult {
     }
 
     /** What an analysis was asked for. */
-    record Conditions(Fall fall, DeploymentForce side, Method method) {}
+    record Conditions(Fall fall, DeploymentForce side, Method method, Optional<AttachmentLimit> limit) {}
 
     /** Collects what an analysis has found. Not thread-safe. */
     static final class Builder {
@@ -76,7 +81,8 @@ public final class ArrestResult {
         private @Nullable Point attachmentBefore;
         private @Nullable Point attachmentAtPeak;
         private double freeFall = Double.NaN;
-        private double deployment = Double.NaN;
+        private List<Double> deployments = List.of();
+        private boolean bound;
         private double arrestForce = Double.NaN;
         private double lineLoad = Double.NaN;
         private boolean bottomedOut;
@@ -129,8 +135,13 @@ public final class ArrestResult {
             return this;
         }
 
-        Builder deployment(double value) {
-            deployment = value;
+        Builder deployments(List<Double> value) {
+            deployments = value;
+            return this;
+        }
+
+        Builder bound(boolean value) {
+            bound = value;
             return this;
         }
 
@@ -234,6 +245,27 @@ public final class ArrestResult {
     }
 
     /**
+     * The limit at which a free-running attachment was computed.
+     *
+     * @return running or held; empty for one that grips the cable or pulls on a support, and for an arrest in time, which
+     *     follows the connector
+     */
+    public Optional<AttachmentLimit> attachmentLimit() {
+        return conditions.limit();
+    }
+
+    /**
+     * How the connection held on to the line in the analysis.
+     *
+     * @return gripped for a free-running attachment that was held, else that of those who fall
+     */
+    public Attachment attachment() {
+        return conditions.limit().equals(Optional.of(AttachmentLimit.HELD))
+                ? Attachment.GRIPPED
+                : fall().fallers().get(0).attachment();
+    }
+
+    /**
      * The line just before the fall: at its temperature, with those who hang already.
      *
      * @return the equilibrium
@@ -280,12 +312,32 @@ public final class ArrestResult {
     }
 
     /**
-     * Extension of the connecting subsystem beyond its taut length: the deceleration distance.
+     * Extension of the connecting subsystem beyond its taut length: the deceleration distance; of several who fall
+     * together, the largest.
      *
      * @return deployment x [m], not negative
      */
     public double deployment() {
-        return deployment;
+        return Collections.max(deployments);
+    }
+
+    /**
+     * Extension of each connecting subsystem, in the order of those who fall.
+     *
+     * @return deployments [m], not negative; unmodifiable
+     */
+    public List<Double> deployments() {
+        return deployments;
+    }
+
+    /**
+     * Tells whether forces and distances are bounds on the safe side: several fall together who are not alike. Then what
+     * the line takes in the energy account is more than what the balances of all of them leave it.
+     *
+     * @return true for bounds, false for the solution of one balance
+     */
+    public boolean isBound() {
+        return bound;
     }
 
     /**
@@ -421,7 +473,7 @@ public final class ArrestResult {
      * @return distance [m]
      */
     public double totalFallDistance() {
-        return motion.map(MotionSummary::harnessFall).orElseGet(() -> freeFall + deployment + lineDescent())
+        return motion.map(MotionSummary::harnessFall).orElseGet(() -> freeFall + deployment() + lineDescent())
                 + harnessStretch;
     }
 
@@ -431,7 +483,7 @@ public final class ArrestResult {
      * @return extension [m]: the deployment, or in a transient what is left of it at that moment
      */
     public double reach() {
-        return motion.map(m -> m.harnessFall() - freeFall - lineDescent()).orElse(deployment);
+        return motion.map(m -> m.harnessFall() - freeFall - lineDescent()).orElseGet(this::deployment);
     }
 
     /**
@@ -514,6 +566,15 @@ public final class ArrestResult {
      */
     public Worker firstFaller() {
         return fall().fallers().get(0);
+    }
+
+    /**
+     * Where the result goes beyond what it is valid for, or beyond what cable, anchors and absorbers hold.
+     *
+     * @return the warnings; unmodifiable, empty if there is nothing to say
+     */
+    public List<Warning> warnings() {
+        return ResultWarnings.of(this);
     }
 
     /**

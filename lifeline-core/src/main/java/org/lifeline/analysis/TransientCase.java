@@ -111,7 +111,7 @@ final class TransientCase {
         MotionState lowest = motion.lowest();
         int first = -1;
         int hardest = -1;
-        double deployment = 0;
+        List<Double> deployments = new ArrayList<>();
         double harnessFall = 0;
         boolean bottomed = false;
         for (int k = 0; k < people.size(); k++) {
@@ -119,7 +119,7 @@ final class TransientCase {
             if (p.falls()) {
                 first = first < 0 ? k : first;
                 hardest = hardest < 0 || log.force[k] > log.force[hardest] ? k : hardest;
-                deployment = Math.max(deployment, log.extension[k]);
+                deployments.add(Math.max(0, log.extension[k]));
                 harnessFall = Math.max(harnessFall, motion.startElevation(k) - log.lowest[k]);
                 bottomed |= log.extension[k] > p.worker().connection().maximumExtension();
             }
@@ -146,13 +146,13 @@ final class TransientCase {
                 harnessFall,
                 motion.firstCatchOver());
         WorkerClearance lowestReaching = clearance(log, end);
-        return new ArrestResult.Builder(new ArrestResult.Conditions(fall, side, Method.TRANSIENT))
+        return new ArrestResult.Builder(new ArrestResult.Conditions(fall, side, Method.TRANSIENT, Optional.empty()))
                 .before(before())
                 .peak(peak)
                 .attachmentBefore(people.get(first).attachment())
                 .attachmentAtPeak(end)
                 .freeFall(longest)
-                .deployment(deployment)
+                .deployments(deployments)
                 .arrestForce(log.force[hardest])
                 .lineLoad(log.together)
                 .bottomedOut(bottomed)

@@ -173,7 +173,8 @@ public final class GoverningArrests {
             if (r.fall().id().equals(c.fall().id())
                     && r.fall().place().equals(c.fall().place())
                     && r.temperature() == c.temperature()
-                    && r.side() == c.side()) {
+                    && r.side() == c.side()
+                    && r.attachmentLimit().equals(c.attachmentLimit())) {
                 return "arrest " + (i + 1);
             }
         }

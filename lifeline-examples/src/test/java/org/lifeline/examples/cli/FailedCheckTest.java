@@ -26,14 +26,14 @@ class FailedCheckTest {
                 new PrintStream(out, true, StandardCharsets.UTF_8),
                 new PrintStream(err, true, StandardCharsets.UTF_8),
                 (design, listener, choice) -> {
-                    AssessedRun run =
-                            AssessedRun.of(design.design(), Assessment.withDefaults().withoutMotion());
+                    AssessedRun run = AssessedRun.of(
+                            design.design(), Assessment.withDefaults().withoutMotion());
                     if (tamper) {
                         moreFreeFall(run.run().arrests().get(0));
                     }
                     return run;
                 });
-        return new CommandLine(command).execute("--full", "--result", result.toString());
+        return new CommandLine(command).execute("--result", result.toString());
     }
 
     private static void moreFreeFall(ArrestResult arrest) {
