@@ -23,7 +23,8 @@ final class AbsorberChecks {
         static Unloading of(LoadingTable curve, double x, double force, double k) {
             double from = curve.unloadedFrom(x, force, k);
             // What the stop carries above the last corner, it gives back.
-            double top = Math.min(from == x ? force : curve.lower(from), curve.last().force());
+            double top =
+                    Math.min(from == x ? force : curve.lower(from), curve.last().force());
             return new Unloading(from, top, from - top / k);
         }
     }

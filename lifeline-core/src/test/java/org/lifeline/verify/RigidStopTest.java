@@ -21,10 +21,12 @@ class RigidStopTest {
     @Test
     void aLineAtARigidStopPasses() {
         for (double stop : new double[] {Double.POSITIVE_INFINITY, 1e9, 5e5, 3e4}) {
-            LoadingCurve curve =
-                    LoadingCurve.through(List.of(new Corner(0, 9000), new Corner(0.1, 9000)), 1e5, stop);
+            LoadingCurve curve = LoadingCurve.through(List.of(new Corner(0, 9000), new Corner(0.1, 9000)), 1e5, stop);
             Lifeline line = Lifeline.builder()
-                    .cable(Cable.builder().massPerLength(0.4).axialStiffness(4e6).build())
+                    .cable(Cable.builder()
+                            .massPerLength(0.4)
+                            .axialStiffness(4e6)
+                            .build())
                     .endAnchor("a", Point.of(0, 0, 10))
                     .support(Support.end("b", Point.of(10, 0, 10)).withInlineAbsorber(InlineAbsorber.of(curve)))
                     .pretension(2000)

@@ -113,7 +113,10 @@ public final class Equilibrium {
                 return true;
             }
             double factor = Math.min(1, admissible(s));
-            if (enough == LineTolerances.LOOSE && factor == 1 && residual < LineTolerances.CLOSE && isLast(relative, earlier)) {
+            if (enough == LineTolerances.LOOSE
+                    && factor == 1
+                    && residual < LineTolerances.CLOSE
+                    && isLast(relative, earlier)) {
                 apply(s, s, 1);
                 factored = relative < LineTolerances.SAME ? s : null;
                 return true;
@@ -126,7 +129,9 @@ public final class Equilibrium {
             while (true) {
                 apply(beside, s, factor);
                 boolean valid = assembly.assemble(beside, true);
-                if (valid && (assembly.equations.merit < before * (1 - LineTolerances.DECREASE * factor) || assembly.equations.worst < LineTolerances.ROUNDING)) {
+                if (valid
+                        && (assembly.equations.merit < before * (1 - LineTolerances.DECREASE * factor)
+                                || assembly.equations.worst < LineTolerances.ROUNDING)) {
                     s.setUnknowns(beside);
                     break;
                 }
@@ -144,7 +149,8 @@ public final class Equilibrium {
                 }
             }
             residual = assembly.equations.worst;
-            boolean small = assembly.equations.worst < (enough == LineTolerances.TIGHT ? LineTolerances.ROUNDING : LineTolerances.CONVERGED);
+            boolean small = assembly.equations.worst
+                    < (enough == LineTolerances.TIGHT ? LineTolerances.ROUNDING : LineTolerances.CONVERGED);
             if (last || (small && (fine || (factor == 1 && isLast(relative, earlier))))) {
                 fresh = s;
                 return true;
@@ -317,5 +323,4 @@ public final class Equilibrium {
             to.extension[e] += factor * (b.extension[e] - a.extension[e]);
         }
     }
-
 }

@@ -325,7 +325,8 @@ public final class LineAssembly {
         double byTension;
         double byExtension;
         double value;
-        if (LineForces.isAtStop(s, end, absorber) && Double.isInfinite(absorber.curve().stopStiffness())) {
+        if (LineForces.isAtStop(s, end, absorber)
+                && Double.isInfinite(absorber.curve().stopStiffness())) {
             byTension = 0;
             byExtension = 1;
             equations.put(row, e - absorber.curve().maximumExtension(), sys.chord[i]);
@@ -354,5 +355,4 @@ public final class LineAssembly {
             }
         }
     }
-
 }

@@ -38,7 +38,8 @@ public final class LineForces {
         }
         boolean atEnd = mode == LineState.AT_END;
         int support = atEnd ? system.loadSpan[load] + 1 : system.loadSpan[load];
-        boolean onAbsorber = (support == 0 && system.absorbers[0] != null) || (support == system.spans && system.absorbers[1] != null);
+        boolean onAbsorber = (support == 0 && system.absorbers[0] != null)
+                || (support == system.spans && system.absorbers[1] != null);
         return !onAbsorber && boundIsSupport(s, head, atEnd) ? support : -1;
     }
 

@@ -102,7 +102,9 @@ public final class LineGeometry {
      */
     public Vector3 displacement(int i) {
         return new Vector3(
-                system.forces.displacement(state, i, 0), system.forces.displacement(state, i, 1), system.forces.displacement(state, i, 2));
+                system.forces.displacement(state, i, 0),
+                system.forces.displacement(state, i, 1),
+                system.forces.displacement(state, i, 2));
     }
 
     /**
@@ -112,7 +114,10 @@ public final class LineGeometry {
      * @return force, components in [N]
      */
     public Vector3 reaction(int i) {
-        return new Vector3(system.forces.reaction(state, i, 0), system.forces.reaction(state, i, 1), system.forces.reaction(state, i, 2));
+        return new Vector3(
+                system.forces.reaction(state, i, 0),
+                system.forces.reaction(state, i, 1),
+                system.forces.reaction(state, i, 2));
     }
 
     /**
@@ -140,11 +145,7 @@ public final class LineGeometry {
             double to = last ? system.length[span] + state.slip[span + 1] : state.coordinate[j];
             double load = last ? 0 : system.forces.cableForce(state, j);
             Piece piece = Piece.of(
-                    catenary,
-                    new Piece.Start(at, t),
-                    (to - from) * state.thermal,
-                    system.weight / state.thermal,
-                    load);
+                    catenary, new Piece.Start(at, t), (to - from) * state.thermal, system.weight / state.thermal, load);
             list.add(piece);
             at = piece.end();
             t = piece.endTension().plus(new Vector3(0, 0, load));

@@ -83,7 +83,12 @@ public final class LineRates {
 
     /** Tension on the end side of a support [-]. */
     public double endSideTension(LineState s, double[] tangent, int support) {
-        return tension(s, tangent, support, s.tension[3 * support + 2], tangent[sys.unknowns.tensionIndex(support) + sys.unknowns.up]);
+        return tension(
+                s,
+                tangent,
+                support,
+                s.tension[3 * support + 2],
+                tangent[sys.unknowns.tensionIndex(support) + sys.unknowns.up]);
     }
 
     /** Tension on the start side of a support [-]. */

@@ -21,6 +21,7 @@ public final class LineSystem {
 
     /** Positions of the supports as installed [m]. */
     public final double[] px;
+
     public final double[] py;
     public final double[] pz;
 
@@ -144,5 +145,4 @@ public final class LineSystem {
     public double coordinate(int support, int c) {
         return c == 0 ? px[support] : c == 1 ? py[support] : pz[support];
     }
-
 }

@@ -50,7 +50,8 @@ public final class ModeChanges {
 
     /** How far the log of a support's tension ratio is beyond its limit, positive when it is. */
     public double excess(LineState s, int support) {
-        return Math.abs(system.forces.logRatio(s, support)) - system.friction[support] * system.forces.turned(s, support);
+        return Math.abs(system.forces.logRatio(s, support))
+                - system.friction[support] * system.forces.turned(s, support);
     }
 
     /** A gripped load cannot be drawn over a support: the cable jams there until it is pulled the other way. */
@@ -59,7 +60,9 @@ public final class ModeChanges {
         if (Math.abs(mode) == 2) {
             double limit = system.friction[i] == 0 ? 0 : system.friction[i] * system.forces.turned(s, i);
             double ratio = system.forces.logRatio(s, i);
-            boolean away = mode == LineState.JAMMED_BACK ? ratio > limit + LineTolerances.FRICTION : ratio < -limit - LineTolerances.FRICTION;
+            boolean away = mode == LineState.JAMMED_BACK
+                    ? ratio > limit + LineTolerances.FRICTION
+                    : ratio < -limit - LineTolerances.FRICTION;
             if (away) {
                 s.passage[i] = mode == LineState.JAMMED_BACK || system.friction[i] == 0
                         ? LineState.RUNS_ON

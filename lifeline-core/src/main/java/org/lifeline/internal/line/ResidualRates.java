@@ -46,7 +46,8 @@ public final class ResidualRates {
             }
             double to = j == last ? sys.length[i] + s.slip[i + 1] : s.coordinate[j];
             if (j > load) {
-                catenary.evaluate(sys.unknowns.along(s, i), sys.unknowns.across(s, i), tz, (to - from) * s.thermal, wHot);
+                catenary.evaluate(
+                        sys.unknowns.along(s, i), sys.unknowns.across(s, i), tz, (to - from) * s.thermal, wHot);
                 out[row] += catenary.kxz;
                 if (!sys.unknowns.planar) {
                     out[row + 1] += catenary.kyz;
@@ -102,7 +103,8 @@ public final class ResidualRates {
                     continue;
                 }
                 double to = j == last ? sys.length[i] + s.slip[i + 1] : s.coordinate[j];
-                catenary.evaluate(sys.unknowns.along(s, i), sys.unknowns.across(s, i), tz, (to - from) * s.thermal, wHot);
+                catenary.evaluate(
+                        sys.unknowns.along(s, i), sys.unknowns.across(s, i), tz, (to - from) * s.thermal, wHot);
                 out[row] += catenary.dx / s.thermal;
                 if (!sys.unknowns.planar) {
                     out[row + 1] += catenary.dy / s.thermal;
@@ -146,7 +148,8 @@ public final class ResidualRates {
             out[row + c] -= e / t * u[c] * u[2] / (t * t);
         }
         out[row + sys.unknowns.up] += e / t * (1 - u[2] * u[2] / (t * t));
-        boolean rigid = LineForces.isAtStop(s, 1, absorber) && Double.isInfinite(absorber.curve().stopStiffness());
+        boolean rigid = LineForces.isAtStop(s, 1, absorber)
+                && Double.isInfinite(absorber.curve().stopStiffness());
         double byTension = rigid ? 0 : s.yielding[1] ? 1 / t : -1 / absorber.initialStiffness();
         out[sys.unknowns.extensionIndex(1)] += byTension * u[2] / t;
     }

@@ -111,7 +111,9 @@ public final class Unknowns {
             }
         }
         if (system.absorbers[1] != null) {
-            most = Math.max(most, toLeft && system.spans > 1 ? count - block[system.spans - 1] : count - 1 - block[system.spans - 1]);
+            most = Math.max(
+                    most,
+                    toLeft && system.spans > 1 ? count - block[system.spans - 1] : count - 1 - block[system.spans - 1]);
         }
         return Math.min(most, count - 1);
     }

@@ -204,7 +204,8 @@ class LineAssemblyTest {
         for (int j = 0; j < sys.loads; j++) {
             if (!sys.gripped[j] && s.active[j] && s.mode[j] == LineState.RUNNING) {
                 int i = sys.loadSpan[j];
-                scale[sys.unknowns.loadIndex(j)] = Math.abs(s.tension[3 * i]) + Math.abs(s.tension[3 * i + 1]) + s.force[j];
+                scale[sys.unknowns.loadIndex(j)] =
+                        Math.abs(s.tension[3 * i]) + Math.abs(s.tension[3 * i + 1]) + s.force[j];
             }
         }
         for (int e = 0; e < 2; e++) {

@@ -66,7 +66,9 @@ class LoadingTableTest {
     void whatIsOnAStopComesFromTheLastCorner() {
         for (double stop : new double[] {2e4, 2e5, INF}) {
             LoadingTable curve = numbers(plateau(1e5, stop));
-            assertThat(curve.unloadedFrom(1.2 + 3000 / stop, 9000, 1e5)).as("stop %s", stop).isEqualTo(1.2);
+            assertThat(curve.unloadedFrom(1.2 + 3000 / stop, 9000, 1e5))
+                    .as("stop %s", stop)
+                    .isEqualTo(1.2);
             assertThat(curve.beyondReach(1.2 + 3000 / stop, 9000, 1e5)).isCloseTo(0, within(1e-15));
             assertThat(curve.beyondReach(1.19, 5000, 1e5)).isCloseTo(0, within(1e-15));
         }
