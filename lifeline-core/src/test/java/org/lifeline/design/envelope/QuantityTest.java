@@ -108,8 +108,14 @@ class QuantityTest {
     void aSingleSpanHasNoIntermediateAnchor() {
         LifelineDesign d = Designs.design(1, Passage.free(), Attachment.GRIPPED);
         ArrestResult r = EnergyBalance.withDefaults()
-                .solve(d.line(), Fall.builder("f").at(Place.of(1, 4)).faller(d.workers().get(0)).build());
-        assertThat(Quantity.INTERMEDIATE_ANCHOR_LOAD.value(r, ModelFactors.none())).isNaN();
+                .solve(
+                        d.line(),
+                        Fall.builder("f")
+                                .at(Place.of(1, 4))
+                                .faller(d.workers().get(0))
+                                .build());
+        assertThat(Quantity.INTERMEDIATE_ANCHOR_LOAD.value(r, ModelFactors.none()))
+                .isNaN();
         assertThat(Quantity.CLEARANCE_MARGIN.value(r, ModelFactors.none())).isNaN();
     }
 
@@ -122,7 +128,9 @@ class QuantityTest {
         assertThat(Direction.MINUS_Y.component(v)).isEqualTo(2);
         assertThat(Direction.UP.component(v)).isEqualTo(3);
         assertThat(Direction.DOWN.component(v)).isEqualTo(-3);
-        assertThat(Direction.values()).extracting(Direction::symbol).containsExactly("+x", "-x", "+y", "-y", "+z", "-z");
+        assertThat(Direction.values())
+                .extracting(Direction::symbol)
+                .containsExactly("+x", "-x", "+y", "-y", "+z", "-z");
     }
 
     @Test
@@ -145,7 +153,8 @@ class QuantityTest {
     @Test
     void aFailureTellsAFaultOfTheProgramFromBadInput() {
         FallCase c = FallCase.asDesigned(ARREST);
-        FailedCase bad = new FailedCase(c, new InvalidInputException(List.of(new Violation("mass", "0 kg", "must be"))));
+        FailedCase bad =
+                new FailedCase(c, new InvalidInputException(List.of(new Violation("mass", "0 kg", "must be"))));
         assertThat(bad.reason()).contains("mass").doesNotContain("fault of the program");
         assertThat(bad.toString()).startsWith("fall f, span 2").endsWith(bad.reason());
         assertThat(bad.fallCase()).isSameAs(c);
@@ -172,7 +181,8 @@ class QuantityTest {
         if (low < 0) {
             assertThatThrownBy(() -> Tolerances.none().withFriction(range)).hasMessageContaining("friction");
         }
-        assertThatThrownBy(() -> Tolerances.none().withFriction(Interval.of(0, 2.1))).hasMessageContaining("friction");
+        assertThatThrownBy(() -> Tolerances.none().withFriction(Interval.of(0, 2.1)))
+                .hasMessageContaining("friction");
         assertThat(Tolerances.none().withFriction(Interval.of(0, 2)).friction()).contains(Interval.of(0, 2));
         assertThat(Interval.of(0, 2).width()).isEqualTo(2);
         assertThat(Interval.of(0, 2).contains(2)).isTrue();

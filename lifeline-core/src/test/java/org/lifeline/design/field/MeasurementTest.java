@@ -43,12 +43,14 @@ class MeasurementTest {
         }
         assertThatThrownBy(() -> Measurement.midspanSag(0, 0.1)).hasMessageContaining("span");
         assertThatThrownBy(() -> Measurement.midspanSag(3, 0.1).on(LINE)).hasMessageContaining("span from 1 to 2");
-        assertThatThrownBy(() -> Measurement.firstTension(1000).withUncertainty(1000)).hasMessageContaining("smaller");
+        assertThatThrownBy(() -> Measurement.firstTension(1000).withUncertainty(1000))
+                .hasMessageContaining("smaller");
     }
 
     @Test
     void withersKeepWhatWasSaid() {
-        Measurement m = Measurement.horizontalTension(2, 1400).withUncertainty(50).atTemperature(30);
+        Measurement m =
+                Measurement.horizontalTension(2, 1400).withUncertainty(50).atTemperature(30);
         assertThat(m.value()).isEqualTo(1400);
         assertThat(m.uncertainty()).isEqualTo(50);
         assertThat(m.name()).isEqualTo("horizontal tension in span 2");
@@ -60,7 +62,8 @@ class MeasurementTest {
         LineEquilibrium installed = Statics.withDefaults().solve(LINE, List.of());
         assertThat(Measurement.firstTension(1).on(LINE)).isEqualTo(installed.firstTension(), within(1e-9));
         assertThat(Measurement.lastTension(1).on(LINE)).isEqualTo(installed.lastTension(), within(1e-9));
-        double parabola = LINE.weightPerLength() * 12 * 12 / (8 * installed.span(1).horizontalTension());
+        double parabola =
+                LINE.weightPerLength() * 12 * 12 / (8 * installed.span(1).horizontalTension());
         assertThat(Measurement.midspanSag(1, 1).on(LINE)).isEqualTo(parabola, within(1e-3 * parabola));
     }
 
@@ -73,8 +76,8 @@ class MeasurementTest {
                         .at(Place.of(1, 6))
                         .faller(d.workers().get(0))
                         .build()));
-        FieldCheckResult r =
-                FieldCheck.withDefaults().solve(one, Measurement.firstTension(1500).withUncertainty(300));
+        FieldCheckResult r = FieldCheck.withDefaults()
+                .solve(one, Measurement.firstTension(1500).withUncertainty(300));
         assertThat(r.analyses()).hasSize(3);
         assertThat(r.pretensionOfDesign()).isEqualTo(1500, within(1e-6));
         assertThat(r.readingOfDesign()).isEqualTo(1500, within(1e-6));

@@ -17,10 +17,10 @@ import org.lifeline.model.Passage;
 
 /** Variables outside what they can mean, and what a change leaves as it was. */
 class VariableSettingsTest {
-    private static final LifelineDesign DESIGN = Designs.design(2, Passage.friction(0.12), Attachment.GRIPPED)
-            .toBuilder()
-            .workingFloor(10.9)
-            .build();
+    private static final LifelineDesign DESIGN =
+            Designs.design(2, Passage.friction(0.12), Attachment.GRIPPED).toBuilder()
+                    .workingFloor(10.9)
+                    .build();
     private static final Interval ANY = Interval.of(0.1, 1e6);
 
     private static List<DesignVariable> variables() {
@@ -52,12 +52,15 @@ class VariableSettingsTest {
     @Test
     void aChangeLeavesTheRestAsItWas() {
         for (DesignVariable each : variables()) {
-            double value = each.name().contains("stiffness") ? 5e6 : each.unit().equals("N") ? 5000 : each.unit().equals("kg") ? 90 : 1.6;
+            double value = each.name().contains("stiffness")
+                    ? 5e6
+                    : each.unit().equals("N") ? 5000 : each.unit().equals("kg") ? 90 : 1.6;
             LifelineDesign changed = each.apply(DESIGN, value);
             assertThat(changed.workingFloor()).as(each.name()).hasValue(10.9);
             assertThat(changed.title()).isEqualTo(DESIGN.title());
             assertThat(changed.temperatures()).isEqualTo(DESIGN.temperatures());
-            assertThat(changed.clearance().margin()).isEqualTo(DESIGN.clearance().margin());
+            assertThat(changed.clearance().margin())
+                    .isEqualTo(DESIGN.clearance().margin());
             assertThat(changed.modelFactors()).isEqualTo(DESIGN.modelFactors());
             assertThat(changed.workers()).hasSameSizeAs(DESIGN.workers());
             assertThat(changed.line().supports()).hasSameSizeAs(DESIGN.line().supports());
@@ -82,7 +85,8 @@ class VariableSettingsTest {
         assertThat(Axis.even(linear, 3).values()).containsExactly(1.0, 50.5, 100.0);
         List<Double> tens = Axis.even(linear.logarithmic(), 3).values();
         assertThat(tens.get(1)).isEqualTo(10, within(1e-9));
-        assertThat(Axis.even(linear.within(Interval.of(1, 3)).whole(), 9).values()).containsExactly(1.0, 2.0, 3.0);
+        assertThat(Axis.even(linear.within(Interval.of(1, 3)).whole(), 9).values())
+                .containsExactly(1.0, 2.0, 3.0);
         assertThat(linear.whole().isWhole()).isTrue();
         assertThat(linear.isWhole()).isFalse();
         assertThat(linear.at(-1)).isEqualTo(1);
@@ -93,7 +97,8 @@ class VariableSettingsTest {
     @Test
     void variablesThatCannotBeAreRefused() {
         assertThatThrownBy(() -> DesignVariable.of(" ", "N", ANY, (d, v) -> d)).hasMessageContaining("name");
-        assertThatThrownBy(() -> DesignVariable.of("x", "N", Interval.of(0, 1), (d, v) -> d).logarithmic())
+        assertThatThrownBy(() -> DesignVariable.of("x", "N", Interval.of(0, 1), (d, v) -> d)
+                        .logarithmic())
                 .hasMessageContaining("bounds");
         DesignVariable bare = DesignVariable.of("count", "-", Interval.of(1, 2), (d, v) -> d);
         assertThat(bare.toString()).isEqualTo("count");
