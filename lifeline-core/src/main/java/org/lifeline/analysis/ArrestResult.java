@@ -12,6 +12,7 @@ import org.lifeline.analysis.motion.MotionSummary;
 import org.lifeline.base.Convergence;
 import org.lifeline.base.Point;
 import org.lifeline.base.UnitSystem;
+import org.lifeline.base.Violations;
 import org.lifeline.model.DeploymentForce;
 import org.lifeline.model.Fall;
 import org.lifeline.model.Lifeline;
@@ -41,6 +42,8 @@ public final class ArrestResult {
     private final Clearance clearance;
     private final double harnessStretch;
     private final Optional<MotionSummary> motion;
+    private final Worker hardestArrested;
+    private final Worker clearanceWorker;
 
     private ArrestResult(Builder b) {
         this.conditions = b.conditions;
@@ -58,6 +61,8 @@ public final class ArrestResult {
         this.clearance = requireNonNull(b.clearance, "clearance");
         this.harnessStretch = b.harnessStretch;
         this.motion = b.motion;
+        this.hardestArrested = b.hardestArrested;
+        this.clearanceWorker = b.clearanceWorker;
     }
 
     /** What an analysis was asked for. */
@@ -80,9 +85,23 @@ public final class ArrestResult {
         private @Nullable Clearance clearance;
         private double harnessStretch;
         private Optional<MotionSummary> motion = Optional.empty();
+        private Worker hardestArrested;
+        private Worker clearanceWorker;
 
         Builder(Conditions conditions) {
             this.conditions = conditions;
+            hardestArrested = conditions.fall.fallers().get(0);
+            clearanceWorker = hardestArrested;
+        }
+
+        Builder hardestArrested(Worker value) {
+            hardestArrested = value;
+            return this;
+        }
+
+        Builder clearanceWorker(Worker value) {
+            clearanceWorker = value;
+            return this;
         }
 
         Builder before(LineEquilibrium value) {
@@ -176,6 +195,15 @@ public final class ArrestResult {
      */
     public Fall fall() {
         return conditions.fall();
+    }
+
+    /**
+     * The span of the fall. A fall at a support counts to the span behind it, at the last support to the last span.
+     *
+     * @return number of the span, from 1
+     */
+    public int span() {
+        return line().spanOf(fall().place());
     }
 
     /**
@@ -294,7 +322,7 @@ public final class ArrestResult {
      * @return sag [m], positive down
      */
     public double sag() {
-        return peak.span(fall().place().span()).sagAt(attachmentAtPeak);
+        return peak.span(span()).sagAt(attachmentAtPeak);
     }
 
     /**
@@ -312,8 +340,7 @@ public final class ArrestResult {
      * @return distance [m]
      */
     public double loadX() {
-        return attachmentAtPeak.horizontalDistance(
-                peak.span(fall().place().span()).firstSupport());
+        return attachmentAtPeak.horizontalDistance(peak.span(span()).firstSupport());
     }
 
     /**
@@ -339,7 +366,7 @@ public final class ArrestResult {
      *
      * @param id the support
      * @return force [N]
-     * @throws IllegalArgumentException if there is no such support
+     * @throws org.lifeline.base.InvalidInputException if there is no such support
      */
     public double anchorLoad(String id) {
         return peak.support(id).force();
@@ -360,12 +387,21 @@ public final class ArrestResult {
      *
      * @param support number of the support, from 0
      * @return slip [m], positive toward the span of the fall
+     * @throws org.lifeline.base.InvalidInputException if there is no such support
      */
     public double slip(int support) {
+        int last = peak.supports().size() - 1;
+        new Violations()
+                .require(
+                        support >= 0 && support <= last,
+                        "support",
+                        Integer.toString(support),
+                        "must be the number of a support from 0 to " + last)
+                .throwIfAny();
         double moved = peak.supports().get(support).slip()
                 - before.supports().get(support).slip();
         // Adding zero turns −0 into 0.
-        return (support < fall().place().span() ? -moved : moved) + 0.0;
+        return (support < span() ? -moved : moved) + 0.0;
     }
 
     /**
@@ -454,9 +490,27 @@ public final class ArrestResult {
     }
 
     /**
-     * The worker for whom arrest force and clearance are given when several fall together.
+     * The worker for whom {@link #arrestForce()} is given when several fall together.
      *
-     * @return the first of those who fall
+     * @return in time the one who is arrested hardest, by energy balance the first of those who fall
+     */
+    public Worker hardestArrested() {
+        return hardestArrested;
+    }
+
+    /**
+     * The worker for whom {@link #clearance()} is given when several fall together.
+     *
+     * @return in time the one who needs the lowest level, by energy balance the first of those who fall
+     */
+    public Worker clearanceWorker() {
+        return clearanceWorker;
+    }
+
+    /**
+     * The first of those who fall, in the order of the fall. Others may be arrested harder or fall lower.
+     *
+     * @return the worker
      */
     public Worker firstFaller() {
         return fall().fallers().get(0);

@@ -19,6 +19,7 @@ import org.lifeline.model.DeploymentForce;
 import org.lifeline.model.Fall;
 import org.lifeline.model.Lifeline;
 import org.lifeline.model.LoadingCurve;
+import org.lifeline.model.Place;
 import org.lifeline.model.PlausibleRange;
 import org.lifeline.model.Worker;
 
@@ -109,21 +110,19 @@ public final class EnergyBalance {
         double g = line.gravity();
         List<LineModel.Load> hooks = new ArrayList<>();
         for (Fall.Hanging each : fall.hanging()) {
-            LineModel.Load hook = model.hook(
-                    each.place().span() - 1,
-                    each.place().station(),
-                    each.worker().attachment() == Attachment.GRIPPED);
+            LineModel.Load hook =
+                    Statics.hook(model, each.place(), each.worker().attachment());
             model.hang(hook, each.worker().mass() * g);
             hooks.add(hook);
         }
         List<LineEquilibrium.Hung> hung = hanging(model, fall, hooks);
         LineEquilibrium before = LineEquilibrium.of(model, t, hung);
-        int span = fall.place().span() - 1;
-        boolean gripped = fall.fallers().get(0).attachment() == Attachment.GRIPPED;
-        LineModel.Load load = model.hook(span, fall.place().station(), gripped);
-        Point start = gripped
+        Place place = fall.place();
+        Attachment attachment = fall.fallers().get(0).attachment();
+        LineModel.Load load = Statics.hook(model, place, attachment);
+        Point start = place.isAtSupport() || attachment == Attachment.GRIPPED
                 ? model.materialPoint(load)
-                : model.pointAtStation(span, fall.place().station());
+                : model.pointAtStation(place.span() - 1, place.station());
         checkReach(line, fall, start);
         Balance balance = new Balance(fall, side, g, start.z());
         double scale = balance.mass * g * (balance.meanFreeFall + 1);
@@ -133,7 +132,7 @@ public final class EnergyBalance {
         LineEnergy energyAtPeak = model.energy();
 
         double p = path.force();
-        hung.add(new LineEquilibrium.Hung(load, span + 1, p));
+        hung.add(new LineEquilibrium.Hung(load, Statics.spanOnCable(place), p));
         LineEquilibrium peak = LineEquilibrium.of(model, t, hung);
         Point end = peak.loads().get(hooks.size()).point();
         double lifted = 0;
@@ -168,7 +167,12 @@ public final class EnergyBalance {
                 .bottomedOut(balance.bottomedOut(p, x))
                 .energy(account)
                 .pathWork(path.pathWork())
-                .clearance(account(line, fall, x, new Levels(start.z(), end.z(), OptionalDouble.empty()), end))
+                .clearance(account(
+                        line,
+                        fall,
+                        x,
+                        new Levels(start.z(), end.z(), OptionalDouble.empty(), place.isAtSupport()),
+                        end))
                 .harnessStretch(clearance.harnessStretch())
                 .build();
     }
@@ -186,7 +190,7 @@ public final class EnergyBalance {
         for (int i = 0; i < hooks.size(); i++) {
             Fall.Hanging each = fall.hanging().get(i);
             double force = each.worker().mass() * model.line().gravity();
-            list.add(new LineEquilibrium.Hung(hooks.get(i), each.place().span(), force));
+            list.add(new LineEquilibrium.Hung(hooks.get(i), Statics.spanOnCable(each.place()), force));
         }
         return list;
     }
@@ -205,8 +209,8 @@ public final class EnergyBalance {
     }
 
     private Clearance account(Lifeline line, Fall fall, double x, Levels levels, Point atPeak) {
-        Point first = line.supports().get(fall.place().span() - 1).position();
-        double along = line.along(fall.place()) - fall.place().station() + first.horizontalDistance(atPeak);
+        Point first = line.supports().get(line.spanOf(fall.place()) - 1).position();
+        double along = line.along(fall.place()) - line.stationOf(fall.place()) + first.horizontalDistance(atPeak);
         OptionalDouble below = ClearanceAccount.highest(clearance, line, fall, along);
         Clearance worst = null;
         for (Worker each : fall.fallers()) {
@@ -282,9 +286,16 @@ public final class EnergyBalance {
                 target *= 2;
                 if (target > Tolerances.LARGEST_FORCE) {
                     throw path.failure(
-                            "the fall is not arrested by any force up to " + Tolerances.LARGEST_FORCE + " N");
+                            "the fall is not arrested by any force up to " + Tolerances.LARGEST_FORCE + " N" + rigid());
                 }
             }
+        }
+
+        private String rigid() {
+            return fall.place().isAtSupport() && Double.isInfinite(curve.stopStiffness())
+                    ? ": behind its last corner the connection is rigid, and the support does not yield; state the stiffness"
+                            + " of the stop"
+                    : "";
         }
 
         /**

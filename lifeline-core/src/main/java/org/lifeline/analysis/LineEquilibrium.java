@@ -7,8 +7,11 @@ import java.util.function.IntToDoubleFunction;
 import org.lifeline.analysis.explain.CalculationStep;
 import org.lifeline.analysis.explain.Explanations;
 import org.lifeline.base.Convergence;
+import org.lifeline.base.InvalidInputException;
 import org.lifeline.base.Point;
 import org.lifeline.base.UnitSystem;
+import org.lifeline.base.Violation;
+import org.lifeline.base.Violations;
 import org.lifeline.internal.line.Piece;
 import org.lifeline.internal.path.LineModel;
 import org.lifeline.model.Lifeline;
@@ -53,6 +56,11 @@ public final class LineEquilibrium {
             }
             first = second;
         }
+        for (int k = 0; k < loadList.length; k++) {
+            if (hung.get(k).span == 0) {
+                loadList[k] = position(model, hung.get(k), List.of());
+            }
+        }
         for (int i = 0; i <= n; i++) {
             Support s = line.supports().get(i);
             supportList[i] = new SupportReaction(s.id(), model.reaction(i), model.displacement(i), model.slip(i));
@@ -72,7 +80,7 @@ public final class LineEquilibrium {
         return List.of(list);
     }
 
-    /** A load on the line: its span from 1, its downward force [N]. */
+    /** A load on the line: its span from 1, or 0 for one at a support; its downward force [N]. */
     record Hung(LineModel.Load load, int span, double force) {}
 
     private LineEquilibrium(LineEquilibrium before, Moving moving, Peaks peaks) {
@@ -157,8 +165,16 @@ public final class LineEquilibrium {
      *
      * @param number number of the span, from 1
      * @return the span
+     * @throws InvalidInputException if there is no such span
      */
     public SpanState span(int number) {
+        new Violations()
+                .require(
+                        number >= 1 && number <= spans.size(),
+                        "span",
+                        Integer.toString(number),
+                        "must be a span from 1 to " + spans.size())
+                .throwIfAny();
         return spans.get(number - 1);
     }
 
@@ -176,13 +192,16 @@ public final class LineEquilibrium {
      *
      * @param id the support
      * @return force, displacement and slip
-     * @throws IllegalArgumentException if there is no such support
+     * @throws InvalidInputException if there is no such support
      */
     public SupportReaction support(String id) {
         return supports.stream()
                 .filter(s -> s.id().equals(id))
                 .findFirst()
-                .orElseThrow(() -> new IllegalArgumentException("no support has the id " + id));
+                .orElseThrow(() -> new InvalidInputException(List.of(new Violation(
+                        "support",
+                        String.valueOf(id),
+                        "is not the id of one of the " + supports.size() + " supports"))));
     }
 
     /**
@@ -236,8 +255,16 @@ public final class LineEquilibrium {
      *
      * @param intervalsPerPiece number of intervals in each piece of cable, at least 1
      * @return the points from the first support to the last
+     * @throws InvalidInputException if there is no interval
      */
     public List<Point> shape(int intervalsPerPiece) {
+        new Violations()
+                .require(
+                        intervalsPerPiece >= 1,
+                        "intervalsPerPiece",
+                        Integer.toString(intervalsPerPiece),
+                        "must be at least 1")
+                .throwIfAny();
         List<Point> list = new ArrayList<>();
         spans.forEach(s -> list.addAll(s.shape(intervalsPerPiece)));
         return List.copyOf(list);

@@ -8,10 +8,10 @@ import org.lifeline.base.Point;
  *
  * <p>Immutable and thread-safe.
  *
- * @param span number of the span, from 1
+ * @param span number of the span, from 1; 0 for a load at a support
  * @param point where the attachment is
  * @param force downward force [N]
- * @param restsOn the support on which a free-running load rests itself, so that the cable runs past it without carrying
- *     it; empty for a load on the cable
+ * @param restsOn the support that carries the load: one at which somebody is hooked on, or one on which a free-running
+ *     load rests itself, so that the cable runs past it without carrying it; empty for a load on the cable
  */
 public record LoadPosition(int span, Point point, double force, Optional<String> restsOn) {}

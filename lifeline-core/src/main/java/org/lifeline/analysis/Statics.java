@@ -8,6 +8,7 @@ import org.lifeline.base.Violations;
 import org.lifeline.internal.path.LineModel;
 import org.lifeline.model.Attachment;
 import org.lifeline.model.Lifeline;
+import org.lifeline.model.Place;
 import org.lifeline.model.PlausibleRange;
 
 /**
@@ -68,12 +69,23 @@ public final class Statics {
         model.bringTo(t);
         List<LineEquilibrium.Hung> hung = new ArrayList<>(loads.size());
         for (AppliedLoad each : loads) {
-            int span = each.place().span();
-            LineModel.Load load = model.hook(span - 1, each.place().station(), each.attachment() == Attachment.GRIPPED);
+            LineModel.Load load = hook(model, each.place(), each.attachment());
             model.hang(load, each.force());
-            hung.add(new LineEquilibrium.Hung(load, span, each.force()));
+            hung.add(new LineEquilibrium.Hung(load, spanOnCable(each.place()), each.force()));
         }
         return LineEquilibrium.of(model, t, hung);
+    }
+
+    /** Hooks a load on to the line where it is to hang. */
+    static LineModel.Load hook(LineModel model, Place place, Attachment attachment) {
+        return place.isAtSupport()
+                ? model.hookAtSupport(model.line().supportOf(place))
+                : model.hook(place.span() - 1, place.station(), attachment == Attachment.GRIPPED);
+    }
+
+    /** Number of the span whose cable carries a load at a place, from 1; 0 for a place at a support. */
+    static int spanOnCable(Place place) {
+        return place.isAtSupport() ? 0 : place.span();
     }
 
     private static void checkPlaces(Lifeline line, List<AppliedLoad> loads) {

@@ -127,21 +127,72 @@ public final class Lifeline {
      * @return distance [m]
      */
     public double along(Place place) {
-        double sum = place.station();
-        for (int i = 1; i < place.span(); i++) {
+        double sum = stationOf(place);
+        for (int i = 1; i < spanOf(place); i++) {
             sum += run(i);
         }
         return sum;
     }
 
     /**
-     * Elevation of the straight line between the supports of a span, as installed.
+     * Elevation of the straight line between the supports of a span, as installed, or of a support.
      *
-     * @param place the place
+     * @param place the place, on this line
      * @return elevation [m]
      */
     public double chordElevation(Place place) {
-        return supports.get(place.span() - 1).position().z() + place.station() / run(place.span()) * rise(place.span());
+        int span = spanOf(place);
+        return supports.get(span - 1).position().z() + stationOf(place) / run(span) * rise(span);
+    }
+
+    /**
+     * The span in which a place lies. A support belongs to the span behind it, the last one to the span before it.
+     *
+     * @param place a place on this line
+     * @return number of the span, from 1
+     * @throws IllegalArgumentException if the place is at a support that the line does not have
+     */
+    public int spanOf(Place place) {
+        return place.isAtSupport() ? Math.min(supportOf(place) + 1, spans()) : place.span();
+    }
+
+    /**
+     * Horizontal distance of a place from the first support of {@linkplain #spanOf its span}.
+     *
+     * @param place a place on this line
+     * @return station [m]; at the last support the run of the span
+     * @throws IllegalArgumentException if the place is at a support that the line does not have
+     */
+    public double stationOf(Place place) {
+        if (!place.isAtSupport()) {
+            return place.station();
+        }
+        return supportOf(place) < spans() ? 0 : run(spans());
+    }
+
+    /**
+     * Number of the support at which a place is.
+     *
+     * @param place a place at a support
+     * @return number, from 0
+     * @throws IllegalArgumentException if the place is on the cable, or the line does not have the support
+     */
+    public int supportOf(Place place) {
+        String id = place.support().orElseThrow(() -> new IllegalArgumentException(place + " is at no support"));
+        int number = indexOf(id);
+        if (number < 0) {
+            throw new IllegalArgumentException("no support has the id " + id);
+        }
+        return number;
+    }
+
+    private int indexOf(String id) {
+        for (int i = 0; i < supports.size(); i++) {
+            if (supports.get(i).id().equals(id)) {
+                return i;
+            }
+        }
+        return -1;
     }
 
     /**
@@ -151,6 +202,12 @@ public final class Lifeline {
      * @return the violations; empty if there is none
      */
     public List<Violation> check(Place place) {
+        if (place.isAtSupport()) {
+            String id = place.support().orElseThrow();
+            return new Violations()
+                    .require(indexOf(id) >= 0, "support", id, "must be the id of a support of the line")
+                    .list();
+        }
         boolean onLine = place.span() >= 1 && place.span() <= spans();
         if (onLine && place.station() > 0 && place.station() < run(place.span())) {
             return List.of();

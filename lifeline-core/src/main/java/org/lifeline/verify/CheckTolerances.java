@@ -17,6 +17,18 @@ final class CheckTolerances {
     /** Share of the fall below which the work on the line is no scale [-]: it is a difference of larger energies. */
     static final double WORK_SHARE = 1e-4;
 
+    /**
+     * Height of a fall that errors of energies are relative to at least [m]: at a rigid support a fall of no height sets
+     * free no energy, and elevations of 100 m have lost 1e-14 m in 16 digits.
+     */
+    static final double LEAST_FALL = 1e-3;
+
+    /**
+     * Largest share of the fall's energy that may be allowed for rounding [-]: a hundred times the limits of the energy
+     * checks. Where rounding leaves more open, a wrong energy could pass, and the check says that it cannot tell.
+     */
+    static final double LARGEST_ALLOWANCE = 1e-6;
+
     /** Points of the rule over the static path [-]: each costs a solution of statics. */
     static final int PATH_POINTS = 6;
 

@@ -28,7 +28,7 @@ final class EnergyChecks {
         this.installed = installed;
         this.integration = integration;
         this.log = log;
-        this.scale = fall();
+        this.scale = Math.max(fall(), CheckTolerances.LEAST_FALL * arrest.weight());
         this.rounding = rounding();
     }
 
@@ -49,9 +49,9 @@ final class EnergyChecks {
 
     void check() {
         EnergyAccount e = arrest.energy();
-        row(Check.ENERGY_FALL, e.fall(), scale);
+        row(Check.ENERGY_FALL, e.fall(), fall());
         double cable = cable(arrest.peak()) - cable(arrest.before());
-        log.add(Check.ENERGY_CABLE, "fall", beyondRounding(e.cable(), cable) / scale);
+        beyondRounding(Check.ENERGY_CABLE, e.cable(), cable, scale);
         row(Check.ENERGY_HANGING, e.hanging(), hanging());
         row(Check.ENERGY_ANCHORS, e.anchors(), anchors(arrest.peak()) - anchors(arrest.before()));
         row(Check.ENERGY_ABSORBERS, e.inlineAbsorbers(), absorbers(arrest.peak()) - absorbers(arrest.before()));
@@ -59,21 +59,25 @@ final class EnergyChecks {
         friction(e.friction());
         double taken = e.cable() + e.hanging() + e.friction() + e.inlineAbsorbers() + e.anchors();
         double all = taken + e.connection();
-        log.add(Check.ENERGY_RESIDUAL, "fall", beyondRounding(e.fall(), all) / scale);
+        beyondRounding(Check.ENERGY_RESIDUAL, e.fall(), all, scale);
         if (!Double.isNaN(arrest.pathWork())) {
-            log.add(Check.PATH_WORK, "fall", beyondRounding(arrest.pathWork(), taken) / workScale(arrest));
+            beyondRounding(Check.PATH_WORK, arrest.pathWork(), taken, workScale(arrest));
         }
     }
 
     /** What errors of the work on the line are relative to [J]: that work, but not less than a share of the fall. */
     static double workScale(ArrestNumbers arrest) {
-        return Math.max(
-                Math.abs(arrest.energy().lineWork()),
-                CheckTolerances.WORK_SHARE * arrest.energy().fall());
+        double fall = Math.max(arrest.energy().fall(), CheckTolerances.LEAST_FALL * arrest.weight());
+        return Math.max(Math.abs(arrest.energy().lineWork()), CheckTolerances.WORK_SHARE * fall);
     }
 
-    private double beyondRounding(double value, double expected) {
-        return Deviation.over(Math.abs(value - expected), rounding);
+    /** A difference of large energies: what rounding leaves open is no error, unless it is so much that nothing could be. */
+    private void beyondRounding(Check check, double value, double expected, double relativeTo) {
+        if (rounding > CheckTolerances.LARGEST_ALLOWANCE * scale) {
+            log.addNotCheckable(check, "fall", rounding / scale);
+        } else {
+            log.add(check, "fall", Deviation.over(Math.abs(value - expected), rounding) / relativeTo);
+        }
     }
 
     private void row(Check check, double value, double expected) {

@@ -60,7 +60,7 @@ final class FallChecks {
     }
 
     private void places() {
-        double chord = arrest.peak().chord(arrest.fall().place().span());
+        double chord = arrest.peak().chord(span());
         log.add(Check.ATTACHMENT_BEFORE, "before", arrest.attachmentBefore().distance(attachment()) / chord);
         int last = arrest.peak().loads().size() - 1;
         log.add(
@@ -73,10 +73,20 @@ final class FallChecks {
 
     /**
      * Where the attachment is on the line before the fall: a gripped one at the material point that hung at the station
-     * in the installed state, unless that has left the span; a free-running one at the station.
+     * in the installed state, unless that has left the span; a free-running one at the station; one at a support where
+     * that is.
      */
     private Point attachment() {
         Place place = arrest.fall().place();
+        if (place.isAtSupport()) {
+            int support = arrest.before().line().supportOf(place);
+            return arrest.before()
+                    .line()
+                    .supports()
+                    .get(support)
+                    .position()
+                    .plus(arrest.before().supports().get(support).displacement());
+        }
         MaterialPoints now = new MaterialPoints(arrest.before(), integration);
         if (arrest.fall().fallers().get(0).attachment() == Attachment.GRIPPED) {
             double held = new MaterialPoints(installed, integration).lengthTo(place);
@@ -85,6 +95,10 @@ final class FallChecks {
             }
         }
         return now.pointAt(place);
+    }
+
+    private int span() {
+        return arrest.peak().line().spanOf(arrest.fall().place());
     }
 
     private void connection() {
@@ -131,7 +145,7 @@ final class FallChecks {
 
     private void distances() {
         ArrestNumbers.Distances d = arrest.distances();
-        SpanNumbers span = arrest.peak().span(arrest.fall().place().span());
+        SpanNumbers span = arrest.peak().span(span());
         Point at = arrest.attachmentAtPeak();
         double run = span.first().horizontalDistance(span.second());
         double share = MaterialPoints.along(span, at) / run;
@@ -148,7 +162,7 @@ final class FallChecks {
         for (int i = 0; i < d.slip().size(); i++) {
             double moved = arrest.peak().supports().get(i).slip()
                     - arrest.before().supports().get(i).slip();
-            boolean ahead = i >= arrest.fall().place().span();
+            boolean ahead = i >= span();
             derived("slip " + arrest.peak().supports().get(i).id(), d.slip().get(i), ahead ? moved : -moved);
         }
     }

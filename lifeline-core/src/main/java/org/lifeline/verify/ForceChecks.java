@@ -4,7 +4,9 @@ import java.util.List;
 import org.lifeline.analysis.AppliedLoad;
 import org.lifeline.analysis.LoadPosition;
 import org.lifeline.analysis.SupportReaction;
+import org.lifeline.base.Point;
 import org.lifeline.base.Vector3;
+import org.lifeline.model.Place;
 import org.lifeline.verify.state.LoadNodes;
 import org.lifeline.verify.state.PieceNumbers;
 import org.lifeline.verify.state.SpanNumbers;
@@ -61,8 +63,12 @@ final class ForceChecks {
         boolean same = applied.size() == state.loads().size();
         for (int i = 0; same && i < applied.size(); i++) {
             LoadPosition load = state.loads().get(i);
-            same = load.span() == applied.get(i).place().span()
+            Place place = applied.get(i).place();
+            same = load.span() == (place.isAtSupport() ? 0 : place.span())
                     && load.force() == applied.get(i).force();
+            if (same && place.isAtSupport()) {
+                checkAtSupport(state, load, place, name, log);
+            }
         }
         log.add(Check.LOADS, name + ", as applied", same ? 0 : 1);
         for (SpanNumbers span : state.spans()) {
@@ -80,6 +86,23 @@ final class ForceChecks {
                 checkJoints(state, span, here, log, where);
             }
         }
+    }
+
+    /** A load at a support rests on the support at which it was hooked on, where that now is. */
+    private static void checkAtSupport(StateNumbers state, LoadPosition load, Place place, String name, CheckLog log) {
+        int support = state.line().supportOf(place);
+        Point at = state.line()
+                .supports()
+                .get(support)
+                .position()
+                .plus(state.supports().get(support).displacement());
+        String where = name + ", load at " + state.supports().get(support).id();
+        boolean rests = load.restsOn().equals(place.support());
+        log.add(Check.LOADS, where + ", support", rests ? 0 : 1);
+        log.add(
+                Check.LOADS,
+                where + ", place",
+                load.point().distance(at) / state.chord(state.line().spanOf(place)));
     }
 
     private static void checkJoints(

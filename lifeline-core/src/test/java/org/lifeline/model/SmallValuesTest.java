@@ -197,6 +197,6 @@ class SmallValuesTest {
 
     @Test
     void places() {
-        assertThat(Place.of(2, 6)).isEqualTo(new Place(2, 6)).hasToString("span 2, station 6.0 m");
+        assertThat(Place.of(2, 6)).isEqualTo(Place.of(2, 6)).hasToString("span 2, station 6.0 m");
     }
 }

@@ -24,8 +24,9 @@ public final class ClearanceAccount {
      * @param lineLowest elevation of the attachment at the lowest point [m]
      * @param harnessLowest elevation of the harness attachment at the lowest point [m], where a motion gives it; a
      *     subsystem out of plumb reaches less far down than it is long
+     * @param atSupport true where the connection pulls on a support and not on the line
      */
-    public record Levels(double lineBefore, double lineLowest, OptionalDouble harnessLowest) {}
+    public record Levels(double lineBefore, double lineLowest, OptionalDouble harnessLowest, boolean atSupport) {}
 
     /**
      * How long the connecting subsystem is.
@@ -49,9 +50,15 @@ public final class ClearanceAccount {
             ClearanceRules rules, Worker worker, Levels levels, Reach reach, OptionalDouble below) {
         List<ClearanceRow> rows = new ArrayList<>();
         String source = levels.harnessLowest().isPresent() ? "transient" : "energy balance";
+        String hold = levels.atSupport() ? "support" : "line at the station";
         double z = levels.lineBefore();
-        rows.add(new ClearanceRow("line at the station before the fall", 0, z, "equilibrium of the line"));
-        z = step(rows, "descent of the line", levels.lineBefore() - levels.lineLowest(), source, z);
+        rows.add(new ClearanceRow(hold + " before the fall", 0, z, "equilibrium of the line"));
+        z = step(
+                rows,
+                levels.atSupport() ? "descent of the support" : "descent of the line",
+                levels.lineBefore() - levels.lineLowest(),
+                source,
+                z);
         boolean device = worker.connection().kind() == Connection.Kind.SELF_RETRACTING;
         z = step(
                 rows,

@@ -37,7 +37,7 @@ final class ArrestExplanation {
         this.line = arrest.line();
         this.fall = arrest.fall();
         this.sheet = new CalculationSheet(system);
-        this.falling = Integer.toString(fall.place().span());
+        this.falling = Integer.toString(arrest.span());
     }
 
     /** Figures that later sections refer to. */
@@ -83,9 +83,7 @@ final class ArrestExplanation {
 
     private Falling writeFreeFall(LineExplanation before) {
         sheet.section("Free fall");
-        SpanState span = arrest.before().span(fall.place().span());
-        LineExplanation.Spot at = LineExplanation.locate(span, arrest.attachmentBefore());
-        Figure zLine = before.span(fall.place().span()).writePoint("b" + falling + "h", at);
+        Figure zLine = writeStart(before);
         Figure g = sheet.given("g", "acceleration of gravity", line.gravity(), Dimension.WEIGHT_PER_MASS, "design");
         List<Figure> masses = new ArrayList<>();
         List<Figure> falls = new ArrayList<>();
@@ -110,6 +108,21 @@ final class ArrestExplanation {
                 Dimension.LENGTH,
                 "energy of those who fall together");
         return new Falling(mass, g, mean, zLine);
+    }
+
+    /** Elevation of what the connection holds on to, before the fall. */
+    private Figure writeStart(LineExplanation before) {
+        if (fall.place().isAtSupport()) {
+            return sheet.given(
+                    "z_b",
+                    "elevation of the support before the fall",
+                    arrest.attachmentBefore().z(),
+                    Dimension.LENGTH,
+                    "position and displacement");
+        }
+        LineExplanation.Spot at =
+                LineExplanation.locate(arrest.before().span(arrest.span()), arrest.attachmentBefore());
+        return before.span(arrest.span()).writePoint("b" + falling + "h", at);
     }
 
     private Figure freeFall(Worker w, String k, Figure zLine) {
@@ -149,9 +162,24 @@ final class ArrestExplanation {
     }
 
     private Figure writeDescent(LineExplanation peak, Falling f) {
+        if (fall.place().isAtSupport()) {
+            sheet.section("Descent of the support");
+            Figure lowest = sheet.given(
+                    "z_p",
+                    "elevation of the support at the lowest point",
+                    arrest.attachmentAtPeak().z(),
+                    Dimension.LENGTH,
+                    "position and displacement");
+            return sheet.row(
+                    "δ",
+                    "descent of the support since before the fall",
+                    minus(f.line(), lowest),
+                    Dimension.LENGTH,
+                    "difference");
+        }
         sheet.section("Descent and sag at the load");
-        SpanExplanation span = peak.span(fall.place().span());
-        SpanState state = arrest.peak().span(fall.place().span());
+        SpanExplanation span = peak.span(arrest.span());
+        SpanState state = arrest.peak().span(arrest.span());
         int piece = LineExplanation.pieceBefore(state, arrest.attachmentAtPeak()) + 1;
         Figure z = span.elevation(piece);
         Figure descent = sheet.row(

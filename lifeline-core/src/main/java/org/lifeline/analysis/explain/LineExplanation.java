@@ -309,6 +309,15 @@ final class LineExplanation {
 
     /** The figure of a load's elevation. */
     Figure elevationOf(LoadPosition load) {
+        if (load.span() == 0) {
+            String id = load.restsOn().orElseThrow();
+            return sheet.given(
+                    "z_" + tag + "s" + state.loads().indexOf(load),
+                    "elevation of " + id + ", which carries a load",
+                    load.point().z(),
+                    Dimension.LENGTH,
+                    "position and displacement");
+        }
         SpanState span = state.span(load.span());
         return spans.get(load.span() - 1).elevation(pieceBefore(span, load.point()) + 1);
     }

@@ -87,6 +87,11 @@ public final class CapacityCheck {
         if (b.status == Status.MET && b.governing != null && !everyCase) {
             b.status = Status.NOT_EVALUATED;
             b.reason = "met in the cases that could be computed, but not every case could be";
+        } else if (b.status == Status.MET
+                && b.governing != null
+                && !b.governing.lacking().isEmpty()) {
+            b.status = Status.NOT_EVALUATED;
+            b.reason = "met so far, but " + b.governing.lacking();
         }
         return new CapacityCheck(b);
     }

@@ -9,6 +9,8 @@ import java.util.concurrent.Executor;
 import org.jspecify.annotations.Nullable;
 import org.lifeline.analysis.ArrestResult;
 import org.lifeline.analysis.Method;
+import org.lifeline.base.InvalidInputException;
+import org.lifeline.base.NoEquilibriumException;
 import org.lifeline.base.ProgressListener;
 import org.lifeline.internal.numeric.OrderedWork;
 import org.lifeline.model.DeploymentForce;
@@ -180,7 +182,7 @@ public final class DesignAnalysis implements WorstCases {
                 ArrestResult arrest =
                         method == Method.TRANSIENT ? combination.solveInTime(fallCase) : combination.solve(fallCase);
                 return new Attempt(fallCase, arrest, null);
-            } catch (RuntimeException e) {
+            } catch (InvalidInputException | NoEquilibriumException e) {
                 return new Attempt(fallCase, null, new FailedCase(fallCase, e));
             }
         }

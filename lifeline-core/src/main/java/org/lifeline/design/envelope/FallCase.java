@@ -5,6 +5,7 @@ import java.util.OptionalDouble;
 import org.lifeline.analysis.ArrestResult;
 import org.lifeline.model.DeploymentForce;
 import org.lifeline.model.Fall;
+import org.lifeline.model.Place;
 
 /**
  * One case that was computed: which fall, where, at which temperature, on which side of the force range, and how line
@@ -90,6 +91,16 @@ public final class FallCase {
     }
 
     /**
+     * The same case at another place.
+     *
+     * @param place where the fall is
+     * @return the new case; its fall has the same name, workers and free fall
+     */
+    public FallCase at(Place place) {
+        return new FallCase(fall.at(place), temperature, side, deviation);
+    }
+
+    /**
      * The case in words, for a report.
      *
      * @return for example {@code "fall A, span 2, station 6.000 m, -30.0 °C, maximum deployment force"}
@@ -97,16 +108,21 @@ public final class FallCase {
     public String describe() {
         StringBuilder b = new StringBuilder(String.format(
                 Locale.ROOT,
-                "fall %s, span %d, station %.3f m, %.1f °C, %s deployment force",
+                "fall %s, %s, %.1f °C, %s deployment force",
                 fall.id(),
-                fall.place().span(),
-                fall.place().station(),
+                where(fall.place()),
                 temperature,
                 side == DeploymentForce.MAXIMUM ? "maximum" : "clearance"));
         pretensionFactor().ifPresent(f -> b.append(String.format(Locale.ROOT, ", pretension × %.3f", f)));
         friction().ifPresent(f -> b.append(String.format(Locale.ROOT, ", friction %.3f", f)));
         mass().ifPresent(m -> b.append(String.format(Locale.ROOT, ", mass %.1f kg", m)));
         return b.toString();
+    }
+
+    private static String where(Place place) {
+        return place.support()
+                .map(id -> "at " + id)
+                .orElseGet(() -> String.format(Locale.ROOT, "span %d, station %.3f m", place.span(), place.station()));
     }
 
     private static OptionalDouble optional(double value) {

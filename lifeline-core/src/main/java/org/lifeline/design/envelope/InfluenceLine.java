@@ -4,6 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.lifeline.analysis.ArrestResult;
+import org.lifeline.base.InvalidInputException;
+import org.lifeline.base.NoEquilibriumException;
+import org.lifeline.internal.numeric.OrderedWork;
 import org.lifeline.model.Place;
 
 /**
@@ -112,13 +115,14 @@ final class InfluenceLine {
     }
 
     private Sample sample(double station) {
+        OrderedWork.stopIfInterrupted();
         FallCase fallCase = caseAt(station);
         ArrestResult arrest;
         double[] row;
         try {
             arrest = combination.solve(fallCase);
             row = quantities.of(arrest);
-        } catch (RuntimeException e) {
+        } catch (InvalidInputException | NoEquilibriumException e) {
             failures.add(new FailedCase(fallCase, e));
             return new Sample(station, null);
         }

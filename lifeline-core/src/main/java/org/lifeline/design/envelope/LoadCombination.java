@@ -10,8 +10,12 @@ import org.lifeline.model.Lifeline;
 import org.lifeline.model.LifelineDesign;
 import org.lifeline.model.Place;
 
-/** One combination of the ranges: a temperature, a side of the force range, a deviation, and the line that goes with it. */
-final class LoadCombination {
+/**
+ * One combination of the ranges: a temperature, a side of the force range, a deviation, and the line that goes with it.
+ *
+ * <p>Immutable and thread-safe.
+ */
+public final class LoadCombination {
     private final Lifeline line;
     private final double temperature;
     private final DeploymentForce side;
@@ -36,8 +40,31 @@ final class LoadCombination {
                 .withClearance(clearance);
     }
 
-    double temperature() {
+    /**
+     * The line with the pretension and the friction of the combination.
+     *
+     * @return the line
+     */
+    public Lifeline line() {
+        return line;
+    }
+
+    /**
+     * Temperature of the line.
+     *
+     * @return temperature [°C]
+     */
+    public double temperature() {
         return temperature;
+    }
+
+    /**
+     * Side of the absorber's force range.
+     *
+     * @return clearance side or maximum side
+     */
+    public DeploymentForce side() {
+        return side;
     }
 
     FallCase.Deviation deviation() {
@@ -48,7 +75,13 @@ final class LoadCombination {
         return of(movingFall.fall().at(place));
     }
 
-    FallCase of(Fall fall) {
+    /**
+     * A fall in this combination.
+     *
+     * @param fall the fall
+     * @return the case
+     */
+    public FallCase of(Fall fall) {
         Fall f = Double.isNaN(deviation.mass()) ? fall : fall.withWorkers(w -> w.withMass(deviation.mass()));
         return new FallCase(f, temperature, side, deviation);
     }

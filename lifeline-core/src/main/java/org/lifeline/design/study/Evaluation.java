@@ -45,7 +45,8 @@ public final class Evaluation {
     }
 
     /**
-     * An evaluation of the caller's own.
+     * An evaluation of the caller's own. A case fails where it throws {@link org.lifeline.base.InvalidInputException} or
+     * {@link org.lifeline.base.NoEquilibriumException}; anything else that it throws ends the study and is thrown.
      *
      * @param responses what is computed
      * @param function how; gives one value for each response
@@ -104,6 +105,9 @@ public final class Evaluation {
     private static Extremes covered(Extremes e) {
         if (!e.failures().isEmpty()) {
             throw new CaseFailure(e.failures().get(0).toString());
+        }
+        if (!e.coversEverything()) {
+            throw new CaseFailure("its analysis was ended early");
         }
         return e;
     }
@@ -164,7 +168,7 @@ public final class Evaluation {
     double[] evaluate(LifelineDesign design) {
         double[] values = function.of(design);
         if (values.length != responses.size()) {
-            throw new CaseFailure(
+            throw new IllegalStateException(
                     "the evaluation gave " + values.length + " values for " + responses.size() + " responses");
         }
         return values;

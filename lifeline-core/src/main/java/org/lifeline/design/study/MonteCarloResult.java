@@ -1,7 +1,9 @@
 package org.lifeline.design.study;
 
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * What a Monte Carlo study found.
@@ -64,10 +66,29 @@ public final class MonteCarloResult {
     /**
      * Tells whether all cases were done.
      *
-     * @return false if the listener ended the study
+     * @return false if the listener ended the study or its thread was interrupted
      */
     public boolean isComplete() {
         return counts.done() == counts.asked();
+    }
+
+    /**
+     * Why the statistics are not those of all cases that were asked for.
+     *
+     * @return the reason; empty if every case was done and has a result
+     */
+    public Optional<String> incompleteBecause() {
+        List<String> reasons = new ArrayList<>();
+        if (!isComplete()) {
+            reasons.add("the study was ended after " + cases() + " of " + counts.asked() + " cases");
+        }
+        if (failed() > 0) {
+            String first = failures.isEmpty()
+                    ? ""
+                    : ", the first because: " + failures.get(0).reason();
+            reasons.add(failed() + " of " + cases() + " cases have no result" + first);
+        }
+        return reasons.isEmpty() ? Optional.empty() : Optional.of(String.join("; ", reasons));
     }
 
     /**

@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Executor;
 import org.jspecify.annotations.Nullable;
+import org.lifeline.base.InvalidInputException;
+import org.lifeline.base.NoEquilibriumException;
 import org.lifeline.base.ProgressListener;
 import org.lifeline.base.Violations;
 import org.lifeline.design.variable.Axis;
@@ -71,7 +73,8 @@ public final class Sweep {
      * @param base the design in which the variables are set, one after the other
      * @param axes the variables with their values; usually one or two
      * @param evaluation what is computed
-     * @return the rows, the last variable varying fastest; fewer when the listener ended the sweep
+     * @return the rows, the last variable varying fastest; fewer when the listener ended the sweep or the
+     *     calling thread was interrupted
      * @throws org.lifeline.base.InvalidInputException if there is no axis
      */
     public List<StudyRow> solve(LifelineDesign base, List<Axis> axes, Evaluation evaluation) {
@@ -106,7 +109,7 @@ public final class Sweep {
                 design = axes.get(k).variable().apply(design, inputs[k]);
             }
             return new StudyRow(index + 1, inputs, evaluation.evaluate(design), "");
-        } catch (RuntimeException e) {
+        } catch (InvalidInputException | NoEquilibriumException | CaseFailure e) {
             return new StudyRow(index + 1, inputs, new double[0], CaseFailure.reason(e));
         }
     }

@@ -94,7 +94,8 @@ public final class DesignMap {
      * @param base the design in which both variables are set
      * @param first the first variable with its values
      * @param second the second variable with its values
-     * @return one column for each value of the first variable; fewer when the listener ended the work
+     * @return one column for each value of the first variable; fewer when the listener ended the work or the
+     *     calling thread was interrupted
      */
     public List<Column> solve(LifelineDesign base, Axis first, Axis second) {
         List<Column> columns = new ArrayList<>();

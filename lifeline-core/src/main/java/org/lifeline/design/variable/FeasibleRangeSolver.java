@@ -6,12 +6,14 @@ import java.util.List;
 import java.util.Map;
 import java.util.NavigableSet;
 import java.util.TreeSet;
+import java.util.concurrent.CancellationException;
 import org.lifeline.base.InvalidInputException;
 import org.lifeline.base.NoEquilibriumException;
 import org.lifeline.design.criteria.Criterion;
 import org.lifeline.design.criteria.CriterionResult;
 import org.lifeline.design.criteria.Status;
 import org.lifeline.design.variable.FeasibleInterval.Closure;
+import org.lifeline.internal.numeric.OrderedWork;
 import org.lifeline.internal.numeric.Roots;
 import org.lifeline.model.LifelineDesign;
 
@@ -56,11 +58,11 @@ final class FeasibleRangeSolver {
                 addMinima(shares);
             }
             collect(shares, intervals);
-        } catch (Stopped e) {
+        } catch (Stopped | CancellationException e) {
             complete = false;
         }
         if (trials.isEmpty()) {
-            throw new IllegalStateException("unreachable: the listener hears of a trial when it is done");
+            throw new CancellationException("the search was interrupted before a value of " + variable + " was tried");
         }
         List<String> notEvaluated = open.entrySet().stream()
                 .map(e -> e.getKey() + ": " + e.getValue())
@@ -215,6 +217,7 @@ final class FeasibleRangeSolver {
         List<CriterionResult> results = new ArrayList<>();
         try {
             var extremes = search.analysis().extremes(variable.apply(base, value));
+            OrderedWork.stopIfInterrupted();
             if (!extremes.failures().isEmpty()) {
                 return new Trial(
                         value,

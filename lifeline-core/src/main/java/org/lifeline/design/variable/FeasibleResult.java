@@ -58,6 +58,10 @@ public final class FeasibleResult {
             return Optional.empty();
         }
         Trial best = best();
+        if (!complete) {
+            return Optional.of("the search was ended after " + trials.size() + " values of " + variable
+                    + ", none of which meets all criteria; of the others it says nothing");
+        }
         if (Double.isInfinite(best.ratio()) && !best.reason().isEmpty()) {
             return Optional.of("no value of " + variable + " that was tried makes a design that can be analysed; at "
                     + best.value() + ": " + best.reason());
@@ -99,7 +103,7 @@ public final class FeasibleResult {
     /**
      * Tells whether the search was carried through.
      *
-     * @return false if the listener ended it
+     * @return false if the listener ended it or its thread was interrupted
      */
     public boolean isComplete() {
         return complete;

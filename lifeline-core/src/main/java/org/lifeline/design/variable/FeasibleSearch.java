@@ -79,7 +79,10 @@ public final class FeasibleSearch {
      *
      * @param base the design in which the variable is set
      * @param variable the variable with its bounds
-     * @return the ranges over which all criteria are met
+     * @return the ranges over which all criteria are met, as far as they were found when the listener ended the search or
+     *     the thread was interrupted
+     * @throws java.util.concurrent.CancellationException if the thread is interrupted before a value was tried; its
+     *     interrupt flag stays set
      */
     public FeasibleResult solve(LifelineDesign base, DesignVariable variable) {
         return new FeasibleRangeSolver(this, base, variable).run();

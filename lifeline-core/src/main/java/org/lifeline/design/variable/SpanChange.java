@@ -69,7 +69,7 @@ final class SpanChange {
     }
 
     private Place moved(Place p) {
-        return Place.of(p.span(), p.station() * scale[p.span()]);
+        return p.isAtSupport() ? p : Place.of(p.span(), p.station() * scale[p.span()]);
     }
 
     private Fall moved(Fall f) {

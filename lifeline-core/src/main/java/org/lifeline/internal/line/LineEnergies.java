@@ -35,6 +35,10 @@ public final class LineEnergies {
 
     /** Elevation of a load that takes part above the as-installed first support [m]. */
     public double height(LineState s, int load) {
+        int support = sys.pulledSupport[load];
+        if (support >= 0) {
+            return sys.pz[support] - sys.pz[0] + sys.displacement(s, support, 2);
+        }
         int i = sys.loadSpan[load];
         double tx = sys.along(s, i);
         double ty = sys.across(s, i);
@@ -94,6 +98,11 @@ public final class LineEnergies {
                     tz += sys.cableForce(s, j);
                 }
                 from = to;
+            }
+        }
+        for (int j = 0; j < sys.loads; j++) {
+            if (sys.pulledSupport[j] >= 0) {
+                hanging += s.force[j] * height(s, j);
             }
         }
         weight = total - strain;

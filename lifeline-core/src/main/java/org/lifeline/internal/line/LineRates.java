@@ -17,6 +17,10 @@ public final class LineRates {
 
     /** Elevation of the load [m/N]. */
     public double height(LineState s, double[] tangent) {
+        int support = sys.pulledSupport[load];
+        if (support >= 0) {
+            return sys.compliance[3 * support + 2] * reaction(s, tangent, support);
+        }
         int i = sys.loadSpan[load];
         int at = sys.tensionIndex(i);
         double tx = sys.along(s, i);

@@ -51,6 +51,9 @@ public final class LineSystem {
     public final int[] firstLoad;
     public final boolean[] gripped;
 
+    /** Support on which a load pulls; −1 for a load on the cable. A load at a support never takes part in the cable. */
+    public final int[] pulledSupport;
+
     private final int unknowns;
     private final int[] block;
     private final int[] loadIndex;
@@ -121,6 +124,7 @@ public final class LineSystem {
         loads = 0;
         loadSpan = new int[0];
         gripped = new boolean[0];
+        pulledSupport = new int[0];
         firstLoad = new int[spans + 1];
         loadIndex = new int[0];
         block = new int[spans + 1];
@@ -154,10 +158,12 @@ public final class LineSystem {
         loads = slots.size();
         loadSpan = new int[loads];
         gripped = new boolean[loads];
+        pulledSupport = new int[loads];
         firstLoad = new int[spans + 1];
         for (int j = 0; j < loads; j++) {
             loadSpan[j] = slots.get(j).span();
             gripped[j] = slots.get(j).gripped();
+            pulledSupport[j] = slots.get(j).support();
         }
         for (int i = 0, j = 0; i <= spans; i++) {
             while (j < loads && loadSpan[j] < i) {
@@ -241,6 +247,16 @@ public final class LineSystem {
         return unknowns;
     }
 
+    /** Tells whether a load pulls on a support and not on the cable. */
+    public boolean pullsOnSupports() {
+        for (int support : pulledSupport) {
+            if (support >= 0) {
+                return true;
+            }
+        }
+        return false;
+    }
+
     /** Index of the tension vector of a span in the list of unknowns. */
     public int tensionIndex(int span) {
         return block[span];
@@ -295,10 +311,13 @@ public final class LineSystem {
     }
 
     /**
-     * The support on which a free-running load rests itself, so that the cable runs past it without carrying it; −1 for
+     * The support on which a load pulls, or on which a free-running load rests itself, so that the cable runs past it without carrying it; −1 for
      * a load on the cable. Where an in-line absorber stands between anchor and cable, the load rests on the cable's end.
      */
     public int restSupport(LineState s, int load) {
+        if (pulledSupport[load] >= 0) {
+            return pulledSupport[load];
+        }
         if (!s.active[load] || gripped[load]) {
             return -1;
         }

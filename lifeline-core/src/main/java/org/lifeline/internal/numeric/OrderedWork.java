@@ -1,6 +1,7 @@
 package org.lifeline.internal.numeric;
 
 import java.util.ArrayDeque;
+import java.util.concurrent.CancellationException;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.Executor;
 import java.util.concurrent.FutureTask;
@@ -43,40 +44,64 @@ public final class OrderedWork {
      * @param task the work of one piece
      * @param executor where the work is done; the calling thread alone if there is none
      * @param sink takes the results, in order, in the calling thread
-     * @return number of results taken: less than count when the sink stopped the work, or the calling thread was
-     *     interrupted (its interrupt flag is then set)
+     * @return number of results taken: less than count when the sink stopped the work, or when the calling thread or one
+     *     that worked for it was interrupted. The calling thread's interrupt flag stays set. Pieces under way are
+     *     interrupted, and what a piece gave after its thread was interrupted is not taken: it may be half of a result
      */
     public static <T> long run(long count, LongFunction<T> task, @Nullable Executor executor, Sink<T> sink) {
-        if (executor == null) {
-            for (long i = 0; i < count; i++) {
-                if (!sink.take(i, task.apply(i))) {
-                    return i + 1;
-                }
+        return executor == null ? alone(count, task, sink) : shared(count, task, executor, sink);
+    }
+
+    private static <T> long alone(long count, LongFunction<T> task, Sink<T> sink) {
+        for (long i = 0; i < count; i++) {
+            T result;
+            try {
+                stopIfInterrupted();
+                result = task.apply(i);
+                stopIfInterrupted();
+            } catch (CancellationException e) {
+                return i;
             }
-            return count;
+            if (!sink.take(i, result)) {
+                return i + 1;
+            }
         }
+        return count;
+    }
+
+    private static <T> long shared(long count, LongFunction<T> task, Executor executor, Sink<T> sink) {
         ArrayDeque<FutureTask<T>> underWay = new ArrayDeque<>();
+        Thread caller = Thread.currentThread();
         long next = 0;
+        long taken = 0;
         try {
-            for (long i = 0; i < count; i++) {
+            while (taken < count) {
                 while (next < count && underWay.size() < WINDOW) {
-                    long index = next++;
-                    FutureTask<T> piece = new FutureTask<>(() -> task.apply(index));
+                    stopIfInterrupted();
+                    FutureTask<T> piece = piece(task, next++);
                     underWay.add(piece);
-                    executor.execute(piece);
+                    executor.execute(() -> runFor(caller, piece));
                 }
-                FutureTask<T> first = underWay.remove();
+                FutureTask<T> first = underWay.element();
                 first.run();
                 help(first, underWay);
-                if (!sink.take(i, first.get())) {
-                    return i + 1;
+                stopIfInterrupted();
+                T result = first.get();
+                underWay.remove();
+                if (!sink.take(taken++, result)) {
+                    return taken;
                 }
             }
             return count;
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
-            return next - underWay.size() - 1;
+            return taken;
+        } catch (CancellationException e) {
+            return taken;
         } catch (ExecutionException e) {
+            if (e.getCause() instanceof CancellationException) {
+                return taken;
+            }
             if (e.getCause() instanceof RuntimeException cause) {
                 throw cause;
             }
@@ -85,14 +110,41 @@ public final class OrderedWork {
             }
             throw new IllegalStateException("a task threw a checked exception", e.getCause());
         } finally {
-            underWay.forEach(f -> f.cancel(false));
+            underWay.forEach(f -> f.cancel(true));
+        }
+    }
+
+    /**
+     * Ends a long piece of work whose thread was interrupted; to be called every few milliseconds.
+     *
+     * @throws CancellationException if the current thread is interrupted; its interrupt flag stays set
+     */
+    public static void stopIfInterrupted() {
+        if (Thread.currentThread().isInterrupted()) {
+            throw new CancellationException("interrupted");
+        }
+    }
+
+    private static <T> FutureTask<T> piece(LongFunction<T> task, long index) {
+        return new FutureTask<>(() -> {
+            T result = task.apply(index);
+            stopIfInterrupted();
+            return result;
+        });
+    }
+
+    /** Runs a piece; the interrupt by which it was cancelled is not left to the next task of the same thread. */
+    private static void runFor(Thread caller, FutureTask<?> piece) {
+        piece.run();
+        if (piece.isCancelled() && Thread.currentThread() != caller) {
+            Thread.interrupted();
         }
     }
 
     /** Does what nobody has begun, until a piece is done or all are begun; running a piece that has begun does nothing. */
     private static <T> void help(FutureTask<T> awaited, Iterable<FutureTask<T>> others) {
         for (FutureTask<T> each : others) {
-            if (awaited.isDone()) {
+            if (awaited.isDone() || Thread.currentThread().isInterrupted()) {
                 return;
             }
             each.run();

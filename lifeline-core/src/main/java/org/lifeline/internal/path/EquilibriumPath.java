@@ -30,9 +30,14 @@ final class EquilibriumPath {
     private final LineSystem system;
     private final Equilibrium equilibrium;
     private final boolean followed;
+
+    /** True for a load at a support that does not yield under it: the line stays as it is, whatever the force. */
+    private final boolean still;
+
     private final PathCoordinate coordinate;
     private final PathTangent tangent;
     private final PathStep stepper;
+    private final PathParameter parameter;
     private final @Nullable PathEnergy energy;
     private final @Nullable SnapThrough snap;
 
@@ -63,8 +68,10 @@ final class EquilibriumPath {
     EquilibriumPath(LineModel model, PathParameter parameter, @Nullable Scale scale) {
         this.model = model;
         this.system = model.system();
+        this.parameter = parameter;
         this.equilibrium = new Equilibrium(system);
-        this.followed = remembers(system);
+        this.still = isStill(system, parameter.load());
+        this.followed = remembers(system) && !still;
         this.now = new PathPoint(system, followed);
         this.next = new PathPoint(system, followed);
         now.state.set(model.state());
@@ -100,7 +107,12 @@ final class EquilibriumPath {
         }
         boolean first = system.absorbers[0] != null;
         boolean second = system.absorbers[1] != null;
-        return (first && second) || ((first || second) && system.loads > 1);
+        return (first && second) || ((first || second) && (system.loads > 1 || system.pullsOnSupports()));
+    }
+
+    private static boolean isStill(LineSystem system, int load) {
+        int support = load < 0 ? -1 : system.pulledSupport[load];
+        return support >= 0 && system.compliance[3 * support + 2] == 0;
     }
 
     boolean isFollowed() {
@@ -298,6 +310,12 @@ final class EquilibriumPath {
 
     /** Takes one step into the next point; returns the value reached, or NaN if no equilibrium was found. */
     double step(double to) {
+        if (still) {
+            next.set(now);
+            next.state.force[parameter.load()] = to;
+            place(next, to);
+            return to;
+        }
         return stepper.take(overshot ? beyond : before, to);
     }
 

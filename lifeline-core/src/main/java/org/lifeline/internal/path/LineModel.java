@@ -39,12 +39,14 @@ public final class LineModel {
         private final int span;
         private final boolean gripped;
         private double coordinate;
+        private final int support;
         private int index;
 
-        private Load(int span, boolean gripped, double coordinate) {
-            this.span = span;
-            this.gripped = gripped;
-            this.coordinate = coordinate;
+        private Load(LoadSlot slot) {
+            this.span = slot.span();
+            this.gripped = slot.gripped();
+            this.coordinate = slot.coordinate();
+            this.support = slot.support();
         }
 
         int index() {
@@ -65,9 +67,8 @@ public final class LineModel {
         Installation installation = new Installation(line);
         this.installed = installation.install(bare);
         this.system = bare;
-        this.state = installed;
+        this.state = installed.copy();
         if (!installation.isExact()) {
-            state = installed.copy();
             Equilibrium e = new Equilibrium(bare);
             if (!e.newton(state)) {
                 throw failure("installed line", 0, e);
@@ -122,7 +123,22 @@ public final class LineModel {
      */
     public Load hook(int span, double station, boolean gripped) {
         double coordinate = gripped ? grippedCoordinate(span, station) : runningCoordinate(span, station);
-        Load load = new Load(span, gripped, coordinate);
+        return add(new LoadSlot(span, gripped, coordinate));
+    }
+
+    /**
+     * Hooks a load on to a support: it pulls on the anchor itself, on the anchor side of an in-line absorber, and not on
+     * the cable. It weighs nothing yet.
+     *
+     * @param support support from 0
+     * @return the load
+     */
+    public Load hookAtSupport(int support) {
+        return add(LoadSlot.atSupport(support, Math.min(support, line.spans() - 1)));
+    }
+
+    private Load add(LoadSlot slot) {
+        Load load = new Load(slot);
         loads.add(load);
         rebuild();
         return load;
@@ -180,7 +196,7 @@ public final class LineModel {
         order.add(at, added);
         List<LoadSlot> slots = new ArrayList<>();
         for (Load each : order) {
-            slots.add(new LoadSlot(each.span, each.gripped, each.coordinate));
+            slots.add(new LoadSlot(each.span, each.gripped, each.coordinate, each.support));
         }
         LineSystem next = new LineSystem(bare, slots);
         LineState s = new LineState(next.spans, next.loads);
@@ -219,7 +235,7 @@ public final class LineModel {
      */
     void activate(Load load) {
         int j = load.index;
-        if (state.active[j]) {
+        if (state.active[j] || load.support >= 0) {
             return;
         }
         state.active[j] = true;
@@ -304,7 +320,7 @@ public final class LineModel {
 
     /** Takes over a state that was found on a path. */
     void take(LineState found, Equilibrium by) {
-        state.set(found);
+        state = found.copy();
         note(by);
         by.iterations = 0;
     }
@@ -373,6 +389,9 @@ public final class LineModel {
      * @return where it hangs
      */
     public Point position(Load load, List<Piece> pieces) {
+        if (load.support >= 0) {
+            return support(load.support);
+        }
         int j = load.index;
         return walk(pieces, load.span, state.coordinate[j], j);
     }
@@ -432,12 +451,16 @@ public final class LineModel {
     }
 
     /**
-     * The point of the cable that a gripped load holds or will hold, in the current state.
+     * The point of the cable that a gripped load holds or will hold, or the support that a load pulls on, in the current
+     * state.
      *
      * @param load the load, active or not
      * @return the point
      */
     public Point materialPoint(Load load) {
+        if (load.support >= 0) {
+            return support(load.support);
+        }
         int stop = state.active[load.index] ? load.index : -1;
         return walk(pieces(load.span), load.span, load.coordinate, stop);
     }

@@ -72,8 +72,7 @@ public final class CaseNames {
      * @return span and station
      */
     public static String place(FallCase c, Quantities q) {
-        return "span " + c.fall().place().span() + " at "
-                + q.result(QuantityKind.LENGTH, c.fall().place().station());
+        return PlaceText.asResult(c.fall().place(), q);
     }
 
     /**

@@ -13,6 +13,7 @@ import org.lifeline.base.Point;
 import org.lifeline.base.UnitSystem;
 import org.lifeline.model.Lifeline;
 import org.lifeline.model.Obstruction;
+import org.lifeline.model.Place;
 import org.lifeline.model.Support;
 import org.lifeline.model.Worker;
 import org.lifeline.report.document.CaseNames;
@@ -21,6 +22,8 @@ import org.lifeline.report.document.Quantities;
 import org.lifeline.report.document.QuantityKind;
 import org.lifeline.report.document.UnitChoice;
 import org.lifeline.report.picture.AxisScale.Range;
+import org.lifeline.report.picture.SvgCanvas.Box;
+import org.lifeline.report.picture.SvgCanvas.Hatch;
 
 /**
  * Draws the elevation of a line before a fall and at its lowest point, developed along the line, with the worker, what lies
@@ -107,7 +110,7 @@ public final class ElevationPicture {
 
     private Range heights() {
         double low = Math.min(
-                arrest.clearance().requiredElevation(), arrest.firstFaller().walkingLevel());
+                arrest.clearance().requiredElevation(), arrest.clearanceWorker().walkingLevel());
         double high = arrest.attachmentBefore().z();
         for (Support s : line.supports()) {
             high = Math.max(high, s.position().z());
@@ -138,7 +141,8 @@ public final class ElevationPicture {
         drawFallen();
         new ClearanceLadder(arrest.clearance(), system, c, z).draw(bottom);
         drawFoot();
-        return new Picture(title, description(), c.finish(title, description()));
+        return new Picture(
+                title, description(), c.finish(title, description()), PlanPicture.data(title, arrest, quantities));
     }
 
     private String description() {
@@ -152,8 +156,8 @@ public final class ElevationPicture {
         if (a.margin().isPresent()) {
             double m = a.margin().getAsDouble();
             text += m >= 0
-                    ? " Below the required clearance " + quantities.result(QuantityKind.LENGTH, m)
-                            + " are left to the obstruction."
+                    ? " The clearance margin above the obstruction is " + quantities.result(QuantityKind.LENGTH, m)
+                            + "."
                     : " The required clearance reaches " + quantities.result(QuantityKind.LENGTH, -m)
                             + " into the obstruction.";
         }
@@ -175,6 +179,13 @@ public final class ElevationPicture {
     }
 
     /** Distance along the line of a point of a span. */
+    /** Distance of a load along the line; a load at a support is at the distance of the support. */
+    private double along(LoadPosition load) {
+        return load.span() > 0
+                ? along(load.span(), load.point())
+                : line.along(Place.atSupport(load.restsOn().orElseThrow()));
+    }
+
     private double along(int span, Point p) {
         Point a = line.supports().get(span - 1).position();
         Point b = line.supports().get(span).position();
@@ -220,16 +231,16 @@ public final class ElevationPicture {
     }
 
     private void drawWalkingLevel() {
-        Worker w = arrest.firstFaller();
+        Worker w = arrest.clearanceWorker();
         double at = pz(w.walkingLevel());
         c.line(Pen.SIXTH, px(0), at, px(offset[line.spans()]), at);
         // The label stands at the end of the line that is farther from what hangs there.
         double end = offset[line.spans()];
-        double nearest = along(arrest.fall().place().span(), arrest.attachmentAtPeak());
+        double nearest = along(arrest.span(), arrest.attachmentAtPeak());
         double left = nearest;
         double right = end - nearest;
         for (LoadPosition load : arrest.peak().loads()) {
-            double place = along(load.span(), load.point());
+            double place = along(load);
             left = Math.min(left, place);
             right = Math.min(right, end - place);
         }
@@ -259,7 +270,7 @@ public final class ElevationPicture {
     }
 
     private boolean isNamed(int support) {
-        int span = arrest.fall().place().span();
+        int span = arrest.span();
         return line.spans() < FEW_SUPPORTS
                 || support == 0
                 || support == line.spans()
@@ -317,7 +328,7 @@ public final class ElevationPicture {
         int n = arrest.fall().hanging().size();
         for (int i = 0; i < n; i++) {
             LoadPosition load = arrest.peak().loads().get(i);
-            double lx = px(along(load.span(), load.point()));
+            double lx = px(along(load));
             double lz = pz(load.point().z());
             c.arrow(Pen.FORCE, lx, lz, lx, lz + 44);
             String name = SvgCanvas.cut(arrest.fall().hanging().get(i).worker().id(), 90);
@@ -326,8 +337,8 @@ public final class ElevationPicture {
     }
 
     private void drawStanding() {
-        Worker w = arrest.firstFaller();
-        double sx = px(along(arrest.fall().place().span(), arrest.attachmentBefore()));
+        Worker w = arrest.clearanceWorker();
+        double sx = px(along(arrest.span(), arrest.attachmentBefore()));
         double beside = sx - 16;
         figure(Pen.GHOST, beside, pz(w.harnessElevation()), pz(w.walkingLevel()));
         c.line(Pen.GHOST, sx, pz(arrest.attachmentBefore().z()), beside, pz(w.harnessElevation()));
@@ -335,7 +346,7 @@ public final class ElevationPicture {
 
     private void drawFallen() {
         List<ClearanceRow> rows = arrest.clearance().rows();
-        double fx = px(along(arrest.fall().place().span(), arrest.attachmentAtPeak()));
+        double fx = px(along(arrest.span(), arrest.attachmentAtPeak()));
         double taut = pz(rows.get(2).elevation());
         double torn = pz(rows.get(3).elevation());
         double harness = pz(rows.get(4).elevation());

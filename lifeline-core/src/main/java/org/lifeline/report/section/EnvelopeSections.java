@@ -14,6 +14,7 @@ import org.lifeline.model.Obstruction;
 import org.lifeline.model.Support;
 import org.lifeline.report.document.CaseNames;
 import org.lifeline.report.document.InertText;
+import org.lifeline.report.document.PlaceText;
 import org.lifeline.report.document.Quantities;
 import org.lifeline.report.document.QuantityKind;
 import org.lifeline.report.document.ReportBlock;
@@ -126,8 +127,14 @@ public final class EnvelopeSections {
                     default -> q.result(QuantityKind.LENGTH, e.value());
                 },
                 InertText.name(e.fallCase().fall().id()),
-                Integer.toString(e.fallCase().fall().place().span()),
-                q.result(QuantityKind.LENGTH, e.fallCase().fall().place().station()),
+                PlaceText.span(e.fallCase().fall().place()),
+                PlaceText.station(
+                        e.fallCase().fall().place(),
+                        q.result(
+                                QuantityKind.LENGTH,
+                                envelope.design()
+                                        .line()
+                                        .stationOf(e.fallCase().fall().place()))),
                 q.input(QuantityKind.TEMPERATURE, e.fallCase().temperature()) + ", "
                         + CaseNames.shortSide(e.fallCase().side())
                         + CaseNames.deviations(e.fallCase(), q, ", ")));

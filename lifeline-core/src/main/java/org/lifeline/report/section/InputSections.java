@@ -18,6 +18,7 @@ import org.lifeline.model.Stiffness;
 import org.lifeline.model.Support;
 import org.lifeline.model.Worker;
 import org.lifeline.report.document.InertText;
+import org.lifeline.report.document.PlaceText;
 import org.lifeline.report.document.Quantities;
 import org.lifeline.report.document.QuantityKind;
 import org.lifeline.report.document.ReportBlock;
@@ -136,7 +137,7 @@ public final class InputSections {
                 .number("z (up)")
                 .text("Passage of the cable")
                 .text("Stiffness")
-                .number("Stated strength");
+                .number("Stated capacity");
         List<ReportBlock> blocks = new ArrayList<>();
         for (Support s : design.line().supports()) {
             Point p = s.position();
@@ -244,17 +245,15 @@ public final class InputSections {
         for (Fall f : design.falls()) {
             t.row(
                     InertText.name(f.id()),
-                    Integer.toString(f.place().span()),
-                    q.input(QuantityKind.LENGTH, f.place().station()),
+                    PlaceText.span(f.place()),
+                    PlaceText.station(
+                            f.place(),
+                            q.input(QuantityKind.LENGTH, design.line().stationOf(f.place()))),
                     f.fallers().stream().map(w -> InertText.name(w.id())).collect(Collectors.joining(", ")),
                     f.hanging().isEmpty()
                             ? "nobody"
                             : f.hanging().stream()
-                                    .map(h -> InertText.name(h.worker().id()) + " in span "
-                                            + h.place().span() + " at "
-                                            + q.input(
-                                                    QuantityKind.LENGTH,
-                                                    h.place().station()))
+                                    .map(h -> InertText.name(h.worker().id()) + " " + PlaceText.asInput(h.place(), q))
                                     .collect(Collectors.joining("; ")),
                     f.freeFall().isPresent()
                             ? q.input(QuantityKind.LENGTH, f.freeFall().getAsDouble())
@@ -267,7 +266,9 @@ public final class InputSections {
                         : t.build());
         TableBuilder c = new TableBuilder("Clearance").text("Item").number("Value");
         c.row("Harness stretch", q.input(QuantityKind.LENGTH, design.clearance().harnessStretch()));
-        c.row("Margin", q.input(QuantityKind.LENGTH, design.clearance().margin()));
+        c.row(
+                "Wanted margin below the feet",
+                q.input(QuantityKind.LENGTH, design.clearance().margin()));
         for (Obstruction o : design.clearance().obstructions()) {
             c.row(
                     "Obstruction from " + q.input(QuantityKind.LENGTH, o.from()) + " to "

@@ -144,10 +144,11 @@ class SweepAndCsvTest {
     }
 
     @Test
-    void wrongNumberOfValuesIsAFailureOfTheCase() {
+    void wrongNumberOfValuesIsAFaultOfTheEvaluation() {
         Evaluation wrong = Evaluation.of(List.of(new Response("a", "-")), d -> new double[2]);
-        List<StudyRow> rows = Sweep.withDefaults()
-                .solve(DESIGN, List.of(new Axis(DesignVariables.workerMass(Interval.of(1, 2)), List.of(100.0))), wrong);
-        assertThat(rows.get(0).reason()).contains("2 values for 1 responses");
+        List<Axis> axes = List.of(new Axis(DesignVariables.workerMass(Interval.of(1, 2)), List.of(100.0)));
+        assertThatThrownBy(() -> Sweep.withDefaults().solve(DESIGN, axes, wrong))
+                .isInstanceOf(IllegalStateException.class)
+                .hasMessageContaining("2 values for 1 responses");
     }
 }

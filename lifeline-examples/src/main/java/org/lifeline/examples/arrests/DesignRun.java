@@ -1,6 +1,7 @@
 package org.lifeline.examples.arrests;
 
 import java.util.List;
+import java.util.concurrent.CancellationException;
 import org.lifeline.analysis.ArrestResult;
 import org.lifeline.analysis.LineEquilibrium;
 import org.lifeline.analysis.Statics;
@@ -39,13 +40,28 @@ public record DesignRun(DesignResult result, LineEquilibrium installed) {
      * @return everything that was computed
      * @throws org.lifeline.base.InvalidInputException if the line cannot hang as stated, with paths of the design file
      * @throws org.lifeline.base.NoEquilibriumException if an equilibrium was not found
+     * @throws CancellationException if the analysis was ended by its listener or an interrupt before it was whole
      */
     public static DesignRun of(LifelineDesign design, DesignAnalysis analysis) {
-        LineEquilibrium installed = Statics.withDefaults().solve(design.line(), List.of());
-        DesignResult result = analysis.solve(design);
+        Statics.withDefaults().solve(design.line(), List.of());
+        return of(analysis.solve(design));
+    }
+
+    /**
+     * What was computed already.
+     *
+     * @param result the arrests
+     * @return the same with the line as installed
+     * @throws org.lifeline.base.NoEquilibriumException if an equilibrium was not found
+     */
+    public static DesignRun of(DesignResult result) {
+        LineEquilibrium installed = Statics.withDefaults().solve(result.design().line(), List.of());
         if (!result.failures().isEmpty()) {
             // A result file without all its arrests would look like one of fewer falls.
             throw result.failures().get(0).cause();
+        }
+        if (!result.extremes().coversEverything()) {
+            throw new CancellationException("the analysis was ended before every arrest was computed");
         }
         return new DesignRun(result, installed);
     }

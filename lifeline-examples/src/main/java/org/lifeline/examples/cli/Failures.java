@@ -12,6 +12,9 @@ import org.lifeline.report.document.InertText;
 
 /** Says why a command did not do what it was asked for. */
 final class Failures {
+    /** Most violations that are listed; a reader adds one line that counts the others. */
+    private static final int MOST = 100;
+
     private final PrintStream err;
 
     Failures(PrintStream err) {
@@ -20,11 +23,17 @@ final class Failures {
 
     /** Lists what is wrong with a file. */
     int violations(String name, List<Violation> violations) {
-        err.println(InertText.plain(name) + " cannot be used: " + violations.size()
-                + (violations.size() == 1 ? " violation" : " violations"));
-        for (Violation each : violations) {
+        int number = violations.size();
+        err.println(InertText.plain(name) + " cannot be used: "
+                + (number == 1
+                        ? "1 violation"
+                        : number <= MOST ? number + " violations" : "more than " + MOST + " violations"));
+        for (Violation each : violations.subList(0, Math.min(number, MOST + 1))) {
             err.println("  " + InertText.plain(each.path()) + ": " + InertText.plain(each.value()) + ": "
                     + InertText.plain(each.rule()));
+        }
+        if (number > MOST + 1) {
+            err.println("  and " + (number - MOST - 1) + " more");
         }
         err.flush();
         return ExitCode.BAD_INPUT;
@@ -58,6 +67,11 @@ final class Failures {
     }
 
     int fault(Throwable e, boolean stackTrace) {
+        if (e instanceof OutOfMemoryError) {
+            err.println(
+                    "The memory that this program may use is not enough for this design; java -Xmx4g -jar gives more.");
+            return ExitCode.FAULT;
+        }
         err.println("The program failed: " + InertText.plain(String.valueOf(e)));
         err.println("This is a fault of the program, not of the design. Run again with --stack-trace to report it.");
         if (stackTrace) {

@@ -29,9 +29,9 @@ final class CriterionReader {
     private static final String[] ALTERNATIVES = {"demand", "allOf", "anyOf", "eachAnchorAnyOf"};
 
     private final List<String> builtIn = Criteria.ids();
-    private final List<String> supportIds;
+    private final Set<String> supportIds;
 
-    CriterionReader(List<String> supportIds) {
+    CriterionReader(Set<String> supportIds) {
         this.supportIds = supportIds;
     }
 

@@ -1,15 +1,18 @@
 package org.lifeline.examples.json;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HexFormat;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.lifeline.base.InvalidInputException;
+import org.lifeline.design.assessment.Basis;
 import org.lifeline.design.criteria.Criterion;
 import org.lifeline.examples.json.Fields.Range;
 import org.lifeline.model.Cable;
@@ -19,6 +22,7 @@ import org.lifeline.model.Lifeline;
 import org.lifeline.model.LifelineDesign;
 import org.lifeline.model.Support;
 import org.lifeline.model.Worker;
+import org.lifeline.report.document.ProjectData;
 
 /**
  * Reads a design file.
@@ -46,6 +50,7 @@ public final class DesignReader {
         JsonTree.Parsed parsed = JsonTree.parse(bytes);
         Findings findings = new Findings();
         parsed.duplicates().forEach(findings::add);
+        findings.addUnlisted(parsed.furtherDuplicates());
         Fields top = Fields.of(parsed.root(), "", findings);
         if (top == null) {
             findings.throwIfAny();
@@ -53,13 +58,29 @@ public final class DesignReader {
         }
         Parts parts = new Parts(top);
         LifelineDesign design = parts.read();
-        List<Criterion> criteria = new CriterionReader(parts.supportIds).readAll(top);
+        List<Criterion> criteria = new CriterionReader(parts.supportIds.keySet()).readAll(top);
+        String basis = top.choice("basis", Basis.keys());
+        ProjectData project = ProjectReader.read(top);
         top.close();
+        if (design != null) {
+            DesignSize.exceeded(design).ifPresent(findings::add);
+        }
         findings.throwIfAny();
         if (design == null) {
             throw new IllegalStateException("unreachable: a design that was not built has been reported");
         }
-        return new DesignFile(design, criteria, findings.written(), sha256(bytes));
+        return new DesignFile(
+                design,
+                project,
+                new DesignFile.CriteriaChoice(
+                        criteria, Basis.of(basis == null ? "" : basis).orElse(Basis.LARGER_OF_BOTH)),
+                findings.written(),
+                new DesignFile.Hashes(sha256(bytes), sha256(content(parsed.root()))));
+    }
+
+    /** What stands in a file, without white space between its parts. */
+    private static byte[] content(JsonNode root) {
+        return root.toString().getBytes(StandardCharsets.UTF_8);
     }
 
     private static String sha256(byte[] bytes) {
@@ -74,7 +95,7 @@ public final class DesignReader {
     private static final class Parts {
         private final Fields top;
         private final Findings findings;
-        private final List<String> supportIds = new ArrayList<>();
+        private final Map<String, Integer> supportIds = new HashMap<>();
         private final Map<String, @Nullable Worker> workers = new LinkedHashMap<>();
 
         Parts(Fields top) {
@@ -133,9 +154,9 @@ public final class DesignReader {
             for (int i = 0; i < items.size(); i++) {
                 Fields f = Fields.of(items.get(i), "supports[" + i + "]", findings);
                 list.add(f == null ? null : SupportReader.read(f, i == 0 || i == items.size() - 1));
-                unique(f, supportIds);
+                unique(f, i, supportIds);
             }
-            if (items.size() < 2 && top.node("supports").isArray()) {
+            if (top.node("supports").isArray() && top.node("supports").size() < 2) {
                 findings.bad("supports", top.node("supports"), "must have at least two supports");
             }
             return list;
@@ -144,32 +165,30 @@ public final class DesignReader {
         private void readWorkers() {
             top.required("workers");
             List<JsonNode> items = top.array("workers");
-            List<String> ids = new ArrayList<>();
+            Map<String, Integer> ids = new HashMap<>();
             for (int i = 0; i < items.size(); i++) {
                 Fields f = Fields.of(items.get(i), "workers[" + i + "]", findings);
                 Worker worker = f == null ? null : WorkerReader.read(f);
-                unique(f, ids);
+                unique(f, i, ids);
                 if (f != null && f.node("id").isTextual()) {
                     workers.putIfAbsent(f.node("id").textValue(), worker);
                 }
             }
-            if (items.isEmpty() && top.node("workers").isArray()) {
+            if (top.node("workers").isArray() && top.node("workers").isEmpty()) {
                 findings.bad("workers", top.node("workers"), "must name at least one worker");
             }
         }
 
-        private void unique(@Nullable Fields f, List<String> ids) {
+        private void unique(@Nullable Fields f, int number, Map<String, Integer> ids) {
             if (f == null || !f.node("id").isTextual()) {
-                ids.add("");
                 return;
             }
             String id = f.node("id").textValue();
-            int before = ids.indexOf(id);
-            if (before >= 0 && !id.isEmpty()) {
+            Integer before = ids.putIfAbsent(id, number);
+            if (before != null && !id.isEmpty()) {
                 String list = f.path().substring(0, f.path().indexOf('['));
                 findings.bad(f.path("id"), f.node("id"), "is the id of " + list + "[" + before + "] as well");
             }
-            ids.add(id);
         }
 
         /** The line; where cable or installed state are wrong, with others in their place, so that places can be checked. */

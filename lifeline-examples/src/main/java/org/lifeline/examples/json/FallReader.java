@@ -15,6 +15,8 @@ import org.lifeline.model.Worker;
 
 /** Reads {@code falls}. */
 final class FallReader {
+    private static final String PLACE = "give exactly one: a span with its station, or a support";
+
     private final Map<String, @Nullable Worker> workers;
     private final @Nullable Lifeline line;
     private final int spans;
@@ -63,7 +65,7 @@ final class FallReader {
         }
         f.required("fallers");
         List<JsonNode> fallers = f.array("fallers");
-        if (fallers.isEmpty() && f.node("fallers").isArray()) {
+        if (f.node("fallers").isArray() && f.node("fallers").isEmpty()) {
             f.findings().bad(f.path("fallers"), f.node("fallers"), "must name at least one worker");
         }
         boolean complete = place != null;
@@ -107,13 +109,32 @@ final class FallReader {
         if (!workers.containsKey(id)) {
             String near = NearestName.of(id, workers.keySet())
                     .map(s -> "did you mean \"" + s + "\"?")
-                    .orElse("known: " + String.join(", ", workers.keySet()));
+                    .orElse("known: " + Findings.clip(String.join(", ", workers.keySet())));
             findings.bad(path, value, "is not the id of a worker; " + near);
         }
         return workers.get(id);
     }
 
+    /** A station of a span, or a support; one of the two, and not both. */
     private @Nullable Place place(Fields f) {
+        if (f.has("support")) {
+            String id = f.requiredText("support");
+            if (f.count("span", "station") > 0) {
+                f.findings().bad(f.path("support"), f.node("support"), PLACE);
+                return null;
+            }
+            if (id == null) {
+                return null;
+            }
+            Place place = Place.atSupport(id);
+            List<Violation> found = line == null ? List.of() : line.check(place);
+            found.forEach(v -> f.report(v, v.path()));
+            return found.isEmpty() ? place : null;
+        }
+        if (!f.has("span") && !f.has("station")) {
+            f.findings().missing(f.path("span"), PLACE);
+            return null;
+        }
         f.required("span");
         int span = f.count("span");
         double station = f.requiredQuantity("station", Dimension.LENGTH, Range.POSITIVE);

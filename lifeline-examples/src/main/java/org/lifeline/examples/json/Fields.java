@@ -29,13 +29,16 @@ final class Fields {
         POSITIVE
     }
 
+    /** Longest list that is read: supports of 10 000 spans. More are not computed in one piece. */
+    static final int MOST_ELEMENTS = 10_001;
+
     private static final Pattern STEPS = Pattern.compile("[.\\[\\]]+");
 
     private final JsonNode node;
     private final String path;
     private final Findings findings;
     private final Set<String> known = new LinkedHashSet<>();
-    private final int before;
+    private final long before;
 
     private Fields(JsonNode node, String path, Findings findings) {
         this.node = node;
@@ -113,6 +116,13 @@ final class Fields {
         }
         if (!value.isArray()) {
             findings.bad(path(key), value, "must be a JSON array [ … ]");
+            return List.of();
+        }
+        if (value.size() > MOST_ELEMENTS) {
+            findings.say(
+                    path(key),
+                    value.size() + " elements",
+                    "must not have more than " + MOST_ELEMENTS + "; split the design");
             return List.of();
         }
         List<JsonNode> list = new ArrayList<>();
@@ -244,7 +254,7 @@ final class Fields {
 
     /** Pairs of two quantities: a curve. Empty if anything of it is wrong. */
     List<double[]> pairs(String key, Dimension first, Dimension second) {
-        int start = findings.count();
+        long start = findings.count();
         List<double[]> list = new ArrayList<>();
         List<JsonNode> items = array(key);
         for (int i = 0; i < items.size(); i++) {
@@ -294,7 +304,12 @@ final class Fields {
         Iterator<String> names = node.fieldNames();
         while (names.hasNext()) {
             String name = names.next();
-            if (!known.contains(name)) {
+            if (known.contains(name)) {
+                continue;
+            }
+            if (findings.full()) {
+                findings.addUnlisted(1);
+            } else {
                 String near = NearestName.of(name, known)
                         .map(s -> "; did you mean \"" + s + "\"?")
                         .orElse("; known here: " + String.join(", ", known));

@@ -18,14 +18,18 @@ final class Findings {
     /** Longest value that a violation shows in full [characters]. */
     private static final int LONGEST = 100;
 
+    /** Most violations that are listed; of the others only their number is told. */
+    static final int MOST = 100;
+
     private static final Pattern PLAIN_KEY = Pattern.compile("[A-Za-z_][A-Za-z0-9_-]*");
 
     private final List<Violation> violations = new ArrayList<>();
+    private long further;
     private final Map<String, String> written = new LinkedHashMap<>();
 
     /** The path of a key below a parent. */
     static String child(String parent, String key) {
-        String step = PLAIN_KEY.matcher(key).matches() ? key : "[\"" + key + "\"]";
+        String step = key.length() <= LONGEST && PLAIN_KEY.matcher(key).matches() ? key : "[\"" + clip(key) + "\"]";
         return parent.isEmpty() || step.startsWith("[") ? parent + step : parent + "." + step;
     }
 
@@ -39,19 +43,37 @@ final class Findings {
     }
 
     void bad(String path, JsonNode value, String rule) {
-        violations.add(new Violation(path, written(value), rule));
+        if (full()) {
+            further++;
+        } else {
+            say(path, written(value), rule);
+        }
     }
 
     void say(String path, String value, String rule) {
-        violations.add(new Violation(path, value, rule));
+        add(new Violation(path, value, rule));
     }
 
     void missing(String path, String rule) {
-        violations.add(new Violation(path, "missing", rule));
+        say(path, "missing", rule);
     }
 
     void add(Violation violation) {
-        violations.add(violation);
+        if (full()) {
+            further++;
+        } else {
+            violations.add(violation);
+        }
+    }
+
+    /** Counts violations that are not listed. */
+    void addUnlisted(long number) {
+        further += number;
+    }
+
+    /** Tells whether further violations are only counted, so that nothing need be looked up for them. */
+    boolean full() {
+        return violations.size() >= MOST;
     }
 
     /** Notes how a quantity or text was written. */
@@ -70,11 +92,14 @@ final class Findings {
                 .anyMatch(p -> p.equals(path) || p.startsWith(path + ".") || p.startsWith(path + "["));
     }
 
-    int count() {
-        return violations.size();
+    long count() {
+        return violations.size() + further;
     }
 
     void throwIfAny() {
+        if (further > 0) {
+            violations.add(new Violation("file", further + " further violations", "are not listed"));
+        }
         if (!violations.isEmpty()) {
             throw new InvalidInputException(violations);
         }

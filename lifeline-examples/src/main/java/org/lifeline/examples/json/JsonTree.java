@@ -21,6 +21,7 @@ import java.nio.charset.CodingErrorAction;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import org.lifeline.base.InvalidInputException;
 import org.lifeline.base.Violation;
 
@@ -37,10 +38,15 @@ final class JsonTree {
     /** Deepest nesting of objects and arrays that is read. */
     static final int DEEPEST = 50;
 
+    private static final int LONGEST_NUMBER = 200;
+    private static final int LONGEST_KEY = 10_000;
+
     private static final JsonFactory FACTORY = JsonFactory.builder()
             .streamReadConstraints(StreamReadConstraints.builder()
                     .maxNestingDepth(DEEPEST)
-                    .maxNumberLength(200)
+                    .maxNumberLength(LONGEST_NUMBER)
+                    .maxNameLength(LONGEST_KEY)
+                    .maxStringLength(LARGEST)
                     .build())
             .enable(JsonReadFeature.ALLOW_NON_NUMERIC_NUMBERS)
             .build();
@@ -50,6 +56,7 @@ final class JsonTree {
 
     private final JsonParser parser;
     private final List<Violation> duplicates = new ArrayList<>();
+    private int furtherDuplicates;
 
     private JsonTree(JsonParser parser) {
         this.parser = parser;
@@ -59,9 +66,10 @@ final class JsonTree {
      * What was read.
      *
      * @param root the value of the whole text
-     * @param duplicates keys that were given twice
+     * @param duplicates keys that were given twice, the first of them
+     * @param furtherDuplicates how many more were given twice
      */
-    record Parsed(JsonNode root, List<Violation> duplicates) {}
+    record Parsed(JsonNode root, List<Violation> duplicates, int furtherDuplicates) {}
 
     /**
      * Reads a whole text.
@@ -76,21 +84,32 @@ final class JsonTree {
         }
         String text = decode(bytes);
         try (JsonParser parser = FACTORY.createParser(text)) {
-            JsonTree tree = new JsonTree(parser);
+            return new JsonTree(parser).whole(text);
+        } catch (StreamConstraintsException e) {
+            throw broken(
+                    "file",
+                    "JSON",
+                    "exceeds a limit: at most " + DEEPEST + " levels of nesting, " + LONGEST_NUMBER
+                            + " digits of a number and " + LONGEST_KEY + " characters of a key are read");
+        } catch (IOException e) {
+            throw new IllegalStateException("reading from memory failed", e);
+        }
+    }
+
+    private Parsed whole(String text) throws IOException {
+        try {
             if (parser.nextToken() == null) {
                 throw broken("file", "empty", "must hold a JSON object");
             }
-            JsonNode root = tree.value("");
+            JsonNode root = value("");
             if (parser.nextToken() != null) {
-                throw tree.at(parser.currentTokenLocation(), text, "must end after its JSON object");
+                throw located(parser.currentTokenLocation(), text, "must end after its JSON object");
             }
-            return new Parsed(root, List.copyOf(tree.duplicates));
+            return new Parsed(root, List.copyOf(duplicates), furtherDuplicates);
         } catch (StreamConstraintsException e) {
-            throw broken("file", "JSON", "exceeds a limit: " + oneLine(e.getOriginalMessage()));
+            throw e;
         } catch (JsonProcessingException e) {
-            throw located(e.getLocation(), text, "is not JSON: " + oneLine(e.getOriginalMessage()));
-        } catch (IOException e) {
-            throw new IllegalStateException("reading from memory failed", e);
+            throw located(e.getLocation(), text, "is not JSON: " + JsonFault.words(e, parser));
         }
     }
 
@@ -148,7 +167,9 @@ final class JsonTree {
             JsonLocation where = parser.currentTokenLocation();
             parser.nextToken();
             JsonNode value = value(at);
-            if (node.has(key)) {
+            if (node.has(key) && duplicates.size() >= Findings.MOST) {
+                furtherDuplicates++;
+            } else if (node.has(key)) {
                 duplicates.add(new Violation(
                         at,
                         Findings.written(value),
@@ -169,11 +190,10 @@ final class JsonTree {
         return node;
     }
 
-    private InvalidInputException at(JsonLocation where, String text, String rule) {
-        return located(where, text, rule);
-    }
-
-    private static InvalidInputException located(JsonLocation where, String text, String rule) {
+    private static InvalidInputException located(@Nullable JsonLocation where, String text, String rule) {
+        if (where == null) {
+            return broken("file", "JSON", rule);
+        }
         int line = Math.max(1, where.getLineNr());
         int column = Math.max(1, where.getColumnNr());
         List<String> lines = text.lines().skip(line - 1L).limit(1).toList();
@@ -183,14 +203,5 @@ final class JsonTree {
 
     private static InvalidInputException broken(String path, String value, String rule) {
         return new InvalidInputException(List.of(new Violation(path, value, rule)));
-    }
-
-    private static String oneLine(String message) {
-        // The parser names a place within the text as one of its source, which it does not show.
-        return message.lines()
-                .findFirst()
-                .orElse("")
-                .strip()
-                .replaceAll("\\[Source: [^\\]]*; line: (\\d+), column: (\\d+)\\]", "line $1, column $2");
     }
 }

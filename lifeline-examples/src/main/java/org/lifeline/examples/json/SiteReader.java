@@ -66,9 +66,14 @@ final class SiteReader {
             }
         }
         f.close();
-        ClearanceRules rules = ClearanceRules.commonPractice().withObstructions(obstructions);
-        rules = Double.isNaN(stretch) ? rules : rules.withHarnessStretch(stretch);
-        b.clearance(Double.isNaN(margin) ? rules : rules.withMargin(margin));
+        ClearanceRules read = f.build(() -> {
+            ClearanceRules rules = ClearanceRules.commonPractice().withObstructions(obstructions);
+            rules = Double.isNaN(stretch) ? rules : rules.withHarnessStretch(stretch);
+            return Double.isNaN(margin) ? rules : rules.withMargin(margin);
+        });
+        if (read != null) {
+            b.clearance(read);
+        }
     }
 
     void modelFactors(LifelineDesign.Builder b) {

@@ -4,6 +4,7 @@ import java.util.Locale;
 import org.lifeline.design.criteria.CriterionResult;
 import org.lifeline.design.envelope.FallCase;
 import org.lifeline.model.DeploymentForce;
+import org.lifeline.model.Place;
 import org.lifeline.report.document.InertText;
 import org.lifeline.report.document.Quantities;
 import org.lifeline.report.document.QuantityKind;
@@ -29,8 +30,10 @@ final class Lines {
     /** Who falls where, when it is how warm, with which force, and what deviates from the design. */
     static String fallCase(FallCase c) {
         StringBuilder b = new StringBuilder(InertText.name(c.fall().id()));
-        b.append(": span ").append(c.fall().place().span());
-        b.append(" at ").append(SI.result(QuantityKind.LENGTH, c.fall().place().station()));
+        Place place = c.fall().place();
+        b.append(place.support()
+                .map(id -> ": at " + InertText.name(id))
+                .orElseGet(() -> ": span " + place.span() + " at " + SI.result(QuantityKind.LENGTH, place.station())));
         b.append(", ").append(SI.input(QuantityKind.TEMPERATURE, c.temperature()));
         b.append(c.side() == DeploymentForce.CLEARANCE ? ", clearance force" : ", maximum force");
         c.pretensionFactor().ifPresent(f -> b.append(", pretension × ").append(f));

@@ -32,6 +32,7 @@ import org.lifeline.examples.json.DesignFile;
 import org.lifeline.model.DeploymentForce;
 import org.lifeline.model.LifelineDesign;
 import org.lifeline.model.Passage;
+import org.lifeline.report.document.InertText;
 
 /** Nobody knows pretension, friction, mass and deployment force exactly: a Monte Carlo study of a design. */
 public final class UncertainLine {
@@ -123,6 +124,8 @@ public final class UncertainLine {
 
     private static void print(MonteCarloResult r) {
         System.out.println(r.cases() + " cases, seed " + r.seed() + ", " + r.failed() + " failed");
+        r.incompleteBecause()
+                .ifPresent(why -> System.out.println("Not the statistics of all cases: " + InertText.plain(why)));
         for (int i = 0; i < r.summaries().size(); i++) {
             Summary s = r.summaries().get(i);
             System.out.println();

@@ -71,8 +71,7 @@ class JsonTreeTest {
     @Test
     void anOpenObjectIsNamedByWhereItStarts() {
         assertThat(refused(utf8("{\n\"a\": {")).rule())
-                .isEqualTo("is not JSON: Unexpected end-of-input: expected close marker for Object"
-                        + " (start marker at line 2, column 6)");
+                .isEqualTo("is not JSON: the text ends before the object that begins at line 2, column 6 is closed");
     }
 
     @Test
@@ -115,5 +114,41 @@ class JsonTreeTest {
         assertThat(Findings.written(parsed.root().get("a"))).isEqualTo("1.80");
         assertThat(Findings.written(parsed.root().get("b"))).isEqualTo("100");
         assertThat(Findings.written(parsed.root().get("c"))).isEqualTo("NaN");
+    }
+
+    /** Every fault is told in words of this program. */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            quoteCharacter = '~',
+            value = {
+                "{ \"a\": tru }|\"tru\" is no value; a text stands in double quotes",
+                "{ \"a\": 1,, }|the character , is not expected here",
+                "{ 'a': 1 }|the character ' is not expected here",
+                "{ \"a\": 01 }|a number must not begin with a needless zero",
+                "{ \"a\": \"x\\ny\" }|a text in quotes holds a line break or another control character",
+                "{ \"a\": \"\\q\" }|there is no such escape behind a backslash",
+                "{ \"a\": -x }|",
+                "{ \"a\": 1e }|",
+                "{ \"a\": \u0007 }|a control character is not expected here",
+                "[1, [2|the text ends before the array that begins at line 1, column 5 is closed",
+                "{ \"a\": \"b|the text ends before the object that begins at line 1, column 1 is closed",
+                "\"a|the text ends before its value is whole"
+            })
+    void faultsAreToldInWords(String text, @org.jspecify.annotations.Nullable String words) {
+        String rule = refused(utf8(text.replace("\\n", "\n").replace("\\u0007", "\u0007")))
+                .rule();
+        assertThat(rule).startsWith("is not JSON: ").doesNotContain("com.fasterxml", "CTRL-CHAR", "expecting", "token");
+        if (words != null) {
+            assertThat(rule).isEqualTo("is not JSON: " + words);
+        }
+    }
+
+    @Test
+    void aLongKeyIsRefusedAndAMillionOfThemAreCounted() {
+        assertThat(refused(utf8("{\"" + "k".repeat(20_000) + "\": 1}")).rule()).contains("limit");
+        JsonTree.Parsed parsed = JsonTree.parse(utf8("{" + "\"a\": 1,".repeat(500) + "\"a\": 1}"));
+        assertThat(parsed.duplicates()).hasSize(Findings.MOST);
+        assertThat(parsed.furtherDuplicates()).isEqualTo(400);
     }
 }
