@@ -2,6 +2,7 @@ package org.lifeline.analysis;
 
 import static java.util.Objects.requireNonNull;
 
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
@@ -9,10 +10,12 @@ import org.lifeline.analysis.clearance.Clearance;
 import org.lifeline.analysis.explain.CalculationStep;
 import org.lifeline.analysis.explain.Explanations;
 import org.lifeline.analysis.motion.MotionSummary;
+import org.lifeline.analysis.warning.Warning;
 import org.lifeline.base.Convergence;
 import org.lifeline.base.Point;
 import org.lifeline.base.UnitSystem;
 import org.lifeline.base.Violations;
+import org.lifeline.model.Attachment;
 import org.lifeline.model.DeploymentForce;
 import org.lifeline.model.Fall;
 import org.lifeline.model.Lifeline;
@@ -33,15 +36,18 @@ public final class ArrestResult {
     private final Point attachmentBefore;
     private final Point attachmentAtPeak;
     private final double freeFall;
-    private final double deployment;
+    private final List<Double> deployments;
     private final double arrestForce;
     private final double lineLoad;
     private final boolean bottomedOut;
+    private final boolean bound;
     private final EnergyAccount energy;
     private final double pathWork;
     private final Clearance clearance;
     private final double harnessStretch;
     private final Optional<MotionSummary> motion;
+    private final Worker hardestArrested;
+    private final Worker clearanceWorker;
 
     private ArrestResult(Builder b) {
         this.conditions = b.conditions;
@@ -50,7 +56,8 @@ public final class ArrestResult {
         this.attachmentBefore = requireNonNull(b.attachmentBefore, "attachmentBefore");
         this.attachmentAtPeak = requireNonNull(b.attachmentAtPeak, "attachmentAtPeak");
         this.freeFall = b.freeFall;
-        this.deployment = b.deployment;
+        this.deployments = List.copyOf(b.deployments);
+        this.bound = b.bound;
         this.arrestForce = b.arrestForce;
         this.lineLoad = b.lineLoad;
         this.bottomedOut = b.bottomedOut;
@@ -59,10 +66,12 @@ public final class ArrestResult {
         this.clearance = requireNonNull(b.clearance, "clearance");
         this.harnessStretch = b.harnessStretch;
         this.motion = b.motion;
+        this.hardestArrested = b.hardestArrested;
+        this.clearanceWorker = b.clearanceWorker;
     }
 
     /** What an analysis was asked for. */
-    record Conditions(Fall fall, DeploymentForce side, Method method) {}
+    record Conditions(Fall fall, DeploymentForce side, Method method, Optional<AttachmentLimit> limit) {}
 
     /** Collects what an analysis has found. Not thread-safe. */
     static final class Builder {
@@ -72,7 +81,8 @@ public final class ArrestResult {
         private @Nullable Point attachmentBefore;
         private @Nullable Point attachmentAtPeak;
         private double freeFall = Double.NaN;
-        private double deployment = Double.NaN;
+        private List<Double> deployments = List.of();
+        private boolean bound;
         private double arrestForce = Double.NaN;
         private double lineLoad = Double.NaN;
         private boolean bottomedOut;
@@ -81,9 +91,23 @@ public final class ArrestResult {
         private @Nullable Clearance clearance;
         private double harnessStretch;
         private Optional<MotionSummary> motion = Optional.empty();
+        private Worker hardestArrested;
+        private Worker clearanceWorker;
 
         Builder(Conditions conditions) {
             this.conditions = conditions;
+            hardestArrested = conditions.fall.fallers().get(0);
+            clearanceWorker = hardestArrested;
+        }
+
+        Builder hardestArrested(Worker value) {
+            hardestArrested = value;
+            return this;
+        }
+
+        Builder clearanceWorker(Worker value) {
+            clearanceWorker = value;
+            return this;
         }
 
         Builder before(LineEquilibrium value) {
@@ -111,8 +135,13 @@ public final class ArrestResult {
             return this;
         }
 
-        Builder deployment(double value) {
-            deployment = value;
+        Builder deployments(List<Double> value) {
+            deployments = value;
+            return this;
+        }
+
+        Builder bound(boolean value) {
+            bound = value;
             return this;
         }
 
@@ -216,6 +245,27 @@ public final class ArrestResult {
     }
 
     /**
+     * The limit at which a free-running attachment was computed.
+     *
+     * @return running or held; empty for one that grips the cable or pulls on a support, and for an arrest in time, which
+     *     follows the connector
+     */
+    public Optional<AttachmentLimit> attachmentLimit() {
+        return conditions.limit();
+    }
+
+    /**
+     * How the connection held on to the line in the analysis.
+     *
+     * @return gripped for a free-running attachment that was held, else that of those who fall
+     */
+    public Attachment attachment() {
+        return conditions.limit().equals(Optional.of(AttachmentLimit.HELD))
+                ? Attachment.GRIPPED
+                : fall().fallers().get(0).attachment();
+    }
+
+    /**
      * The line just before the fall: at its temperature, with those who hang already.
      *
      * @return the equilibrium
@@ -262,12 +312,32 @@ public final class ArrestResult {
     }
 
     /**
-     * Extension of the connecting subsystem beyond its taut length: the deceleration distance.
+     * Extension of the connecting subsystem beyond its taut length: the deceleration distance; of several who fall
+     * together, the largest.
      *
      * @return deployment x [m], not negative
      */
     public double deployment() {
-        return deployment;
+        return Collections.max(deployments);
+    }
+
+    /**
+     * Extension of each connecting subsystem, in the order of those who fall.
+     *
+     * @return deployments [m], not negative; unmodifiable
+     */
+    public List<Double> deployments() {
+        return deployments;
+    }
+
+    /**
+     * Tells whether forces and distances are bounds on the safe side: several fall together who are not alike. Then what
+     * the line takes in the energy account is more than what the balances of all of them leave it.
+     *
+     * @return true for bounds, false for the solution of one balance
+     */
+    public boolean isBound() {
+        return bound;
     }
 
     /**
@@ -403,7 +473,7 @@ public final class ArrestResult {
      * @return distance [m]
      */
     public double totalFallDistance() {
-        return motion.map(MotionSummary::harnessFall).orElseGet(() -> freeFall + deployment + lineDescent())
+        return motion.map(MotionSummary::harnessFall).orElseGet(() -> freeFall + deployment() + lineDescent())
                 + harnessStretch;
     }
 
@@ -413,7 +483,7 @@ public final class ArrestResult {
      * @return extension [m]: the deployment, or in a transient what is left of it at that moment
      */
     public double reach() {
-        return motion.map(m -> m.harnessFall() - freeFall - lineDescent()).orElse(deployment);
+        return motion.map(m -> m.harnessFall() - freeFall - lineDescent()).orElseGet(this::deployment);
     }
 
     /**
@@ -472,12 +542,39 @@ public final class ArrestResult {
     }
 
     /**
-     * The worker for whom arrest force and clearance are given when several fall together.
+     * The worker for whom {@link #arrestForce()} is given when several fall together.
      *
-     * @return the first of those who fall
+     * @return in time the one who is arrested hardest, by energy balance the first of those who fall
+     */
+    public Worker hardestArrested() {
+        return hardestArrested;
+    }
+
+    /**
+     * The worker for whom {@link #clearance()} is given when several fall together.
+     *
+     * @return in time the one who needs the lowest level, by energy balance the first of those who fall
+     */
+    public Worker clearanceWorker() {
+        return clearanceWorker;
+    }
+
+    /**
+     * The first of those who fall, in the order of the fall. Others may be arrested harder or fall lower.
+     *
+     * @return the worker
      */
     public Worker firstFaller() {
         return fall().fallers().get(0);
+    }
+
+    /**
+     * Where the result goes beyond what it is valid for, or beyond what cable, anchors and absorbers hold.
+     *
+     * @return the warnings; unmodifiable, empty if there is nothing to say
+     */
+    public List<Warning> warnings() {
+        return ResultWarnings.of(this);
     }
 
     /**

@@ -111,7 +111,7 @@ final class TransientCase {
         MotionState lowest = motion.lowest();
         int first = -1;
         int hardest = -1;
-        double deployment = 0;
+        List<Double> deployments = new ArrayList<>();
         double harnessFall = 0;
         boolean bottomed = false;
         for (int k = 0; k < people.size(); k++) {
@@ -119,7 +119,7 @@ final class TransientCase {
             if (p.falls()) {
                 first = first < 0 ? k : first;
                 hardest = hardest < 0 || log.force[k] > log.force[hardest] ? k : hardest;
-                deployment = Math.max(deployment, log.extension[k]);
+                deployments.add(Math.max(0, log.extension[k]));
                 harnessFall = Math.max(harnessFall, motion.startElevation(k) - log.lowest[k]);
                 bottomed |= log.extension[k] > p.worker().connection().maximumExtension();
             }
@@ -145,18 +145,21 @@ final class TransientCase {
                 records.peaks(motion.whole()),
                 harnessFall,
                 motion.firstCatchOver());
-        return new ArrestResult.Builder(new ArrestResult.Conditions(fall, side, Method.TRANSIENT))
+        WorkerClearance lowestReaching = clearance(log, end);
+        return new ArrestResult.Builder(new ArrestResult.Conditions(fall, side, Method.TRANSIENT, Optional.empty()))
                 .before(before())
                 .peak(peak)
                 .attachmentBefore(people.get(first).attachment())
                 .attachmentAtPeak(end)
                 .freeFall(longest)
-                .deployment(deployment)
+                .deployments(deployments)
                 .arrestForce(log.force[hardest])
                 .lineLoad(log.together)
                 .bottomedOut(bottomed)
                 .energy(account)
-                .clearance(clearance(log, end))
+                .hardestArrested(people.get(hardest).worker())
+                .clearance(lowestReaching.account)
+                .clearanceWorker(lowestReaching.worker)
                 .harnessStretch(clearance.harnessStretch())
                 .motion(summary)
                 .build();
@@ -261,12 +264,15 @@ final class TransientCase {
         return s.energy(part) - motion.startEnergy(part);
     }
 
-    private Clearance clearance(PeakValues log, Point end) {
+    /** An account of clearance and whose it is. */
+    private record WorkerClearance(Worker worker, Clearance account) {}
+
+    private WorkerClearance clearance(PeakValues log, Point end) {
         Lifeline line = model().line();
         Point support = line.supports().get(line.spanOf(fall.place()) - 1).position();
         double along = line.along(fall.place()) - line.stationOf(fall.place()) + support.horizontalDistance(end);
         OptionalDouble below = ClearanceAccount.highest(clearance, line, fall, along);
-        Clearance worst = null;
+        WorkerClearance worst = null;
         for (int k = 0; k < people.size(); k++) {
             Person p = people.get(k);
             if (p.falls()) {
@@ -280,8 +286,8 @@ final class TransientCase {
                                 fall.place().isAtSupport()),
                         new ClearanceAccount.Reach(p.taut(), log.extensionAtLowest[k]),
                         below);
-                if (worst == null || c.requiredElevation() < worst.requiredElevation()) {
-                    worst = c;
+                if (worst == null || c.requiredElevation() < worst.account.requiredElevation()) {
+                    worst = new WorkerClearance(p.worker(), c);
                 }
             }
         }

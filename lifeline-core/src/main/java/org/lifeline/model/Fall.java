@@ -76,6 +76,15 @@ public final class Fall {
     }
 
     /**
+     * Tells whether the attachment of those who fall can run along the cable.
+     *
+     * @return true for a free-running attachment in a span; false for one that grips the cable or pulls on a support
+     */
+    public boolean canRun() {
+        return !place.isAtSupport() && fallers.get(0).attachment() == Attachment.FREE_RUNNING;
+    }
+
+    /**
      * Those who fell before and hang at rest, in the order in which they fell.
      *
      * @return the hanging workers; unmodifiable

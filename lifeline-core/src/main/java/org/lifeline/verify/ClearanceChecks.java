@@ -53,9 +53,11 @@ final class ClearanceChecks {
                 arrest.distances().totalFallDistance() - arrest.freeFall() - arrest.deployment() - arrest.descent();
         double lowest = Double.POSITIVE_INFINITY;
         double walking = Double.NaN;
-        for (Worker w : arrest.fall().fallers()) {
+        for (int i = 0; i < arrest.fall().fallers().size(); i++) {
+            Worker w = arrest.fall().fallers().get(i);
             double taut = FallChecks.tautLength(w, arrest.attachmentBefore().z());
-            double feet = arrest.attachmentAtPeak().z() - taut - arrest.deployment() - stretch - w.attachmentHeight();
+            double feet =
+                    arrest.attachmentAtPeak().z() - taut - arrest.deployments().get(i) - stretch - w.attachmentHeight();
             if (feet < lowest) {
                 lowest = feet;
                 walking = w.walkingLevel();

@@ -88,7 +88,7 @@ final class FallChecks {
                     .plus(arrest.before().supports().get(support).displacement());
         }
         MaterialPoints now = new MaterialPoints(arrest.before(), integration);
-        if (arrest.fall().fallers().get(0).attachment() == Attachment.GRIPPED) {
+        if (arrest.attachment() == Attachment.GRIPPED) {
             double held = new MaterialPoints(installed, integration).lengthTo(place);
             if (now.isInSpan(place.span(), held)) {
                 return now.at(place.span(), held);
@@ -102,15 +102,18 @@ final class FallChecks {
     }
 
     private void connection() {
-        double x = arrest.deployment();
         double p = arrest.lineLoad();
         List<Worker> fallers = arrest.fall().fallers();
         double lower = 0;
         double upper = 0;
         double most = 0;
+        double largest = 0;
         boolean over = false;
         boolean atEnd = false;
-        for (Worker w : fallers) {
+        for (int i = 0; i < fallers.size(); i++) {
+            Worker w = fallers.get(i);
+            double x = arrest.deployments().get(i);
+            largest = Math.max(largest, x);
             LoadingCurve stated = w.connection().curve(arrest.side());
             LoadingTable curve = new LoadingTable(stated, integration.quadrature());
             lower += curve.lower(x);
@@ -119,6 +122,7 @@ final class FallChecks {
             over |= x > w.connection().maximumExtension();
             atEnd |= x == w.connection().maximumExtension();
         }
+        log.add(Check.DERIVED, "largest deployment", Math.abs(largest - arrest.deployment()) / arrest.levelScale());
         double outside = Deviation.over(p, upper) + Deviation.over(lower, p);
         log.add(Check.CONNECTION_FORCE, "connecting subsystem", outside / p);
         log.add(Check.ARREST_FORCE, "worker", arrestForce(lower, upper, most));

@@ -143,4 +143,52 @@ class LaterFallsTest {
                 .isInstanceOf(InvalidInputException.class)
                 .hasMessageContaining("endAfterFirstCatch");
     }
+
+    /**
+     * Two who fall together: arrest force is that of the one who is arrested hardest and clearance that of the one who
+     * needs the lowest level, and the result says who; the first named is neither.
+     */
+    @Test
+    void theResultSaysForWhomForceAndClearanceAre() {
+        Worker light = Worker.builder("light")
+                .mass(60)
+                .walkingLevel(8.5)
+                .attachment(Attachment.GRIPPED)
+                .connection(absorber(3000))
+                .build();
+        Worker heavy = Worker.builder("heavy")
+                .mass(130)
+                .walkingLevel(8.5)
+                .attachment(Attachment.GRIPPED)
+                .connection(absorber(5000))
+                .build();
+        Fall pair = Fall.builder("pair")
+                .at(Place.of(1, 5))
+                .faller(light)
+                .faller(heavy)
+                .freeFall(1.5)
+                .build();
+        TransientResult r = QUICK.solve(line(), pair);
+        assertThat(r.arrest().firstFaller().id()).isEqualTo("light");
+        assertThat(r.arrest().hardestArrested().id()).isEqualTo("heavy");
+        assertThat(r.arrest().arrestForce())
+                .isEqualTo(r.firstCatch().worker("heavy").force().value())
+                .isGreaterThan(r.firstCatch().worker("light").force().value());
+        double low = r.firstCatch().worker("light").lowest().value();
+        double lower = r.firstCatch().worker("heavy").lowest().value();
+        String deepest = low < lower ? "light" : "heavy";
+        assertThat(r.arrest().clearanceWorker().id()).isEqualTo(deepest);
+        assertThat(r.arrest().lineLoad()).isCloseTo(8000, within(1.0));
+    }
+
+    private static Connection absorber(double force) {
+        return Connection.lanyard(
+                1.8,
+                Connection.PersonalAbsorber.builder()
+                        .clearanceForce(force)
+                        .maximumForce(force)
+                        .maximumExtension(1.75)
+                        .initialStiffness(1e5)
+                        .build());
+    }
 }

@@ -88,7 +88,7 @@ class TransientBoundTest {
         int accurate = 0;
         for (int seed = 0; seed < LINES; seed++) {
             Drawn d = draw(seed);
-            TransientResult r = (LONG ? analysis : analysis.withRefinements(2)).solve(d.line, d.fall);
+            TransientResult r = analysis.solve(d.line, d.fall);
             MeshRun.Mesh mesh = r.meshes().get(r.meshes().size() - 1).mesh();
             TransientResult fine = analysis.withRefinements(0)
                     .withSegmentLength(mesh.segmentLength() / FINER)

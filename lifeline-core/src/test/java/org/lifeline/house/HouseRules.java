@@ -56,6 +56,8 @@ final class HouseRules {
                 .definedBy(root + ".analysis..")
                 .layer("motion")
                 .definedBy(root + ".internal.motion..")
+                .layer("balance")
+                .definedBy(root + ".internal.balance..")
                 .layer("path")
                 .definedBy(root + ".internal.path..")
                 .layer("line")
@@ -77,11 +79,14 @@ final class HouseRules {
                 .whereLayer("motion")
                 .mayOnlyBeAccessedByLayers("analysis")
                 .whereLayer("path")
-                .mayOnlyBeAccessedByLayers("analysis", "motion")
+                .mayOnlyBeAccessedByLayers("analysis", "motion", "balance")
+                .whereLayer("balance")
+                .mayOnlyBeAccessedByLayers("analysis")
                 .whereLayer("line")
                 .mayOnlyBeAccessedByLayers("analysis", "motion", "path")
                 .whereLayer("model")
-                .mayOnlyBeAccessedByLayers("report", "design", "verify", "analysis", "motion", "path", "line")
+                .mayOnlyBeAccessedByLayers(
+                        "report", "design", "verify", "analysis", "motion", "balance", "path", "line")
                 .whereLayer("numeric")
                 .mayOnlyBeAccessedByLayers("design", "analysis", "motion", "path", "line")
                 .because("a floor builds on the floors below it, and a check that reuses the solver proves nothing");
@@ -118,6 +123,7 @@ final class HouseRules {
                         root + ".verify..",
                         root + ".analysis..",
                         root + ".internal.motion..",
+                        root + ".internal.balance..",
                         root + ".internal.path..",
                         root + ".internal.line..",
                         root + ".model..",

@@ -42,18 +42,21 @@ class CalculationReportTest {
         List<String> titles = BOTH.sections().stream().map(ReportSection::title).toList();
         assertThat(titles)
                 .containsSubsequence(
+                        "System",
                         "Summary",
                         "Warnings",
                         "Inputs",
                         "Supports",
                         "Assumptions",
                         "Model factors",
-                        "Formulas",
+                        "Arrests in tables",
                         "Installed state",
                         "Independent check",
                         "Residuals",
                         "Not considered",
                         "Documents of the plan",
+                        "Formulas",
+                        "Symbols and terms",
                         "Cautions");
         assertThat(titles.get(titles.size() - 1)).isEqualTo("Cautions");
         assertThat(titles.stream().filter(t -> t.matches("Arrest \\d: .*force")))
@@ -73,7 +76,6 @@ class CalculationReportTest {
                 LifelineDesign design = builder.build();
                 ReportDocument d = CalculationReport.of(design, List.of(r))
                         .withUnits(units)
-                        .withDetail(ReportDetail.SHORT)
                         .build();
                 ReportBlock.Table energy = tables(d, "Where the energy").get(0);
                 for (int j = 1; j < energy.columns().size(); j++) {

@@ -41,7 +41,11 @@ final class ArrestExplanation {
     }
 
     /** Figures that later sections refer to. */
-    private record Falling(Figure mass, Figure gravity, Figure freeFall, Figure line) {}
+    private record Falling(BalanceExplanation.Falling falling, Figure gravity, Figure line) {
+        Figure freeFall() {
+            return falling.freeFall();
+        }
+    }
 
     static List<CalculationStep> of(ArrestResult arrest, UnitSystem system) {
         return new ArrestExplanation(arrest, system).write();
@@ -76,7 +80,7 @@ final class ArrestExplanation {
         Figure descent = writeDescent(peak, f);
         peak.writeSupports("Supports at the lowest point");
         Figure deployment = new BalanceExplanation(sheet, arrest)
-                .write(beforeLines, peak, new BalanceExplanation.Drop(f.mass(), f.gravity(), f.freeFall(), descent));
+                .write(beforeLines, peak, new BalanceExplanation.Drop(f.falling(), f.gravity(), descent));
         writeClearance(f, descent, deployment);
         return sheet.finish();
     }
@@ -94,7 +98,8 @@ final class ArrestExplanation {
             falls.add(freeFall(w, k, zLine));
         }
         if (falls.size() == 1) {
-            return new Falling(masses.get(0), g, falls.get(0), zLine);
+            return new Falling(
+                    new BalanceExplanation.Falling(masses.get(0), falls.get(0), each(masses, falls)), g, zLine);
         }
         Figure mass = sheet.row("m", "mass of all who fall", sum(masses), Dimension.MASS, "sum");
         List<Expression> moments = new ArrayList<>();
@@ -107,7 +112,15 @@ final class ArrestExplanation {
                 over(sum(moments), mass),
                 Dimension.LENGTH,
                 "energy of those who fall together");
-        return new Falling(mass, g, mean, zLine);
+        return new Falling(new BalanceExplanation.Falling(mass, mean, each(masses, falls)), g, zLine);
+    }
+
+    private static List<BalanceExplanation.Faller> each(List<Figure> masses, List<Figure> falls) {
+        List<BalanceExplanation.Faller> list = new ArrayList<>();
+        for (int i = 0; i < masses.size(); i++) {
+            list.add(new BalanceExplanation.Faller(masses.get(i), falls.get(i)));
+        }
+        return list;
     }
 
     /** Elevation of what the connection holds on to, before the fall. */
@@ -177,7 +190,10 @@ final class ArrestExplanation {
                     Dimension.LENGTH,
                     "difference");
         }
-        sheet.section("Descent and sag at the load");
+        sheet.section("Descent and sag at the load"
+                + arrest.attachmentLimit()
+                        .map(l -> ", the attachment " + l.label())
+                        .orElse(""));
         SpanExplanation span = peak.span(arrest.span());
         SpanState state = arrest.peak().span(arrest.span());
         int piece = LineExplanation.pieceBefore(state, arrest.attachmentAtPeak()) + 1;

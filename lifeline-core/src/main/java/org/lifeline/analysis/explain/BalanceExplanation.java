@@ -17,9 +17,11 @@ import org.lifeline.analysis.LoadPosition;
 import org.lifeline.base.Dimension;
 import org.lifeline.model.LoadingCurve;
 import org.lifeline.model.Support;
+import org.lifeline.model.Worker;
 
 /** Writes down the energy balance of an arrest: what the line took, what the connection took, what the fall set free. */
 final class BalanceExplanation {
+    private static final String BOUND = "bound of the energy balance";
     private static final String SOLUTION = "solution of the energy balance";
 
     private final CalculationSheet sheet;
@@ -30,8 +32,14 @@ final class BalanceExplanation {
         this.arrest = arrest;
     }
 
+    /** Mass and free fall of one who falls. */
+    record Faller(Figure mass, Figure freeFall) {}
+
+    /** All who fall together: mass, free fall weighted by mass, and each by himself. */
+    record Falling(Figure mass, Figure freeFall, List<Faller> each) {}
+
     /** What falls, and by how much it falls and the line descends. */
-    record Drop(Figure mass, Figure gravity, Figure freeFall, Figure descent) {}
+    record Drop(Falling falling, Figure gravity, Figure descent) {}
 
     /**
      * Writes the balance.
@@ -44,6 +52,9 @@ final class BalanceExplanation {
     Figure write(LineExplanation before, LineExplanation peak, Drop f) {
         sheet.section("Energy taken by the line");
         Figure work = writeLine(before, peak);
+        if (arrest.isBound()) {
+            return writeUnequal(work, f);
+        }
         sheet.section("Energy taken by the connection");
         Figure p = sheet.given("P", "load on the line", arrest.lineLoad(), Dimension.FORCE, SOLUTION);
         Figure x = sheet.given("x", "deployment of the connection", arrest.deployment(), Dimension.LENGTH, SOLUTION);
@@ -57,12 +68,12 @@ final class BalanceExplanation {
                 .ifPresent(again -> sheet.row(
                         "x_P", "deployment at the force P on its curve: must be x", again, Dimension.LENGTH, "curve"));
         sheet.section("Balance");
-        Figure weight =
-                sheet.row("G", "weight of those who fall", times(f.mass(), f.gravity()), Dimension.FORCE, "m g");
+        Figure weight = sheet.row(
+                "G", "weight of those who fall", times(f.falling().mass(), f.gravity()), Dimension.FORCE, "m g");
         Figure fall = sheet.row(
                 "W_f",
                 "energy set free by the fall",
-                times(weight, sum(f.freeFall(), f.descent(), x)),
+                times(weight, sum(f.falling().freeFall(), f.descent(), x)),
                 Dimension.ENERGY,
                 "weight times height");
         sheet.row(
@@ -73,8 +84,8 @@ final class BalanceExplanation {
                 "energy balance: 0 but for rounding");
         if (curve.onPlateau(si) && p.value() > weight.value()) {
             Figure start = curve.startOfPiece(si);
-            Expression spare =
-                    minus(times(weight, sum(f.freeFall(), f.descent(), start)), sum(work, curve.workToPiece(si)));
+            Expression spare = minus(
+                    times(weight, sum(f.falling().freeFall(), f.descent(), start)), sum(work, curve.workToPiece(si)));
             sheet.row(
                     "x_P",
                     "deployment from the balance while P stays on its plateau: must be x",
@@ -83,6 +94,51 @@ final class BalanceExplanation {
                     "energy balance solved for x");
         }
         return x;
+    }
+
+    /** Several who are not alike: each has an own extension, and what the line takes is more than they are credited with. */
+    private Figure writeUnequal(Figure work, Drop f) {
+        sheet.section("Energy taken by the connections");
+        List<Expression> taken = new ArrayList<>();
+        List<Expression> released = new ArrayList<>();
+        List<Expression> forces = new ArrayList<>();
+        List<Figure> extensions = new ArrayList<>();
+        int largest = 0;
+        for (int i = 0; i < arrest.fall().fallers().size(); i++) {
+            Worker w = arrest.fall().fallers().get(i);
+            String k = "_" + (i + 1);
+            double si = arrest.deployments().get(i);
+            LoadingCurve law = w.connection().curve(arrest.side());
+            Figure x = sheet.given("x" + k, "largest deployment of " + w.id(), si, Dimension.LENGTH, BOUND);
+            Figure p = sheet.given("P" + k, "largest force of " + w.id(), force(law, si), Dimension.FORCE, BOUND);
+            CurveExplanation curve = new CurveExplanation(sheet, law, "c" + (i + 1) + ".");
+            curve.writeCorners(si);
+            taken.add(sheet.row(
+                    "W_c" + k, "work taken by it", curve.work(x, p, si), Dimension.ENERGY, "∫F dx by trapezoids"));
+            Faller own = f.falling().each().get(i);
+            released.add(times(own.mass(), f.gravity(), sum(own.freeFall(), f.descent(), x)));
+            forces.add(p);
+            extensions.add(x);
+            largest = si > arrest.deployments().get(largest) ? i : largest;
+        }
+        Figure all = sheet.row("W_c", "work taken by all connections", sum(taken), Dimension.ENERGY, "sum");
+        sheet.row("P", "load on the line: their largest forces together", sum(forces), Dimension.FORCE, "sum");
+        sheet.section("Balance");
+        Figure fall =
+                sheet.row("W_f", "energy set free by the fall", sum(released), Dimension.ENERGY, "weight times height");
+        sheet.row(
+                "W_r",
+                "fall less what was taken: not above 0, since each is credited only with the work on the line that the"
+                        + " others leave",
+                minus(fall, sum(work, all)),
+                Dimension.ENERGY,
+                "bound on the safe side: decision 33");
+        return extensions.get(largest);
+    }
+
+    /** Force that goes with an extension; at a rigid stop what is left of the force on the line. */
+    private double force(LoadingCurve law, double x) {
+        return x > 0 ? law.force(x) : Math.min(law.rigidForce(), arrest.lineLoad());
     }
 
     private Figure writeLine(LineExplanation before, LineExplanation peak) {

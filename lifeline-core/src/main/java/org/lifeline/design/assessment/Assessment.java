@@ -20,6 +20,7 @@ import org.lifeline.design.envelope.Tolerances;
 import org.lifeline.design.envelope.WorstCases;
 import org.lifeline.internal.numeric.OrderedWork;
 import org.lifeline.model.LifelineDesign;
+import org.lifeline.model.Place;
 
 /**
  * Assesses a design: the stated falls, the envelope over the whole line, arrests in time, criteria judged on the worst of all
@@ -133,7 +134,7 @@ public final class Assessment implements WorstCases {
         Envelope watched = plain.withProgress(progress.stage());
         EnvelopeResult envelope = (executor == null ? watched : watched.withExecutor(executor)).solve(design);
         Extremes balance = Extremes.joined(stated.extremes(), List.of(envelope.extremes()));
-        MotionSearch motion = new MotionSearch(design, plain, executor, progress);
+        MotionSearch motion = new MotionSearch(balance, plain, executor, progress);
         if (settings.motion) {
             motion.run(cases(stated, balance));
         }
@@ -152,9 +153,24 @@ public final class Assessment implements WorstCases {
     private static List<ComputedCase> cases(DesignResult stated, Extremes balance) {
         List<ComputedCase> list = new ArrayList<>(stated.cases());
         for (Extreme e : AssessmentResult.governing(balance.design(), balance)) {
-            list.add(new ComputedCase(e.fallCase(), e.arrest()));
+            list.add(new ComputedCase(apart(e), e.arrest()));
         }
         return list;
+    }
+
+    /**
+     * The case of an extreme, no nearer to a support than the survey goes: a piece of cable of a millimetre between the two is a
+     * matter of the mesh, and a fall at the support itself is a case of its own.
+     */
+    private static FallCase apart(Extreme e) {
+        Place place = e.fallCase().fall().place();
+        if (place.isAtSupport()) {
+            return e.fallCase();
+        }
+        double run = e.arrest().line().run(place.span());
+        double least = SearchParameters.SURVEY[0] * run;
+        double station = Math.max(least, Math.min(run - least, place.station()));
+        return station == place.station() ? e.fallCase() : e.fallCase().at(Place.of(place.span(), station));
     }
 
     private List<IndependentCheck> checks(

@@ -118,7 +118,7 @@ public final class AssessmentResult {
         for (Extreme each : governing(design(), extremes)) {
             Optional<Extreme> slow = find(balance, each.name());
             Optional<Extreme> fast = find(inTime, each.name());
-            Optional<Interval> range = fast.map(e -> range(e, motion));
+            Optional<Interval> range = fast.flatMap(e -> range(e, motion));
             list.add(new GoverningValue(each, slow, fast, range));
         }
         return List.copyOf(list);
@@ -130,18 +130,31 @@ public final class AssessmentResult {
                 .findFirst();
     }
 
-    /** The range of a value in time over the damping times that it was followed with. */
-    private Interval range(Extreme e, MotionSearch motion) {
+    /**
+     * The range of a value in time over the damping times that it was followed with: the value times what each changes on the
+     * mesh that they share. A value that changes sign has no ratio; its differences are added.
+     */
+    private Optional<Interval> range(Extreme e, MotionSearch motion) {
+        List<FollowedArrest> damped = motion.dampedOf(e);
+        if (damped.size() < 2) {
+            return Optional.empty();
+        }
+        double[] values = damped.stream()
+                .mapToDouble(d -> find(Extremes.ofCases(design(), List.of(d.computed())), e.name())
+                        .map(Extreme::computed)
+                        .orElse(Double.NaN))
+                .toArray();
         double low = e.computed();
         double high = e.computed();
-        for (FollowedArrest each : motion.dampedOf(e)) {
-            Optional<Extreme> other = find(Extremes.ofCases(design(), List.of(each.computed())), e.name());
-            if (other.isPresent()) {
-                low = Math.min(low, other.get().computed());
-                high = Math.max(high, other.get().computed());
+        for (int i = 1; i < values.length; i++) {
+            double value =
+                    e.unit().equals("N") ? e.computed() * values[i] / values[0] : e.computed() + values[i] - values[0];
+            if (Double.isFinite(value)) {
+                low = Math.min(low, value);
+                high = Math.max(high, value);
             }
         }
-        return Interval.of(low, high);
+        return Optional.of(Interval.of(low, high));
     }
 
     private AssessedCriterion judge(Criterion criterion) {

@@ -83,7 +83,7 @@ final class AssessmentWarnings {
                 add(
                         "criterion-not-evaluated",
                         each.result().criterion().id(),
-                        "not evaluated: " + each.result().reason());
+                        "not evaluated, " + each.result().reason());
             }
         }
     }
@@ -167,7 +167,7 @@ final class AssessmentWarnings {
             here.filter(h -> isNotablyWorse(each.extreme(), each.factored(), h.value()))
                     .ifPresent(h -> list.add(new Warning(
                             "worse-than-stated",
-                            words(each) + " is worse than in the stated falls by energy balance",
+                            words(each) + ": worse than in the stated falls",
                             each.fallCase().describe(),
                             each.factored(),
                             h.value(),
@@ -186,7 +186,7 @@ final class AssessmentWarnings {
                             each.extreme(), motion.get().value(), balance.get().value())) {
                 list.add(new Warning(
                         "worse-in-time",
-                        words(each) + " is worse in time than by energy balance",
+                        words(each) + ": worse in time than by balance",
                         motion.get().fallCase().describe(),
                         motion.get().computed(),
                         balance.get().computed(),
@@ -257,18 +257,12 @@ final class AssessmentWarnings {
         }
         if (flatCase != null && flat > FLAT) {
             list.add(new Warning(
-                    "flat-line",
-                    "the tension is many times the force on the line; small changes of sag, stiffness or temperature"
-                            + " change it much",
-                    flatCase.describe(),
-                    flat,
-                    FLAT,
-                    "-"));
+                    "flat-line", "flat line, tension over force on the line", flatCase.describe(), flat, FLAT, "-"));
         }
         if (farCase != null && far > FAR) {
             list.add(new Warning(
                     "attachment-runs",
-                    "the attachment runs along the span before it comes to rest; the worker swings",
+                    "the attachment runs along the span, the worker swings",
                     farCase.describe(),
                     far,
                     FAR,

@@ -2,6 +2,7 @@ package org.lifeline.design.assessment;
 
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
+import org.lifeline.analysis.AttachmentLimit;
 import org.lifeline.analysis.TransientArrest;
 import org.lifeline.analysis.TransientResult;
 import org.lifeline.base.InvalidInputException;
@@ -40,34 +41,43 @@ final class Follower {
         }
     }
 
-    private TransientArrest of(FallCase fallCase) {
-        return TransientArrest.withDefaults()
+    private TransientArrest of(Task task, int refinements) {
+        FallCase fallCase = task.fallCase();
+        Lifeline line = task.line();
+        double run = line.run(line.spanOf(fallCase.fall().place()));
+        boolean held = fallCase.attachmentLimit()
+                .filter(l -> l == AttachmentLimit.HELD)
+                .isPresent();
+        TransientArrest start = TransientArrest.withDefaults();
+        return (held ? start.withAttachmentHeld() : start)
                 .withTemperature(fallCase.temperature())
                 .withSide(fallCase.side())
                 .withClearance(clearance)
                 .withDuration(SearchParameters.DURATION)
                 .withSampling(SearchParameters.SAMPLING)
-                .withEndAfterFirstCatch(0);
+                .withEndAfterFirstCatch(0)
+                .withSegmentLength(Math.max(run / SearchParameters.SEGMENTS, SearchParameters.SHORTEST))
+                .withRefinements(refinements);
     }
 
-    /** The case to the default accuracy. */
+    /** The case on as many meshes as give a bound of what finer ones would change. */
     Attempt fine(Task task) {
-        return attempt(task, of(task.fallCase()), task.line());
+        return attempt(task, of(task, SearchParameters.REFINEMENTS), task.line());
     }
 
-    /** The case on one coarse mesh with the given length of its segments [m]. */
-    Attempt coarse(Task task, double segment) {
-        return attempt(task, of(task.fallCase()).withRefinements(0).withSegmentLength(segment), task.line());
+    /** The case on the first mesh alone. */
+    Attempt coarse(Task task) {
+        return attempt(task, of(task, 0), task.line());
     }
 
-    /** The case to the default accuracy with a factor on the damping time of its cable [-]. */
+    /** The case on the meshes of the damping times, with a factor on the damping time of its cable [-]. */
     Attempt damped(Task task, double factor) {
         double tau = task.line().cable().dampingTime().orElse(TransientArrest.DAMPING_TIME);
         Lifeline line = task.line()
                 .withCable(task.line().cable().toBuilder()
                         .dampingTime(factor * tau)
                         .build());
-        return attempt(task, of(task.fallCase()), line);
+        return attempt(task, of(task, SearchParameters.DAMPING_REFINEMENTS), line);
     }
 
     private static Attempt attempt(Task task, TransientArrest analysis, Lifeline line) {

@@ -4,10 +4,11 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.concurrent.Executor;
+import java.util.function.Function;
 import java.util.function.LongFunction;
 import org.jspecify.annotations.Nullable;
+import org.lifeline.analysis.Method;
 import org.lifeline.design.envelope.ComputedCase;
 import org.lifeline.design.envelope.Envelope;
 import org.lifeline.design.envelope.Extreme;
@@ -15,6 +16,7 @@ import org.lifeline.design.envelope.Extremes;
 import org.lifeline.design.envelope.FallCase;
 import org.lifeline.design.envelope.LoadCombination;
 import org.lifeline.internal.numeric.OrderedWork;
+import org.lifeline.model.DeploymentForce;
 import org.lifeline.model.Fall;
 import org.lifeline.model.LifelineDesign;
 import org.lifeline.model.Place;
@@ -40,13 +42,15 @@ final class MotionSearch {
     private final Map<Follower.Key, Survey> surveyed = new LinkedHashMap<>();
     private final List<NotComputed> failures = new ArrayList<>();
     private final Map<Follower.Key, List<FollowedArrest>> damped = new LinkedHashMap<>();
+    private final Extremes known;
     private boolean whole = true;
 
     /** A case of the survey, and the distance of the stations that were looked at beside it as a share of the span [-]. */
     private record Survey(Follower.Task task, FollowedArrest arrest, double step) {}
 
-    MotionSearch(LifelineDesign design, Envelope envelope, @Nullable Executor executor, StagedProgress progress) {
-        this.design = design;
+    MotionSearch(Extremes known, Envelope envelope, @Nullable Executor executor, StagedProgress progress) {
+        this.known = known;
+        this.design = known.design();
         this.envelope = envelope;
         this.executor = executor;
         this.progress = progress;
@@ -64,7 +68,9 @@ final class MotionSearch {
         for (int round = 0; round < SearchParameters.ROUNDS; round++) {
             besideTheWorst();
         }
-        followFinely(worstOfSurvey());
+        followFinely(worst(SearchParameters.FOLLOWED_PER_QUANTITY).stream()
+                .map(Survey::task)
+                .toList());
         damping();
     }
 
@@ -85,7 +91,7 @@ final class MotionSearch {
         for (LoadCombination combination : envelope.combinations(design)) {
             for (Fall fall : Envelope.movingFalls(design)) {
                 for (int span = 1; span <= design.line().spans(); span++) {
-                    for (double share : SearchParameters.SURVEY) {
+                    for (double share : stations(combination)) {
                         Place place = Place.of(span, share * design.line().run(span));
                         tasks.add(new Follower.Task(combination.of(fall.at(place)), combination.line()));
                     }
@@ -95,20 +101,21 @@ final class MotionSearch {
         survey(tasks, 0.25);
     }
 
+    private static double[] stations(LoadCombination combination) {
+        return combination.side() == DeploymentForce.MAXIMUM
+                ? SearchParameters.SURVEY
+                : SearchParameters.SURVEY_OF_DISTANCES;
+    }
+
     private void survey(List<Follower.Task> tasks, double step) {
         Map<Follower.Key, Follower.Task> fresh = new LinkedHashMap<>();
         tasks.stream().filter(t -> !surveyed.containsKey(t.key())).forEach(t -> fresh.putIfAbsent(t.key(), t));
-        for (Follower.Attempt each : all(List.copyOf(fresh.values()), t -> follower.coarse(t, segment(t)))) {
+        for (Follower.Attempt each : all(List.copyOf(fresh.values()), follower::coarse)) {
             // What the coarse mesh loses is no result, and no failure of one either: the fine ones are.
             if (each.failure() == null) {
                 surveyed.put(each.task().key(), new Survey(each.task(), each.followed(), step));
             }
         }
-    }
-
-    private double segment(Follower.Task task) {
-        double run = design.line().run(task.fallCase().fall().place().span());
-        return SearchParameters.SURVEY_SEGMENT * Math.max(run / SearchParameters.SEGMENTS, SearchParameters.SHORTEST);
     }
 
     /** Looks half-way to the stations beside the worst of the survey. */
@@ -119,6 +126,9 @@ final class MotionSearch {
         for (Survey each : worst(1)) {
             step = 0.5 * each.step();
             Place at = each.task().fallCase().fall().place();
+            if (at.isAtSupport()) {
+                continue;
+            }
             double run = design.line().run(at.span());
             for (int side : new int[] {-1, 1}) {
                 double station = at.station() + side * step * run;
@@ -136,54 +146,37 @@ final class MotionSearch {
         }
     }
 
-    /** The worst cases of the survey for every quantity, the first so many each. */
+    /**
+     * The worst cases of the survey, the first so many for every quantity, as far as they may be worse than what is known.
+     */
     private List<Survey> worst(int each) {
+        Map<String, Double> values = new LinkedHashMap<>();
+        Extremes both = Extremes.joined(known, List.of(Extremes.ofCases(design, computed())));
+        AssessmentResult.governing(design, both).forEach(e -> values.put(e.name(), e.value()));
         Map<Follower.Key, Survey> found = new LinkedHashMap<>();
         Map<Follower.Key, Survey> left = new LinkedHashMap<>(surveyed);
-        for (int i = 0; i < each; i++) {
-            List<Extreme> extremes = governing(
-                    left.values().stream().map(s -> s.arrest().computed()).toList());
+        for (int i = 0; i < each && !left.isEmpty(); i++) {
+            List<Extreme> extremes = AssessmentResult.governing(
+                    design,
+                    Extremes.ofCases(
+                            design,
+                            left.values().stream()
+                                    .map(s -> s.arrest().computed())
+                                    .toList()));
             for (Extreme e : extremes) {
-                Survey s = Optional.ofNullable(left.get(keyOf(e))).orElseThrow();
-                found.putIfAbsent(s.task().key(), s);
+                Survey s = surveyed.get(keyOf(e));
+                Double value = values.get(e.name());
+                if (s != null && (value == null || mayBeWorse(e, value))) {
+                    found.putIfAbsent(s.task().key(), s);
+                }
             }
             extremes.forEach(e -> left.remove(keyOf(e)));
-            if (left.isEmpty()) {
-                break;
-            }
         }
         return List.copyOf(found.values());
     }
 
     private static Follower.Key keyOf(Extreme e) {
         return new Follower.Task(e.fallCase(), e.arrest().line()).key();
-    }
-
-    /** What governs of some cases, margins above single obstructions included. */
-    private List<Extreme> governing(List<ComputedCase> cases) {
-        return AssessmentResult.governing(design, Extremes.ofCases(design, cases));
-    }
-
-    private List<Follower.Task> worstOfSurvey() {
-        Map<String, Double> known = new LinkedHashMap<>();
-        for (Extreme e : governing(computed())) {
-            known.put(e.name(), e.value());
-        }
-        Map<Follower.Key, Follower.Task> chosen = new LinkedHashMap<>();
-        Map<Follower.Key, Survey> left = new LinkedHashMap<>(surveyed);
-        for (int i = 0; i < SearchParameters.FOLLOWED_PER_QUANTITY && !left.isEmpty(); i++) {
-            List<Extreme> extremes = governing(
-                    left.values().stream().map(s -> s.arrest().computed()).toList());
-            for (Extreme e : extremes) {
-                Double value = known.get(e.name());
-                if (value == null || mayBeWorse(e, value)) {
-                    Survey s = Optional.ofNullable(surveyed.get(keyOf(e))).orElseThrow();
-                    chosen.putIfAbsent(s.task().key(), s.task());
-                }
-            }
-            extremes.forEach(e -> left.remove(keyOf(e)));
-        }
-        return List.copyOf(chosen.values());
     }
 
     /** Tells whether a value of the survey, with its error, may be worse than one that is known. */
@@ -199,7 +192,11 @@ final class MotionSearch {
     private void damping() {
         List<Follower.Task> tasks = new ArrayList<>();
         Map<Follower.Key, Follower.Task> distinct = new LinkedHashMap<>();
-        for (Extreme e : governing(computed())) {
+        Extremes both = Extremes.joined(known, List.of(Extremes.ofCases(design, computed())));
+        for (Extreme e : AssessmentResult.governing(design, both)) {
+            if (e.arrest().method() != Method.TRANSIENT) {
+                continue;
+            }
             Follower.Task t = new Follower.Task(e.fallCase(), e.arrest().line());
             distinct.putIfAbsent(t.key(), t);
         }
@@ -224,8 +221,7 @@ final class MotionSearch {
         }
     }
 
-    private List<Follower.Attempt> all(
-            List<Follower.Task> tasks, java.util.function.Function<Follower.Task, Follower.Attempt> work) {
+    private List<Follower.Attempt> all(List<Follower.Task> tasks, Function<Follower.Task, Follower.Attempt> work) {
         return indexed(tasks.size(), i -> work.apply(tasks.get((int) i)));
     }
 

@@ -91,7 +91,7 @@ public final class CapacityCheck {
                 && b.governing != null
                 && !b.governing.lacking().isEmpty()) {
             b.status = Status.NOT_EVALUATED;
-            b.reason = "met in what was computed, but " + b.governing.lacking();
+            b.reason = "met so far, but " + b.governing.lacking();
         }
         return new CapacityCheck(b);
     }

@@ -5,9 +5,11 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.Executor;
 import org.jspecify.annotations.Nullable;
 import org.lifeline.analysis.ArrestResult;
+import org.lifeline.analysis.AttachmentLimit;
 import org.lifeline.analysis.Method;
 import org.lifeline.base.InvalidInputException;
 import org.lifeline.base.NoEquilibriumException;
@@ -111,11 +113,16 @@ public final class DesignAnalysis implements WorstCases {
                     LoadCombination combination = LoadCombinations.nominal(design, t, side);
                     combinations.add(combination);
                     cases.add(combination.of(fall));
+                    if (fall.canRun() && method == Method.ENERGY_BALANCE) {
+                        combinations.add(combination.held());
+                        cases.add(combination.held().of(fall));
+                    }
                 }
             }
         }
         Extremes.Collector collector = new Extremes.Collector(design, ArrestQuantities.of(design));
         List<ArrestResult> arrests = new ArrayList<>();
+        List<ArrestResult> held = new ArrayList<>();
         List<FailedCase> failures = new ArrayList<>();
         long done = OrderedWork.run(
                 cases.size(),
@@ -123,7 +130,7 @@ public final class DesignAnalysis implements WorstCases {
                 executor,
                 (i, attempt) -> {
                     if (attempt.arrest() != null) {
-                        arrests.add(attempt.arrest());
+                        (isHeld(attempt.arrest()) ? held : arrests).add(attempt.arrest());
                         collector.add(attempt.fallCase(), attempt.arrest());
                     }
                     if (attempt.failure() != null) {
@@ -132,7 +139,17 @@ public final class DesignAnalysis implements WorstCases {
                     return listener.progress(i + 1, cases.size());
                 });
         Extremes.Scope scope = Extremes.Scope.of(design, Tolerances.none(), failures, done == cases.size());
-        return new DesignResult(collector.finish(scope), arrests, searched);
+        Extremes extremes = collector.finish(scope);
+        // Of the arrests whose connector is held, those are shown that govern something.
+        List<Extreme> governing = extremes.all();
+        held.stream()
+                .filter(a -> governing.stream().anyMatch(e -> e.arrest().equals(a)))
+                .forEach(arrests::add);
+        return new DesignResult(extremes, arrests, searched);
+    }
+
+    private static boolean isHeld(ArrestResult arrest) {
+        return arrest.attachmentLimit().equals(Optional.of(AttachmentLimit.HELD));
     }
 
     private DesignResult search(LifelineDesign design) {
@@ -163,10 +180,16 @@ public final class DesignAnalysis implements WorstCases {
         Fall f = e.fallCase().fall();
         String id = String.format(
                 Locale.ROOT,
-                "%s, span %d, %.3f m",
+                "%s, %s",
                 f.id(),
-                f.place().span(),
-                f.place().station());
+                f.place()
+                        .support()
+                        .map(support -> "at " + support)
+                        .orElseGet(() -> String.format(
+                                Locale.ROOT,
+                                "span %d, %.3f m",
+                                f.place().span(),
+                                f.place().station())));
         Fall.Builder b = Fall.builder(id).at(f.place());
         f.fallers().forEach(b::faller);
         falls.putIfAbsent(id, b.build());

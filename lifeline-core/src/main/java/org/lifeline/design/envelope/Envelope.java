@@ -132,10 +132,11 @@ public final class Envelope implements WorstCases {
         for (MovingFall movingFall : MovingFall.of(design)) {
             List<LoadCombination> all = LoadCombinations.all(design, tolerances);
             for (LoadCombination combination : all) {
-                search.add(
-                        movingFall,
-                        combination,
-                        allCombinations || LoadCombinations.mayGovern(design, tolerances, combination));
+                boolean leads = allCombinations || LoadCombinations.mayGovern(design, tolerances, combination);
+                search.add(movingFall, combination, leads);
+                if (movingFall.canRun()) {
+                    search.add(movingFall, combination.held(), leads);
+                }
             }
         }
         boolean complete = search.run();

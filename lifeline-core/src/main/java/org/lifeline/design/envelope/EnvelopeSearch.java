@@ -108,7 +108,7 @@ final class EnvelopeSearch {
         for (int index = 0; index < quantities.size(); index++) {
             for (Extremes.Collector c : inSpans) {
                 InfluenceLine.Worst w = quantities.isPerSpan(index) ? c.worst(index) : overall.worst(index);
-                if (w != null) {
+                if (w != null && !w.fallCase().fall().place().isAtSupport()) {
                     sets.get(w.fallCase().fall().place().span() - 1)
                             .add(w.fallCase().fall().place().station());
                 }

@@ -1,8 +1,10 @@
 package org.lifeline.design.envelope;
 
 import java.util.Locale;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.lifeline.analysis.ArrestResult;
+import org.lifeline.analysis.AttachmentLimit;
 import org.lifeline.model.DeploymentForce;
 import org.lifeline.model.Fall;
 import org.lifeline.model.Place;
@@ -18,12 +20,14 @@ public final class FallCase {
     private final double temperature;
     private final DeploymentForce side;
     private final Deviation deviation;
+    private final AttachmentLimit limit;
 
-    FallCase(Fall fall, double temperature, DeploymentForce side, Deviation deviation) {
+    FallCase(Fall fall, double temperature, DeploymentForce side, Deviation deviation, AttachmentLimit limit) {
         this.fall = fall;
         this.temperature = temperature;
         this.side = side;
         this.deviation = deviation;
+        this.limit = limit;
     }
 
     /** How a case deviates from the design; NaN where it does not. */
@@ -33,7 +37,12 @@ public final class FallCase {
 
     /** The case of an arrest of the design as it stands. */
     static FallCase asDesigned(ArrestResult arrest) {
-        return new FallCase(arrest.fall(), arrest.temperature(), arrest.side(), Deviation.NONE);
+        return new FallCase(
+                arrest.fall(),
+                arrest.temperature(),
+                arrest.side(),
+                Deviation.NONE,
+                arrest.attachmentLimit().orElse(AttachmentLimit.RUNNING));
     }
 
     /**
@@ -61,6 +70,15 @@ public final class FallCase {
      */
     public DeploymentForce side() {
         return side;
+    }
+
+    /**
+     * The limit of a free-running attachment.
+     *
+     * @return running or held; empty for an attachment that grips the cable or pulls on a support
+     */
+    public Optional<AttachmentLimit> attachmentLimit() {
+        return fall.canRun() ? Optional.of(limit) : Optional.empty();
     }
 
     /**
@@ -97,7 +115,7 @@ public final class FallCase {
      * @return the new case; its fall has the same name, workers and free fall
      */
     public FallCase at(Place place) {
-        return new FallCase(fall.at(place), temperature, side, deviation);
+        return new FallCase(fall.at(place), temperature, side, deviation, limit);
     }
 
     /**
@@ -113,6 +131,7 @@ public final class FallCase {
                 where(fall.place()),
                 temperature,
                 side == DeploymentForce.MAXIMUM ? "maximum" : "clearance"));
+        attachmentLimit().filter(l -> l == AttachmentLimit.HELD).ifPresent(l -> b.append(", attachment held"));
         pretensionFactor().ifPresent(f -> b.append(String.format(Locale.ROOT, ", pretension × %.3f", f)));
         friction().ifPresent(f -> b.append(String.format(Locale.ROOT, ", friction %.3f", f)));
         mass().ifPresent(m -> b.append(String.format(Locale.ROOT, ", mass %.1f kg", m)));

@@ -4,10 +4,12 @@ import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.lifeline.analysis.ArrestResult;
+import org.lifeline.analysis.AttachmentLimit;
 import org.lifeline.base.InvalidInputException;
 import org.lifeline.base.NoEquilibriumException;
 import org.lifeline.internal.numeric.OrderedWork;
 import org.lifeline.model.Place;
+import org.lifeline.model.Support;
 
 /**
  * The influence lines of one span: how each quantity varies with the place of a moving fall, for one combination of the ranges; sampled first, then refined where
@@ -17,7 +19,7 @@ import org.lifeline.model.Place;
  * does: the bound is where those lines meet. The interval with the largest bound is sampled at that place until no bound
  * exceeds the worst value known by more than the tolerance, or the interval is shorter than a millimetre. A quantity that
  * is absent on one side of an interval (an obstruction that begins or ends, a case that failed) is followed to the edge
- * by halving. Not thread-safe; one thread at a time works on a curve.
+ * by halving. Falls at the supports of the span are cases of their own, beside the curve. Not thread-safe; one thread at a time works on a curve.
  */
 final class InfluenceLine {
     private final MovingFall movingFall;
@@ -27,6 +29,7 @@ final class InfluenceLine {
     private final List<Sample> samples = new ArrayList<>();
     private final Worst[] worst;
     private final List<FailedCase> failures = new ArrayList<>();
+    private boolean atSupports;
 
     InfluenceLine(MovingFall movingFall, int span, LoadCombination combination, ArrestQuantities quantities) {
         this.movingFall = movingFall;
@@ -73,6 +76,7 @@ final class InfluenceLine {
 
     /** Takes samples at stations that have none yet. */
     void scan(double[] stations) {
+        scanSupports();
         for (double s : stations) {
             int at = find(s);
             if (at == samples.size() || samples.get(at).station != s) {
@@ -115,8 +119,28 @@ final class InfluenceLine {
     }
 
     private Sample sample(double station) {
+        return new Sample(station, evaluate(caseAt(station)));
+    }
+
+    /** Takes the falls at the supports of the span, once: the first one, and behind the last span the last one. */
+    private void scanSupports() {
+        boolean others = combination.limit() == AttachmentLimit.RUNNING;
+        if (atSupports || !others) {
+            return;
+        }
+        atSupports = true;
+        List<Support> supports = combination.line().supports();
+        evaluate(combination.at(
+                movingFall, Place.atSupport(supports.get(span - 1).id())));
+        if (span == supports.size() - 1) {
+            evaluate(combination.at(
+                    movingFall, Place.atSupport(supports.get(span).id())));
+        }
+    }
+
+    /** Solves a case and keeps what is worst; no row where it failed. */
+    private double @Nullable [] evaluate(FallCase fallCase) {
         OrderedWork.stopIfInterrupted();
-        FallCase fallCase = caseAt(station);
         ArrestResult arrest;
         double[] row;
         try {
@@ -124,7 +148,7 @@ final class InfluenceLine {
             row = quantities.of(arrest);
         } catch (InvalidInputException | NoEquilibriumException e) {
             failures.add(new FailedCase(fallCase, e));
-            return new Sample(station, null);
+            return null;
         }
         for (int i = 0; i < row.length; i++) {
             Worst w = worst[i];
@@ -132,7 +156,7 @@ final class InfluenceLine {
                 worst[i] = new Worst(row[i], quantities.tolerance(i, row), fallCase, arrest);
             }
         }
-        return new Sample(station, row);
+        return row;
     }
 
     /** Tells whether a value worse than a threshold may hide between the samples. */

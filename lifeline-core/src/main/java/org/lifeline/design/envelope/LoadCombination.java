@@ -1,6 +1,7 @@
 package org.lifeline.design.envelope;
 
 import org.lifeline.analysis.ArrestResult;
+import org.lifeline.analysis.AttachmentLimit;
 import org.lifeline.analysis.EnergyBalance;
 import org.lifeline.analysis.TransientArrest;
 import org.lifeline.model.ClearanceRules;
@@ -22,6 +23,7 @@ public final class LoadCombination {
     private final FallCase.Deviation deviation;
     private final ClearanceRules clearance;
     private final EnergyBalance analysis;
+    private final AttachmentLimit limit;
 
     LoadCombination(
             LifelineDesign design,
@@ -38,6 +40,26 @@ public final class LoadCombination {
                 .withTemperature(temperature)
                 .withSide(side)
                 .withClearance(clearance);
+        this.limit = AttachmentLimit.RUNNING;
+    }
+
+    private LoadCombination(LoadCombination other, AttachmentLimit limit) {
+        this.line = other.line;
+        this.temperature = other.temperature;
+        this.side = other.side;
+        this.deviation = other.deviation;
+        this.clearance = other.clearance;
+        this.limit = limit;
+        this.analysis = other.analysis.withAttachmentLimit(limit);
+    }
+
+    /** The same with a free-running attachment that does not run. */
+    LoadCombination held() {
+        return new LoadCombination(this, AttachmentLimit.HELD);
+    }
+
+    AttachmentLimit limit() {
+        return limit;
     }
 
     /**
@@ -83,7 +105,7 @@ public final class LoadCombination {
      */
     public FallCase of(Fall fall) {
         Fall f = Double.isNaN(deviation.mass()) ? fall : fall.withWorkers(w -> w.withMass(deviation.mass()));
-        return new FallCase(f, temperature, side, deviation);
+        return new FallCase(f, temperature, side, deviation, limit);
     }
 
     ArrestResult solve(FallCase fallCase) {

@@ -2,6 +2,7 @@ package org.lifeline.design.envelope;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.lifeline.model.Attachment;
 import org.lifeline.model.Fall;
 import org.lifeline.model.LifelineDesign;
 import org.lifeline.model.Place;
@@ -28,6 +29,11 @@ record MovingFall(Fall fall) {
             }
         }
         return list;
+    }
+
+    /** Tells whether the attachment can run along the cable. */
+    boolean canRun() {
+        return fall.fallers().get(0).attachment() == Attachment.FREE_RUNNING;
     }
 
     private boolean isLike(Fall other) {

@@ -1,8 +1,10 @@
 package org.lifeline.report.document;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import org.lifeline.analysis.ArrestResult;
+import org.lifeline.analysis.AttachmentLimit;
 import org.lifeline.design.envelope.FallCase;
 import org.lifeline.model.DeploymentForce;
 
@@ -49,7 +51,12 @@ public final class CaseNames {
      */
     public static String name(ArrestResult r, Quantities q) {
         return InertText.name(r.fall().id()) + ", " + q.input(QuantityKind.TEMPERATURE, r.temperature()) + ", "
-                + side(r.side());
+                + side(r.side())
+                + (isHeld(r.attachmentLimit()) ? ", attachment held" : "");
+    }
+
+    private static boolean isHeld(Optional<AttachmentLimit> limit) {
+        return limit.equals(Optional.of(AttachmentLimit.HELD));
     }
 
     /**
@@ -84,7 +91,7 @@ public final class CaseNames {
      * @return the deviations; empty if there are none
      */
     public static String deviations(FallCase c, Quantities q, String separator) {
-        StringBuilder b = new StringBuilder();
+        StringBuilder b = new StringBuilder(isHeld(c.attachmentLimit()) ? separator + "attachment held" : "");
         c.pretensionFactor()
                 .ifPresent(f -> b.append(separator).append("pretension × ").append(q.input(QuantityKind.RATIO, f)));
         c.friction().ifPresent(f -> b.append(separator).append("friction ").append(q.input(QuantityKind.RATIO, f)));

@@ -178,7 +178,7 @@ public final class MotionSections {
     private ReportBlock energy(TransientResult t) {
         EnergyHistory e = t.history().energies();
         double[] times = t.history().times();
-        String faller = t.arrest().firstFaller().id();
+        String faller = t.arrest().hardestArrested().id();
         int lowest = nearest(times, t.firstCatch().worker(faller).lowest().time());
         int[] at = {lowest, times.length - 1};
         TableBuilder b = new TableBuilder("Energy account: at the lowest point, after "

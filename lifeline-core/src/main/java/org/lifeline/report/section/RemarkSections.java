@@ -73,7 +73,7 @@ public final class RemarkSections {
         items.add("Unstretched lengths change with temperature by the factor 1 + α ΔT since installation at "
                 + q.input(QuantityKind.TEMPERATURE, design.line().installed().temperature())
                 + "; cable properties are the same at all temperatures.");
-        items.add("Standing workers who are hooked on load the line with nothing.");
+        items.add("A worker who is attached to the line and stands puts no load on it.");
         more.forEach(m -> items.add(InertText.plain(m)));
         return new ReportSection("Assumptions", 1, List.of(new ReportBlock.Items(items)));
     }
@@ -140,8 +140,8 @@ public final class RemarkSections {
                 List.of(new ReportBlock.Items(List.of(
                         "[1] Elastic catenary in every piece of cable between two forces (Irvine, Cable Structures, 1981,"
                                 + " ch. 1).",
-                        "[2] Free fall h = max(0, L + z_h − z_l): L taut length of the connecting subsystem (self-retracting:"
-                                + " what is paid out + lock-up distance), z_h harness attachment, z_l line at the station before"
+                        "[2] Free fall h = max(0, L + zₕ − zₗ): L taut length of the connecting subsystem (self-retracting:"
+                                + " what is paid out + lock-up distance), zₕ harness attachment, zₗ line at the station before"
                                 + " the fall.",
                         "[3] Energy balance M g (h + δ + x) = W + E, P = Σ F(x): W = ∫ P dδ on the line, E = Σ ∫ F dx in the"
                                 + " connecting subsystems.",

@@ -129,7 +129,7 @@ public final class WarningSection {
         far.ifPresentAdd("the attachment runs up to " + q.result(QuantityKind.LENGTH, far.most(WarningSection::along))
                 + " along the span before it comes to rest; the worker swings.");
         Found lacking = where(r -> margin(r) < 0);
-        lacking.ifPresentAdd("the clearance does not suffice; up to "
+        lacking.ifPresentAdd("the clearance margin is negative; up to "
                 + q.result(QuantityKind.LENGTH, lacking.most(r -> -margin(r))) + " are LACKING.");
     }
 
@@ -217,7 +217,8 @@ public final class WarningSection {
             double more = (each.largestIsWorst() ? 1 : -1) * (e.value() - here.factored());
             if (more > (each.isForce() ? NOTABLE_ELSEWHERE * here.factored() : NOTABLE_LENGTH)) {
                 QuantityKind m = each.isForce() ? QuantityKind.FORCE : QuantityKind.LENGTH;
-                list.add("Elsewhere on the line it is worse than in the falls above: " + each.words() + " "
+                list.add("A fall at another place of the line is more severe than the falls of the design: "
+                        + each.words() + " "
                         + q.result(m, e.value()) + " against " + q.result(m, here.factored()) + ", "
                         + CaseNames.place(e.fallCase(), q) + "; see the envelope.");
             }
@@ -243,7 +244,7 @@ public final class WarningSection {
                     .ifPresent(w -> s.capacity().ifPresent(capacity -> {
                         if (w.factored() > capacity) {
                             list.add("The load on " + InertText.name(s.id()) + " of "
-                                    + q.result(QuantityKind.FORCE, w.factored()) + " exceeds its stated strength, "
+                                    + q.result(QuantityKind.FORCE, w.factored()) + " exceeds its stated capacity, "
                                     + q.result(QuantityKind.FORCE, capacity) + ".");
                         }
                     }));

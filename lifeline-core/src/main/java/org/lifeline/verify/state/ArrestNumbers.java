@@ -6,6 +6,7 @@ import org.lifeline.analysis.AppliedLoad;
 import org.lifeline.analysis.ArrestResult;
 import org.lifeline.analysis.EnergyAccount;
 import org.lifeline.base.Point;
+import org.lifeline.model.Attachment;
 import org.lifeline.model.DeploymentForce;
 import org.lifeline.model.Fall;
 
@@ -14,12 +15,15 @@ import org.lifeline.model.Fall;
  *
  * @param fall the fall
  * @param side side of the absorber's force range
+ * @param attachment how the connection held on to the line
  * @param before the line before the fall
  * @param peak the line at the lowest point
  * @param attachmentBefore where the attachment was
  * @param attachmentAtPeak where the attachment is at the lowest point
  * @param freeFall free fall [m]
- * @param deployment extension of the connecting subsystems [m]
+ * @param deployment extension of the connecting subsystems, the largest [m]
+ * @param deployments extension of each connecting subsystem, in the order of those who fall [m]
+ * @param bound true where forces and distances are bounds
  * @param arrestForce force on one worker [N]
  * @param lineLoad force on the line [N]
  * @param bottomedOut whether a connecting subsystem is said to have been used up
@@ -31,12 +35,15 @@ import org.lifeline.model.Fall;
 public record ArrestNumbers(
         Fall fall,
         DeploymentForce side,
+        Attachment attachment,
         StateNumbers before,
         StateNumbers peak,
         Point attachmentBefore,
         Point attachmentAtPeak,
         double freeFall,
         double deployment,
+        List<Double> deployments,
+        boolean bound,
         double arrestForce,
         double lineLoad,
         boolean bottomedOut,
@@ -71,12 +78,15 @@ public record ArrestNumbers(
         return new ArrestNumbers(
                 r.fall(),
                 r.side(),
+                r.attachment(),
                 StateNumbers.of(r.before()),
                 StateNumbers.of(r.peak()),
                 r.attachmentBefore(),
                 r.attachmentAtPeak(),
                 r.freeFall(),
                 r.deployment(),
+                r.deployments(),
+                r.isBound(),
                 r.arrestForce(),
                 r.lineLoad(),
                 r.bottomedOut(),
@@ -117,7 +127,7 @@ public record ArrestNumbers(
      * @return the load
      */
     public AppliedLoad fallLoad(double force) {
-        return new AppliedLoad(fall.place(), fall.fallers().get(0).attachment(), force);
+        return new AppliedLoad(fall.place(), attachment, force);
     }
 
     /**

@@ -236,7 +236,7 @@ class EnvelopeTest {
         EnvelopeResult e = Envelope.withDefaults().withAllCombinations().solve(THREE_SPANS);
         assertThat(r.searched()).isTrue();
         assertThat(r.arrests()).hasSize(r.design().falls().size() * 3 * 2);
-        assertThat(r.arrests()).extracting(a -> a.fall().place().span()).contains(1, 2, 3);
+        assertThat(r.arrests()).extracting(a -> a.span()).contains(1, 2, 3);
         for (int i = 0; i < r.extremes().all().size(); i++) {
             Extreme one = r.extremes().all().get(i);
             Extreme other = e.extremes().all().get(i);
@@ -249,7 +249,7 @@ class EnvelopeTest {
             double worst =
                     e.inSpan(span).of(Quantity.MAXIMUM_TENSION).orElseThrow().value();
             assertThat(r.arrests().stream()
-                            .filter(a -> a.fall().place().span() == s)
+                            .filter(a -> a.span() == s)
                             .mapToDouble(ArrestResult::maximumTension)
                             .max()
                             .orElseThrow())

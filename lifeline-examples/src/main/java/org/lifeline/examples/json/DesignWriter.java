@@ -23,6 +23,7 @@ import org.lifeline.model.Place;
 import org.lifeline.model.Stiffness;
 import org.lifeline.model.Support;
 import org.lifeline.model.Worker;
+import org.lifeline.report.document.ProjectData;
 
 /**
  * Writes a design as a design file, in SI with all digits. What the reader turned into something simpler stays simpler: a
@@ -43,7 +44,7 @@ public final class DesignWriter {
      * @return the file, JSON in UTF-8
      */
     public static byte[] write(LifelineDesign design) {
-        return writeWithCriteria(design, List.of());
+        return write(design, List.of(), ProjectData.none());
     }
 
     /**
@@ -55,9 +56,25 @@ public final class DesignWriter {
      * @throws IllegalArgumentException if a stated criterion limits an angle, which a design file cannot say
      */
     public static byte[] writeWithCriteria(LifelineDesign design, List<Criterion> criteria) {
+        return write(design, criteria, ProjectData.none());
+    }
+
+    /**
+     * A design, its criteria and what it belongs to as a design file.
+     *
+     * @param design the design
+     * @param criteria the criteria, built in or stated by the design
+     * @param project the project; what is blank is left out
+     * @return the file, JSON in UTF-8
+     * @throws IllegalArgumentException if a stated criterion limits an angle, which a design file cannot say
+     */
+    public static byte[] write(LifelineDesign design, List<Criterion> criteria, ProjectData project) {
         ObjectNode root = NODES.objectNode();
         root.put("format", DesignReader.FORMAT);
         root.put("title", design.title());
+        if (!project.isEmpty()) {
+            root.set("project", project(project));
+        }
         Lifeline line = design.line();
         root.put("gravity", quantity(line.gravity(), "m/s²"));
         root.set("cable", cable(line));
@@ -98,6 +115,25 @@ public final class DesignWriter {
         } catch (JsonProcessingException e) {
             throw new IllegalStateException("a tree of numbers and texts is always written", e);
         }
+    }
+
+    private static ObjectNode project(ProjectData project) {
+        ObjectNode node = NODES.objectNode();
+        for (ProjectData.Item each : ProjectData.Item.values()) {
+            if (!project.text(each).isEmpty()) {
+                node.put(each.key(), project.text(each));
+            }
+        }
+        if (!project.revisions().isEmpty()) {
+            ArrayNode list = node.putArray("revisions");
+            project.revisions()
+                    .forEach(r -> list.addObject()
+                            .put("revision", r.revision())
+                            .put("date", r.date())
+                            .put("description", r.description())
+                            .put("by", r.by()));
+        }
+        return node;
     }
 
     private static ObjectNode cable(Lifeline line) {

@@ -339,7 +339,8 @@ final class StoredNumbers {
                 boolean same = a.path("fall").equals(g.path("fall"))
                         && a.path("temperature").asDouble()
                                 == g.path("temperature").asDouble()
-                        && a.path("force").equals(g.path("force"));
+                        && a.path("force").equals(g.path("force"))
+                        && a.path("attachmentLimit").equals(g.path("attachmentLimit"));
                 if (same && a.path(entry.getKey()).isNumber()) {
                     double value = number(a, entry.getKey());
                     add(

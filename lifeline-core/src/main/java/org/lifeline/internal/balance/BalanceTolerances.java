@@ -1,0 +1,21 @@
+package org.lifeline.internal.balance;
+
+/** Numbers that steer the search for the lowest point. */
+final class BalanceTolerances {
+    /** Relative rise of force over a piece of a loading curve below which the piece is a plateau [-]. */
+    static final double FLAT = 1e-12;
+
+    /** A force that a curve gives to this share belongs to the piece: the root of a path is found to less [-]. */
+    static final double ON_PIECE = 1e-9;
+
+    /** Force at which a search for the lowest point gives up: beyond any cable [N]. */
+    static final double LARGEST_FORCE = 1e12;
+
+    /** Relative change of the forces of several fallers at which they count as found [-]. */
+    static final double FORCES = 1e-10;
+
+    /** Rounds after which the forces of several fallers must have been found. */
+    static final int ROUNDS = 200;
+
+    private BalanceTolerances() {}
+}

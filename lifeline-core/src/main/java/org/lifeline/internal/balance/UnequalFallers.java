@@ -1,0 +1,87 @@
+package org.lifeline.internal.balance;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Supplier;
+import org.lifeline.internal.path.LoadPath;
+import org.lifeline.model.LoadingCurve;
+
+/**
+ * Bounds of force and extension for workers who fall together and are not alike.
+ *
+ * <p>How much of the line's work each of them does depends on who pulls when, which a balance of energies does not know. The
+ * least that one can do is what is left when the others have drawn the line down before and hold it with their largest
+ * force: that gives the largest extension and the largest force. The largest forces of all are found together, each from
+ * those of the others. Not thread-safe.
+ */
+public final class UnequalFallers {
+    private final List<Faller> fallers;
+    private final Supplier<LoadPath> start;
+
+    /**
+     * One who falls.
+     *
+     * @param weight weight [N]
+     * @param curve force of the connection against its extension
+     * @param freeFall free fall [m]
+     */
+    public record Faller(double weight, LoadingCurve curve, double freeFall) {}
+
+    /**
+     * Force and extension of one faller.
+     *
+     * @param force largest force [N]
+     * @param extension largest extension [m]
+     */
+    public record Bound(double force, double extension) {}
+
+    /**
+     * A problem.
+     *
+     * @param fallers those who fall
+     * @param start gives the path of the line from before the fall, a new one at each call
+     */
+    public UnequalFallers(List<Faller> fallers, Supplier<LoadPath> start) {
+        this.fallers = List.copyOf(fallers);
+        this.start = start;
+    }
+
+    /**
+     * Finds the bounds.
+     *
+     * @return force and extension of each, in their order
+     * @throws org.lifeline.base.NoEquilibriumException if there are none
+     */
+    public List<Bound> solve() {
+        List<Bound> bounds = new ArrayList<>();
+        for (Faller each : fallers) {
+            bounds.add(solve(each, 0, start.get()));
+        }
+        for (int round = 0; round < BalanceTolerances.ROUNDS; round++) {
+            double change = 0;
+            for (int i = 0; i < fallers.size(); i++) {
+                double others = total(bounds) - bounds.get(i).force();
+                Bound now = solve(fallers.get(i), others, start.get());
+                // Rounding must not let a force wander up and down.
+                change = Math.max(change, Math.abs(now.force() - bounds.get(i).force()) / now.force());
+                bounds.set(i, now);
+            }
+            if (change <= BalanceTolerances.FORCES) {
+                return List.copyOf(bounds);
+            }
+        }
+        throw start.get().failure("the forces of those who fall together find no common bound");
+    }
+
+    /** Sum of all forces [N]. */
+    public static double total(List<Bound> bounds) {
+        return bounds.stream().mapToDouble(Bound::force).sum();
+    }
+
+    private static Bound solve(Faller faller, double others, LoadPath path) {
+        FallBalance balance = new FallBalance(faller.weight(), faller.curve(), faller.freeFall());
+        balance.pulledBy(path, others);
+        double x = balance.solve(path);
+        return new Bound(path.peakForce() - others, x);
+    }
+}
