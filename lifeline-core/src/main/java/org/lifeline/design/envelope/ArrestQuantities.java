@@ -1,5 +1,6 @@
 package org.lifeline.design.envelope;
 
+import org.lifeline.base.Direction;
 import java.util.List;
 import org.lifeline.analysis.ArrestResult;
 import org.lifeline.analysis.SupportReaction;

@@ -1,5 +1,6 @@
 package org.lifeline.design.envelope;
 
+import org.lifeline.base.Direction;
 import java.util.Locale;
 import java.util.Optional;
 import org.lifeline.analysis.ArrestResult;

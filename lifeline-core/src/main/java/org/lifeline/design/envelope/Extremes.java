@@ -1,5 +1,6 @@
 package org.lifeline.design.envelope;
 
+import org.lifeline.base.Direction;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;

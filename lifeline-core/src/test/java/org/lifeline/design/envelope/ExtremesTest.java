@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 import org.lifeline.analysis.ArrestResult;
+import org.lifeline.base.Direction;
 import org.lifeline.model.Attachment;
 import org.lifeline.model.DeploymentForce;
 import org.lifeline.model.Fall;

@@ -148,7 +148,7 @@ class FuzzTest {
                 continue;
             }
             // A design without falls is searched through, which takes its time.
-            boolean falls = leaf.key().equals("falls") || leaf.parent() == root.path("falls");
+            boolean falls = leaf.key().equals("falls") || leaf.parent().equals(root.path("falls"));
             String text = leaf.value().asText();
             Matcher number = LEADING.matcher(text);
             String unit = number.lookingAt() ? text.substring(number.end()) : "";

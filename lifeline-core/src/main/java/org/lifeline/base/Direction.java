@@ -1,6 +1,4 @@
-package org.lifeline.design.envelope;
-
-import org.lifeline.base.Vector3;
+package org.lifeline.base;
 
 /** A direction along an axis, for the component of an anchor load. */
 public enum Direction {
