@@ -16,14 +16,10 @@ import org.lifeline.design.envelope.EnvelopeResult;
 import org.lifeline.model.LifelineDesign;
 import org.lifeline.model.Support;
 import org.lifeline.report.document.InertText;
-import org.lifeline.report.document.Picture;
-import org.lifeline.report.picture.SystemPicture;
-import org.lifeline.report.section.ProjectSection;
-import org.lifeline.report.section.GlossarySection;
-import org.lifeline.report.section.ArrestTables;
-import org.lifeline.report.document.ProjectData;
-import org.lifeline.report.document.Paper;
 import org.lifeline.report.document.PageMarks;
+import org.lifeline.report.document.Paper;
+import org.lifeline.report.document.Picture;
+import org.lifeline.report.document.ProjectData;
 import org.lifeline.report.document.Provenance;
 import org.lifeline.report.document.Quantities;
 import org.lifeline.report.document.ReportBlock;
@@ -31,15 +27,19 @@ import org.lifeline.report.document.ReportDetail;
 import org.lifeline.report.document.ReportDocument;
 import org.lifeline.report.document.ReportSection;
 import org.lifeline.report.document.UnitChoice;
+import org.lifeline.report.picture.SystemPicture;
 import org.lifeline.report.section.ArrestSections;
+import org.lifeline.report.section.ArrestTables;
 import org.lifeline.report.section.CriteriaSection;
 import org.lifeline.report.section.EnvelopeSections;
+import org.lifeline.report.section.GlossarySection;
 import org.lifeline.report.section.GoverningArrests;
 import org.lifeline.report.section.IndependentCheckSection;
 import org.lifeline.report.section.InputSections;
 import org.lifeline.report.section.LineSections;
 import org.lifeline.report.section.MotionSections;
 import org.lifeline.report.section.PlanDocumentsSection;
+import org.lifeline.report.section.ProjectSection;
 import org.lifeline.report.section.RemarkSections;
 import org.lifeline.report.section.SummarySection;
 import org.lifeline.report.section.WarningSection;
@@ -309,9 +309,7 @@ public final class CalculationReport {
             sections.add(ProjectSection.of(options.project));
         }
         sections.add(new ReportSection(
-                "System",
-                1,
-                List.of(new ReportBlock.Figure(SystemPicture.draw(design, installed, options.units)))));
+                "System", 1, List.of(new ReportBlock.Figure(SystemPicture.draw(design, installed, options.units)))));
         sections.add(new SummarySection(governing, q).section(options.detail));
         List<CriterionResult> criteria = options.criteria;
         if (criteria != null) {
@@ -338,7 +336,8 @@ public final class CalculationReport {
             sections.add(new EnvelopeSections(envelope, q).section(governing, again, extended));
         }
         sections.add(new ArrestTables(arrests, q).section());
-        ArrestSections writer = new ArrestSections(design, q).withInstalled(installed).withPictures(true);
+        ArrestSections writer =
+                new ArrestSections(design, q).withInstalled(installed).withPictures(true);
         for (int number : governing.shown(options.detail)) {
             sections.addAll(writer.sections(number, arrests.get(number - 1)));
         }

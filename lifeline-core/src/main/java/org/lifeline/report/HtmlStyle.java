@@ -104,7 +104,8 @@ final class HtmlStyle {
     private HtmlStyle() {}
 
     static String of(PageMarks marks) {
-        String document = joined(mark(marks.document()), marks.revision().isBlank() ? "" : "rev. " + mark(marks.revision()));
+        String document =
+                joined(mark(marks.document()), marks.revision().isBlank() ? "" : "rev. " + mark(marks.revision()));
         return SCREEN + PRINT
                 + "@page{size:" + marks.paper().css() + ";margin:13mm 12mm 12mm;"
                 + box("top-left", quoted(document))
@@ -124,7 +125,8 @@ final class HtmlStyle {
     }
 
     private static String box(String place, String content) {
-        return "@" + place + "{content:" + content + ";font:7.5pt Helvetica,Arial,\"DejaVu Sans\",sans-serif;color:#333}";
+        return "@" + place + "{content:" + content
+                + ";font:7.5pt Helvetica,Arial,\"DejaVu Sans\",sans-serif;color:#333}";
     }
 
     /** A text as a string of CSS: whatever is neither letter nor digit by its number, so that nothing can end it. */

@@ -197,7 +197,8 @@ class ReportSectionsTest {
     @Test
     void worsePlacesThanThoseOfTheDesignAreWarnedOf() {
         String warnings = TextReport.write(REPORT).replaceAll("\\s+", " ");
-        assertThat(warnings).contains("A fall at another place of the line is more severe than the falls of the design: ");
+        assertThat(warnings)
+                .contains("A fall at another place of the line is more severe than the falls of the design: ");
     }
 
     @Test
@@ -235,8 +236,8 @@ class ReportSectionsTest {
 
     @Test
     void anArrestOfWhichOnlyTheSummaryIsKeptSaysSo() {
-        String text = TextReport.write(CalculationReport.of(DESIGN, List.of(MOTION.arrest()))
-                .build());
+        String text = TextReport.write(
+                CalculationReport.of(DESIGN, List.of(MOTION.arrest())).build());
         assertThat(text.replaceAll("\\s+", " "))
                 .contains("Peaks of the whole run, rebounds included")
                 .contains("There is no arrest by energy balance.")
@@ -290,11 +291,15 @@ class ReportSectionsTest {
                                 .arrest())
                 + 1;
         assertThat(titles).anyMatch(s -> s.startsWith("Calculation line by line: arrest " + load + ","));
-        assertThat(titles).filteredOn(s -> s.startsWith("Calculation line by line")).hasSize(1);
+        assertThat(titles)
+                .filteredOn(s -> s.startsWith("Calculation line by line"))
+                .hasSize(1);
         List<String> all = report.withDetail(ReportDetail.FULL).build().sections().stream()
                 .map(ReportSection::title)
                 .toList();
-        assertThat(all).filteredOn(s -> s.startsWith("Calculation line by line")).hasSameSizeAs(RESULT.arrests());
+        assertThat(all)
+                .filteredOn(s -> s.startsWith("Calculation line by line"))
+                .hasSameSizeAs(RESULT.arrests());
     }
 
     @Test

@@ -3,11 +3,11 @@ package org.lifeline.report;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.lifeline.report.document.ReportBlock;
 import org.lifeline.report.document.UnitChoice;
-import org.junit.jupiter.api.Test;
 
 /** A text report fits a terminal of 80 columns. */
 class TextReportWidthTest {
@@ -18,7 +18,8 @@ class TextReportWidthTest {
     void everyLineFits(UnitChoice units) {
         String text = TextReport.write(ReportSamples.document("Gallery", units));
         assertThat(text.lines())
-                .allSatisfy(l -> assertThat(l.codePointCount(0, l.length())).as(l).isLessThanOrEqualTo(COLUMNS));
+                .allSatisfy(
+                        l -> assertThat(l.codePointCount(0, l.length())).as(l).isLessThanOrEqualTo(COLUMNS));
     }
 
     @Test
@@ -33,6 +34,8 @@ class TextReportWidthTest {
                 new ReportBlock.Table("wide", columns, List.of(new ReportBlock.Row(cells, false))));
         assertThat(text.lines()).allMatch(l -> l.length() <= COLUMNS);
         cells.forEach(c -> assertThat(text).contains(c));
-        assertThat(text.split(cells.get(0), -1)).as("the first column is repeated").hasSizeGreaterThan(2);
+        assertThat(text.split(cells.get(0), -1))
+                .as("the first column is repeated")
+                .hasSizeGreaterThan(2);
     }
 }

@@ -140,7 +140,8 @@ public final class ElevationPicture {
         drawFallen();
         new ClearanceLadder(arrest.clearance(), system, c, z).draw(bottom);
         drawFoot();
-        return new Picture(title, description(), c.finish(title, description()), PlanPicture.data(title, arrest, quantities));
+        return new Picture(
+                title, description(), c.finish(title, description()), PlanPicture.data(title, arrest, quantities));
     }
 
     private String description() {
@@ -154,8 +155,8 @@ public final class ElevationPicture {
         if (a.margin().isPresent()) {
             double m = a.margin().getAsDouble();
             text += m >= 0
-                    ? " The clearance margin above the obstruction is "
-                            + quantities.result(QuantityKind.LENGTH, m) + "."
+                    ? " The clearance margin above the obstruction is " + quantities.result(QuantityKind.LENGTH, m)
+                            + "."
                     : " The required clearance reaches " + quantities.result(QuantityKind.LENGTH, -m)
                             + " into the obstruction.";
         }

@@ -114,7 +114,8 @@ public final class PlanPicture {
         String description = "Plan of " + (line.spans() + 1)
                 + " supports with the horizontal force of the line on each of" + " them; the largest is "
                 + Quantities.in(choice).result(QuantityKind.FORCE, most) + ". Drawn to true scale.";
-        return new Picture(title, description, c.finish(title, description), data(title, arrest, Quantities.in(choice)));
+        return new Picture(
+                title, description, c.finish(title, description), data(title, arrest, Quantities.in(choice)));
     }
 
     /** Where every support stands and what the line does to it at the lowest point. */

@@ -168,7 +168,11 @@ public final class SystemPicture {
             }
         }
         low = Math.min(
-                low, design.workers().stream().mapToDouble(w -> w.walkingLevel()).min().orElse(low));
+                low,
+                design.workers().stream()
+                        .mapToDouble(w -> w.walkingLevel())
+                        .min()
+                        .orElse(low));
         for (Obstruction o : design.clearance().obstructions()) {
             low = Math.min(low, Math.max(o.elevation(), low - FAR_BELOW));
         }
@@ -200,7 +204,10 @@ public final class SystemPicture {
                         ? "end anchor"
                         : switch (s.passage().kind()) {
                             case FREE -> "cable passes freely";
-                            case FRICTION -> "passes, μ = " + q.input(QuantityKind.RATIO, s.passage().friction());
+                            case FRICTION ->
+                                "passes, μ = "
+                                        + q.input(
+                                                QuantityKind.RATIO, s.passage().friction());
                             case CLAMPED -> "clamped";
                         });
         Stiffness k = s.stiffness();
@@ -288,8 +295,7 @@ public final class SystemPicture {
             Support from = line.supports().get(s.number() - 1);
             Support to = line.supports().get(s.number());
             List<Spot> points = new ArrayList<>();
-            points.add(new Spot(
-                    px(offset[s.number() - 1]), pz(from.position().z())));
+            points.add(new Spot(px(offset[s.number() - 1]), pz(from.position().z())));
             for (Point p : s.shape(INTERVALS)) {
                 double along = from.position().horizontalDistance(p);
                 points.add(new Spot(px(offset[s.number() - 1] + along), pz(p.z())));

@@ -39,7 +39,8 @@ final class SystemPlan {
 
     private static Range range(double[] values) {
         return new Range(
-                Arrays.stream(values).min().orElse(0), Arrays.stream(values).max().orElse(0));
+                Arrays.stream(values).min().orElse(0),
+                Arrays.stream(values).max().orElse(0));
     }
 
     /** Height of the plan without title and scale bar [user units]. */

@@ -90,8 +90,10 @@ public final class ArrestSections {
         // Tables first, remarks after them: on paper narrow tables stand side by side.
         List<ReportBlock> blocks = new ArrayList<>(List.of(new ReportBlock.Paragraph(who(r))));
         Stream.of(results(r), energy(r), clearance(r)).flatMap(List::stream).forEach(blocks::add);
-        List<ReportBlock> remarks =
-                blocks.stream().filter(b -> b instanceof ReportBlock.Paragraph).distinct().toList();
+        List<ReportBlock> remarks = blocks.stream()
+                .filter(b -> b instanceof ReportBlock.Paragraph)
+                .distinct()
+                .toList();
         blocks.removeAll(remarks.subList(1, remarks.size()));
         blocks.addAll(remarks.subList(1, remarks.size()));
         list.add(new ReportSection(arrest + ": " + CaseNames.name(r, q), 1, blocks));
@@ -385,10 +387,11 @@ public final class ArrestSections {
         r.line().cable().breakingStrength().ifPresent(b -> {
             double strength = b * r.line().cable().terminationEfficiency();
             BigDecimal ratio = new BigDecimal(strength / r.maximumTension());
-            blocks.add(new ReportBlock.Paragraph("Safety factor of the cable: minimum breaking strength with its terminations"
-                    + " over its largest tension = " + q.result(QuantityKind.FORCE, strength) + " / "
-                    + q.result(QuantityKind.FORCE, r.maximumTension()) + " = "
-                    + QuantityKind.RATIO.number(ratio.doubleValue(), UnitSystem.SI) + "."));
+            blocks.add(new ReportBlock.Paragraph(
+                    "Safety factor of the cable: minimum breaking strength with its terminations"
+                            + " over its largest tension = " + q.result(QuantityKind.FORCE, strength) + " / "
+                            + q.result(QuantityKind.FORCE, r.maximumTension()) + " = "
+                            + QuantityKind.RATIO.number(ratio.doubleValue(), UnitSystem.SI) + "."));
         });
         return blocks;
     }

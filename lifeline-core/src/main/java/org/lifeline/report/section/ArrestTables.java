@@ -78,7 +78,8 @@ public final class ArrestTables {
                     q.result(QuantityKind.FORCE, r.endAnchorLoad()),
                     q.result(QuantityKind.LENGTH, r.sag()),
                     r.clearance().margin().isPresent()
-                            ? q.result(QuantityKind.LENGTH, r.clearance().margin().getAsDouble())
+                            ? q.result(
+                                    QuantityKind.LENGTH, r.clearance().margin().getAsDouble())
                             : "–");
         }
         return t.build();
@@ -141,8 +142,8 @@ public final class ArrestTables {
             List<Double> steps = new ArrayList<>();
             List<ClearanceRow> rows = arrests.get(i).clearance().rows();
             rows.subList(1, rows.size()).forEach(r -> steps.add(r.value()));
-            RoundedAccount account = RoundedAccount.down(
-                    arrests.get(i).clearance().lineElevation(), steps, QuantityKind.LENGTH, system);
+            RoundedAccount account =
+                    RoundedAccount.down(arrests.get(i).clearance().lineElevation(), steps, QuantityKind.LENGTH, system);
             List<String> cells = new ArrayList<>(List.of(Integer.toString(i + 1)));
             cells.add(QuantityKind.show(account.totals().get(0)));
             account.rows().forEach(v -> cells.add(QuantityKind.show(v)));
@@ -153,7 +154,8 @@ public final class ArrestTables {
     }
 
     private ReportBlock loads() {
-        TableBuilder t = new TableBuilder("Force of the line on each support, and tension of the cable").number("Arrest");
+        TableBuilder t =
+                new TableBuilder("Force of the line on each support, and tension of the cable").number("Arrest");
         arrests.get(0).supports().forEach(s -> t.number(InertText.name(s.id())));
         t.number("Largest tension");
         for (int i = 0; i < arrests.size(); i++) {

@@ -118,7 +118,8 @@ public final class CriteriaSection {
             leaves(r.check())
                     .filter(c -> !Double.isNaN(c.ratio()))
                     .forEach(c -> t.row(
-                            InertText.name(r.criterion().id()) + (c.item().isEmpty() ? "" : ", " + InertText.name(c.item())),
+                            InertText.name(r.criterion().id())
+                                    + (c.item().isEmpty() ? "" : ", " + InertText.name(c.item())),
                             d.demand(c),
                             d.capacity(c)));
         }
@@ -192,7 +193,8 @@ public final class CriteriaSection {
     private String demand(Criterion c) {
         if (c.source().jurisdiction() == Jurisdiction.DESIGN && c.limits().size() == 1) {
             var limit = c.limits().get(0);
-            return words(limit.demand()) + " " + limit.sense().symbol() + " " + quantity(q, limit.unit(), limit.value());
+            return words(limit.demand()) + " " + limit.sense().symbol() + " "
+                    + quantity(q, limit.unit(), limit.value());
         }
         return InertText.plain(c.title());
     }

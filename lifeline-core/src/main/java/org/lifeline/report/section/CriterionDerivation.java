@@ -36,7 +36,9 @@ final class CriterionDerivation {
         }
         String extreme = CriteriaSection.quantity(q, c.unit(), e.value());
         double factor = c.demand() / e.value();
-        double model = e.unit().equals("N") ? design.modelFactors().force() : design.modelFactors().distance();
+        double model = e.unit().equals("N")
+                ? design.modelFactors().force()
+                : design.modelFactors().distance();
         String scaled = model == 1 ? "" : ", model factor " + q.input(QuantityKind.RATIO, model) + " in it";
         if (same(factor, 1)) {
             return words + ": " + value + " (" + CaseNames.place(e.fallCase(), q) + scaled + ")";

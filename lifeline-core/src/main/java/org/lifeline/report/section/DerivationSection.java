@@ -90,8 +90,9 @@ final class DerivationSection {
         if (line.spans() < 2) {
             return;
         }
-        TableBuilder t = new TableBuilder("Cable that passes each intermediate support: growth of the unstretched length ΣS"
-                        + " from the first support to it, positive toward the start of the line")
+        TableBuilder t = new TableBuilder(
+                        "Cable that passes each intermediate support: growth of the unstretched length ΣS"
+                                + " from the first support to it, positive toward the start of the line, at the temperature of the arrest")
                 .text("Support")
                 .number("ΣS before the fall")
                 .number("ΣS at the lowest point")
@@ -112,7 +113,8 @@ final class DerivationSection {
 
     /** Lengths to 0.1 mm, so that their difference can be formed from the printed numbers. */
     private String fine(double length) {
-        return QuantityKind.show(QuantityKind.SMALL_LENGTH.rounded(length, q.choice().leading(), 1)) + " "
+        return QuantityKind.show(
+                        QuantityKind.SMALL_LENGTH.rounded(length, q.choice().leading(), 1)) + " "
                 + QuantityKind.SMALL_LENGTH.unit(q.choice().leading());
     }
 
@@ -135,11 +137,13 @@ final class DerivationSection {
             return;
         }
         FrictionHeat heat = FrictionHeat.of(r);
-        blocks.add(new ReportBlock.Paragraph("Heat of friction Q = Σ ∫ΔΨ dq over the intermediate supports with friction:"
-                + " q is the unstretched length of cable that passes, Ψ = T + ∫ε dT (for an elastic cable T + T²/(2·EA)) what a"
-                + " unit of it is worth, ΔΨ the difference between the two sides of the support. Below, the force on the line"
-                + " grows to its largest value in " + FrictionHeat.STEPS + " steps; each adds the mean of ΔΨ at its ends times"
-                + " the cable that passes in it."));
+        blocks.add(
+                new ReportBlock.Paragraph("Heat of friction Q = Σ ∫ΔΨ dq over the intermediate supports with friction:"
+                        + " q is the unstretched length of cable that passes, Ψ = T + ∫ε dT (for an elastic cable T + T²/(2·EA)) what a"
+                        + " unit of it is worth, ΔΨ the difference between the two sides of the support. Below, the force on the line"
+                        + " grows to its largest value in " + FrictionHeat.STEPS
+                        + " steps; each adds the mean of ΔΨ at its ends times"
+                        + " the cable that passes in it."));
         TableBuilder t = new TableBuilder("Heat of friction, step by step").number("Force on the line");
         List<Integer> supports = rough(r.line());
         for (int i : supports) {

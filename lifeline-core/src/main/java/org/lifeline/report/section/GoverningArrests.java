@@ -13,8 +13,8 @@ import org.lifeline.model.ModelFactors;
 import org.lifeline.model.Support;
 import org.lifeline.report.document.CaseNames;
 import org.lifeline.report.document.InertText;
-import org.lifeline.report.document.ReportDetail;
 import org.lifeline.report.document.Quantities;
+import org.lifeline.report.document.ReportDetail;
 
 /**
  * Which arrest governs which quantity, model factors applied.
@@ -116,7 +116,8 @@ public final class GoverningArrests {
     public List<Integer> lineByLine(ReportDetail detail) {
         return switch (detail) {
             case SHORT -> List.of();
-            case GOVERNING -> worst(Quantity.END_ANCHOR_LOAD).map(w -> List.of(w.number())).orElse(List.of());
+            case GOVERNING ->
+                worst(Quantity.END_ANCHOR_LOAD).map(w -> List.of(w.number())).orElse(List.of());
             case FULL -> shown(detail);
         };
     }

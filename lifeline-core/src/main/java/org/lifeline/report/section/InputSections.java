@@ -267,7 +267,9 @@ public final class InputSections {
                         : t.build());
         TableBuilder c = new TableBuilder("Clearance").text("Item").number("Value");
         c.row("Harness stretch", q.input(QuantityKind.LENGTH, design.clearance().harnessStretch()));
-        c.row("Wanted margin below the feet", q.input(QuantityKind.LENGTH, design.clearance().margin()));
+        c.row(
+                "Wanted margin below the feet",
+                q.input(QuantityKind.LENGTH, design.clearance().margin()));
         for (Obstruction o : design.clearance().obstructions()) {
             c.row(
                     "Obstruction from " + q.input(QuantityKind.LENGTH, o.from()) + " to "

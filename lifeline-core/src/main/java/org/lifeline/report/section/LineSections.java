@@ -33,7 +33,9 @@ public final class LineSections {
     public ReportSection installed(LineEquilibrium state) {
         List<ReportBlock> blocks = new ArrayList<>();
         blocks.add(spans(
-                "Spans as installed, at " + q.input(QuantityKind.TEMPERATURE, state.temperature()), "Initial sag", state));
+                "Spans as installed, at " + q.input(QuantityKind.TEMPERATURE, state.temperature()),
+                "Initial sag",
+                state));
         blocks.add(new ReportBlock.Paragraph("Unstretched length of the whole cable: "
                 + q.result(
                         QuantityKind.LENGTH,

@@ -23,8 +23,11 @@ public final class ProjectSection {
      */
     public static ReportSection of(ProjectData project) {
         List<ReportBlock> blocks = new ArrayList<>();
-        TableBuilder t =
-                new TableBuilder("Project").text("Item").text("Entry").text("Item").text("Entry");
+        TableBuilder t = new TableBuilder("Project")
+                .text("Item")
+                .text("Entry")
+                .text("Item")
+                .text("Entry");
         Item[] items = Item.values();
         int half = (items.length + 1) / 2;
         for (int i = 0; i < half; i++) {

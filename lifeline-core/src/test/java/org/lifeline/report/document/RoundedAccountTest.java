@@ -30,7 +30,8 @@ class RoundedAccountTest {
                     assertThat(a.totals().get(k + 1)).isEqualByComparingTo(z);
                     double off = Math.abs(z.doubleValue() - QuantityKind.LENGTH.in(unrounded, s));
                     double unit = Math.pow(10, -z.scale());
-                    // The last total is the correctly rounded one, whatever the rows; no number has more digits than usual.
+                    // The last total is the correctly rounded one, whatever the rows; no number has more digits than
+                    // usual.
                     boolean last = k == steps.size() - 1;
                     assertThat(off).isLessThan(last ? 0.5001 * unit : 3 * unit);
                     assertThat(z.scale()).isEqualTo(3);

@@ -86,7 +86,9 @@ class SystemPictureTest {
         LifelineDesign design = SampleDesigns.design("numbers");
         String svg = draw(design, UnitChoice.SI).svg();
         for (int i = 1; i <= design.line().spans(); i++) {
-            assertThat(svg).contains(String.format(java.util.Locale.ROOT, ">%.3f<", design.line().run(i)));
+            assertThat(svg)
+                    .contains(String.format(
+                            java.util.Locale.ROOT, ">%.3f<", design.line().run(i)));
         }
         design.line().supports().forEach(s -> assertThat(svg).contains(s.id()));
     }
@@ -108,6 +110,7 @@ class SystemPictureTest {
         assertThat(ChartTable.at(s, 1)).isEqualTo(4);
         assertThat(ChartTable.at(s, 2)).isNaN();
         assertThat(ChartTable.at(s, 3.5)).isNaN();
-        assertThat(ChartTable.at(ChartSeries.of("none", new double[0], new double[0]), 0)).isNaN();
+        assertThat(ChartTable.at(ChartSeries.of("none", new double[0], new double[0]), 0))
+                .isNaN();
     }
 }

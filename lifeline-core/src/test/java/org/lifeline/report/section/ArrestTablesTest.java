@@ -40,7 +40,8 @@ class ArrestTablesTest {
                 assertThat(number(cell).scale()).as("whole joules").isZero();
             }
             assertThat(number(cells.get(cells.size() - 1))).isEqualByComparingTo(sum);
-            assertThat(Math.abs(sum.doubleValue() - QuantityKind.ENERGY.in(r.energy().fall(), system)))
+            assertThat(Math.abs(sum.doubleValue()
+                            - QuantityKind.ENERGY.in(r.energy().fall(), system)))
                     .isLessThan(0.51);
         }
     }
@@ -70,7 +71,8 @@ class ArrestTablesTest {
             List<String> cells = tables.get(tables.size() - 1).rows().get(0).cells();
             for (int i = 0; i < r.supports().size(); i++) {
                 assertThat(cells.get(i + 1))
-                        .isEqualTo(q.result(QuantityKind.FORCE, r.supports().get(i).force()));
+                        .isEqualTo(
+                                q.result(QuantityKind.FORCE, r.supports().get(i).force()));
             }
             assertThat(cells.get(cells.size() - 1)).isEqualTo(q.result(QuantityKind.FORCE, r.maximumTension()));
         }

@@ -55,8 +55,7 @@ class ProjectSectionTest {
 
     @Test
     void documentRevisionPaperAndPageNumberStandInTheMargin() {
-        ProjectData data =
-                ProjectData.none().with(Item.DOCUMENT, "FM-LL 001").with(Item.REVISION, "B2");
+        ProjectData data = ProjectData.none().with(Item.DOCUMENT, "FM-LL 001").with(Item.REVISION, "B2");
         String html = HtmlReport.write(report(data, Paper.LETTER));
         assertThat(html)
                 .contains("@page{size:letter;")

@@ -69,8 +69,8 @@ class ReportInBrowserTest {
         Files.write(design, TestFiles.text("demo-design.json").getBytes(StandardCharsets.UTF_8));
         Path html = folder.resolve(paper + ".html");
         PrintStream none = new PrintStream(OutputStream.nullOutputStream(), true, StandardCharsets.UTF_8);
-        int exit = CommandLines.run(
-                none, none, "report", design.toString(), "--paper", paper, "--html", html.toString());
+        int exit =
+                CommandLines.run(none, none, "report", design.toString(), "--paper", paper, "--html", html.toString());
         assertThat(exit).isZero();
         return html;
     }

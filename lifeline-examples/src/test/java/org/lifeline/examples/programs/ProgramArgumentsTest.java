@@ -17,11 +17,14 @@ class ProgramArgumentsTest {
 
     @Test
     void aFileWithTheWrongEndingIsRefused() {
-        assertThat(program("span-study").problem(List.of("--hlep"))).hasValueSatisfying(p -> assertThat(p)
-                .contains("argument 1", "--hlep", ".svg"));
-        assertThat(program("map").problem(List.of("design.json", "picture.csv"))).isPresent();
-        assertThat(program("map").problem(List.of("design.json", "picture.svg"))).isEmpty();
-        assertThat(program("study").problem(List.of("design.json", "400", "cases.csv"))).isEmpty();
+        assertThat(program("span-study").problem(List.of("--hlep")))
+                .hasValueSatisfying(p -> assertThat(p).contains("argument 1", "--hlep", ".svg"));
+        assertThat(program("map").problem(List.of("design.json", "picture.csv")))
+                .isPresent();
+        assertThat(program("map").problem(List.of("design.json", "picture.svg")))
+                .isEmpty();
+        assertThat(program("study").problem(List.of("design.json", "400", "cases.csv")))
+                .isEmpty();
     }
 
     @Test
