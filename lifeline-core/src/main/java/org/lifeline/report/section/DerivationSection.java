@@ -92,7 +92,7 @@ final class DerivationSection {
         }
         TableBuilder t = new TableBuilder(
                         "Cable that passes each intermediate support: growth of the unstretched length ΣS"
-                                + " from the first support to it, positive toward the start of the line")
+                                + " from the first support to it, positive toward the start of the line, at the temperature of the arrest")
                 .text("Support")
                 .number("ΣS before the fall")
                 .number("ΣS at the lowest point")
