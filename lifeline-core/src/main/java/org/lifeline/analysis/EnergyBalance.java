@@ -53,7 +53,8 @@ public final class EnergyBalance {
      * @return the analysis
      */
     public static EnergyBalance withDefaults() {
-        return new EnergyBalance(null, DeploymentForce.MAXIMUM, ClearanceRules.commonPractice(), AttachmentLimit.RUNNING);
+        return new EnergyBalance(
+                null, DeploymentForce.MAXIMUM, ClearanceRules.commonPractice(), AttachmentLimit.RUNNING);
     }
 
     /**
@@ -198,7 +199,11 @@ public final class EnergyBalance {
 
     /** The line before the fall, with those who hang, and the load that is to grow. */
     private record Start(
-            LineModel model, LineEquilibrium before, List<LineEquilibrium.Hung> hung, LineModel.Load load, Point point) {
+            LineModel model,
+            LineEquilibrium before,
+            List<LineEquilibrium.Hung> hung,
+            LineModel.Load load,
+            Point point) {
         LoadPath path(Fallers fallers) {
             return new LoadPath(model, load, point.z(), fallers.energyScale());
         }
@@ -280,7 +285,8 @@ public final class EnergyBalance {
             double above = levels.lineBefore() - each.harnessElevation();
             // A subsystem that is shorter than the distance it spans is taken as reaching: no free fall, no slack.
             double taut = Math.max(each.connection().tautLength(above), above);
-            Clearance c = ClearanceAccount.draw(clearance, each, levels, new ClearanceAccount.Reach(taut, x.get(i)), below);
+            Clearance c =
+                    ClearanceAccount.draw(clearance, each, levels, new ClearanceAccount.Reach(taut, x.get(i)), below);
             if (worst == null || c.requiredElevation() < worst.requiredElevation()) {
                 worst = c;
             }

@@ -90,7 +90,8 @@ final class Fallers {
         }
         double sum = 0;
         for (int i = 0; i < list.size(); i++) {
-            sum += list.get(i).weight() * (list.get(i).freeFall() + descent + found.extensions().get(i));
+            sum += list.get(i).weight()
+                    * (list.get(i).freeFall() + descent + found.extensions().get(i));
         }
         return sum;
     }

@@ -199,7 +199,9 @@ public final class LineEquilibrium {
                 .filter(s -> s.id().equals(id))
                 .findFirst()
                 .orElseThrow(() -> new InvalidInputException(List.of(new Violation(
-                        "support", String.valueOf(id), "is not the id of one of the " + supports.size() + " supports"))));
+                        "support",
+                        String.valueOf(id),
+                        "is not the id of one of the " + supports.size() + " supports"))));
     }
 
     /**

@@ -50,7 +50,8 @@ final class MotionRecords {
     }
 
     private static double spread(MeshRun.Peaks old, MeshRun.Peaks peaks, double fallDistance) {
-        double forces = Math.max(change(old.arrestForce(), peaks.arrestForce()), change(old.tension(), peaks.tension()));
+        double forces =
+                Math.max(change(old.arrestForce(), peaks.arrestForce()), change(old.tension(), peaks.tension()));
         return Math.max(forces, Math.abs(old.lowest() - peaks.lowest()) / fallDistance);
     }
 
@@ -142,9 +143,7 @@ final class MotionRecords {
                     log.supportTension[2 * i],
                     log.supportTension[2 * i + 1]));
         }
-        Point place = Point.of(
-                log.tensionPlace[0], log.tensionPlace[1], log.tensionPlace[2]);
-        return new MotionPeaks(
-                new Peak(log.tension, log.tensionTime), log.filteredTension, place, workers, supports);
+        Point place = Point.of(log.tensionPlace[0], log.tensionPlace[1], log.tensionPlace[2]);
+        return new MotionPeaks(new Peak(log.tension, log.tensionTime), log.filteredTension, place, workers, supports);
     }
 }

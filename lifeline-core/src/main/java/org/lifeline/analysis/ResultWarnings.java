@@ -53,8 +53,7 @@ final class ResultWarnings {
             add(Warning.Code.CABLE_CURVE, "cable", tension, last);
         }
         cable.breakingStrength()
-                .ifPresent(s ->
-                        add(Warning.Code.CABLE_STRENGTH, "cable", tension, s * cable.terminationEfficiency()));
+                .ifPresent(s -> add(Warning.Code.CABLE_STRENGTH, "cable", tension, s * cable.terminationEfficiency()));
         for (SpanState span : arrest.peak().spans()) {
             double steepest = 0;
             for (CablePiece piece : span.pieces()) {
@@ -78,8 +77,7 @@ final class ResultWarnings {
         for (InlineAbsorberState each : arrest.inlineAbsorbers()) {
             if (each.bottomedOut()) {
                 double limit = each.extension() + Math.min(0, each.remaining());
-                list.add(new Warning(
-                        Warning.Code.INLINE_BOTTOMED_OUT, each.supportId(), each.extension(), limit));
+                list.add(new Warning(Warning.Code.INLINE_BOTTOMED_OUT, each.supportId(), each.extension(), limit));
             }
         }
     }
@@ -88,7 +86,10 @@ final class ResultWarnings {
         if (arrest.bottomedOut()) {
             Worker least = arrest.fall().fallers().get(0);
             for (Worker each : arrest.fall().fallers()) {
-                least = each.connection().maximumExtension() < least.connection().maximumExtension() ? each : least;
+                least = each.connection().maximumExtension()
+                                < least.connection().maximumExtension()
+                        ? each
+                        : least;
             }
             list.add(new Warning(
                     Warning.Code.BOTTOMED_OUT,

@@ -2,7 +2,6 @@ package org.lifeline.analysis;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Objects;
 import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
 import org.lifeline.base.Convergence;
@@ -67,8 +66,7 @@ public final class TransientArrest {
     /** Under what conditions somebody falls; without a temperature, at that of the installation [°C]. */
     private record Conditions(OptionalDouble temperature, DeploymentForce side, ClearanceRules clearance) {}
 
-    private TransientArrest(
-            Conditions conditions, MeshRefinement.Request numerics, boolean held, List<Timed> later) {
+    private TransientArrest(Conditions conditions, MeshRefinement.Request numerics, boolean held, List<Timed> later) {
         this.conditions = conditions;
         this.numerics = numerics;
         this.held = held;
@@ -88,8 +86,7 @@ public final class TransientArrest {
                         ACCURACY,
                         REFINEMENTS,
                         OptionalDouble.empty(),
-                        new MeshRefinement.Course(
-                                new Motion.Sampling(DURATION, SAMPLING), OptionalDouble.empty())),
+                        new MeshRefinement.Course(new Motion.Sampling(DURATION, SAMPLING), OptionalDouble.empty())),
                 false,
                 List.of());
     }
@@ -103,8 +100,7 @@ public final class TransientArrest {
     }
 
     private TransientArrest with(MeshRefinement.Course value) {
-        return with(new MeshRefinement.Request(
-                numerics.accuracy(), numerics.refinements(), numerics.segment(), value));
+        return with(new MeshRefinement.Request(numerics.accuracy(), numerics.refinements(), numerics.segment(), value));
     }
 
     /**
@@ -135,8 +131,7 @@ public final class TransientArrest {
      * @return the new analysis
      */
     public TransientArrest withSide(DeploymentForce value) {
-        return with(new Conditions(
-                conditions.temperature, Violations.required("side", value), conditions.clearance));
+        return with(new Conditions(conditions.temperature, Violations.required("side", value), conditions.clearance));
     }
 
     /**
@@ -146,8 +141,7 @@ public final class TransientArrest {
      * @return the new analysis
      */
     public TransientArrest withClearance(ClearanceRules value) {
-        return with(new Conditions(
-                conditions.temperature, conditions.side, Violations.required("clearance", value)));
+        return with(new Conditions(conditions.temperature, conditions.side, Violations.required("clearance", value)));
     }
 
     /**
@@ -368,7 +362,8 @@ public final class TransientArrest {
     }
 
     private static void refuseSupport(Violations v, String path, Place place) {
-        place.support().ifPresent(id -> v.add(path + ".support", id, "must be a station of a span in an arrest in time"));
+        place.support()
+                .ifPresent(id -> v.add(path + ".support", id, "must be a station of a span in an arrest in time"));
     }
 
     private void hang(TransientCase c, MotionSetup setup, List<LineModel.Load> hooks) {
@@ -382,8 +377,8 @@ public final class TransientArrest {
             Worker w = each.worker();
             Point at = model.position(hooks.get(i));
             double taut = w.connection().tautLength(Math.max(0, at.z() - w.harnessElevation()));
-            MotionSetup.Person person =
-                    new MotionSetup.Person(w.mass(), w.connection().curve(conditions.side), taut, MotionSetup.Timing.hanging());
+            MotionSetup.Person person = new MotionSetup.Person(
+                    w.mass(), w.connection().curve(conditions.side), taut, MotionSetup.Timing.hanging());
             setup.attach(each.place().span() - 1, at, w.attachment() == Attachment.GRIPPED, List.of(person));
             c.add(w, at, taut);
         }

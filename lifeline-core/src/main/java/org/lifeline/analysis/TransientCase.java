@@ -105,8 +105,7 @@ final class TransientCase {
                 Optional.ofNullable(balance));
     }
 
-    private ArrestResult arrest(
-            MeshRefinement refined, MeshRefinement.Request request, MotionRecords records) {
+    private ArrestResult arrest(MeshRefinement refined, MeshRefinement.Request request, MotionRecords records) {
         Motion motion = refined.motion();
         PeakValues log = motion.firstCatch();
         MotionState lowest = motion.lowest();

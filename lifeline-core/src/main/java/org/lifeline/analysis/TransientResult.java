@@ -33,12 +33,10 @@ public final class TransientResult {
     }
 
     /** What happened. */
-    record Course(
-            MotionHistory history, MotionPeaks firstCatch, MotionPeaks wholeRun, boolean firstCatchOver) {}
+    record Course(MotionHistory history, MotionPeaks firstCatch, MotionPeaks wholeRun, boolean firstCatchOver) {}
 
     /** How well it was followed. */
-    record Quality(
-            List<MeshRun> meshes, PeakAllowances allowances, double accuracy, double energyDrift, Step step) {}
+    record Quality(List<MeshRun> meshes, PeakAllowances allowances, double accuracy, double energyDrift, Step step) {}
 
     /** The internal damping time τ on the last mesh [s], and the last step on it [s]. */
     record Step(double dampingTime, double length) {}

@@ -56,8 +56,8 @@ record Reach(Fall fall, double atRest, double chord) {
             list.add(new Violation(
                     "freeFall",
                     Violations.show(stated, "m"),
-                    "is more than the connection of " + w.id() + " can give: " + Violations.show(most, "m")
-                            + ", from " + Violations.show(length, "m") + " above the line to as much below it"));
+                    "is more than the connection of " + w.id() + " can give: " + Violations.show(most, "m") + ", from "
+                            + Violations.show(length, "m") + " above the line to as much below it"));
         }
     }
 }

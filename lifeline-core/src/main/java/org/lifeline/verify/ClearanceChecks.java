@@ -56,7 +56,8 @@ final class ClearanceChecks {
         for (int i = 0; i < arrest.fall().fallers().size(); i++) {
             Worker w = arrest.fall().fallers().get(i);
             double taut = FallChecks.tautLength(w, arrest.attachmentBefore().z());
-            double feet = arrest.attachmentAtPeak().z() - taut - arrest.deployments().get(i) - stretch - w.attachmentHeight();
+            double feet =
+                    arrest.attachmentAtPeak().z() - taut - arrest.deployments().get(i) - stretch - w.attachmentHeight();
             if (feet < lowest) {
                 lowest = feet;
                 walking = w.walkingLevel();

@@ -61,8 +61,7 @@ final class FallChecks {
 
     private void places() {
         double chord = arrest.peak().chord(span());
-        log.add(
-                Check.ATTACHMENT_BEFORE, "before", arrest.attachmentBefore().distance(attachment()) / chord);
+        log.add(Check.ATTACHMENT_BEFORE, "before", arrest.attachmentBefore().distance(attachment()) / chord);
         int last = arrest.peak().loads().size() - 1;
         log.add(
                 Check.ATTACHMENT_AT_PEAK,

@@ -89,8 +89,7 @@ final class ForceChecks {
     }
 
     /** A load at a support rests on the support at which it was hooked on, where that now is. */
-    private static void checkAtSupport(
-            StateNumbers state, LoadPosition load, Place place, String name, CheckLog log) {
+    private static void checkAtSupport(StateNumbers state, LoadPosition load, Place place, String name, CheckLog log) {
         int support = state.line().supportOf(place);
         Point at = state.line()
                 .supports()
@@ -100,7 +99,10 @@ final class ForceChecks {
         String where = name + ", load at " + state.supports().get(support).id();
         boolean rests = load.restsOn().equals(place.support());
         log.add(Check.LOADS, where + ", support", rests ? 0 : 1);
-        log.add(Check.LOADS, where + ", place", load.point().distance(at) / state.chord(state.line().spanOf(place)));
+        log.add(
+                Check.LOADS,
+                where + ", place",
+                load.point().distance(at) / state.chord(state.line().spanOf(place)));
     }
 
     private static void checkJoints(

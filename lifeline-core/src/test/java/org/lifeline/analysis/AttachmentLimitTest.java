@@ -96,7 +96,8 @@ class AttachmentLimitTest {
 
         assertThat(both.totalFallDistance().limit()).isEqualTo(AttachmentLimit.RUNNING);
         assertThat(both.requiredBelowLine().limit()).isEqualTo(AttachmentLimit.RUNNING);
-        assertThat(both.anchorLoad("a").value()).isEqualTo(both.anchorLoad("a").arrest().anchorLoad("a"));
+        assertThat(both.anchorLoad("a").value())
+                .isEqualTo(both.anchorLoad("a").arrest().anchorLoad("a"));
         assertThat(both.maximumTension().value())
                 .isEqualTo(both.maximumTension().arrest().maximumTension());
         assertThat(both.arrestForce().value()).isCloseTo(6000, within(1e-6));

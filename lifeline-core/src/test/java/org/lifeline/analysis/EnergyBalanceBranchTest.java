@@ -217,7 +217,10 @@ class EnergyBalanceBranchTest {
         // Thomson, Vibration Theory and Applications, p. 102: a suddenly applied load gives twice the static force. The
         // taut line is not linear, but a soft spring on a nearly rigid line is.
         Lifeline stiff = Lifeline.builder()
-                .cable(Cable.builder().weightPerLength(0).elongation(LoadElongation.linear(1e12)).build())
+                .cable(Cable.builder()
+                        .weightPerLength(0)
+                        .elongation(LoadElongation.linear(1e12))
+                        .build())
                 .endAnchor("a", Point.of(0, 0, 8))
                 .endAnchor("b", Point.of(RUN, 0, 8))
                 .pretension(1e9)

@@ -107,12 +107,16 @@ class FallAtSupportTest {
         assertThat(r.energy().lineWork()).isCloseTo(0, within(1e-9));
         assertThat(r.maximumTension()).isCloseTo(r.before().maximumTension(), within(1e-6));
         Vector3 own = r.before().support(id).vector();
-        assertThat(r.peak().support(id).vector().minus(own.plus(new Vector3(0, 0, -6000)))
+        assertThat(r.peak()
+                        .support(id)
+                        .vector()
+                        .minus(own.plus(new Vector3(0, 0, -6000)))
                         .magnitude())
                 .isLessThan(1e-6);
         for (String other : SUPPORTS) {
             if (!other.equals(id)) {
-                assertThat(r.anchorLoad(other)).isCloseTo(r.before().support(other).force(), within(1e-6));
+                assertThat(r.anchorLoad(other))
+                        .isCloseTo(r.before().support(other).force(), within(1e-6));
             }
         }
         assertThat(Verifier.withDefaults().arrest(r).failures()).isEmpty();
@@ -122,8 +126,8 @@ class FallAtSupportTest {
     @Test
     void aPlainLanyardAtARigidAnchorFollowsTheImpactFormula() {
         double k = 1.2e5;
-        ArrestResult r = solve(
-                line(Stiffness.rigid()), fall("p", Connection.plainLanyard(1.8, LoadingCurve.spring(k))));
+        ArrestResult r =
+                solve(line(Stiffness.rigid()), fall("p", Connection.plainLanyard(1.8, LoadingCurve.spring(k))));
         double weight = 100 * G;
         double expected = weight * (1 + Math.sqrt(1 + 2 * k * r.freeFall() / weight));
 
@@ -195,16 +199,20 @@ class FallAtSupportTest {
         Lifeline line = line(Stiffness.rigid());
         Connection rope = Connection.plainLanyard(1.8, LoadingCurve.spring(1e5));
         double at = solve(line, fall("p", rope)).arrestForce();
-        double stiff = solve(line(new Stiffness(1e9, 1e9, 1e9)), fall("p", rope)).arrestForce();
+        double stiff =
+                solve(line(new Stiffness(1e9, 1e9, 1e9)), fall("p", rope)).arrestForce();
         assertThat(stiff).isCloseTo(at, within(1e-3 * at)).isLessThan(at);
         for (double station : new double[] {0.002, 0.05, 1, 6}) {
-            Worker grips = worker(rope).toBuilder("w").attachment(Attachment.GRIPPED).build();
+            Worker grips =
+                    worker(rope).toBuilder("w").attachment(Attachment.GRIPPED).build();
             Fall inSpan = Fall.builder("f")
                     .at(Place.of(2, station))
                     .freeFall(1.8)
                     .faller(grips)
                     .build();
-            assertThat(solve(line, inSpan).arrestForce()).as("station %s", station).isLessThan(at);
+            assertThat(solve(line, inSpan).arrestForce())
+                    .as("station %s", station)
+                    .isLessThan(at);
         }
     }
 
@@ -256,7 +264,11 @@ class FallAtSupportTest {
         LineEquilibrium rest = Statics.withDefaults()
                 .solve(line, List.of(new AppliedLoad(Place.atSupport("p"), Attachment.FREE_RUNNING, 100 * G)));
 
-        assertThat(r.before().support("p").vector().minus(rest.support("p").vector()).magnitude())
+        assertThat(r.before()
+                        .support("p")
+                        .vector()
+                        .minus(rest.support("p").vector())
+                        .magnitude())
                 .isLessThan(1e-6);
         assertThat(r.energy().hanging()).isNotZero();
         assertThat(Verifier.withDefaults().arrest(r).failures()).isEmpty();
@@ -267,7 +279,8 @@ class FallAtSupportTest {
     void randomLinesAreVerified(long seed) {
         ArrestCase c = RandomLines.of(seed);
         int number = (int) (seed % (c.line().spans() + 1));
-        Fall fall = c.fall().at(Place.atSupport(c.line().supports().get(number).id()));
+        Support support = c.line().supports().get(number);
+        Fall fall = below(c.fall(), support);
         EnergyBalance balance =
                 EnergyBalance.withDefaults().withTemperature(c.temperature()).withSide(c.side());
         LoadingCurve curve = c.fall().fallers().get(0).connection().curve(c.side());
@@ -282,6 +295,19 @@ class FallAtSupportTest {
             assertThat(e.getMessage()).as("seed %s", seed).contains("state the stiffness of the stop");
             assertThat(curve.stopStiffness()).isInfinite();
         }
+    }
+
+    /** The same workers at a support, standing so that their connections reach it. */
+    private static Fall below(Fall fall, Support support) {
+        Fall.Builder b = Fall.builder("fall").at(Place.atSupport(support.id()));
+        for (Worker each : fall.fallers()) {
+            double below = Math.min(0.5, 0.5 * each.connection().tautLength(0));
+            b.faller(each.toBuilder(each.id())
+                    .walkingLevel(support.position().z() - each.attachmentHeight() - below)
+                    .build());
+        }
+        fall.hanging().forEach(h -> b.hanging(h.worker(), h.place()));
+        return b.build();
     }
 
     @Test

@@ -17,8 +17,7 @@ import org.lifeline.model.Place;
 class StraightLegsTest {
     /** A law of one piece; given as a curve, so that it holds at any strain. */
     private static LoadElongation law(double stiffness) {
-        return LoadElongation.curve(
-                List.of(new LoadElongation.Corner(0, 0), new LoadElongation.Corner(1, stiffness)));
+        return LoadElongation.curve(List.of(new LoadElongation.Corner(0, 0), new LoadElongation.Corner(1, stiffness)));
     }
 
     private static Lifeline line(double run, double rise, double length, double stiffness) {

@@ -74,8 +74,8 @@ class UnequalFallersTest {
     @Test
     void equalWorkersShareOneExtensionExactly() {
         ArrestResult r = solve(SPAN, fall(Place.of(1, 7), worker("a", 100, 3200), worker("b", 100, 3200)));
-        ArrestResult heavy = solve(
-                SPAN, fall(Place.of(1, 7), worker("a", 200, 3200).withConnection(doubled())));
+        ArrestResult heavy =
+                solve(SPAN, fall(Place.of(1, 7), worker("a", 200, 3200).withConnection(doubled())));
 
         assertThat(r.isBound()).isFalse();
         assertThat(r.deployments()).hasSize(2).containsOnly(r.deployment());
@@ -98,7 +98,8 @@ class UnequalFallersTest {
         assertThat(pair.isBound()).isTrue();
         assertThat(pair.bottomedOut()).isTrue();
         assertThat(pair.arrestForce()).isGreaterThan(alone.arrestForce()).isBetween(7900.0, 8100.0);
-        assertThat(pair.clearance().requiredElevation()).isLessThan(alone.clearance().requiredElevation());
+        assertThat(pair.clearance().requiredElevation())
+                .isLessThan(alone.clearance().requiredElevation());
         assertThat(pair.deployments().get(0)).isLessThan(pair.deployments().get(1));
         assertThat(pair.energy().residual()).isNegative();
         assertThat(Verifier.withDefaults().arrest(pair).failures()).isEmpty();
@@ -116,8 +117,7 @@ class UnequalFallersTest {
             Lifeline line = chance.nextBoolean() ? SPAN : line(9, 20, 28);
             Place place = Place.of(1, line.run(1) * chance.nextDouble(0.1, 0.9));
             Worker a = worker("a", chance.nextDouble(60, 140), chance.nextDouble(3000, 6000));
-            Worker b = worker("b", chance.nextDouble(60, 140), chance.nextDouble(3000, 6000))
-                    .toBuilder("b")
+            Worker b = worker("b", chance.nextDouble(60, 140), chance.nextDouble(3000, 6000)).toBuilder("b")
                     .walkingLevel(chance.nextDouble(4, 4.6))
                     .build();
             String what = "seed " + seed + ", case " + k;
@@ -152,7 +152,9 @@ class UnequalFallersTest {
             return;
         }
         Worker a = worker("a", mass, force);
-        Worker b = worker("b", otherMass, otherForce).toBuilder("b").walkingLevel(level).build();
+        Worker b = worker("b", otherMass, otherForce).toBuilder("b")
+                .walkingLevel(level)
+                .build();
         Fall pair = fall(Place.of(1, 7), a, b);
         ArrestResult bound = solve(SPAN, pair);
         ArrestResult time = TransientArrest.withDefaults()
@@ -170,8 +172,7 @@ class UnequalFallersTest {
 
     @Test
     void threeMayFallTogether() {
-        Fall three = fall(
-                Place.of(1, 7), worker("a", 70, 3500), worker("b", 100, 3500), worker("c", 120, 3500));
+        Fall three = fall(Place.of(1, 7), worker("a", 70, 3500), worker("b", 100, 3500), worker("c", 120, 3500));
         ArrestResult r = solve(SPAN, three);
 
         assertThat(r.deployments()).hasSize(3);

@@ -56,7 +56,12 @@ class WarningsTest {
 
     private static ArrestResult solve(Lifeline line, double station, Worker worker) {
         return EnergyBalance.withDefaults()
-                .solve(line, Fall.builder("f").at(Place.of(1, station)).faller(worker).build());
+                .solve(
+                        line,
+                        Fall.builder("f")
+                                .at(Place.of(1, station))
+                                .faller(worker)
+                                .build());
     }
 
     private static Warning only(ArrestResult r, Warning.Code code) {
@@ -70,12 +75,14 @@ class WarningsTest {
 
     @Test
     void aPlainArrestWarnsOfNothing() {
-        assertThat(solve(line(STEEL), 6, worker(Attachment.GRIPPED, 1.2)).warnings()).isEmpty();
+        assertThat(solve(line(STEEL), 6, worker(Attachment.GRIPPED, 1.2)).warnings())
+                .isEmpty();
     }
 
     @Test
     void aCapacityThatIsExceeded() {
-        Lifeline weak = line(STEEL).withSupports(s -> s.id().equals("east") ? s.withCapacity(10e3) : s.withCapacity(1e5));
+        Lifeline weak =
+                line(STEEL).withSupports(s -> s.id().equals("east") ? s.withCapacity(10e3) : s.withCapacity(1e5));
         ArrestResult r = solve(weak, 6, worker(Attachment.GRIPPED, 1.2));
         Warning w = only(r, Warning.Code.ANCHOR_CAPACITY);
         assertThat(w.where()).isEqualTo("east");

@@ -85,7 +85,8 @@ final class HouseRules {
                 .whereLayer("line")
                 .mayOnlyBeAccessedByLayers("analysis", "motion", "path")
                 .whereLayer("model")
-                .mayOnlyBeAccessedByLayers("report", "design", "verify", "analysis", "motion", "balance", "path", "line")
+                .mayOnlyBeAccessedByLayers(
+                        "report", "design", "verify", "analysis", "motion", "balance", "path", "line")
                 .whereLayer("numeric")
                 .mayOnlyBeAccessedByLayers("design", "analysis", "motion", "path", "line")
                 .because("a floor builds on the floors below it, and a check that reuses the solver proves nothing");

@@ -32,7 +32,9 @@ class ReachBugTest {
     }
 
     private static List<String> check(Fall.Builder fall, double elevation) {
-        return fall.build().checkReach(LINE, elevation).stream().map(Violation::toString).toList();
+        return fall.build().checkReach(LINE, elevation).stream()
+                .map(Violation::toString)
+                .toList();
     }
 
     @Test
@@ -46,8 +48,9 @@ class ReachBugTest {
         Fall.Builder f = fall(worker("A", 1).build());
 
         assertThat(check(f, 11.85))
-                .containsExactly("fallers[0].connection.tautLength: 1.8 m: does not reach the line, which is 10.85 m above"
-                        + " the harness attachment of A");
+                .containsExactly(
+                        "fallers[0].connection.tautLength: 1.8 m: does not reach the line, which is 10.85 m above"
+                                + " the harness attachment of A");
     }
 
     @Test
@@ -55,23 +58,28 @@ class ReachBugTest {
         Fall.Builder f = fall(worker("A", 21).build());
 
         assertThat(check(f, 12))
-                .containsExactly("fallers[0].connection.tautLength: 1.8 m: does not reach the line, which is 9.0 m below"
-                        + " the harness attachment of A");
+                .containsExactly(
+                        "fallers[0].connection.tautLength: 1.8 m: does not reach the line, which is 9.0 m below"
+                                + " the harness attachment of A");
         assertThat(check(f, 11.5))
-                .containsExactly("fallers[0].connection.tautLength: 1.8 m: does not reach the line, which is 9.0 m below"
-                        + " the harness attachment of A when it is lifted straight");
+                .containsExactly(
+                        "fallers[0].connection.tautLength: 1.8 m: does not reach the line, which is 9.0 m below"
+                                + " the harness attachment of A when it is lifted straight");
     }
 
     @Test
     void aLineOutOfReachAside() {
-        Fall.Builder f = fall(worker("A", 11.5).build(), worker("B", 11.5).offset(2).build());
+        Fall.Builder f =
+                fall(worker("A", 11.5).build(), worker("B", 11.5).offset(2).build());
 
         assertThat(check(f, 11))
-                .containsExactly("fallers[1].connection.tautLength: 1.8 m: does not reach the line, which is 0.0 m beside"
-                        + " the harness attachment of B and 2.0 m aside");
+                .containsExactly(
+                        "fallers[1].connection.tautLength: 1.8 m: does not reach the line, which is 0.0 m beside"
+                                + " the harness attachment of B and 2.0 m aside");
         assertThat(check(f, 12.5))
-                .containsExactly("fallers[1].connection.tautLength: 1.8 m: does not reach the line, which is 1.0 m above"
-                        + " the harness attachment of B and 2.0 m aside");
+                .containsExactly(
+                        "fallers[1].connection.tautLength: 1.8 m: does not reach the line, which is 1.0 m above"
+                                + " the harness attachment of B and 2.0 m aside");
     }
 
     /** A slack line hangs farther below than the lanyard is long; lifted toward its supports it is within reach. */
@@ -98,7 +106,8 @@ class ReachBugTest {
                 .maximumForce(6000)
                 .maximumExtension(1)
                 .build();
-        Worker w = worker("A", 1).connection(Connection.selfRetracting(0.6, brake)).build();
+        Worker w =
+                worker("A", 1).connection(Connection.selfRetracting(0.6, brake)).build();
 
         assertThat(check(fall(w).freeFall(9), 12)).isEmpty();
     }
@@ -109,8 +118,9 @@ class ReachBugTest {
 
         assertThat(check(fall(w).freeFall(3.6), 12)).isEmpty();
         assertThat(check(fall(w).freeFall(3.7), 12))
-                .containsExactly("freeFall: 3.7 m: is more than the connection of A can give: 3.6 m, from 1.8 m above the"
-                        + " line to as much below it");
+                .containsExactly(
+                        "freeFall: 3.7 m: is more than the connection of A can give: 3.6 m, from 1.8 m above the"
+                                + " line to as much below it");
         assertThat(check(fall(w).freeFall(3.7), 11.5)).isEmpty();
         assertThat(check(fall(w).freeFall(4.2), 11.5)).hasSize(1);
     }

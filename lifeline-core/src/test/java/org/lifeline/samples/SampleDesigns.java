@@ -139,8 +139,9 @@ public final class SampleDesigns {
     /** A single span whose first anchor yields downward. */
     private static Lifeline soft() {
         return single(steel(), Installed.pretension(2000))
-                .withSupports(
-                        s -> s.id().equals("west") ? s.withStiffness(Stiffness.rigid().withZ(6e4)) : s);
+                .withSupports(s -> s.id().equals("west")
+                        ? s.withStiffness(Stiffness.rigid().withZ(6e4))
+                        : s);
     }
 
     private static Fall sequence() {
@@ -236,7 +237,9 @@ public final class SampleDesigns {
                                         .build(),
                                 Installed.pretension(2500)),
                         fall(Place.of(1, 4), usual("A"))));
-        map.put("at a post", balance.withTemperature(-30).solve(gallery(), fall(Place.atSupport("post 1"), usual("A"))));
+        map.put(
+                "at a post",
+                balance.withTemperature(-30).solve(gallery(), fall(Place.atSupport("post 1"), usual("A"))));
         map.put("at an elastic end", low.solve(soft(), fall(Place.atSupport("west"), usual("A"))));
         map.put(
                 "slack",

@@ -107,8 +107,8 @@ public final class RandomLines {
         Cable.Builder builder = Cable.builder().weightPerLength(weight).thermalExpansion(expansion);
         if (chance.is(0.75)) {
             // As a curve: a stiffness alone is taken up to 5 % only, and soft cables are installed with more.
-            return builder.elongation(LoadElongation.curve(List.of(
-                            new LoadElongation.Corner(0, 0), new LoadElongation.Corner(1, stiffness))))
+            return builder.elongation(LoadElongation.curve(
+                            List.of(new LoadElongation.Corner(0, 0), new LoadElongation.Corner(1, stiffness))))
                     .build();
         }
         // A soft toe or a softening rope; strains in per mille.

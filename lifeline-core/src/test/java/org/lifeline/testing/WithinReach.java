@@ -58,8 +58,7 @@ final class WithinReach {
         MaterialPoints now = new MaterialPoints(
                 StateNumbers.of(statics.withTemperature(temperature).solve(line, loads)), integration);
         if (fall.fallers().get(0).attachment() == Attachment.GRIPPED) {
-            MaterialPoints installed =
-                    new MaterialPoints(StateNumbers.of(statics.solve(line, List.of())), integration);
+            MaterialPoints installed = new MaterialPoints(StateNumbers.of(statics.solve(line, List.of())), integration);
             double held = installed.lengthTo(fall.place());
             if (now.isInSpan(fall.place().span(), held)) {
                 return now.at(fall.place().span(), held).z();
@@ -75,7 +74,8 @@ final class WithinReach {
             return w;
         }
         double freeFall = c.freeFall(above);
-        // Overhead out of reach there is no free fall: the taut lanyard ends at the harness. Below: half of it each way.
+        // Overhead out of reach there is no free fall: the taut lanyard ends at the harness. Below: half of it each
+        // way.
         double length = above > 0 || !keepFreeFall ? c.tautLength(0) : freeFall / 2;
         double drop = above > 0 ? length * (1 - SPARE) : -length * (1 - SPARE);
         return w.toBuilder(w.id())

@@ -53,7 +53,12 @@ public final class ClearanceAccount {
         String hold = levels.atSupport() ? "support" : "line at the station";
         double z = levels.lineBefore();
         rows.add(new ClearanceRow(hold + " before the fall", 0, z, "equilibrium of the line"));
-        z = step(rows, levels.atSupport() ? "descent of the support" : "descent of the line", levels.lineBefore() - levels.lineLowest(), source, z);
+        z = step(
+                rows,
+                levels.atSupport() ? "descent of the support" : "descent of the line",
+                levels.lineBefore() - levels.lineLowest(),
+                source,
+                z);
         boolean device = worker.connection().kind() == Connection.Kind.SELF_RETRACTING;
         z = step(
                 rows,

@@ -184,10 +184,16 @@ final class ArrestExplanation {
                     Dimension.LENGTH,
                     "position and displacement");
             return sheet.row(
-                    "δ", "descent of the support since before the fall", minus(f.line(), lowest), Dimension.LENGTH, "difference");
+                    "δ",
+                    "descent of the support since before the fall",
+                    minus(f.line(), lowest),
+                    Dimension.LENGTH,
+                    "difference");
         }
         sheet.section("Descent and sag at the load"
-                + arrest.attachmentLimit().map(l -> ", the attachment " + l.label()).orElse(""));
+                + arrest.attachmentLimit()
+                        .map(l -> ", the attachment " + l.label())
+                        .orElse(""));
         SpanExplanation span = peak.span(arrest.span());
         SpanState state = arrest.peak().span(arrest.span());
         int piece = LineExplanation.pieceBefore(state, arrest.attachmentAtPeak()) + 1;

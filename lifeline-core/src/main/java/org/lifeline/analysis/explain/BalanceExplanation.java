@@ -68,8 +68,8 @@ final class BalanceExplanation {
                 .ifPresent(again -> sheet.row(
                         "x_P", "deployment at the force P on its curve: must be x", again, Dimension.LENGTH, "curve"));
         sheet.section("Balance");
-        Figure weight =
-                sheet.row("G", "weight of those who fall", times(f.falling().mass(), f.gravity()), Dimension.FORCE, "m g");
+        Figure weight = sheet.row(
+                "G", "weight of those who fall", times(f.falling().mass(), f.gravity()), Dimension.FORCE, "m g");
         Figure fall = sheet.row(
                 "W_f",
                 "energy set free by the fall",
@@ -84,8 +84,8 @@ final class BalanceExplanation {
                 "energy balance: 0 but for rounding");
         if (curve.onPlateau(si) && p.value() > weight.value()) {
             Figure start = curve.startOfPiece(si);
-            Expression spare =
-                    minus(times(weight, sum(f.falling().freeFall(), f.descent(), start)), sum(work, curve.workToPiece(si)));
+            Expression spare = minus(
+                    times(weight, sum(f.falling().freeFall(), f.descent(), start)), sum(work, curve.workToPiece(si)));
             sheet.row(
                     "x_P",
                     "deployment from the balance while P stays on its plateau: must be x",
@@ -124,8 +124,8 @@ final class BalanceExplanation {
         Figure all = sheet.row("W_c", "work taken by all connections", sum(taken), Dimension.ENERGY, "sum");
         sheet.row("P", "load on the line: their largest forces together", sum(forces), Dimension.FORCE, "sum");
         sheet.section("Balance");
-        Figure fall = sheet.row(
-                "W_f", "energy set free by the fall", sum(released), Dimension.ENERGY, "weight times height");
+        Figure fall =
+                sheet.row("W_f", "energy set free by the fall", sum(released), Dimension.ENERGY, "weight times height");
         sheet.row(
                 "W_r",
                 "fall less what was taken: not above 0, since each is credited only with the work on the line that the"

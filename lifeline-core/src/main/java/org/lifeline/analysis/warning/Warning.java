@@ -34,7 +34,8 @@ public record Warning(Code code, String where, double value, double limit) {
         /** A free-running attachment runs far; held, it may load supports and cable more. */
         ATTACHMENT_RUNS("m", "the attachment runs along the cable: held at its place it may load the supports more"),
         /** Several unequal workers fall together: force and distance are bounds, not the answer of a balance. */
-        UNEQUAL_FALLERS("-", "workers that fall together are unequal: forces and distances are bounds on the safe side");
+        UNEQUAL_FALLERS(
+                "-", "workers that fall together are unequal: forces and distances are bounds on the safe side");
 
         private final String unit;
         private final String text;

@@ -109,9 +109,10 @@ final class ArrestQuantities {
             return;
         }
         double here = arrest.line().along(arrest.fall().place());
-        Point first =
-                arrest.line().supports().get(arrest.span() - 1).position();
-        double there = here - arrest.line().stationOf(arrest.fall().place()) + first.horizontalDistance(arrest.attachmentAtPeak());
+        Point first = arrest.line().supports().get(arrest.span() - 1).position();
+        double there = here
+                - arrest.line().stationOf(arrest.fall().place())
+                + first.horizontalDistance(arrest.attachmentAtPeak());
         double required = Quantity.REQUIRED_ELEVATION.value(arrest, factors);
         for (int k = 0; k < obstructions.size(); k++) {
             Obstruction o = obstructions.get(k);

@@ -186,7 +186,10 @@ public final class DesignAnalysis implements WorstCases {
                         .support()
                         .map(support -> "at " + support)
                         .orElseGet(() -> String.format(
-                                Locale.ROOT, "span %d, %.3f m", f.place().span(), f.place().station())));
+                                Locale.ROOT,
+                                "span %d, %.3f m",
+                                f.place().span(),
+                                f.place().station())));
         Fall.Builder b = Fall.builder(id).at(f.place());
         f.fallers().forEach(b::faller);
         falls.putIfAbsent(id, b.build());

@@ -130,9 +130,11 @@ final class InfluenceLine {
         }
         atSupports = true;
         List<Support> supports = combination.line().supports();
-        evaluate(combination.at(movingFall, Place.atSupport(supports.get(span - 1).id())));
+        evaluate(combination.at(
+                movingFall, Place.atSupport(supports.get(span - 1).id())));
         if (span == supports.size() - 1) {
-            evaluate(combination.at(movingFall, Place.atSupport(supports.get(span).id())));
+            evaluate(combination.at(
+                    movingFall, Place.atSupport(supports.get(span).id())));
         }
     }
 

@@ -83,7 +83,9 @@ public final class MonteCarloResult {
             reasons.add("the study was ended after " + cases() + " of " + counts.asked() + " cases");
         }
         if (failed() > 0) {
-            String first = failures.isEmpty() ? "" : ", the first because: " + failures.get(0).reason();
+            String first = failures.isEmpty()
+                    ? ""
+                    : ", the first because: " + failures.get(0).reason();
             reasons.add(failed() + " of " + cases() + " cases have no result" + first);
         }
         return reasons.isEmpty() ? Optional.empty() : Optional.of(String.join("; ", reasons));

@@ -108,8 +108,7 @@ public final class FallBalance {
         }
         double change = gap(path, x) / (force - weight);
         int piece = curve.piece(x);
-        boolean onPiece =
-                Math.abs(curve.forceOnPiece(piece, x) - force) <= BalanceTolerances.ON_PIECE * force;
+        boolean onPiece = Math.abs(curve.forceOnPiece(piece, x) - force) <= BalanceTolerances.ON_PIECE * force;
         boolean flat = Math.abs(change) * curve.slopeOfPiece(piece) <= BalanceTolerances.FLAT * force;
         return onPiece && flat ? Math.max(0, x + change) : x;
     }
@@ -126,9 +125,7 @@ public final class FallBalance {
         }
 
         private double extension(double force) {
-            return far
-                    ? curve.farExtension(Math.max(force, corner))
-                    : curve.nearExtension(Math.min(force, corner));
+            return far ? curve.farExtension(Math.max(force, corner)) : curve.nearExtension(Math.min(force, corner));
         }
 
         @Override

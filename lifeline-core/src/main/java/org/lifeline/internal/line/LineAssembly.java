@@ -375,7 +375,8 @@ public final class LineAssembly {
         double byTension;
         double byExtension;
         double value;
-        if (LineSystem.isAtStop(s, end, absorber) && Double.isInfinite(absorber.curve().stopStiffness())) {
+        if (LineSystem.isAtStop(s, end, absorber)
+                && Double.isInfinite(absorber.curve().stopStiffness())) {
             byTension = 0;
             byExtension = 1;
             put(row, e - absorber.curve().maximumExtension(), sys.chord[i]);
@@ -537,7 +538,8 @@ public final class LineAssembly {
             out[row + c] -= e / t * u[c] * u[2] / (t * t);
         }
         out[row + sys.up] += e / t * (1 - u[2] * u[2] / (t * t));
-        boolean rigid = LineSystem.isAtStop(s, 1, absorber) && Double.isInfinite(absorber.curve().stopStiffness());
+        boolean rigid = LineSystem.isAtStop(s, 1, absorber)
+                && Double.isInfinite(absorber.curve().stopStiffness());
         double byTension = rigid ? 0 : s.yielding[1] ? 1 / t : -1 / absorber.initialStiffness();
         out[sys.extensionIndex(1)] += byTension * u[2] / t;
     }

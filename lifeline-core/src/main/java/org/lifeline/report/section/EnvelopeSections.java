@@ -132,7 +132,9 @@ public final class EnvelopeSections {
                         e.fallCase().fall().place(),
                         q.result(
                                 QuantityKind.LENGTH,
-                                envelope.design().line().stationOf(e.fallCase().fall().place()))),
+                                envelope.design()
+                                        .line()
+                                        .stationOf(e.fallCase().fall().place()))),
                 q.input(QuantityKind.TEMPERATURE, e.fallCase().temperature()) + ", "
                         + CaseNames.shortSide(e.fallCase().side())
                         + CaseNames.deviations(e.fallCase(), q, ", ")));

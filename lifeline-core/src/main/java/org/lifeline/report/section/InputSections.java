@@ -247,13 +247,13 @@ public final class InputSections {
                     InertText.name(f.id()),
                     PlaceText.span(f.place()),
                     PlaceText.station(
-                            f.place(), q.input(QuantityKind.LENGTH, design.line().stationOf(f.place()))),
+                            f.place(),
+                            q.input(QuantityKind.LENGTH, design.line().stationOf(f.place()))),
                     f.fallers().stream().map(w -> InertText.name(w.id())).collect(Collectors.joining(", ")),
                     f.hanging().isEmpty()
                             ? "nobody"
                             : f.hanging().stream()
-                                    .map(h -> InertText.name(h.worker().id()) + " "
-                                            + PlaceText.asInput(h.place(), q))
+                                    .map(h -> InertText.name(h.worker().id()) + " " + PlaceText.asInput(h.place(), q))
                                     .collect(Collectors.joining("; ")),
                     f.freeFall().isPresent()
                             ? q.input(QuantityKind.LENGTH, f.freeFall().getAsDouble())

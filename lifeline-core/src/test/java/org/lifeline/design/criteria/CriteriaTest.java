@@ -392,10 +392,7 @@ class CriteriaTest {
                 .build();
         LifelineDesign odd = d.toBuilder()
                 .worker(low)
-                .fall(Fall.builder("impossible")
-                        .at(Place.of(1, 3))
-                        .faller(low)
-                        .build())
+                .fall(Fall.builder("impossible").at(Place.of(1, 3)).faller(low).build())
                 .build();
         Extremes e = analyse(odd);
         assertThat(e.failures()).isNotEmpty();

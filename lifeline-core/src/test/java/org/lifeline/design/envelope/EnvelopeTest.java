@@ -212,7 +212,8 @@ class EnvelopeTest {
     void aCaseThatFailsIsKeptWithItsReason() {
         LifelineDesign low = THREE_SPANS
                 .withFalls(List.of())
-                .withWorkers(w -> w.toBuilder(w.id()).walkingLevel(w.walkingLevel() - 5).build());
+                .withWorkers(w ->
+                        w.toBuilder(w.id()).walkingLevel(w.walkingLevel() - 5).build());
         LifelineDesign d = low.withFalls(List.of(Fall.builder("impossible")
                 .at(Place.of(1, 3))
                 .faller(low.workers().get(0))

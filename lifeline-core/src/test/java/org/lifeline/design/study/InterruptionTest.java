@@ -86,8 +86,7 @@ class InterruptionTest {
         assertThat(r.isComplete()).isFalse();
         assertThat(r.cases()).isLessThan(352);
         assertThat(r.failed()).isZero();
-        assertThat(r.incompleteBecause())
-                .contains("the study was ended after " + r.cases() + " of 60000 cases");
+        assertThat(r.incompleteBecause()).contains("the study was ended after " + r.cases() + " of 60000 cases");
         if (pool != null) {
             pool.shutdown();
             assertThat(pool.awaitTermination(30, TimeUnit.SECONDS)).isTrue();
@@ -131,9 +130,9 @@ class InterruptionTest {
                 .withProgress((done, total) -> done < 2)
                 .solve(DESIGN, TENSION);
         assertThat(byListener.isComplete()).isFalse();
-        assertThat(byListener.noneBecause()).hasValueSatisfying(why -> assertThat(why)
-                .contains("was ended after 2 values")
-                .contains("of the others it says nothing"));
+        assertThat(byListener.noneBecause())
+                .hasValueSatisfying(why ->
+                        assertThat(why).contains("was ended after 2 values").contains("of the others it says nothing"));
 
         Thread.currentThread().interrupt();
         assertThatThrownBy(() -> FeasibleSearch.withCriteria(CRITERIA).solve(DESIGN, TENSION))
@@ -190,8 +189,8 @@ class InterruptionTest {
         Evaluation wrongSize = Evaluation.of(List.of(new Response("x", "-")), d -> new double[2]);
         ExecutorService pool = Executors.newFixedThreadPool(2);
         try {
-            for (MonteCarlo study : List.of(
-                    MonteCarlo.withSeed(1), MonteCarlo.withSeed(1).withExecutor(pool))) {
+            for (MonteCarlo study :
+                    List.of(MonteCarlo.withSeed(1), MonteCarlo.withSeed(1).withExecutor(pool))) {
                 assertThatThrownBy(() -> study.solve(DESIGN, UNCERTAIN, faulty, 200))
                         .isInstanceOf(ArithmeticException.class)
                         .hasMessage("a slip of the caller");
@@ -218,7 +217,8 @@ class InterruptionTest {
         MonteCarloResult r = MonteCarlo.withSeed(5).solve(DESIGN, UNCERTAIN, some, 200);
         assertThat(r.isComplete()).isTrue();
         assertThat(r.failed()).isEqualTo(100);
-        assertThat(r.incompleteBecause()).contains("100 of 200 cases have no result, the first because: x: 2: must be odd");
+        assertThat(r.incompleteBecause())
+                .contains("100 of 200 cases have no result, the first because: x: 2: must be odd");
         Evaluation all = Evaluation.firstFall(DeploymentForce.MAXIMUM, List.of(Quantity.END_ANCHOR_LOAD));
         assertThat(MonteCarlo.withSeed(5).solve(DESIGN, UNCERTAIN, all, 20).incompleteBecause())
                 .isEmpty();

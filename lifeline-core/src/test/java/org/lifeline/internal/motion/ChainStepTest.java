@@ -93,7 +93,8 @@ class ChainStepTest {
                 0,
                 model.pointAtStation(0, 4),
                 true,
-                List.of(new MotionSetup.Person(90, LoadingCurve.spring(5e4), 1.5, new MotionSetup.Timing(0, 1.4, true))));
+                List.of(new MotionSetup.Person(
+                        90, LoadingCurve.spring(5e4), 1.5, new MotionSetup.Timing(0, 1.4, true))));
         Motion motion = new Motion(setup, 0.3, 1, new Motion.Sampling(1, 0.01));
         motion.run(1);
         double[] t = motion.history().times();

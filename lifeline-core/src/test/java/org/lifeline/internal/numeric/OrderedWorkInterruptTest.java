@@ -90,7 +90,9 @@ class OrderedWorkInterruptTest {
             });
         }
         pool.shutdown();
-        assertThat(pool.awaitTermination(30, TimeUnit.SECONDS)).as("no thread is left at work").isTrue();
+        assertThat(pool.awaitTermination(30, TimeUnit.SECONDS))
+                .as("no thread is left at work")
+                .isTrue();
         assertThat(clean.get()).as("no interrupt is left to other tasks").isEqualTo(8);
     }
 

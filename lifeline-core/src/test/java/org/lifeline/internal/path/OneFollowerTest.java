@@ -93,7 +93,8 @@ class OneFollowerTest {
             slips = Math.max(slips, Math.abs(a.slip(i) - b.slip(i)));
             most = Math.max(most, Math.abs(b.slip(i)));
         }
-        // Slips to a part in a million of the largest; of no less than a decimetre, since they are differences of lengths
+        // Slips to a part in a million of the largest; of no less than a decimetre, since they are differences of
+        // lengths
         // of ten metres that are known to 1e-10.
         return Math.max(worst, slips / Math.max(most, 0.1));
     }

@@ -25,7 +25,9 @@ final class Failures {
     int violations(String name, List<Violation> violations) {
         int number = violations.size();
         err.println(InertText.plain(name) + " cannot be used: "
-                + (number == 1 ? "1 violation" : number <= MOST ? number + " violations" : "more than " + MOST + " violations"));
+                + (number == 1
+                        ? "1 violation"
+                        : number <= MOST ? number + " violations" : "more than " + MOST + " violations"));
         for (Violation each : violations.subList(0, Math.min(number, MOST + 1))) {
             err.println("  " + InertText.plain(each.path()) + ": " + InertText.plain(each.value()) + ": "
                     + InertText.plain(each.rule()));
@@ -66,7 +68,8 @@ final class Failures {
 
     int fault(Throwable e, boolean stackTrace) {
         if (e instanceof OutOfMemoryError) {
-            err.println("The memory that this program may use is not enough for this design; java -Xmx4g -jar gives more.");
+            err.println(
+                    "The memory that this program may use is not enough for this design; java -Xmx4g -jar gives more.");
             return ExitCode.FAULT;
         }
         err.println("The program failed: " + InertText.plain(String.valueOf(e)));

@@ -49,6 +49,8 @@ final class JsonFault {
     private static String open(JsonStreamContext context) {
         JsonLocation at = context.startLocation(ContentReference.unknown());
         String place = " that begins at line " + at.getLineNr() + ", column " + at.getColumnNr() + " is closed";
-        return context.inObject() ? "the object" + place : context.inArray() ? "the array" + place : "its value is whole";
+        return context.inObject()
+                ? "the object" + place
+                : context.inArray() ? "the array" + place : "its value is whole";
     }
 }

@@ -55,8 +55,8 @@ class DesignLimitsTest {
 
     @Test
     void aLongKeyIsCut() {
-        Violation found =
-                violations(silo("\"title\"", "\"" + "k".repeat(9000) + "\": 1, \"title\"")).get(0);
+        Violation found = violations(silo("\"title\"", "\"" + "k".repeat(9000) + "\": 1, \"title\""))
+                .get(0);
         assertThat(found.path()).hasSize("[\"\"]".length() + 101);
         assertThat(found.rule()).startsWith("is an unknown key");
     }
@@ -98,7 +98,8 @@ class DesignLimitsTest {
     @Test
     void anIdGivenTwiceNamesTheFirst() {
         String support = "{\"id\": \"p#\", \"type\": \"intermediate\", \"position\": [\"1.# m\", \"0 m\", \"8 m\"]}";
-        String text = silo("{\n   \"id\": \"S1\"", many(9, support) + "," + support.replace("#", "3") + ",{\"id\": \"S1\"");
+        String text =
+                silo("{\n   \"id\": \"S1\"", many(9, support) + "," + support.replace("#", "3") + ",{\"id\": \"S1\"");
         assertThat(violations(text))
                 .filteredOn(v -> v.path().equals("supports[10].id"))
                 .extracting(Violation::rule)

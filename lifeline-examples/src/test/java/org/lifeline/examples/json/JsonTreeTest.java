@@ -136,7 +136,8 @@ class JsonTreeTest {
                 "\"a|the text ends before its value is whole"
             })
     void faultsAreToldInWords(String text, @org.jspecify.annotations.Nullable String words) {
-        String rule = refused(utf8(text.replace("\\n", "\n").replace("\\u0007", "\u0007"))).rule();
+        String rule = refused(utf8(text.replace("\\n", "\n").replace("\\u0007", "\u0007")))
+                .rule();
         assertThat(rule).startsWith("is not JSON: ").doesNotContain("com.fasterxml", "CTRL-CHAR", "expecting", "token");
         if (words != null) {
             assertThat(rule).isEqualTo("is not JSON: " + words);

@@ -65,5 +65,4 @@ public final class LowPassFilters {
     public double value(int signal) {
         return output[signal];
     }
-
 }
