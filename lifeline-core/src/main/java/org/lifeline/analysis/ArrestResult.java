@@ -46,6 +46,8 @@ public final class ArrestResult {
     private final Clearance clearance;
     private final double harnessStretch;
     private final Optional<MotionSummary> motion;
+    private final Worker hardestArrested;
+    private final Worker clearanceWorker;
 
     private ArrestResult(Builder b) {
         this.conditions = b.conditions;
@@ -64,6 +66,8 @@ public final class ArrestResult {
         this.clearance = requireNonNull(b.clearance, "clearance");
         this.harnessStretch = b.harnessStretch;
         this.motion = b.motion;
+        this.hardestArrested = b.hardestArrested;
+        this.clearanceWorker = b.clearanceWorker;
     }
 
     /** What an analysis was asked for. */
@@ -87,9 +91,23 @@ public final class ArrestResult {
         private @Nullable Clearance clearance;
         private double harnessStretch;
         private Optional<MotionSummary> motion = Optional.empty();
+        private Worker hardestArrested;
+        private Worker clearanceWorker;
 
         Builder(Conditions conditions) {
             this.conditions = conditions;
+            hardestArrested = conditions.fall.fallers().get(0);
+            clearanceWorker = hardestArrested;
+        }
+
+        Builder hardestArrested(Worker value) {
+            hardestArrested = value;
+            return this;
+        }
+
+        Builder clearanceWorker(Worker value) {
+            clearanceWorker = value;
+            return this;
         }
 
         Builder before(LineEquilibrium value) {
@@ -524,9 +542,27 @@ public final class ArrestResult {
     }
 
     /**
-     * The worker for whom arrest force and clearance are given when several fall together.
+     * The worker for whom {@link #arrestForce()} is given when several fall together.
      *
-     * @return the first of those who fall
+     * @return in time the one who is arrested hardest, by energy balance the first of those who fall
+     */
+    public Worker hardestArrested() {
+        return hardestArrested;
+    }
+
+    /**
+     * The worker for whom {@link #clearance()} is given when several fall together.
+     *
+     * @return in time the one who needs the lowest level, by energy balance the first of those who fall
+     */
+    public Worker clearanceWorker() {
+        return clearanceWorker;
+    }
+
+    /**
+     * The first of those who fall, in the order of the fall. Others may be arrested harder or fall lower.
+     *
+     * @return the worker
      */
     public Worker firstFaller() {
         return fall().fallers().get(0);

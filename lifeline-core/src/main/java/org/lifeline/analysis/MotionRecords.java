@@ -110,7 +110,7 @@ final class MotionRecords {
                 values.put(each, record.support(i, number++));
             }
         }
-        if (i >= fall.place().span()) {
+        if (i >= line.spanOf(fall.place())) {
             double[] slip = values.getOrDefault(SupportHistory.Quantity.SLIP, new double[0]);
             for (int k = 0; k < slip.length; k++) {
                 slip[k] = 0.0 - slip[k];

@@ -43,8 +43,8 @@ public final class TransientArrest {
     /** Bound of the peaks that is asked for by default [-]: what three meshes reach as a rule. */
     private static final double ACCURACY = 0.05;
 
-    /** How often mesh and step may be halved by default. */
-    private static final int REFINEMENTS = 3;
+    /** How often mesh and step may be halved by default: three meshes, the least that bound an error. */
+    private static final int REFINEMENTS = 2;
 
     /** Time that is followed by default [s]: catch and the first rebounds. */
     private static final double DURATION = 3;
@@ -263,7 +263,8 @@ public final class TransientArrest {
     }
 
     /**
-     * Follows one fall in time.
+     * Follows one fall in time. At a support the connection pulls on the anchor itself, on the anchor side of an in-line
+     * absorber; the line takes part by what the support yields.
      *
      * @param line the line; its cable must have a mass
      * @param fall the fall
@@ -284,10 +285,8 @@ public final class TransientArrest {
         TransientCase c = new TransientCase(fall, conditions.side, conditions.clearance, t);
         List<LineModel.Load> hooks = new ArrayList<>();
         for (Fall.Hanging each : fall.hanging()) {
-            LineModel.Load hook = model.hook(
-                    each.place().span() - 1,
-                    each.place().station(),
-                    each.worker().attachment() == Attachment.GRIPPED);
+            LineModel.Load hook =
+                    Statics.hook(model, each.place(), each.worker().attachment());
             model.hang(hook, each.worker().mass() * line.gravity());
             hooks.add(hook);
         }
@@ -332,13 +331,6 @@ public final class TransientArrest {
     private void check(Lifeline line, Fall fall) {
         EnergyBalance.checkPlaces(line, fall);
         Violations v = new Violations();
-        refuseSupport(v, "fall", fall.place());
-        for (int i = 0; i < fall.hanging().size(); i++) {
-            refuseSupport(v, "fall.hanging[" + i + "]", fall.hanging().get(i).place());
-        }
-        for (int i = 0; i < later.size(); i++) {
-            refuseSupport(v, "laterFalls[" + i + "]", later.get(i).fall.place());
-        }
         v.positive("cable.massPerLength", line.cable().massPerLength(line.gravity()), "kg/m");
         v.require(
                 later.isEmpty() || numerics.course().afterCatch().isEmpty(),
@@ -361,25 +353,25 @@ public final class TransientArrest {
         v.throwIfAny();
     }
 
-    private static void refuseSupport(Violations v, String path, Place place) {
-        place.support()
-                .ifPresent(id -> v.add(path + ".support", id, "must be a station of a span in an arrest in time"));
-    }
-
     private void hang(TransientCase c, MotionSetup setup, List<LineModel.Load> hooks) {
         LineModel model = c.model();
         List<Fall.Hanging> hanging = c.fall().hanging();
         for (int i = 0; i < hooks.size(); i++) {
             Fall.Hanging each = hanging.get(i);
-            if (model.restsOn(hooks.get(i)) >= 0) {
+            boolean atSupport = each.place().isAtSupport();
+            if (!atSupport && model.restsOn(hooks.get(i)) >= 0) {
                 continue;
             }
             Worker w = each.worker();
             Point at = model.position(hooks.get(i));
             double taut = w.connection().tautLength(Math.max(0, at.z() - w.harnessElevation()));
-            MotionSetup.Person person = new MotionSetup.Person(
-                    w.mass(), w.connection().curve(conditions.side), taut, MotionSetup.Timing.hanging());
-            setup.attach(each.place().span() - 1, at, w.attachment() == Attachment.GRIPPED, List.of(person));
+            List<MotionSetup.Person> person = List.of(new MotionSetup.Person(
+                    w.mass(), w.connection().curve(conditions.side), taut, MotionSetup.Timing.hanging()));
+            if (atSupport) {
+                setup.attachToSupport(model.line().supportOf(each.place()), person);
+            } else {
+                setup.attach(each.place().span() - 1, at, w.attachment() == Attachment.GRIPPED, person);
+            }
             c.add(w, at, taut);
         }
     }
@@ -389,11 +381,9 @@ public final class TransientArrest {
         Fall fall = each.fall;
         boolean first = each.first;
         LineModel model = c.model();
-        int span = fall.place().span() - 1;
+        Place place = fall.place();
         boolean gripped = fall.fallers().get(0).attachment() == Attachment.GRIPPED;
-        Point at = gripped
-                ? model.materialPoint(model.hook(span, fall.place().station(), true))
-                : model.pointAtStation(span, fall.place().station());
+        Point at = pointOf(model, place, gripped);
         EnergyBalance.checkReach(model.line(), fall, at);
         List<MotionSetup.Person> people = new ArrayList<>();
         for (Worker w : fall.fallers()) {
@@ -421,6 +411,21 @@ public final class TransientArrest {
                             : "must be early enough for " + w.id() + ", who is caught at " + caught
                                     + " s, to be caught before the run ends at " + end + " s");
         }
-        setup.attach(span, at, gripped || held, people);
+        if (place.isAtSupport()) {
+            setup.attachToSupport(model.line().supportOf(place), people);
+        } else {
+            setup.attach(place.span() - 1, at, gripped || held, people);
+        }
+    }
+
+    /** The point that a connection pulls on before the fall. */
+    private static Point pointOf(LineModel model, Place place, boolean gripped) {
+        if (place.isAtSupport()) {
+            return model.support(model.line().supportOf(place));
+        }
+        int span = place.span() - 1;
+        return gripped
+                ? model.materialPoint(model.hook(span, place.station(), true))
+                : model.pointAtStation(span, place.station());
     }
 }

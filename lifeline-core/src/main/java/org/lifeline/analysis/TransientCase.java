@@ -145,6 +145,7 @@ final class TransientCase {
                 records.peaks(motion.whole()),
                 harnessFall,
                 motion.firstCatchOver());
+        WorkerClearance lowestReaching = clearance(log, end);
         return new ArrestResult.Builder(new ArrestResult.Conditions(fall, side, Method.TRANSIENT, Optional.empty()))
                 .before(before())
                 .peak(peak)
@@ -156,7 +157,9 @@ final class TransientCase {
                 .lineLoad(log.together)
                 .bottomedOut(bottomed)
                 .energy(account)
-                .clearance(clearance(log, end))
+                .hardestArrested(people.get(hardest).worker())
+                .clearance(lowestReaching.account)
+                .clearanceWorker(lowestReaching.worker)
                 .harnessStretch(clearance.harnessStretch())
                 .motion(summary)
                 .build();
@@ -211,16 +214,20 @@ final class TransientCase {
         List<LoadPosition> list = new ArrayList<>();
         int hanging = 0;
         for (LoadPosition each : before().loads()) {
-            if (each.restsOn().isPresent()) {
+            if (each.restsOn().isPresent() && each.span() > 0) {
+                // It came to rest on a support before, and no body of the motion stands for it.
                 list.add(each);
             } else {
                 Point at = point(s, s.attachmentNode(hanging++));
-                list.add(new LoadPosition(each.span(), at, each.force(), Optional.empty()));
+                list.add(new LoadPosition(each.span(), at, each.force(), each.restsOn()));
             }
         }
         int first = hanging;
         list.add(new LoadPosition(
-                fall.place().span(), point(s, s.attachmentNode(first)), log.together, Optional.empty()));
+                Statics.spanOnCable(fall.place()),
+                point(s, s.attachmentNode(first)),
+                log.together,
+                fall.place().support()));
         return list;
     }
 
@@ -257,12 +264,15 @@ final class TransientCase {
         return s.energy(part) - motion.startEnergy(part);
     }
 
-    private Clearance clearance(PeakValues log, Point end) {
+    /** An account of clearance and whose it is. */
+    private record WorkerClearance(Worker worker, Clearance account) {}
+
+    private WorkerClearance clearance(PeakValues log, Point end) {
         Lifeline line = model().line();
-        Point support = line.supports().get(fall.place().span() - 1).position();
-        double along = line.along(fall.place()) - fall.place().station() + support.horizontalDistance(end);
+        Point support = line.supports().get(line.spanOf(fall.place()) - 1).position();
+        double along = line.along(fall.place()) - line.stationOf(fall.place()) + support.horizontalDistance(end);
         OptionalDouble below = ClearanceAccount.highest(clearance, line, fall, along);
-        Clearance worst = null;
+        WorkerClearance worst = null;
         for (int k = 0; k < people.size(); k++) {
             Person p = people.get(k);
             if (p.falls()) {
@@ -270,11 +280,14 @@ final class TransientCase {
                         clearance,
                         p.worker(),
                         new ClearanceAccount.Levels(
-                                p.attachment().z(), log.lineAtLowest[k], OptionalDouble.of(log.lowest[k]), false),
+                                p.attachment().z(),
+                                log.lineAtLowest[k],
+                                OptionalDouble.of(log.lowest[k]),
+                                fall.place().isAtSupport()),
                         new ClearanceAccount.Reach(p.taut(), log.extensionAtLowest[k]),
                         below);
-                if (worst == null || c.requiredElevation() < worst.requiredElevation()) {
-                    worst = c;
+                if (worst == null || c.requiredElevation() < worst.account.requiredElevation()) {
+                    worst = new WorkerClearance(p.worker(), c);
                 }
             }
         }

@@ -135,9 +135,9 @@ public final class Lifeline {
     }
 
     /**
-     * Elevation of the straight line between the supports of a span, as installed.
+     * Elevation of the straight line between the supports of a span, as installed, or of a support.
      *
-     * @param place the place
+     * @param place the place, on this line
      * @return elevation [m]
      */
     public double chordElevation(Place place) {

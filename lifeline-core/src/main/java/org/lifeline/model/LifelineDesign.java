@@ -6,6 +6,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.function.UnaryOperator;
@@ -26,6 +27,7 @@ public final class LifelineDesign {
     private final List<Fall> falls;
     private final ClearanceRules clearance;
     private final ModelFactors modelFactors;
+    private final @Nullable Double workingFloor;
 
     private LifelineDesign(Builder b, Lifeline line) {
         this.title = b.title;
@@ -36,6 +38,7 @@ public final class LifelineDesign {
         this.falls = List.copyOf(b.falls);
         this.clearance = b.clearance;
         this.modelFactors = b.modelFactors;
+        this.workingFloor = b.workingFloor;
     }
 
     /**
@@ -112,6 +115,15 @@ public final class LifelineDesign {
     }
 
     /**
+     * The working floor that carries the posts of the line.
+     *
+     * @return elevation of its top [m]; empty where it is not stated
+     */
+    public OptionalDouble workingFloor() {
+        return workingFloor == null ? OptionalDouble.empty() : OptionalDouble.of(workingFloor);
+    }
+
+    /**
      * A builder that starts from this design.
      *
      * @return a builder with all parts of this design
@@ -121,6 +133,7 @@ public final class LifelineDesign {
         b.temperatures.addAll(temperatures);
         b.workers.addAll(workers);
         b.falls.addAll(falls);
+        b.workingFloor = workingFloor;
         return b;
     }
 
@@ -189,6 +202,7 @@ public final class LifelineDesign {
         private final List<Fall> falls = new ArrayList<>();
         private ClearanceRules clearance = ClearanceRules.commonPractice();
         private ModelFactors modelFactors = ModelFactors.none();
+        private @Nullable Double workingFloor;
 
         private Builder(String title) {
             this.title = Violations.required("title", title);
@@ -261,6 +275,17 @@ public final class LifelineDesign {
         }
 
         /**
+         * The working floor that carries the posts of the line, for criteria that measure a height from it.
+         *
+         * @param elevation elevation of its top [m]
+         * @return this
+         */
+        public Builder workingFloor(double elevation) {
+            workingFloor = elevation;
+            return this;
+        }
+
+        /**
          * Checks everything and makes the design.
          *
          * @return the design
@@ -274,6 +299,9 @@ public final class LifelineDesign {
                 PlausibleRange.TEMPERATURE.check(v, "service.temperatures[" + i + "]", temperatures.get(i));
             }
             PlausibleRange.checkCount(v, "service.temperatures", temperatures.size());
+            if (workingFloor != null) {
+                PlausibleRange.COORDINATE.check(v, "clearance.workingFloor", workingFloor);
+            }
             PlausibleRange.checkCount(v, "workers", workers.size());
             PlausibleRange.checkCount(v, "falls", falls.size());
             unique(v, "workers", workers, Worker::id);

@@ -2,6 +2,7 @@ package org.lifeline.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
@@ -15,7 +16,10 @@ import org.lifeline.design.envelope.EnvelopeResult;
 import org.lifeline.model.LifelineDesign;
 import org.lifeline.model.Support;
 import org.lifeline.report.document.InertText;
+import org.lifeline.report.document.PageMarks;
+import org.lifeline.report.document.Paper;
 import org.lifeline.report.document.Picture;
+import org.lifeline.report.document.ProjectData;
 import org.lifeline.report.document.Provenance;
 import org.lifeline.report.document.Quantities;
 import org.lifeline.report.document.ReportBlock;
@@ -23,15 +27,19 @@ import org.lifeline.report.document.ReportDetail;
 import org.lifeline.report.document.ReportDocument;
 import org.lifeline.report.document.ReportSection;
 import org.lifeline.report.document.UnitChoice;
+import org.lifeline.report.picture.SystemPicture;
 import org.lifeline.report.section.ArrestSections;
+import org.lifeline.report.section.ArrestTables;
 import org.lifeline.report.section.CriteriaSection;
 import org.lifeline.report.section.EnvelopeSections;
+import org.lifeline.report.section.GlossarySection;
 import org.lifeline.report.section.GoverningArrests;
 import org.lifeline.report.section.IndependentCheckSection;
 import org.lifeline.report.section.InputSections;
 import org.lifeline.report.section.LineSections;
 import org.lifeline.report.section.MotionSections;
 import org.lifeline.report.section.PlanDocumentsSection;
+import org.lifeline.report.section.ProjectSection;
 import org.lifeline.report.section.RemarkSections;
 import org.lifeline.report.section.SummarySection;
 import org.lifeline.report.section.WarningSection;
@@ -58,6 +66,8 @@ public final class CalculationReport {
     private static final class Options {
         private UnitChoice units = UnitChoice.BOTH;
         private Provenance provenance = Provenance.of("");
+        private ProjectData project = ProjectData.none();
+        private Paper paper = Paper.A4;
         private ReportDetail detail = ReportDetail.GOVERNING;
         private List<Picture> pictures = List.of();
         private List<ReportSection> inputs = List.of();
@@ -70,6 +80,8 @@ public final class CalculationReport {
             Options o = new Options();
             o.units = units;
             o.provenance = provenance;
+            o.project = project;
+            o.paper = paper;
             o.detail = detail;
             o.pictures = pictures;
             o.inputs = inputs;
@@ -141,6 +153,26 @@ public final class CalculationReport {
     }
 
     /**
+     * The same with a project block on its first page, document number and revision on every page.
+     *
+     * @param value the project
+     * @return the new report
+     */
+    public CalculationReport withProject(ProjectData value) {
+        return with(o -> o.project = value);
+    }
+
+    /**
+     * The same on other paper.
+     *
+     * @param value the paper; {@link Paper#A4} by default
+     * @return the new report
+     */
+    public CalculationReport withPaper(Paper value) {
+        return with(o -> o.paper = value);
+    }
+
+    /**
      * The same with more or less of each arrest.
      *
      * @param value how much to show; {@link ReportDetail#GOVERNING} by default
@@ -161,8 +193,8 @@ public final class CalculationReport {
     }
 
     /**
-     * The same with sections of the caller's own before the inputs, such as the input as somebody wrote it. A short report
-     * then leaves out its own tables of supports, workers and falls.
+     * The same with sections of the caller's own before the inputs, such as the input as somebody wrote it. The report
+     * then leaves out its own tables of supports, workers and falls, unless it is a full one.
      *
      * @param value the sections
      * @return the new report
@@ -246,51 +278,94 @@ public final class CalculationReport {
         Quantities q = Quantities.in(options.units);
         LineEquilibrium installed = Statics.withDefaults().solve(design.line(), List.of());
         GoverningArrests governing = new GoverningArrests(design, arrests);
-        IndependentCheckSection verification = IndependentCheckSection.of(arrests);
+        IndependentCheckSection check = IndependentCheckSection.of(arrests);
         List<ReportSection> sections = new ArrayList<>();
+        front(governing, check, installed, sections);
+        inputs(q, sections);
+        results(governing, installed, sections);
+        boolean extended = options.detail != ReportDetail.SHORT;
+        calculations(governing, sections);
+        sections.add(check.section(options.detail == ReportDetail.FULL));
+        sections.add(RemarkSections.iterations(installed, arrests));
+        sections.add(RemarkSections.notConsidered(design, arrests, !options.motions.isEmpty()));
+        sections.add(new PlanDocumentsSection(design, arrests, installed, q).section());
+        if (extended) {
+            sections.add(RemarkSections.formulas());
+            sections.add(GlossarySection.section(q));
+        }
+        sections.add(RemarkSections.cautions());
+        return new ReportDocument(
+                "Calculation report: " + InertText.name(design.title()), identity(), sections, marks());
+    }
+
+    /** The first page: what it belongs to, the system, what governs, criteria, warnings. */
+    private void front(
+            GoverningArrests governing,
+            IndependentCheckSection check,
+            LineEquilibrium installed,
+            List<ReportSection> sections) {
+        Quantities q = Quantities.in(options.units);
+        if (!options.project.isEmpty()) {
+            sections.add(ProjectSection.of(options.project));
+        }
+        sections.add(new ReportSection(
+                "System", 1, List.of(new ReportBlock.Figure(SystemPicture.draw(design, installed, options.units)))));
         sections.add(new SummarySection(governing, q).section(options.detail));
         List<CriterionResult> criteria = options.criteria;
         if (criteria != null) {
             sections.add(new CriteriaSection(governing, q).section(criteria));
         }
         sections.add(new WarningSection(governing, q)
-                .section(verification, options.motions, Optional.ofNullable(options.envelope)));
+                .section(check, options.motions, Optional.ofNullable(options.envelope)));
+    }
+
+    private void inputs(Quantities q, List<ReportSection> sections) {
         sections.addAll(options.inputs);
-        boolean given = options.detail == ReportDetail.SHORT && !options.inputs.isEmpty();
+        boolean given = options.detail != ReportDetail.FULL && !options.inputs.isEmpty();
         sections.addAll(new InputSections(design, q).sections(given));
         sections.add(RemarkSections.assumptions(design, arrests, q, options.assumptions));
         sections.add(RemarkSections.modelFactors(design));
-        sections.add(RemarkSections.formulas());
-        sections.add(new LineSections(q).installed(installed));
+    }
+
+    private void results(GoverningArrests governing, LineEquilibrium installed, List<ReportSection> sections) {
+        Quantities q = Quantities.in(options.units);
+        boolean extended = options.detail != ReportDetail.SHORT;
         EnvelopeResult envelope = options.envelope;
         if (envelope != null) {
-            List<CriterionResult> again = criteria == null ? List.of() : criteria;
-            sections.add(
-                    new EnvelopeSections(envelope, q).section(governing, again, options.detail != ReportDetail.SHORT));
+            List<CriterionResult> again = Objects.requireNonNullElse(options.criteria, List.of());
+            sections.add(new EnvelopeSections(envelope, q).section(governing, again, extended));
         }
-        for (int i = 0; i < arrests.size(); i++) {
-            Integer number = i + 1;
-            boolean all = options.detail == ReportDetail.FULL;
-            boolean some = options.detail == ReportDetail.GOVERNING;
-            sections.addAll(new ArrestSections(design, q)
-                    .withPictures(all || (some && governing.numbers().contains(number)))
-                    .withSteps(all || (some && governing.calculated().contains(number)))
-                    .sections(number, arrests.get(i)));
+        sections.add(new ArrestTables(arrests, q).section());
+        ArrestSections writer =
+                new ArrestSections(design, q).withInstalled(installed).withPictures(true);
+        for (int number : governing.shown(options.detail)) {
+            sections.addAll(writer.sections(number, arrests.get(number - 1)));
         }
-        for (TransientResult each : options.motions) {
-            sections.addAll(new MotionSections(q).sections(each, options.detail != ReportDetail.SHORT));
+        for (int i = 0; i < options.motions.size(); i++) {
+            boolean pictures = options.detail == ReportDetail.FULL || (extended && i == 0);
+            sections.addAll(new MotionSections(q).sections(options.motions.get(i), pictures));
         }
+        sections.add(new LineSections(q).installed(installed));
         if (!options.pictures.isEmpty()) {
             List<ReportBlock> blocks = new ArrayList<>();
             options.pictures.forEach(p -> blocks.add(new ReportBlock.Figure(p)));
             sections.add(new ReportSection("Pictures", 1, blocks));
         }
-        sections.add(verification.section(options.detail != ReportDetail.SHORT));
-        sections.add(RemarkSections.iterations(installed, arrests));
-        sections.add(RemarkSections.notConsidered(design, arrests, !options.motions.isEmpty()));
-        sections.add(new PlanDocumentsSection(design, arrests, installed, q).section());
-        sections.add(RemarkSections.cautions());
-        return new ReportDocument("Calculation report: " + InertText.name(design.title()), identity(), sections);
+    }
+
+    private void calculations(GoverningArrests governing, List<ReportSection> sections) {
+        Quantities q = Quantities.in(options.units);
+        for (int number : governing.lineByLine(options.detail)) {
+            sections.add(new ArrestSections(design, q).calculation(number, arrests.get(number - 1)));
+        }
+    }
+
+    private PageMarks marks() {
+        return new PageMarks(
+                options.paper,
+                options.project.text(ProjectData.Item.DOCUMENT),
+                options.project.text(ProjectData.Item.REVISION),
+                options.provenance.program());
     }
 
     private List<String> identity() {
@@ -305,8 +380,10 @@ public final class CalculationReport {
         if (!p.date().isBlank()) {
             lines.add("Date: " + InertText.name(p.date()));
         }
-        lines.add("Prepared by: " + (p.preparedBy().isBlank() ? "________________" : InertText.name(p.preparedBy()))
-                + "    Checked by: ________________");
+        if (options.project.isEmpty()) {
+            lines.add("Prepared by: " + (p.preparedBy().isBlank() ? "________________" : InertText.name(p.preparedBy()))
+                    + "    Checked by: ________________");
+        }
         lines.add(
                 switch (options.units) {
                     case SI -> "Units: SI";

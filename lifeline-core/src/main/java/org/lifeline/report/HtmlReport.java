@@ -1,6 +1,7 @@
 package org.lifeline.report;
 
 import java.util.List;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.lifeline.analysis.explain.CalculationStep;
 import org.lifeline.report.document.InertText;
@@ -15,66 +16,18 @@ import org.lifeline.report.document.ReportSection;
  */
 public final class HtmlReport {
     private static final int LONGEST_NUMBER = 40;
-    private static final Pattern INDEX = Pattern.compile("_([0-9A-Za-z.]+)");
-    private static final String STYLE = """
-            :root{color-scheme:light dark;--paper:#fff;--ink:#14181c;--soft:#4a545d;--rule:#b9c1c8;--band:#f1f4f6;--link:#0a4f8f}
-            @media screen and (prefers-color-scheme:dark){
-            :root{--paper:#14181c;--ink:#eef1f4;--soft:#b4bdc5;--rule:#4a545d;--band:#1f262c;--link:#8fc4ff}}
-            *{box-sizing:border-box}
-            html{-webkit-text-size-adjust:100%}
-            body{margin:0 auto;padding:1.2rem 1rem 3rem;max-width:64rem;background:var(--paper);color:var(--ink);
-            font:1rem/1.45 Helvetica,Arial,"DejaVu Sans",sans-serif}
-            h1{font-size:1.6rem;line-height:1.2;margin:.2rem 0 .6rem;overflow-wrap:anywhere}
-            h2{font-size:1.25rem;margin:2.2rem 0 .6rem;padding-top:.6rem;border-top:2px solid var(--ink);overflow-wrap:anywhere}
-            h3{font-size:1.05rem;margin:1.5rem 0 .4rem;overflow-wrap:anywhere}
-            p,li{overflow-wrap:anywhere}
-            .identity{color:var(--soft);margin:0 0 1rem;padding:0;list-style:none}
-            nav ul{columns:18rem;list-style:none;margin:0;padding:.6rem 0;border-top:1px solid var(--rule)}
-            nav li{padding:.12rem 0;overflow-wrap:anywhere;break-inside:avoid}
-            a{color:var(--link)}
-            .wide{overflow-x:auto;margin:.8rem 0 1.1rem}
-            .wide:focus-visible{outline:3px solid #0a4f8f;outline-offset:2px}
-            table{border-collapse:collapse;font-size:.92rem;min-width:40%}
-            caption{text-align:left;font-weight:bold;padding:.2rem 0 .35rem}
-            th,td{padding:.25rem .6rem;border-bottom:1px solid var(--rule);text-align:left;vertical-align:top}
-            thead th{border-bottom:2px solid var(--ink);vertical-align:bottom}
-            tbody th{font-weight:normal}
-            .n{text-align:right;font-variant-numeric:tabular-nums}
-            .n span{white-space:nowrap}
-            .total th,.total td{border-top:2px solid var(--ink);font-weight:bold;background:var(--band)}
-            figure{margin:1rem 0}
-            figure .wide{margin:0}
-            figure svg{display:block;width:100%;min-width:40rem;height:auto;border:1px solid var(--rule)}
-            figcaption{color:var(--soft);font-size:.9rem;margin-top:.35rem}
-            .calc{table-layout:fixed;width:100%}
-            .calc col.c1{width:8%}.calc col.c2{width:34%}.calc col.c3{width:42%}.calc col.c4{width:16%}
-            .calc small{color:var(--soft);font-size:.88em}
-            .calc td,.calc th{overflow-wrap:anywhere}
-            .calc .group th{font-weight:bold;background:var(--band);border-bottom:1px solid var(--ink)}
-            .calc .f{font-variant-numeric:tabular-nums}
-            .calc .r{font-weight:bold;font-variant-numeric:tabular-nums}
-            sub{font-size:.75em;line-height:0}
-            @media (max-width:44rem){
-            body{padding:.8rem .7rem 2rem;font-size:.95rem}
-            th,td{padding:.25rem .4rem}
-            .calc caption{display:block}
-            .calc,.calc tbody,.calc tr,.calc td,.calc th{display:block;width:auto}
-            .calc thead,.calc colgroup{display:none}
-            .calc tr{border-bottom:1px solid var(--rule);padding:.35rem 0}
-            .calc td,.calc th{border:0;padding:.08rem 0}}
-            @media print{
-            a{color:inherit;text-decoration:none}
-            @page{margin:16mm 14mm}
-            body{max-width:none;padding:0;font-size:9.5pt}
-            h2{border-top:1.5pt solid #000;break-after:avoid}h3,caption{break-after:avoid}
-            tr,figure{break-inside:avoid}thead{display:table-header-group;break-after:avoid}
-            tbody tr:first-child{break-before:avoid}
-            .wide{overflow:visible}table{font-size:8.5pt}
-            th,td{padding:.15rem .35rem}
-            .calc{font-size:7.5pt}.calc th,.calc td{padding:.1rem .3rem}
-            figure svg{min-width:0}}
-            """;
+    private static final Pattern VIEW_BOX = Pattern.compile("viewBox=\"0 0 ([0-9.]+) ([0-9.]+)\"");
 
+    /** Height over width from which a picture counts as tall [-]. */
+    private static final double TALL = 0.75;
+
+    /** Most rows of a table that is not parted on paper. */
+    private static final int FEW_ROWS = 16;
+
+    /** Most letters in the cells of a table that is not parted on paper. */
+    private static final int FEW_LETTERS = 1200;
+
+    private static final Pattern INDEX = Pattern.compile("_([0-9A-Za-z.]+)");
     private final StringBuilder out = new StringBuilder();
     private int pictures;
 
@@ -102,7 +55,7 @@ public final class HtmlReport {
                 .append("<link rel=\"icon\" href=\"data:,\"/>\n<title>")
                 .append(title)
                 .append("</title>\n<style>\n")
-                .append(STYLE)
+                .append(HtmlStyle.of(d.marks()))
                 .append("</style>\n</head>\n<body>\n<header>\n<h1><bdi>")
                 .append(title)
                 .append("</bdi></h1>\n<ul class=\"identity\">\n");
@@ -114,7 +67,7 @@ public final class HtmlReport {
         for (ReportSection s : d.sections()) {
             String tag = s.level() == 1 ? "h2" : "h3";
             number++;
-            out.append("<section aria-labelledby=\"s")
+            out.append(s.level() == 1 ? "<section class=\"main\" aria-labelledby=\"s" : "<section aria-labelledby=\"s")
                     .append(number)
                     .append("\">\n<")
                     .append(tag)
@@ -165,14 +118,24 @@ public final class HtmlReport {
         }
     }
 
-    private void open(String caption) {
-        out.append("<div class=\"wide\" role=\"region\" tabindex=\"0\" aria-label=\"")
+    private void open(String css, String caption) {
+        out.append("<div class=\"")
+                .append(css)
+                .append("\" role=\"region\" tabindex=\"0\" aria-label=\"")
                 .append(InertText.markup(caption))
                 .append("\">\n");
     }
 
+    private static boolean isShort(ReportBlock.Table t) {
+        int letters = t.rows().stream()
+                .flatMap(r -> r.cells().stream())
+                .mapToInt(String::length)
+                .sum();
+        return t.rows().size() <= FEW_ROWS && letters <= FEW_LETTERS;
+    }
+
     private void table(ReportBlock.Table t) {
-        open(t.caption());
+        open(isShort(t) ? "wide short" : "wide", t.caption());
         out.append("<table>\n<caption>").append(InertText.markup(t.caption())).append("</caption>\n<thead>\n<tr>");
         for (ReportBlock.Column c : t.columns()) {
             out.append("<th scope=\"col\"")
@@ -231,14 +194,17 @@ public final class HtmlReport {
             }
             out.append("<tr><th scope=\"row\">")
                     .append(formula(s.symbol()))
-                    .append("</th><td>")
+                    .append(s.formula().isEmpty() ? "</th><td colspan=\"2\">" : "</th><td>")
                     .append(formula(InertText.plain(s.what())))
                     .append(" <small>[")
                     .append(InertText.markup(s.source()))
-                    .append("]</small>")
-                    .append("</td><td class=\"f\">");
+                    .append("]</small>");
             if (!s.formula().isEmpty()) {
-                out.append("= ").append(formula(s.formula())).append("<br/>= ").append(InertText.escape(s.numbers()));
+                out.append("</td><td class=\"f\">= ")
+                        .append(formula(s.formula()))
+                        .append(" <span>= ")
+                        .append(InertText.escape(s.numbers()))
+                        .append("</span>");
             }
             out.append("</td><td class=\"r\">")
                     .append(InertText.escape(s.printed()))
@@ -248,17 +214,30 @@ public final class HtmlReport {
         out.append(section.isEmpty() ? "" : "</tbody>\n").append("</table>\n");
     }
 
+    /** A picture that is about as high as wide may take more of a page. */
+    private static boolean isTall(String svg) {
+        Matcher m = VIEW_BOX.matcher(svg);
+        return m.find() && Double.parseDouble(m.group(2)) > TALL * Double.parseDouble(m.group(1));
+    }
+
     private void figure(Picture p) {
         pictures++;
         // Hatches are found by id; a number in front keeps those of two pictures on one page apart.
         String svg = p.svg().replace(" id=\"", " id=\"p" + pictures + "-").replace("url(#", "url(#p" + pictures + "-");
-        out.append("<figure>\n");
-        open(p.title());
+        // A drawing that is wider than high needs the width of a phone; one that is not is shown whole.
+        out.append(isTall(svg) ? "<figure class=\"tall\">\n" : "<figure>\n");
+        open("wide", p.title());
         out.append(svg)
                 .append("</div>\n<figcaption>")
                 .append(InertText.markup(p.title()))
                 .append(". ")
                 .append(InertText.markup(p.description()))
-                .append("</figcaption>\n</figure>\n");
+                .append("</figcaption>\n");
+        if (!p.data().rows().isEmpty()) {
+            out.append("<details>\n<summary>Numbers of this picture</summary>\n");
+            table(p.data());
+            out.append("</details>\n");
+        }
+        out.append("</figure>\n");
     }
 }

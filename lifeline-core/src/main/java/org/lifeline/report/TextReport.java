@@ -12,7 +12,7 @@ import org.lifeline.report.document.ReportSection;
 
 /** Writes a report as plain text, {@value #WIDTH} characters wide where its tables allow. */
 public final class TextReport {
-    private static final int WIDTH = 110;
+    private static final int WIDTH = 80;
     private static final int LONGEST_WORD = 16;
 
     private final StringBuilder out = new StringBuilder();
@@ -126,13 +126,58 @@ public final class TextReport {
     private void table(ReportBlock.Table t) {
         line("");
         wrap(InertText.plain(t.caption()), "");
+        List<ReportBlock.Table> parts = parts(t);
+        for (ReportBlock.Table part : parts) {
+            if (part != parts.get(0)) {
+                line("");
+            }
+            part(part);
+        }
+    }
+
+    /** A table that is too wide however its cells break, as several with the first column in each. */
+    private static List<ReportBlock.Table> parts(ReportBlock.Table t) {
+        int[] least = leastWidths(t, cells(t));
+        if (sum(least) <= WIDTH || least.length < 3) {
+            return List.of(t);
+        }
+        List<ReportBlock.Table> parts = new ArrayList<>();
+        List<Integer> columns = new ArrayList<>(List.of(0));
+        int width = least[0] + 4;
+        for (int j = 1; j < least.length; j++) {
+            if (columns.size() > 1 && width + least[j] + 2 > WIDTH) {
+                parts.add(only(t, columns));
+                columns = new ArrayList<>(List.of(0));
+                width = least[0] + 4;
+            }
+            columns.add(j);
+            width += least[j] + 2;
+        }
+        parts.add(only(t, columns));
+        return parts;
+    }
+
+    private static ReportBlock.Table only(ReportBlock.Table t, List<Integer> columns) {
+        return new ReportBlock.Table(
+                t.caption(),
+                columns.stream().map(t.columns()::get).toList(),
+                t.rows().stream()
+                        .map(r -> new ReportBlock.Row(
+                                columns.stream().map(r.cells()::get).toList(), r.total()))
+                        .toList());
+    }
+
+    private static List<List<String>> cells(ReportBlock.Table t) {
         List<List<String>> cells = new ArrayList<>();
-        List<String> heads = new ArrayList<>();
-        t.columns().forEach(c -> heads.add(InertText.plain(c.heading())));
-        cells.add(heads);
+        cells.add(t.columns().stream().map(c -> InertText.plain(c.heading())).toList());
         for (ReportBlock.Row r : t.rows()) {
             cells.add(r.cells().stream().map(InertText::plain).toList());
         }
+        return cells;
+    }
+
+    private void part(ReportBlock.Table t) {
+        List<List<String>> cells = cells(t);
         int[] widths = widths(t, cells);
         rows(t, cells.get(0), widths);
         StringBuilder rule = new StringBuilder("  ");
@@ -151,18 +196,13 @@ public final class TextReport {
     /** As wide as the widest cell; where that is too wide, numbers in both systems stand in two lines, then text gives way. */
     private static int[] widths(ReportBlock.Table t, List<List<String>> cells) {
         int n = t.columns().size();
+        int[] least = leastWidths(t, cells);
         int[] natural = new int[n];
-        int[] least = new int[n];
         for (int j = 0; j < n; j++) {
-            boolean numeric = t.columns().get(j).numeric();
-            for (int i = 0; i < cells.size(); i++) {
-                String cell = cells.get(i).get(j);
-                boolean breaks = i == 0 || !numeric;
-                int most = breaks ? Math.min(longestWord(cell), LONGEST_WORD) : longest(stacked(cell));
-                least[j] = Math.max(least[j], most);
-                natural[j] = Math.max(natural[j], i == 0 ? 0 : length(cell));
+            natural[j] = least[j];
+            for (List<String> row : cells.subList(1, cells.size())) {
+                natural[j] = Math.max(natural[j], length(row.get(j)));
             }
-            natural[j] = Math.max(natural[j], least[j]);
         }
         int[] widths = natural.clone();
         if (sum(widths) > WIDTH) {
@@ -190,6 +230,21 @@ public final class TextReport {
         return widths;
     }
 
+    private static int[] leastWidths(ReportBlock.Table t, List<List<String>> cells) {
+        int[] least = new int[t.columns().size()];
+        for (int j = 0; j < least.length; j++) {
+            boolean numeric = t.columns().get(j).numeric();
+            for (int i = 0; i < cells.size(); i++) {
+                String cell = cells.get(i).get(j);
+                boolean breaks = i == 0 || !numeric;
+                int most = breaks ? Math.min(longestWord(cell), LONGEST_WORD) : longest(stacked(cell));
+                least[j] = Math.max(least[j], most);
+            }
+        }
+        return least;
+    }
+
+    /** The width of a row: two spaces before each column; those after the last are stripped. */
     private static int sum(int[] widths) {
         return Arrays.stream(widths).sum() + 2 * widths.length;
     }

@@ -22,7 +22,9 @@ final class AbsorberChecks {
 
         static Unloading of(LoadingTable curve, double x, double force, double k) {
             double from = curve.unloadedFrom(x, force, k);
-            double top = from == x ? force : curve.lower(from);
+            // What the stop carries above the last corner, it gives back.
+            double top =
+                    Math.min(from == x ? force : curve.lower(from), curve.last().force());
             return new Unloading(from, top, from - top / k);
         }
     }
@@ -46,6 +48,7 @@ final class AbsorberChecks {
             Unloading now = Unloading.of(curve, x, t, k);
             double was = before.permanent(support, curve, k);
             double chord = state.chordAt(support);
+            log.add(Check.ABSORBER_GROWTH, where + ", within reach", curve.beyondReach(x, t, k) / chord);
             log.add(
                     Check.ABSORBER_GROWTH,
                     where + ", permanent extension",

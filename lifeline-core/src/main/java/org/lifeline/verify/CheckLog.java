@@ -18,6 +18,15 @@ final class CheckLog {
         results.add(new CheckResult(check, where, value, limit(check)));
     }
 
+    /**
+     * Adds that something cannot be checked, because rounding leaves more open than a check may allow.
+     *
+     * @param open what rounding leaves open [unit of the check]
+     */
+    void addNotCheckable(Check check, String where, double open) {
+        results.add(new CheckResult(check, where, open, CheckTolerances.LARGEST_ALLOWANCE, false));
+    }
+
     double limit(Check check) {
         return limits.getOrDefault(check, check.defaultLimit());
     }

@@ -23,6 +23,12 @@ final class CheckTolerances {
      */
     static final double LEAST_FALL = 1e-3;
 
+    /**
+     * Largest share of the fall's energy that may be allowed for rounding [-]: a hundred times the limits of the energy
+     * checks. Where rounding leaves more open, a wrong energy could pass, and the check says that it cannot tell.
+     */
+    static final double LARGEST_ALLOWANCE = 1e-6;
+
     /** Points of the rule over the static path [-]: each costs a solution of statics. */
     static final int PATH_POINTS = 6;
 

@@ -1,5 +1,6 @@
 package org.lifeline.verify;
 
+import java.util.Collection;
 import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
@@ -36,7 +37,7 @@ public final class VerificationReport {
     /**
      * Tells whether every check passed.
      *
-     * @return true if nothing failed
+     * @return true if nothing failed and everything could be checked
      */
     public boolean passed() {
         return worst.values().stream().allMatch(CheckResult::passed);
@@ -48,7 +49,16 @@ public final class VerificationReport {
      * @return the failures in the order of checking; unmodifiable
      */
     public List<CheckResult> failures() {
-        return results.stream().filter(r -> !r.passed()).toList();
+        return results.stream().filter(r -> r.checkable() && !r.passed()).toList();
+    }
+
+    /**
+     * What could not be checked: rounding leaves more open than a check may allow, because magnitudes lie too far apart.
+     *
+     * @return the results in the order of checking; unmodifiable
+     */
+    public List<CheckResult> notCheckable() {
+        return results.stream().filter(r -> !r.checkable()).toList();
     }
 
     /**
@@ -61,19 +71,20 @@ public final class VerificationReport {
     }
 
     /**
-     * The report as text: failures, then the worst of each kind.
+     * The report as text: failures, what could not be checked, then the worst of each kind.
      *
      * @return the lines; unmodifiable
      */
     public List<String> lines() {
         List<CheckResult> failures = failures();
-        String head = results.size() + " checks, " + failures.size() + " failed";
-        return Stream.concat(
-                        Stream.of(head),
-                        Stream.concat(failures.stream(), worst.values().stream())
-                                .distinct()
-                                .map(CheckResult::toString))
-                .toList();
+        List<CheckResult> open = notCheckable();
+        String head = results.size() + " checks, " + failures.size() + " failed"
+                + (open.isEmpty() ? "" : ", " + open.size() + " not checkable");
+        Stream<String> lines = Stream.of(failures, open, worst.values())
+                .flatMap(Collection::stream)
+                .distinct()
+                .map(CheckResult::toString);
+        return Stream.concat(Stream.of(head), lines).toList();
     }
 
     @Override

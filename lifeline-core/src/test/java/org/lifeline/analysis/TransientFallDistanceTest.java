@@ -32,7 +32,10 @@ class TransientFallDistanceTest {
                 .connection(Connection.plainLanyard(1.8, LoadingCurve.spring(6e4)))
                 .build();
         Fall fall = Fall.builder("middle").at(Place.of(1, 10)).faller(worker).build();
-        TransientResult r = TransientArrest.withDefaults().withDuration(1.2).solve(line, fall);
+        TransientResult r = TransientArrest.withDefaults()
+                .withRefinements(0)
+                .withDuration(1.2)
+                .solve(line, fall);
         ArrestResult a = r.arrest();
         WorkerPeaks body = a.motion().orElseThrow().wholeRun().workers().get(0);
         double fallen = 10.5 + worker.attachmentHeight() - body.lowest().value();

@@ -73,7 +73,7 @@ final class HouseRules {
                 .whereLayer("design")
                 .mayOnlyBeAccessedByLayers("report")
                 .whereLayer("verify")
-                .mayOnlyBeAccessedByLayers("report")
+                .mayOnlyBeAccessedByLayers("report", "design")
                 .whereLayer("analysis")
                 .mayOnlyBeAccessedByLayers("report", "design", "verify")
                 .whereLayer("motion")

@@ -41,6 +41,7 @@ class ReachBugTest {
     void theChordAtAPlace() {
         assertThat(LINE.chordElevation(Place.of(1, 5))).isEqualTo(12);
         assertThat(LINE.chordElevation(Place.of(1, 2.5))).isEqualTo(11.5);
+        assertThat(LINE.chordElevation(Place.atSupport("b"))).isEqualTo(13);
     }
 
     @Test

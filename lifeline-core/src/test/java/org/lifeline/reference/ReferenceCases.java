@@ -69,7 +69,7 @@ final class ReferenceCases {
             }
             Map<String, String> head = cases.get(row.get("case"));
             list.add(new ReferenceCheck(
-                    head.get("source"),
+                    source(head),
                     head.get("title"),
                     row.get("quantity"),
                     row.get("unit"),
@@ -93,6 +93,24 @@ final class ReferenceCases {
         throw new IllegalStateException("no rope class " + designation);
     }
 
+    /** Author or body, work, year and place in one line; a case that lacks one of them is refused, closed forms aside. */
+    static String source(Map<String, String> row) {
+        String author = row.get("author");
+        if (author.equals("closed form")) {
+            return author + ", " + named(row, "work");
+        }
+        return named(row, "author") + ", " + named(row, "work") + ", " + named(row, "year") + ", "
+                + named(row, "place");
+    }
+
+    private static String named(Map<String, String> row, String column) {
+        String value = row.get(column);
+        if (value == null || value.isBlank()) {
+            throw new IllegalStateException("case " + row.get("case") + " names no " + column + " of its source");
+        }
+        return value;
+    }
+
     private static List<ReferenceCheck> ropeFactors() {
         List<ReferenceCheck> list = new ArrayList<>();
         double d = 0.010;
@@ -103,7 +121,7 @@ final class ReferenceCases {
             factors.put("area factor C", rope.metallicArea(d) / (d * d));
             factors.put("strength factor K", rope.minimumBreakingForce(d, 1770e6) / (d * d * 1770e6));
             factors.forEach((name, value) -> list.add(new ReferenceCheck(
-                    "EN 12385-4 factors as printed in K. Feyrer, Wire Ropes, Table 1.9",
+                    "K. Feyrer, Wire Ropes, year not noted, Table 1.9 (EN 12385-4 factors)",
                     "Rope class " + row.get("class"),
                     name,
                     "-",
@@ -125,7 +143,7 @@ final class ReferenceCases {
             boolean mass = row.get("quantity").equals("mass");
             double value = mass ? rope.massPerLength(d) : rope.minimumBreakingForce(d, grade * 1e6);
             list.add(new ReferenceCheck(
-                    "ISO 10425 Annex C",
+                    "International Organization for Standardization, ISO 10425, year not noted, Annex C",
                     row.get("class") + ", " + row.get("diameter mm") + " mm" + (mass ? "" : ", grade " + (int) grade),
                     mass ? "mass" : "minimum breaking force",
                     row.get("unit"),

@@ -1,9 +1,12 @@
 package org.lifeline.reference;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.junit.jupiter.api.DynamicTest.dynamicTest;
 
+import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -23,6 +26,25 @@ class ReferenceTest {
                                         "%s: %s: published %s %s, computed %s",
                                         c.source(), c.quantity(), c.expected(), c.unit(), c.computed())
                                 .isLessThanOrEqualTo(c.tolerance())));
+    }
+
+    /** Author or body, work, year and place: each is missed when it is not there. */
+    @Test
+    void aCaseWithoutANamedSourceIsRefused() {
+        Map<String, String> whole = Map.of(
+                "case", "x", "author", "A. Author", "work", "Cables", "year", "1999", "place", "p. 7", "title", "t");
+        assertThat(ReferenceCases.source(whole)).isEqualTo("A. Author, Cables, 1999, p. 7");
+        for (String column : List.of("author", "work", "year", "place")) {
+            Map<String, String> lacking = new HashMap<>(whole);
+            lacking.put(column, " ");
+            assertThatThrownBy(() -> ReferenceCases.source(lacking))
+                    .isInstanceOf(IllegalStateException.class)
+                    .hasMessageContaining("names no " + column);
+        }
+        assertThat(ReferenceCases.checks())
+                .extracting(ReferenceCheck::source)
+                .allSatisfy(s -> assertThat(s.toLowerCase(Locale.ROOT))
+                        .doesNotContain("published worked example", "public set", "public use", "open transmission"));
     }
 
     @Test

@@ -42,18 +42,21 @@ class CalculationReportTest {
         List<String> titles = BOTH.sections().stream().map(ReportSection::title).toList();
         assertThat(titles)
                 .containsSubsequence(
+                        "System",
                         "Summary",
                         "Warnings",
                         "Inputs",
                         "Supports",
                         "Assumptions",
                         "Model factors",
-                        "Formulas",
+                        "Arrests in tables",
                         "Installed state",
                         "Independent check",
                         "Residuals",
                         "Not considered",
                         "Documents of the plan",
+                        "Formulas",
+                        "Symbols and terms",
                         "Cautions");
         assertThat(titles.get(titles.size() - 1)).isEqualTo("Cautions");
         assertThat(titles.stream().filter(t -> t.matches("Arrest \\d: .*force")))
@@ -66,14 +69,13 @@ class CalculationReportTest {
         int accounts = 0;
         for (UnitChoice units : UnitChoice.values()) {
             for (ArrestResult r : SampleDesigns.arrests().values()) {
-                LifelineDesign design = LifelineDesign.builder("x")
-                        .line(r.line())
-                        .worker(r.firstFaller())
-                        .fall(r.fall())
-                        .build();
+                LifelineDesign.Builder builder =
+                        LifelineDesign.builder("x").line(r.line()).fall(r.fall());
+                r.fall().fallers().forEach(builder::worker);
+                r.fall().hanging().forEach(h -> builder.worker(h.worker()));
+                LifelineDesign design = builder.build();
                 ReportDocument d = CalculationReport.of(design, List.of(r))
                         .withUnits(units)
-                        .withDetail(ReportDetail.SHORT)
                         .build();
                 ReportBlock.Table energy = tables(d, "Where the energy").get(0);
                 for (int j = 1; j < energy.columns().size(); j++) {
@@ -205,6 +207,26 @@ class CalculationReportTest {
         double computed = Double.parseDouble(force.get(1).replace(" kN", ""));
         double factored = Double.parseDouble(force.get(2).replace(" kN", ""));
         assertThat(factored / computed).isBetween(1.1995, 1.2005);
+    }
+
+    @Test
+    void aFactorBelowOneIsSaidFirst() {
+        LifelineDesign base = SampleDesigns.design("factored");
+        LifelineDesign design = LifelineDesign.builder("factored")
+                .line(base.line())
+                .worker(base.workers().get(0))
+                .fall(base.falls().get(0))
+                .modelFactors(new ModelFactors(0.9, 1, "drop tests of 2024"))
+                .build();
+        ReportDocument d = CalculationReport.of(design, ReportSamples.arrests(design))
+                .withUnits(UnitChoice.SI)
+                .withDetail(ReportDetail.SHORT)
+                .build();
+        String text = TextReport.write(d);
+        assertThat(text).contains("drop tests of 2024");
+        assertThat(text.indexOf("ATTENTION: a model factor is below 1"))
+                .isBetween(0, text.indexOf("Worst values over"));
+        assertThat(text.replaceAll("\\s+", " ")).contains("A model factor is below 1 (forces 0.9, distances 1)");
     }
 
     @Test

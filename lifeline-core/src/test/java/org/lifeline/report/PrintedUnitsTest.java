@@ -86,7 +86,7 @@ class PrintedUnitsTest {
     private static ReportDocument report(UnitChoice units) {
         return CalculationReport.of(RESULT.design(), RESULT.arrests())
                 .withUnits(units)
-                .withDetail(ReportDetail.SHORT)
+                .withDetail(ReportDetail.FULL)
                 .withCriteria(Criteria.check(Criteria.builtIn(), RESULT.extremes()))
                 .withEnvelope(ENVELOPE)
                 .withMotions(List.of(MOTION))

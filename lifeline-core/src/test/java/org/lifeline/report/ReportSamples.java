@@ -14,6 +14,7 @@ import org.lifeline.model.LifelineDesign;
 import org.lifeline.model.Place;
 import org.lifeline.model.Worker;
 import org.lifeline.report.document.Provenance;
+import org.lifeline.report.document.ReportDetail;
 import org.lifeline.report.document.ReportDocument;
 import org.lifeline.report.document.UnitChoice;
 import org.lifeline.samples.SampleDesigns;
@@ -40,6 +41,7 @@ public final class ReportSamples {
         LifelineDesign design = SampleDesigns.design(title);
         return CalculationReport.of(design, arrests(design))
                 .withUnits(units)
+                .withDetail(ReportDetail.FULL)
                 .withProvenance(new Provenance("Lifeline test", "ab".repeat(32), "25 November 2026", title))
                 .build();
     }

@@ -49,6 +49,7 @@ class ReportSectionsTest {
     private static final TransientResult MOTION = motion();
     private static final ReportDocument REPORT = CalculationReport.of(DESIGN, RESULT.arrests())
             .withUnits(UnitChoice.SI)
+            .withDetail(ReportDetail.FULL)
             .withCriteria(CRITERIA)
             .withEnvelope(ENVELOPE)
             .withMotions(List.of(MOTION))
@@ -104,12 +105,12 @@ class ReportSectionsTest {
                     .isEqualTo(
                             c.status() == Status.MET
                                     ? "MET"
-                                    : c.status() == Status.NOT_MET ? "NOT MET" : "not evaluated");
+                                    : c.status() == Status.NOT_MET ? "NOT MET" : "NOT EVALUATED");
             if (!Double.isNaN(c.ratio()) && Double.isFinite(c.ratio())) {
                 assertThat(number(cells.get(3), "")).isCloseTo(c.ratio(), within(1e-3 * Math.abs(c.ratio()) + 1e-9));
             }
         }
-        assertThat(t.rows()).extracting(r -> r.cells().get(4)).contains("MET", "NOT MET", "not evaluated");
+        assertThat(t.rows()).extracting(r -> r.cells().get(4)).contains("MET", "NOT MET", "NOT EVALUATED");
         ReportBlock.Table sources = table("What the criteria demand");
         assertThat(sources.rows()).hasSameSizeAs(CRITERIA);
         assertThat(sources.rows())
@@ -197,7 +198,8 @@ class ReportSectionsTest {
     @Test
     void worsePlacesThanThoseOfTheDesignAreWarnedOf() {
         String warnings = TextReport.write(REPORT).replaceAll("\\s+", " ");
-        assertThat(warnings).contains("Elsewhere on the line it is worse than in the falls above: ");
+        assertThat(warnings)
+                .contains("A fall at another place of the line is more severe than the falls of the design: ");
     }
 
     @Test
@@ -235,9 +237,8 @@ class ReportSectionsTest {
 
     @Test
     void anArrestOfWhichOnlyTheSummaryIsKeptSaysSo() {
-        String text = TextReport.write(CalculationReport.of(DESIGN, List.of(MOTION.arrest()))
-                .withDetail(ReportDetail.SHORT)
-                .build());
+        String text = TextReport.write(
+                CalculationReport.of(DESIGN, List.of(MOTION.arrest())).build());
         assertThat(text.replaceAll("\\s+", " "))
                 .contains("Peaks of the whole run, rebounds included")
                 .contains("There is no arrest by energy balance.")
@@ -282,7 +283,7 @@ class ReportSectionsTest {
             String name = String.format(Locale.ROOT, "Arrest %d: pictures", i);
             assertThat(titles.contains(name))
                     .as(name)
-                    .isEqualTo(report.governing().contains(i));
+                    .isEqualTo(report.calculated().contains(i));
         }
         int load = RESULT.arrests()
                         .indexOf(RESULT.extremes()
@@ -290,12 +291,16 @@ class ReportSectionsTest {
                                 .orElseThrow()
                                 .arrest())
                 + 1;
-        assertThat(titles).contains("Arrest " + load + ": calculation");
-        assertThat(titles).filteredOn(s -> s.endsWith(": calculation")).hasSizeBetween(1, 2);
+        assertThat(titles).anyMatch(s -> s.startsWith("Calculation line by line: arrest " + load + ","));
+        assertThat(titles)
+                .filteredOn(s -> s.startsWith("Calculation line by line"))
+                .hasSize(1);
         List<String> all = report.withDetail(ReportDetail.FULL).build().sections().stream()
                 .map(ReportSection::title)
                 .toList();
-        assertThat(all).filteredOn(s -> s.endsWith(": calculation")).hasSameSizeAs(RESULT.arrests());
+        assertThat(all)
+                .filteredOn(s -> s.startsWith("Calculation line by line"))
+                .hasSameSizeAs(RESULT.arrests());
     }
 
     @Test

@@ -43,6 +43,23 @@ class ReportTest {
     }
 
     @Test
+    void whatCannotBeCheckedNeitherPassesNorFails() {
+        CheckResult open = new CheckResult(Check.ENERGY_CABLE, "fall", 0.14, 1e-6, false);
+        VerificationReport report = new VerificationReport(List.of(result(Check.STRETCH, 0), open));
+
+        assertThat(open.passed()).isFalse();
+        assertThat(open.severity()).isInfinite();
+        assertThat(report.passed()).isFalse();
+        assertThat(report.failures()).isEmpty();
+        assertThat(report.notCheckable()).containsExactly(open);
+        assertThat(report.worst()).containsEntry(Check.ENERGY_CABLE, open);
+        assertThat(report.lines().get(0)).isEqualTo("2 checks, 0 failed, 1 not checkable");
+        assertThat(report.lines().get(1))
+                .isEqualTo("NOT CHECKABLE  ENERGY_CABLE, fall: rounding leaves 0.14 open (at most 1.0E-6 -): "
+                        + Check.ENERGY_CABLE.what());
+    }
+
+    @Test
     void nothingCheckedPasses() {
         assertThat(new VerificationReport(List.of()).passed()).isTrue();
     }

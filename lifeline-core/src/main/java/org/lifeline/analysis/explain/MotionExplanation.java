@@ -60,12 +60,7 @@ final class MotionExplanation {
                 LOWEST);
         double spread = arrest.convergence().residual();
         if (Double.isFinite(spread)) {
-            sheet.given(
-                    "ρ",
-                    "change of the peaks when mesh and step were halved last",
-                    spread,
-                    Dimension.RATIO,
-                    "refinement");
+            sheet.given("ρ", "bound of what finer meshes change in the peaks", spread, Dimension.RATIO, "refinement");
         }
         writeEnergies();
         return new Figures(descent, extension);

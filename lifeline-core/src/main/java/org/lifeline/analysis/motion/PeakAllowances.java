@@ -7,7 +7,7 @@ import java.util.Map;
  * What the last mesh may hide of the peaks of the first catch: bounds of what ever finer meshes would change. A load with
  * its allowance added is on the safe side of the mesh.
  *
- * <p>A bound is the largest of 2.5 times the larger of the last two changes from mesh to mesh, of what a wave front may
+ * <p>A bound is the largest of 2.5 times the last but one change from mesh to mesh, or four times the last if that is larger, of what a wave front may
  * hide that is as wide as the mesh makes it, and, for a force as it is, of 1.5 times what the filter takes off it;
  * measured, not derived: {@code src/docs/theory/transient.md}, section 3. It speaks of the mesh alone, not of what the model leaves out, and not of rebounds and later falls. Where fewer than three meshes
  * were followed nothing is known, and every allowance is positive infinity.

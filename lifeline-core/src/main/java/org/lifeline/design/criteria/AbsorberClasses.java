@@ -7,10 +7,10 @@ import org.lifeline.model.DeploymentForce;
 import org.lifeline.model.LoadingCurve;
 import org.lifeline.model.Worker;
 
-/** Every worker's mass and absorber fit one of the classes E4 and E6. */
-final class AbsorberClasses implements Requirement {
+/** Mass and absorber of everyone who uses the line or falls fit one of the classes E4 and E6. */
+final class AbsorberClasses implements Requirement.BuiltIn {
     private static final List<Kind> KINDS =
-            List.of(new Kind("E4", Interval.of(45, 115), 6e3), new Kind("E6", Interval.of(90, 175), 8e3));
+            List.of(new Kind("E4", Interval.of(45, 115), 6_000), new Kind("E6", Interval.of(90, 175), 8_000));
 
     /** A class: masses [kg], highest deployment force when wet or frozen [N]. */
     private record Kind(String name, Interval masses, double force) {}
@@ -18,13 +18,12 @@ final class AbsorberClasses implements Requirement {
     @Override
     public CapacityCheck check(String title, CheckedDesign s) {
         List<CapacityCheck> workers = new ArrayList<>();
-        for (Worker w : s.design().workers()) {
-            boolean alone = s.design().workers().size() == 1;
+        for (Worker w : s.workers()) {
             List<CapacityCheck> kinds = new ArrayList<>();
             for (Kind k : KINDS) {
                 String at = "class " + k.name;
-                double heavy = alone ? s.extremes().masses().high() : w.mass();
-                double light = alone ? s.extremes().masses().low() : w.mass();
+                double heavy = s.massesOf(w).high();
+                double light = s.massesOf(w).low();
                 kinds.add(CapacityCheck.all(
                         at,
                         List.of(

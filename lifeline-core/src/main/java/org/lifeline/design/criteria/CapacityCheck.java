@@ -70,23 +70,28 @@ public final class CapacityCheck {
     }
 
     /** A comparison of one value with a limit. */
-    static CapacityCheck of(String title, CheckedValue component, Limit limit, boolean everyCase) {
-        Builder b = new Builder(component.label().isEmpty() ? title : title + ", " + component.label());
+    static CapacityCheck of(String title, CheckedValue value, Limit limit, boolean everyCase) {
+        Builder b = new Builder(value.label().isEmpty() ? title : title + ", " + value.label());
         b.key = limit.quantity();
-        b.component = component.label();
-        if (component.isMissing()) {
-            b.reason = component.label().isEmpty() ? component.reason() : component.label() + ": " + component.reason();
+        b.component = value.label();
+        if (value.isMissing()) {
+            b.reason = value.label().isEmpty() ? value.reason() : value.label() + ": " + value.reason();
             return new CapacityCheck(b);
         }
-        boolean most = limit.type() == LimitType.AT_MOST;
-        b.demand = most ? component.shownValue() : component.shownLimit(limit.value());
-        b.capacity = most ? component.shownLimit(limit.value()) : component.shownValue();
-        b.unit = component.unit(limit.unit());
-        b.governing = component.extreme().orElse(null);
-        b.status = Status.of(ratioOf(b.demand, b.capacity));
+        boolean most = limit.type() != LimitType.AT_LEAST;
+        b.demand = most ? value.shownValue() : value.shownLimit(limit.value());
+        b.capacity = most ? value.shownLimit(limit.value()) : value.shownValue();
+        b.unit = value.unit(limit.unit());
+        b.governing = value.extreme().orElse(null);
+        b.status = Status.of(ratioOf(b.demand, b.capacity), limit.type());
         if (b.status == Status.MET && b.governing != null && !everyCase) {
             b.status = Status.NOT_EVALUATED;
             b.reason = "met in the cases that could be computed, but not every case could be";
+        } else if (b.status == Status.MET
+                && b.governing != null
+                && !b.governing.lacking().isEmpty()) {
+            b.status = Status.NOT_EVALUATED;
+            b.reason = "met so far, but " + b.governing.lacking();
         }
         return new CapacityCheck(b);
     }

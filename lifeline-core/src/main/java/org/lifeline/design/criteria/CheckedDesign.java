@@ -1,22 +1,54 @@
 package org.lifeline.design.criteria;
 
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+import java.util.stream.Stream;
 import org.lifeline.analysis.LineEquilibrium;
 import org.lifeline.analysis.Statics;
+import org.lifeline.base.Interval;
 import org.lifeline.design.envelope.Extremes;
 import org.lifeline.model.Fall;
 import org.lifeline.model.Lifeline;
 import org.lifeline.model.LifelineDesign;
 import org.lifeline.model.Obstruction;
+import org.lifeline.model.Worker;
 
-/** What a criterion is checked against: the design, the worst values of its arrests, the line as installed. */
+/**
+ * What a criterion is checked against: the design, the worst values of its arrests, those who use the line, the line as
+ * installed.
+ */
 final class CheckedDesign {
     private final Extremes extremes;
     private final LifelineDesign design;
+    private final Collection<Worker> workers;
+    private final int users;
 
     CheckedDesign(Extremes extremes) {
         this.extremes = extremes;
         this.design = extremes.design();
+        List<Fall> falls = new ArrayList<>(design.falls());
+        extremes.all().forEach(e -> falls.add(e.arrest().fall()));
+        Map<String, Worker> all = new LinkedHashMap<>();
+        design.workers().forEach(w -> add(all, w));
+        int most = design.workers().size();
+        for (Fall each : falls) {
+            participants(each).forEach(w -> add(all, w));
+            most = Math.max(most, each.fallers().size() + each.hanging().size());
+        }
+        this.workers = List.copyOf(all.values());
+        this.users = most;
+    }
+
+    private static void add(Map<String, Worker> all, Worker worker) {
+        all.putIfAbsent(worker.id() + " " + worker.mass(), worker);
+    }
+
+    private static Stream<Worker> participants(Fall fall) {
+        return Stream.concat(fall.fallers().stream(), fall.hanging().stream().map(Fall.Hanging::worker));
     }
 
     Extremes extremes() {
@@ -31,9 +63,35 @@ final class CheckedDesign {
         return design.line();
     }
 
+    /** Those of the design and those who fall or hang in its arrests, each once. */
+    Collection<Worker> workers() {
+        return workers;
+    }
+
+    /**
+     * Number of workers on the line at once: all of the design, or as many as fall and hang together. Nothing keeps them from
+     * one and the same span.
+     */
+    int users() {
+        return users;
+    }
+
+    /** The masses that a worker may have: his own, or any in the range that the arrests were computed over [kg]. */
+    Interval massesOf(Worker worker) {
+        return extremes.massTolerance().orElse(Interval.exactly(worker.mass()));
+    }
+
     /** The line as installed, without anybody on it. */
     LineEquilibrium installed() {
         return Statics.withDefaults().solve(line(), List.of());
+    }
+
+    /** The line at every temperature in service, without anybody on it. */
+    List<LineEquilibrium> unloaded() {
+        return design.temperatures().stream()
+                .distinct()
+                .map(t -> Statics.withDefaults().withTemperature(t).solve(line(), List.of()))
+                .toList();
     }
 
     /** Horizontal distance along the line between the end anchors [m]. */
@@ -45,25 +103,8 @@ final class CheckedDesign {
         return sum;
     }
 
-    /** Most workers who are hooked on to one span: in a stated fall, or when all spread as evenly as they can. */
-    int workersInOneSpan() {
-        int spans = line().spans();
-        int most = (design.workers().size() + spans - 1) / spans;
-        for (Fall fall : design.falls()) {
-            int[] count = new int[spans + 1];
-            count[line().spanOf(fall.place())] += fall.fallers().size();
-            for (Fall.Hanging h : fall.hanging()) {
-                count[line().spanOf(h.place())]++;
-            }
-            for (int c : count) {
-                most = Math.max(most, c);
-            }
-        }
-        return most;
-    }
-
-    /** Elevation of the highest obstruction below a span [m]; NaN if there is none. */
-    double highestBelow(int span) {
+    /** Elevation of the highest obstruction below a span [m]; empty if there is none. */
+    OptionalDouble highestBelow(int span) {
         double from = 0;
         for (int i = 1; i < span; i++) {
             from += line().run(i);
@@ -73,7 +114,6 @@ final class CheckedDesign {
         return design.clearance().obstructions().stream()
                 .filter(o -> o.from() <= end && o.to() >= start)
                 .mapToDouble(Obstruction::elevation)
-                .max()
-                .orElse(Double.NaN);
+                .max();
     }
 }

@@ -3,7 +3,9 @@ package org.lifeline.design.criteria;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
 import org.lifeline.design.envelope.Quantity;
 
 /**
@@ -16,11 +18,7 @@ public final class CheckedQuantity {
 
     /** Strength over load, of the cable and of every anchor; the smallest is the worst. */
     public static final CheckedQuantity STRENGTH_FACTOR = new CheckedQuantity(
-                    "strengthFactor",
-                    "strength over load",
-                    "-",
-                    LimitType.AT_LEAST,
-                    DesignProperties.of(Strengths::all))
+                    "strengthFactor", "strength over load", "-", LimitType.AT_LEAST, Strengths::all)
             .compared(OF_STRENGTH);
     /** Minimum breaking strength with its termination over the largest tension. */
     public static final CheckedQuantity CABLE_STRENGTH_FACTOR = new CheckedQuantity(
@@ -28,7 +26,7 @@ public final class CheckedQuantity {
                     "strength of the cable over its tension",
                     "-",
                     LimitType.AT_LEAST,
-                    DesignProperties.of(Strengths::cable))
+                    Strengths::cable)
             .compared(OF_STRENGTH);
     /** Capacity over load of every anchor; the smallest is the worst. */
     public static final CheckedQuantity ANCHOR_STRENGTH_FACTOR = new CheckedQuantity(
@@ -36,132 +34,125 @@ public final class CheckedQuantity {
                     "capacity over load of an anchor",
                     "-",
                     LimitType.AT_LEAST,
-                    DesignProperties.of(Strengths::anchors))
+                    Strengths::anchors)
             .compared(OF_STRENGTH);
+    /**
+     * Strength of cable and anchors over their load when twice the potential impact energy is arrested, see 29 CFR
+     * 1926.502(d)(16)(v); the smallest is the worst.
+     */
+    public static final CheckedQuantity IMPACT_STRENGTH = new CheckedQuantity(
+                    "impactStrength",
+                    "strength over load with twice the impact energy",
+                    "-",
+                    LimitType.AT_LEAST,
+                    ImpactStrength::values)
+            .compared("load with twice the potential impact energy against strength");
     /** Stated capacity of every anchor [N]; the smallest is the worst. */
     public static final CheckedQuantity ANCHOR_CAPACITY = new CheckedQuantity(
             "anchorCapacity",
             "capacity of an anchor",
             "N",
             LimitType.AT_LEAST,
-            DesignProperties.of(s -> Strengths.capacities(s, x -> true)));
+            s -> Strengths.capacities(s, x -> true));
     /** Stated capacity of the end anchors [N]; the smaller is the worst. */
     public static final CheckedQuantity END_ANCHOR_CAPACITY = new CheckedQuantity(
             "endAnchorCapacity",
             "capacity of an end anchor",
             "N",
             LimitType.AT_LEAST,
-            DesignProperties.of(s -> Strengths.capacities(s, x -> x.isEnd())));
+            s -> Strengths.capacities(s, x -> x.isEnd()));
     /** Stated capacity of the intermediate anchors [N]; the smallest is the worst. */
     public static final CheckedQuantity INTERMEDIATE_ANCHOR_CAPACITY = new CheckedQuantity(
             "intermediateAnchorCapacity",
             "capacity of an intermediate anchor",
             "N",
             LimitType.AT_LEAST,
-            DesignProperties.of(s -> Strengths.capacities(s, x -> !x.isEnd())));
+            s -> Strengths.capacities(s, x -> !x.isEnd()));
     /** Diameter of the cable [m]. */
     public static final CheckedQuantity CABLE_DIAMETER = new CheckedQuantity(
-            "cableDiameter",
-            "diameter of the cable",
-            "m",
-            LimitType.AT_LEAST,
-            DesignProperties.of(DesignProperties::diameter));
+            "cableDiameter", "diameter of the cable", "m", LimitType.AT_LEAST, DesignProperties::diameter);
     /** Horizontal length of every span [m]; the longest is the worst. */
-    public static final CheckedQuantity SPAN_LENGTH = new CheckedQuantity(
-            "spanLength", "length of a span", "m", LimitType.AT_MOST, DesignProperties.of(DesignProperties::spans));
+    public static final CheckedQuantity SPAN_LENGTH =
+            new CheckedQuantity("spanLength", "length of a span", "m", LimitType.AT_MOST, DesignProperties::spans);
     /** Horizontal distance along the line between the end anchors [m]. */
     public static final CheckedQuantity LINE_LENGTH = new CheckedQuantity(
-            "lineLength",
-            "distance between the end anchors",
-            "m",
-            LimitType.AT_MOST,
-            DesignProperties.of(DesignProperties::length));
+            "lineLength", "distance between the end anchors", "m", LimitType.AT_MOST, DesignProperties::length);
     /** Number of spans. */
-    public static final CheckedQuantity SPANS = new CheckedQuantity(
-            "spans", "number of spans", "-", LimitType.AT_MOST, DesignProperties.of(DesignProperties::numberOfSpans));
+    public static final CheckedQuantity SPANS =
+            new CheckedQuantity("spans", "number of spans", "-", LimitType.AT_MOST, DesignProperties::numberOfSpans);
     /**
      * Slope of the installed cable: sag over half the horizontal length of the span, that of the straight line from a
      * support to the lowest point of a level span [-]; the smallest is the worst.
      */
     public static final CheckedQuantity INITIAL_SLOPE = new CheckedQuantity(
-            "initialSlope",
-            "slope of the installed cable",
-            "-",
-            LimitType.AT_LEAST,
-            DesignProperties.of(s -> DesignProperties.sags(s, 2)));
+            "initialSlope", "slope of the installed cable", "-", LimitType.AT_LEAST, s -> DesignProperties.sags(s, 2));
     /** Sag of the installed cable over the horizontal length of the span [-]; the smallest is the worst. */
     public static final CheckedQuantity INITIAL_SAG_RATIO = new CheckedQuantity(
             "initialSagRatio",
             "initial sag over length of the span",
             "-",
             LimitType.AT_LEAST,
-            DesignProperties.of(s -> DesignProperties.sags(s, 1)));
+            s -> DesignProperties.sags(s, 1));
     /** Angle of the chord of every span from the horizontal [rad]; the steepest is the worst. */
     public static final CheckedQuantity CHORD_ANGLE = new CheckedQuantity(
-            "chordAngle",
-            "angle of a span from the horizontal",
+            "chordAngle", "angle of a span from the horizontal", "rad", LimitType.AT_MOST, DesignProperties::chords);
+    /**
+     * Steepest slope of the line from the horizontal, at any point along it, without anybody on it and over the temperatures
+     * in service [rad].
+     */
+    public static final CheckedQuantity LINE_SLOPE = new CheckedQuantity(
+            "lineSlope", "slope of the line from the horizontal", "rad", LimitType.AT_MOST, DesignProperties::slopes);
+    /** Angle by which the line turns at an intermediate anchor, in plan and elevation together [rad]; the largest is the worst. */
+    public static final CheckedQuantity LINE_TURN = new CheckedQuantity(
+            "lineTurn",
+            "turn of the line at an intermediate anchor",
             "rad",
             LimitType.AT_MOST,
-            DesignProperties.of(DesignProperties::chords));
-    /** Number of workers on the line. */
-    public static final CheckedQuantity WORKERS = new CheckedQuantity(
-            "workers", "number of workers", "-", LimitType.AT_MOST, DesignProperties.of(DesignProperties::workers));
-    /** Most workers in one span. */
+            DesignProperties::turns);
+    /** Number of workers on the line at once, those who fall and hang included. */
+    public static final CheckedQuantity WORKERS =
+            new CheckedQuantity("workers", "number of workers", "-", LimitType.AT_MOST, DesignProperties::workers);
+    /** Most workers in one span: all on the line, since nothing keeps two from sharing a span. */
     public static final CheckedQuantity WORKERS_IN_ONE_SPAN = new CheckedQuantity(
-            "workersInOneSpan",
-            "number of workers in one span",
-            "-",
-            LimitType.AT_MOST,
-            DesignProperties.of(DesignProperties::workersInOneSpan));
-    /** Mass of the heaviest worker with clothing and tools [kg]. */
+            "workersInOneSpan", "number of workers in one span", "-", LimitType.AT_MOST, DesignProperties::workers);
+    /** Mass of the heaviest worker with clothing and tools [kg]; it must stay below its limit. */
     public static final CheckedQuantity WORKER_MASS = new CheckedQuantity(
-            "workerMass",
-            "largest mass of a worker",
-            "kg",
-            LimitType.AT_MOST,
-            DesignProperties.of(DesignProperties::heaviest));
+            "workerMass", "largest mass of a worker", "kg", LimitType.BELOW, DesignProperties::heaviest);
     /** Share of the intermediate anchors that hold the cable fast [-]. */
     public static final CheckedQuantity FIXED_POSTS = new CheckedQuantity(
             "fixedPosts",
             "share of the posts that hold the cable",
             "-",
             LimitType.AT_LEAST,
-            DesignProperties.of(DesignProperties::fixedPosts));
-    /** Span length over (40/11)(H − 4 m), H the height of the lower support above what lies below [-]. */
+            DesignProperties::fixedPosts);
+    /** Span length over (40/11)(H − 4 m), H the height of the working floor that carries the posts above what lies below [-]. */
     public static final CheckedQuantity SPAN_FOR_HEIGHT = new CheckedQuantity(
-            "spanForHeight",
-            "length of a span",
-            "-",
-            LimitType.AT_MOST,
-            DesignProperties.of(DesignProperties::spanForHeight));
+            "spanForHeight", "length of a span", "-", LimitType.AT_MOST, DesignProperties::spanForHeight);
     /** Lowest point of a falling worker against the top of what lies below, without any margin [m]. */
     public static final CheckedQuantity FREE_HEIGHT = new CheckedQuantity(
                     "freeHeight",
                     "height that is left below the feet",
                     "m",
                     LimitType.AT_LEAST,
-                    DesignProperties.of(DesignProperties::freeHeight))
+                    DesignProperties::freeHeight)
             .compared("distance to the lowest point against distance to the lower level, both below the line");
 
     /** Margin below the feet that the design states [m]. */
     public static final CheckedQuantity STATED_MARGIN = new CheckedQuantity(
-            "statedMargin",
-            "stated margin",
-            "m",
-            LimitType.AT_LEAST,
-            DesignProperties.of(DesignProperties::statedMargin));
+            "statedMargin", "stated margin", "m", LimitType.AT_LEAST, DesignProperties::statedMargin);
     /** Harness stretch that the design states [m]. */
     public static final CheckedQuantity STATED_HARNESS_STRETCH = new CheckedQuantity(
             "statedHarnessStretch",
             "stated harness stretch",
             "m",
             LimitType.AT_LEAST,
-            DesignProperties.of(DesignProperties::statedHarnessStretch));
+            DesignProperties::statedHarnessStretch);
 
     private static final List<CheckedQuantity> OF_THE_DESIGN = List.of(
             STRENGTH_FACTOR,
             CABLE_STRENGTH_FACTOR,
             ANCHOR_STRENGTH_FACTOR,
+            IMPACT_STRENGTH,
             ANCHOR_CAPACITY,
             END_ANCHOR_CAPACITY,
             INTERMEDIATE_ANCHOR_CAPACITY,
@@ -172,6 +163,8 @@ public final class CheckedQuantity {
             INITIAL_SLOPE,
             INITIAL_SAG_RATIO,
             CHORD_ANGLE,
+            LINE_SLOPE,
+            LINE_TURN,
             WORKERS,
             WORKERS_IN_ONE_SPAN,
             WORKER_MASS,
@@ -181,12 +174,16 @@ public final class CheckedQuantity {
             STATED_MARGIN,
             STATED_HARNESS_STRETCH);
 
+    private static final Set<String> OF_ANCHORS =
+            Set.of("anchorStrengthFactor", "anchorCapacity", "endAnchorCapacity", "intermediateAnchorCapacity");
+
     private final String key;
     private final String words;
     private final String unit;
     private final LimitType limitType;
     private final Function<CheckedDesign, List<CheckedValue>> values;
     private final String comparison;
+    private final @Nullable String support;
 
     private CheckedQuantity(
             String key,
@@ -200,15 +197,17 @@ public final class CheckedQuantity {
         this.limitType = limitType;
         this.values = values;
         this.comparison = "";
+        this.support = null;
     }
 
-    private CheckedQuantity(CheckedQuantity other, String comparison) {
+    private CheckedQuantity(CheckedQuantity other, String comparison, @Nullable String support) {
         this.key = other.key;
         this.words = other.words;
         this.unit = other.unit;
         this.limitType = other.limitType;
         this.values = other.values;
         this.comparison = comparison;
+        this.support = support;
     }
 
     /**
@@ -242,12 +241,13 @@ public final class CheckedQuantity {
      * @return the quantity
      */
     public static CheckedQuantity loadOnSupport(String supportId) {
-        return new CheckedQuantity(
+        CheckedQuantity load = new CheckedQuantity(
                 "supportLoad",
                 "load on the support",
                 "N",
                 LimitType.AT_MOST,
                 s -> List.of(DesignProperties.support(s, supportId)));
+        return new CheckedQuantity(load, "", supportId);
     }
 
     /**
@@ -312,20 +312,38 @@ public final class CheckedQuantity {
         return words;
     }
 
+    /**
+     * The support that a load is on.
+     *
+     * @return its id; empty where the quantity is not that of one support
+     */
+    public Optional<String> support() {
+        return Optional.ofNullable(support);
+    }
+
     /** The same with words of its own for what is compared with what; "%s" stands for the limit. */
     private CheckedQuantity compared(String value) {
-        return new CheckedQuantity(this, value);
+        return new CheckedQuantity(this, value, support);
     }
 
     /** What is compared with what, in words. */
     String comparison(double limit) {
         if (comparison.isEmpty()) {
-            return limitType == LimitType.AT_MOST
+            return limitType != LimitType.AT_LEAST
                     ? words + " against limit"
                     : "least " + words + " wanted against what is there";
         }
-        String number = limit == Math.rint(limit) ? Long.toString((long) limit) : Double.toString(limit);
-        return comparison.replace("%s", number);
+        return comparison.replace("%s", Requirement.number(limit));
+    }
+
+    /** Tells whether a limit on it may be negative: a distance that has to be left. */
+    boolean mayBeNegative() {
+        return unit.equals("m") && limitType == LimitType.AT_LEAST;
+    }
+
+    /** Tells whether its values are those of single anchors. */
+    boolean isOfAnchors() {
+        return OF_ANCHORS.contains(key);
     }
 
     List<CheckedValue> values(CheckedDesign design) {

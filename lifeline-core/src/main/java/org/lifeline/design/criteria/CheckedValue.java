@@ -37,10 +37,15 @@ final class CheckedValue {
 
     /** A strength against the load on it, compared as forces. */
     static CheckedValue strength(String label, double strength, Extreme load) {
-        CheckedValue item = new CheckedValue(label, strength / load.value(), "", load);
-        item.factor = load.value();
-        item.unit = "N";
-        return item;
+        return strength(label, strength, load, new Load(load.value()));
+    }
+
+    /** A force on a part [N]. */
+    record Load(double force) {}
+
+    /** A strength against a load that follows from a governing case, compared as forces. */
+    static CheckedValue strength(String label, double strength, Extreme governing, Load load) {
+        return new CheckedValue(label, strength / load.force(), "", governing).shown(load.force(), 0, "N");
     }
 
     static CheckedValue missing(String label, String reason) {
@@ -59,6 +64,10 @@ final class CheckedValue {
     /** The same with another value. */
     CheckedValue withValue(double other) {
         return new CheckedValue(label, other, reason, extreme);
+    }
+
+    double value() {
+        return value;
     }
 
     String label() {

@@ -13,44 +13,43 @@ public final class Criterion {
     private final String id;
     private final String title;
     private final Source source;
-    private final Requirement rule;
+    private final Requirement requirement;
 
-    Criterion(String id, String title, Source source, Requirement rule) {
+    Criterion(String id, String title, Source source, Requirement requirement) {
         this.id = id;
         this.title = title;
         this.source = source;
-        this.rule = rule;
+        this.requirement = requirement;
     }
 
     /**
      * A limit that the design states itself.
      *
      * @param id name of the criterion, not blank
-     * @param demand what is limited
-     * @param limit the limit [unit of the demand]; at most or at least, as {@link CheckedQuantity#limitType()} says
+     * @param quantity what is limited
+     * @param limit the limit [unit of the quantity]; at most or at least, as {@link CheckedQuantity#limitType()} says
      * @param citation where the limit comes from
      * @return the criterion
      * @throws org.lifeline.base.InvalidInputException if the id is blank, or the limit is not finite or negative
      */
-    public static Criterion stated(String id, CheckedQuantity demand, double limit, String citation) {
-        boolean signed = demand.unit().equals("m") && demand.limitType() == LimitType.AT_LEAST;
-        Violations v = new Violations();
-        v.require(!id.isBlank(), "id", '"' + id + '"', "must not be blank");
-        if (signed) {
-            v.finite("capacity", limit, demand.unit());
-        } else {
-            v.positive("capacity", limit, demand.unit());
-        }
-        v.throwIfAny();
-        String title = demand.key()
-                + (demand.limitType() == LimitType.AT_MOST ? " at most " : " at least ")
-                + limit
-                + (demand.unit().equals("-") ? "" : " " + demand.unit());
-        return new Criterion(
-                id,
-                title,
-                new Source(citation, Jurisdiction.DESIGN, SourceKind.STATED),
-                Requirement.limit(demand, limit));
+    public static Criterion stated(String id, CheckedQuantity quantity, double limit, String citation) {
+        return composed(id, Requirement.limit(quantity, limit), citation);
+    }
+
+    /**
+     * A requirement that the design states itself: of several limits, for each anchor, with a factor on a load.
+     *
+     * @param id name of the criterion, not blank
+     * @param requirement what it asks for
+     * @param citation where it comes from
+     * @return the criterion
+     * @throws org.lifeline.base.InvalidInputException if the id is blank
+     */
+    public static Criterion composed(String id, Requirement requirement, String citation) {
+        new Violations()
+                .require(!id.isBlank(), "id", '"' + id + '"', "must not be blank")
+                .throwIfAny();
+        return new Criterion(id, requirement.words(), Source.stated(citation), requirement);
     }
 
     /**
@@ -72,6 +71,15 @@ public final class Criterion {
     }
 
     /**
+     * What it asks for, as data.
+     *
+     * @return the requirement
+     */
+    public Requirement requirement() {
+        return requirement;
+    }
+
+    /**
      * Where it comes from.
      *
      * @return document and clause, jurisdiction, mark
@@ -86,7 +94,7 @@ public final class Criterion {
      * @return the limits; empty for a fact of the trade that is only cited; unmodifiable
      */
     public List<Limit> limits() {
-        return rule.limits();
+        return requirement.limits();
     }
 
     /**
@@ -96,7 +104,7 @@ public final class Criterion {
      * @return demand, capacity, ratio and the case that governs
      */
     public CriterionResult check(Extremes extremes) {
-        return new CriterionResult(this, rule.check(title, new CheckedDesign(extremes)));
+        return new CriterionResult(this, requirement.check(title, new CheckedDesign(extremes)));
     }
 
     @Override

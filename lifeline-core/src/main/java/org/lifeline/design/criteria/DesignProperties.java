@@ -3,8 +3,10 @@ package org.lifeline.design.criteria;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Function;
+import java.util.OptionalDouble;
+import org.lifeline.analysis.CablePiece;
 import org.lifeline.analysis.LineEquilibrium;
+import org.lifeline.base.Vector3;
 import org.lifeline.design.envelope.Extreme;
 import org.lifeline.design.envelope.Quantity;
 import org.lifeline.model.Passage;
@@ -13,11 +15,6 @@ import org.lifeline.model.Support;
 /** Values that demands take in a design. */
 final class DesignProperties {
     private DesignProperties() {}
-
-    /** Fixes the type of a method reference. */
-    static Function<CheckedDesign, List<CheckedValue>> of(Function<CheckedDesign, List<CheckedValue>> function) {
-        return function;
-    }
 
     static CheckedValue quantity(CheckedDesign s, Quantity q) {
         Optional<Extreme> e = s.extremes().of(q);
@@ -113,12 +110,45 @@ final class DesignProperties {
         return list;
     }
 
-    static List<CheckedValue> workers(CheckedDesign s) {
-        return List.of(CheckedValue.of("", s.design().workers().size()));
+    /**
+     * The steepest slope of the line itself in every span, without anybody on it, over the temperatures in service. The slope of a
+     * cable under its own weight is steepest at one of its ends.
+     */
+    static List<CheckedValue> slopes(CheckedDesign s) {
+        List<LineEquilibrium> states = s.unloaded();
+        List<CheckedValue> list = new ArrayList<>();
+        for (int i = 1; i <= s.line().spans(); i++) {
+            double steepest = 0;
+            for (LineEquilibrium each : states) {
+                List<CablePiece> pieces = each.span(i).pieces();
+                double start = slope(pieces.get(0).startTension());
+                double end = slope(pieces.get(pieces.size() - 1).endTension());
+                steepest = Math.max(steepest, Math.max(start, end));
+            }
+            list.add(CheckedValue.of("span " + i, steepest));
+        }
+        return list;
     }
 
-    static List<CheckedValue> workersInOneSpan(CheckedDesign s) {
-        return List.of(CheckedValue.of("", s.workersInOneSpan()));
+    private static double slope(Vector3 tension) {
+        return Math.atan2(Math.abs(tension.z()), tension.horizontal());
+    }
+
+    /** Angle by which the line turns at every intermediate anchor, from chord to chord, in plan and elevation together. */
+    static List<CheckedValue> turns(CheckedDesign s) {
+        List<Support> supports = s.line().supports();
+        List<CheckedValue> list = new ArrayList<>();
+        for (int i = 1; i < supports.size() - 1; i++) {
+            Vector3 before =
+                    supports.get(i).position().minus(supports.get(i - 1).position());
+            Vector3 after = supports.get(i + 1).position().minus(supports.get(i).position());
+            list.add(CheckedValue.of(supports.get(i).id(), before.angleTo(after)));
+        }
+        return list;
+    }
+
+    static List<CheckedValue> workers(CheckedDesign s) {
+        return List.of(CheckedValue.of("", s.users()));
     }
 
     static List<CheckedValue> statedMargin(CheckedDesign s) {
@@ -130,7 +160,12 @@ final class DesignProperties {
     }
 
     static List<CheckedValue> heaviest(CheckedDesign s) {
-        return List.of(CheckedValue.of("", s.extremes().masses().high()));
+        return List.of(CheckedValue.of(
+                "",
+                s.workers().stream()
+                        .mapToDouble(w -> s.massesOf(w).high())
+                        .max()
+                        .orElseThrow()));
     }
 
     static List<CheckedValue> fixedPosts(CheckedDesign s) {
@@ -147,22 +182,23 @@ final class DesignProperties {
 
     static List<CheckedValue> spanForHeight(CheckedDesign s) {
         List<CheckedValue> list = new ArrayList<>();
+        OptionalDouble floor = s.design().workingFloor();
         for (int i = 1; i <= s.line().spans(); i++) {
-            double below = s.highestBelow(i);
-            if (Double.isNaN(below)) {
+            OptionalDouble below = s.highestBelow(i);
+            if (floor.isEmpty()) {
+                list.add(CheckedValue.missing(
+                        "span " + i, "the elevation of the working floor that carries the posts is not given"));
+            } else if (below.isEmpty()) {
                 list.add(CheckedValue.missing("span " + i, "no obstruction is given below it"));
-                continue;
+            } else {
+                double height = floor.getAsDouble() - below.getAsDouble();
+                double allowed = Math.max(0, 40.0 / 11.0 * (height - 4));
+                double run = s.line().run(i);
+                list.add(
+                        allowed > 0
+                                ? CheckedValue.of("span " + i, run / allowed).shown(allowed, 0, "m")
+                                : CheckedValue.of("span " + i, Double.POSITIVE_INFINITY));
             }
-            double height = Math.min(
-                            s.line().supports().get(i - 1).position().z(),
-                            s.line().supports().get(i).position().z())
-                    - below;
-            double allowed = Math.max(0, 40.0 / 11.0 * (height - 4));
-            double run = s.line().run(i);
-            list.add(
-                    allowed > 0
-                            ? CheckedValue.of("span " + i, run / allowed).shown(allowed, 0, "m")
-                            : CheckedValue.of("span " + i, Double.POSITIVE_INFINITY));
         }
         return list;
     }

@@ -8,6 +8,8 @@ public enum Jurisdiction {
     QUEBEC("qc"),
     /** Alberta. */
     ALBERTA("ab"),
+    /** Manitoba. */
+    MANITOBA("mb"),
     /** European standards. */
     EUROPE("eu"),
     /** Singapore. */

@@ -4,6 +4,8 @@ package org.lifeline.design.criteria;
 public enum LimitType {
     /** The value must not exceed the limit: the value is the demand, the limit the capacity. */
     AT_MOST("≤"),
+    /** The value must stay below the limit; a value that equals it is too much. */
+    BELOW("<"),
     /** The value must reach the limit: the limit is the demand, the value the capacity. */
     AT_LEAST("≥");
 
@@ -14,9 +16,9 @@ public enum LimitType {
     }
 
     /**
-     * The sense in a table.
+     * The type of limit in a table.
      *
-     * @return {@code "≤"} or {@code "≥"}
+     * @return {@code "≤"}, {@code "<"} or {@code "≥"}
      */
     public String symbol() {
         return symbol;

@@ -19,7 +19,8 @@ public record ReferenceValue(String id, String text, Source source) {
                     "tension of a horizontal lifeline is about 2 times the force of the lanyard at a sag angle of 15°, and"
                             + " about 6 times at 5°",
                     new Source(
-                            "29 CFR 1926 Subpart M, App. C, part II",
+                            "US Occupational Safety and Health Administration",
+                            new Source.Work("29 CFR 1926 Subpart M", "in force", "App. C, part II"),
                             Jurisdiction.UNITED_STATES,
                             SourceKind.PUBLISHED)),
             practice("connector-16kN", "snap hooks and carabiners of at least 16 kN"),
@@ -28,7 +29,9 @@ public record ReferenceValue(String id, String text, Source source) {
                     "absorber-average",
                     "average deployment force about 0.875 of the peak, in 20 drops of 10 models",
                     new Source(
-                            "Carrión et al., Int. J. Environ. Res. Public Health 17(20):7647, 2020",
+                            "Carrión et al.",
+                            new Source.Work(
+                                    "Int. J. Environ. Res. Public Health 17(20):7647", "2020", "20 drops of 10 models"),
                             Jurisdiction.PRACTICE,
                             SourceKind.PUBLISHED)),
             practice("absorber-in-service", "deployment force 65 to 85 % of the value of the class in service"),
@@ -37,29 +40,28 @@ public record ReferenceValue(String id, String text, Source source) {
                     "human-surrogate",
                     "mass of a rigid test weight times 1.1 for a human body (1.4 before 2008)",
                     new Source(
-                            "history of ANSI/ASSP Z359 as quoted in the trade press",
+                            "",
+                            new Source.Work("history of ANSI/ASSP Z359 as quoted in the trade press", "", ""),
                             Jurisdiction.UNITED_STATES,
                             SourceKind.RECALLED)),
             new ReferenceValue(
                     "csa-documents",
                     "what the engineer's documents state: system, layout, workers, component data, proof test, limits of the"
                             + " surroundings, loads, sags, deployment, arrest force, and the worst case over temperature",
-                    new Source(
-                            "CSA Z259.16-15, cl. 4.3, as summarised publicly",
-                            Jurisdiction.INTERNATIONAL,
-                            SourceKind.PUBLISHED)),
+                    csa("CSA Z259.16", "2015", "cl. 4.3, as summarised publicly")),
             new ReferenceValue(
                     "csa-clearance-force",
                     "distances are computed with the clearance deployment force, loads with the maximum deployment force;"
                             + " static analysis is not allowed where deformable anchors absorb the energy",
-                    new Source(
-                            "CSA Z259.16-21, preface, as summarised publicly",
-                            Jurisdiction.INTERNATIONAL,
-                            SourceKind.PUBLISHED)));
+                    csa("CSA Z259.16", "2021", "preface, as summarised publicly")));
+
+    private static Source csa(String title, String year, String place) {
+        return new Source(
+                "CSA Group", new Source.Work(title, year, place), Jurisdiction.INTERNATIONAL, SourceKind.PUBLISHED);
+    }
 
     private static ReferenceValue practice(String id, String text) {
-        return new ReferenceValue(
-                id, text, new Source("common practice, no source", Jurisdiction.PRACTICE, SourceKind.COMMON_PRACTICE));
+        return new ReferenceValue(id, text, Source.commonPractice());
     }
 
     /**

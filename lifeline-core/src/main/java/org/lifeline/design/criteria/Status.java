@@ -13,13 +13,22 @@ public enum Status {
     private static final double ROUNDING = 1e-12;
 
     /**
-     * The status of a ratio.
+     * The status of a ratio for a limit that may be reached.
      *
      * @param ratio demand over capacity, see {@link CapacityCheck#ratioOf} [-]; NaN where nothing could be evaluated
      * @return met up to 1, rounding aside
      */
     public static Status of(double ratio) {
-        return Double.isNaN(ratio) ? NOT_EVALUATED : ratio <= 1 + ROUNDING ? MET : NOT_MET;
+        return of(ratio, LimitType.AT_MOST);
+    }
+
+    /** The status of a ratio; a limit that must not be reached is not met at 1, rounding aside. */
+    static Status of(double ratio, LimitType type) {
+        if (Double.isNaN(ratio)) {
+            return NOT_EVALUATED;
+        }
+        boolean met = type == LimitType.BELOW ? ratio < 1 - ROUNDING : ratio <= 1 + ROUNDING;
+        return met ? MET : NOT_MET;
     }
 
     /**
@@ -31,7 +40,7 @@ public enum Status {
         return switch (this) {
             case MET -> "MET";
             case NOT_MET -> "NOT MET";
-            case NOT_EVALUATED -> "not evaluated";
+            case NOT_EVALUATED -> "NOT EVALUATED";
         };
     }
 }

@@ -13,6 +13,8 @@ import org.lifeline.model.Support;
 /** Strengths against loads. */
 final class Strengths {
     static final String NO_CASE = "no arrest could be computed";
+    static final String NO_BREAKING_STRENGTH = "its minimum breaking strength is not given";
+    static final String NO_CAPACITY = "its capacity is not given";
 
     private Strengths() {}
 
@@ -24,16 +26,22 @@ final class Strengths {
 
     static List<CheckedValue> cable(CheckedDesign s) {
         Cable cable = s.line().cable();
-        OptionalDouble strength = cable.breakingStrength();
+        OptionalDouble strength = strengthOf(cable);
         Optional<Extreme> load = s.extremes().of(Quantity.MAXIMUM_TENSION);
         if (strength.isEmpty()) {
-            return List.of(CheckedValue.missing("cable", "its minimum breaking strength is not given"));
+            return List.of(CheckedValue.missing("cable", NO_BREAKING_STRENGTH));
         }
         if (load.isEmpty()) {
             return List.of(CheckedValue.missing("cable", NO_CASE));
         }
-        return List.of(
-                CheckedValue.strength("cable", strength.getAsDouble() * cable.terminationEfficiency(), load.get()));
+        return List.of(CheckedValue.strength("cable", strength.getAsDouble(), load.get()));
+    }
+
+    /** Minimum breaking strength with its termination [N]. */
+    static OptionalDouble strengthOf(Cable cable) {
+        return cable.breakingStrength().isPresent()
+                ? OptionalDouble.of(cable.breakingStrength().getAsDouble() * cable.terminationEfficiency())
+                : OptionalDouble.empty();
     }
 
     static List<CheckedValue> anchors(CheckedDesign s) {
@@ -41,7 +49,7 @@ final class Strengths {
         for (Support each : s.line().supports()) {
             Optional<Extreme> load = s.extremes().onSupport(each.id());
             if (each.capacity().isEmpty()) {
-                list.add(CheckedValue.missing(each.id(), "its capacity is not given"));
+                list.add(CheckedValue.missing(each.id(), NO_CAPACITY));
             } else if (load.isEmpty()) {
                 list.add(CheckedValue.missing(each.id(), NO_CASE));
             } else {
@@ -58,7 +66,7 @@ final class Strengths {
                 list.add(
                         each.capacity().isPresent()
                                 ? CheckedValue.of(each.id(), each.capacity().getAsDouble())
-                                : CheckedValue.missing(each.id(), "its capacity is not given"));
+                                : CheckedValue.missing(each.id(), NO_CAPACITY));
             }
         }
         return list;

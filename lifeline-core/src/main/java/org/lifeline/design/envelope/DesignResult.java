@@ -57,6 +57,17 @@ public final class DesignResult {
     }
 
     /**
+     * The same arrests with their cases.
+     *
+     * @return the cases in the same order; unmodifiable
+     */
+    public List<ComputedCase> cases() {
+        return arrests.stream()
+                .map(r -> new ComputedCase(FallCase.asDesigned(r), r))
+                .toList();
+    }
+
+    /**
      * Cases that could not be computed.
      *
      * @return the cases with their reasons; unmodifiable

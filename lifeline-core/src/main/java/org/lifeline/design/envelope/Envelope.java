@@ -143,6 +143,30 @@ public final class Envelope implements WorstCases {
         return new EnvelopeResult(design, tolerances, search, stations, complete);
     }
 
+    /**
+     * The combinations of temperatures, sides and ranges that may govern by the physics of it, or all of them if all are
+     * searched.
+     *
+     * @param design the design
+     * @return the combinations, in the order in which ties are decided; unmodifiable
+     */
+    public List<LoadCombination> combinations(LifelineDesign design) {
+        return LoadCombinations.all(design, tolerances).stream()
+                .filter(c -> allCombinations || LoadCombinations.mayGovern(design, tolerances, c))
+                .toList();
+    }
+
+    /**
+     * The falls that are moved along the line: those of the design, sequences that are alike once; without falls, each worker
+     * alone.
+     *
+     * @param design the design
+     * @return the falls, each somewhere on the line; unmodifiable
+     */
+    public static List<Fall> movingFalls(LifelineDesign design) {
+        return MovingFall.of(design).stream().map(MovingFall::fall).toList();
+    }
+
     @Override
     public Extremes extremes(LifelineDesign design) {
         return solve(design).extremes();

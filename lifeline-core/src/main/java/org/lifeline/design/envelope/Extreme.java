@@ -14,12 +14,14 @@ public final class Extreme {
     private final Values values;
     private final FallCase fallCase;
     private final ArrestResult arrest;
+    private final String lacking;
 
-    Extreme(Subject subject, Values values, FallCase fallCase, ArrestResult arrest) {
+    Extreme(Subject subject, Values values, ComputedCase governing, String lacking) {
         this.subject = subject;
         this.values = values;
-        this.fallCase = fallCase;
-        this.arrest = arrest;
+        this.fallCase = governing.fallCase();
+        this.arrest = governing.arrest();
+        this.lacking = lacking;
     }
 
     /** What the value is of: a quantity of the whole line, or one of a single support or obstruction. */
@@ -121,6 +123,15 @@ public final class Extreme {
      */
     public ArrestResult arrest() {
         return arrest;
+    }
+
+    /**
+     * Why the value does not yet say that every case keeps the limit that it keeps.
+     *
+     * @return what would have to be computed as well, in words; empty where nothing would
+     */
+    public String lacking() {
+        return lacking;
     }
 
     @Override

@@ -4,10 +4,12 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.lifeline.analysis.ArrestResult;
 import org.lifeline.base.Interval;
 import org.lifeline.model.DeploymentForce;
+import org.lifeline.model.Fall;
 import org.lifeline.model.LifelineDesign;
 import org.lifeline.model.Support;
 import org.lifeline.model.Worker;
@@ -61,21 +63,98 @@ public final class Extremes {
      * @return the extremes
      */
     public static Extremes of(LifelineDesign design, List<ArrestResult> arrests) {
-        ArrestQuantities quantities = ArrestQuantities.of(design);
-        Collector collector = new Collector(design, quantities);
-        for (ArrestResult each : arrests) {
-            collector.add(FallCase.asDesigned(each), each);
+        return ofCases(
+                design,
+                arrests.stream()
+                        .map(r -> new ComputedCase(FallCase.asDesigned(r), r))
+                        .toList());
+    }
+
+    /**
+     * The worst values of cases that were computed already, by whatever method.
+     *
+     * @param design the design whose cases they are
+     * @param cases the cases, in the order that counts where there is a tie
+     * @return the extremes
+     */
+    public static Extremes ofCases(LifelineDesign design, List<ComputedCase> cases) {
+        Collector collector = new Collector(design, ArrestQuantities.of(design));
+        for (ComputedCase each : cases) {
+            collector.add(each.fallCase(), each.arrest());
         }
         return collector.finish(Scope.of(design, Tolerances.none(), List.of(), true));
     }
 
+    /**
+     * The worst of several sets of worst values of one design. What failed in any of them has failed.
+     *
+     * @param first the first set, whose cases count first where there is a tie
+     * @param others the others
+     * @return the extremes over all of them
+     */
+    public static Extremes joined(Extremes first, List<Extremes> others) {
+        Collector collector = new Collector(first.design, first.quantities);
+        Scope scope = first.scope;
+        for (int index = 0; index < first.quantities.size(); index++) {
+            collector.add(index, first.worst[index]);
+        }
+        for (Extremes each : others) {
+            scope = scope.and(each.scope);
+            for (int index = 0; index < first.quantities.size(); index++) {
+                collector.add(index, each.worst[index]);
+            }
+        }
+        return collector.finish(scope);
+    }
+
+    /**
+     * The same for the case that more would have to be computed before a force or a distance can be said to keep a limit.
+     *
+     * @param why what is missing, for example {@code "no arrest was followed in time"}
+     * @return extremes on which a criterion on forces or distances that is met so far counts as not evaluated
+     */
+    public Extremes lacking(String why) {
+        String both = scope.lacking().isEmpty() ? why : scope.lacking() + "; " + why;
+        Scope less = new Scope(scope.masses(), scope.tolerance(), scope.failures(), scope.complete(), both);
+        return new Extremes(design, quantities, worst, less);
+    }
+
     /** What the worst values were taken over. */
-    record Scope(Interval masses, List<FailedCase> failures, boolean complete) {
+    record Scope(
+            Interval masses,
+            Optional<Interval> tolerance,
+            List<FailedCase> failures,
+            boolean complete,
+            String lacking) {
+        Scope and(Scope other) {
+            List<FailedCase> both = new ArrayList<>(failures);
+            both.addAll(other.failures);
+            Interval range = Interval.of(
+                    Math.min(masses.low(), other.masses.low()), Math.max(masses.high(), other.masses.high()));
+            String less = other.lacking.isEmpty() || lacking.equals(other.lacking)
+                    ? lacking
+                    : lacking.isEmpty() ? other.lacking : lacking + "; " + other.lacking;
+            return new Scope(
+                    range,
+                    tolerance.isPresent() ? tolerance : other.tolerance,
+                    List.copyOf(both),
+                    complete && other.complete,
+                    less);
+        }
+
         static Scope of(LifelineDesign design, Tolerances tolerances, List<FailedCase> failures, boolean complete) {
-            double[] m = design.workers().stream().mapToDouble(Worker::mass).toArray();
+            double[] m = Stream.concat(
+                            design.workers().stream(),
+                            design.falls().stream()
+                                    .flatMap(f -> Stream.concat(
+                                            f.fallers().stream(),
+                                            f.hanging().stream().map(Fall.Hanging::worker))))
+                    .mapToDouble(Worker::mass)
+                    .toArray();
             Interval designed = Interval.of(
                     Arrays.stream(m).min().orElseThrow(), Arrays.stream(m).max().orElseThrow());
-            return new Scope(tolerances.mass().orElse(designed), List.copyOf(failures), complete);
+            return new Scope(
+                    tolerances.mass().orElse(designed), tolerances.mass(), List.copyOf(failures), complete, "");
         }
     }
 
@@ -196,6 +275,15 @@ public final class Extremes {
     }
 
     /**
+     * The range of masses that every worker was given in turn, where a tolerance on the mass was examined.
+     *
+     * @return masses [kg]; empty where every worker has his own mass
+     */
+    public Optional<Interval> massTolerance() {
+        return scope.tolerance();
+    }
+
+    /**
      * Cases that could not be computed and are therefore not in the worst values.
      *
      * @return the cases with their reasons; unmodifiable
@@ -264,6 +352,9 @@ public final class Extremes {
         double computed = ArrestQuantities.withoutFactors(design).of(w.arrest())[index];
         int sign = quantities.sign(index);
         Extreme.Values values = new Extreme.Values(sign * computed, sign * w.value());
-        return Optional.of(new Extreme(subject, values, w.fallCase(), w.arrest()));
+        // A free fall follows from the line before the fall; nothing that is asked of the arrest itself concerns it.
+        boolean before = index == ArrestQuantities.index(Quantity.FREE_FALL);
+        return Optional.of(new Extreme(
+                subject, values, new ComputedCase(w.fallCase(), w.arrest()), before ? "" : scope.lacking()));
     }
 }

@@ -109,6 +109,16 @@ public final class FallCase {
     }
 
     /**
+     * The same case at another place.
+     *
+     * @param place where the fall is
+     * @return the new case; its fall has the same name, workers and free fall
+     */
+    public FallCase at(Place place) {
+        return new FallCase(fall.at(place), temperature, side, deviation, limit);
+    }
+
+    /**
      * The case in words, for a report.
      *
      * @return for example {@code "fall A, span 2, station 6.000 m, -30.0 °C, maximum deployment force"}

@@ -11,8 +11,12 @@ import org.lifeline.model.Lifeline;
 import org.lifeline.model.LifelineDesign;
 import org.lifeline.model.Place;
 
-/** One combination of the ranges: a temperature, a side of the force range, a deviation, and the line that goes with it. */
-final class LoadCombination {
+/**
+ * One combination of the ranges: a temperature, a side of the force range, a deviation, and the line that goes with it.
+ *
+ * <p>Immutable and thread-safe.
+ */
+public final class LoadCombination {
     private final Lifeline line;
     private final double temperature;
     private final DeploymentForce side;
@@ -54,16 +58,35 @@ final class LoadCombination {
         return new LoadCombination(this, AttachmentLimit.HELD);
     }
 
-    Lifeline line() {
-        return line;
-    }
-
     AttachmentLimit limit() {
         return limit;
     }
 
-    double temperature() {
+    /**
+     * The line with the pretension and the friction of the combination.
+     *
+     * @return the line
+     */
+    public Lifeline line() {
+        return line;
+    }
+
+    /**
+     * Temperature of the line.
+     *
+     * @return temperature [°C]
+     */
+    public double temperature() {
         return temperature;
+    }
+
+    /**
+     * Side of the absorber's force range.
+     *
+     * @return clearance side or maximum side
+     */
+    public DeploymentForce side() {
+        return side;
     }
 
     FallCase.Deviation deviation() {
@@ -74,7 +97,13 @@ final class LoadCombination {
         return of(movingFall.fall().at(place));
     }
 
-    FallCase of(Fall fall) {
+    /**
+     * A fall in this combination.
+     *
+     * @param fall the fall
+     * @return the case
+     */
+    public FallCase of(Fall fall) {
         Fall f = Double.isNaN(deviation.mass()) ? fall : fall.withWorkers(w -> w.withMass(deviation.mass()));
         return new FallCase(f, temperature, side, deviation, limit);
     }

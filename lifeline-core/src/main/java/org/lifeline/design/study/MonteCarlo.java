@@ -4,10 +4,12 @@ import java.util.List;
 import java.util.SplittableRandom;
 import java.util.concurrent.Executor;
 import org.jspecify.annotations.Nullable;
+import org.lifeline.base.Interval;
 import org.lifeline.base.InvalidInputException;
 import org.lifeline.base.NoEquilibriumException;
 import org.lifeline.base.ProgressListener;
 import org.lifeline.base.Violations;
+import org.lifeline.design.variable.DesignVariable;
 import org.lifeline.internal.numeric.OrderedWork;
 import org.lifeline.model.LifelineDesign;
 
@@ -126,12 +128,25 @@ public final class MonteCarlo {
         try {
             LifelineDesign design = job.base();
             for (int k = 0; k < inputs.length; k++) {
+                checkBounds(variables.get(k).variable(), inputs[k]);
                 design = variables.get(k).variable().apply(design, inputs[k]);
             }
             return new StudyRow(index + 1, inputs, job.evaluation().evaluate(design), "");
         } catch (InvalidInputException | NoEquilibriumException | CaseFailure e) {
             return new StudyRow(index + 1, inputs, new double[0], CaseFailure.reason(e));
         }
+    }
+
+    /** The bounds of a variable say how far it means anything: a value beyond them is a case that failed, with its reason. */
+    private static void checkBounds(DesignVariable variable, double value) {
+        Interval bounds = variable.bounds();
+        new Violations()
+                .require(
+                        value >= bounds.low() && value <= bounds.high(),
+                        variable.name(),
+                        Violations.show(value, variable.unit()),
+                        "was drawn outside the bounds of the variable, " + bounds)
+                .throwIfAny();
     }
 
     /** A number above 0 and below 1 from 53 random bits. */

@@ -8,6 +8,6 @@ import org.lifeline.design.variable.DesignVariable;
  * <p>Immutable and thread-safe.
  *
  * @param variable the variable
- * @param distribution how its value is distributed; the bounds of the variable do not cut it off
+ * @param distribution how its value is distributed; a value drawn outside the bounds of the variable is a case that failed
  */
 public record UncertainVariable(DesignVariable variable, Distribution distribution) {}

@@ -40,6 +40,7 @@ final class SpanChange {
                         .withObstructions(design.clearance().obstructions().stream()
                                 .map(c::moved)
                                 .toList()));
+        design.workingFloor().ifPresent(b::workingFloor);
         design.temperatures().forEach(b::temperature);
         design.workers().forEach(b::worker);
         design.falls().forEach(f -> b.fall(c.moved(f)));

@@ -117,7 +117,7 @@ final class ChainBuilder {
             }
         }
         inside.sort(Comparator.comparingDouble(s -> s.distance));
-        boolean falls = inside.stream().anyMatch(MotionSetup.Spot::hasFall);
+        boolean falls = setup.fallsAt(span);
         double least = Math.min(NumericalParameters.ROOM_AT_SUPPORT, whole * NumericalParameters.ROOM_AT_SUPPORT_SHARE);
         double from = 0;
         supportJoints.add(jointNodes.size());
@@ -205,6 +205,11 @@ final class ChainBuilder {
                 Joint joint = at.gripped ? new FixedJoint(c, node) : new SlidingJoint(c, node, ringMass);
                 joints.add(joint);
                 attachments.add(new Attached(at, joint));
+            }
+        }
+        for (MotionSetup.Spot each : setup.spots) {
+            if (each.support >= 0) {
+                attachments.add(new Attached(each, anchors.get(each.support)));
             }
         }
         for (int i = 0; i < c.nodes; i++) {

@@ -60,10 +60,7 @@ public final class MeshRefinement {
         double span = setup.shortestSpan();
         double duration = request.course.sampling.duration();
         boolean automatic = request.segment.isEmpty();
-        double segment = Math.min(
-                request.segment.orElse(
-                        Math.min(NumericalParameters.FIRST_LENGTH, span / NumericalParameters.FIRST_SEGMENTS)),
-                span / 2);
+        double segment = Math.min(request.segment.orElse(NumericalParameters.firstLength(span)), span / 2);
         List<Level> levels = new ArrayList<>();
         while (true) {
             Motion motion = new Motion(setup, segment, 1, request.course.sampling);
@@ -73,7 +70,7 @@ public final class MeshRefinement {
             MeshRefinement refined = new MeshRefinement(motion, levels, span / segment);
             int done = levels.size() - 1;
             boolean last = done >= request.refinements
-                    || (automatic && done > 0 && 0.5 * segment < NumericalParameters.FINEST)
+                    || (automatic && done > 1 && 0.5 * segment < NumericalParameters.FINEST)
                     || 8 * motion.estimatedWork(duration) > NumericalParameters.MOST_WORK;
             if (last || refined.uncertainty() <= request.accuracy) {
                 double end = request.course.afterCatch.isPresent() && motion.firstCatchOver()

@@ -50,8 +50,11 @@ public final class MotionSetup {
         }
     }
 
-    /** A place where workers are attached. */
+    /** A place where workers are attached: on the cable of a span, or at a support, which has no span. */
     static final class Spot {
+        /** The support; −1 on the cable. */
+        final int support;
+
         final int span;
         final double distance;
         final boolean gripped;
@@ -59,9 +62,22 @@ public final class MotionSetup {
         final List<Integer> numbers = new ArrayList<>();
 
         Spot(int span, double distance, boolean gripped) {
+            this.support = -1;
             this.span = span;
             this.distance = distance;
             this.gripped = gripped;
+        }
+
+        Spot(int support) {
+            this.support = support;
+            this.span = -1;
+            this.distance = 0;
+            this.gripped = true;
+        }
+
+        /** Tells whether a span ends at it, or has it on its cable. */
+        boolean touches(int number) {
+            return support < 0 ? span == number : support == number || support == number + 1;
         }
 
         /** Tells whether somebody falls here, now or later. */
@@ -105,6 +121,23 @@ public final class MotionSetup {
             spot = new Spot(span, s, gripped);
             spots.add(spot);
         }
+        return attach(spot, who);
+    }
+
+    /**
+     * Attaches workers to a support: they pull on the anchor itself, and the line takes part by what the support yields.
+     *
+     * @param support the support from 0
+     * @param who the workers
+     * @return the number of the first of them; the others follow
+     */
+    public int attachToSupport(int support, List<Person> who) {
+        Spot spot = new Spot(support);
+        spots.add(spot);
+        return attach(spot, who);
+    }
+
+    private int attach(Spot spot, List<Person> who) {
         int first = people;
         for (Person each : who) {
             spot.people.add(each);
@@ -115,11 +148,18 @@ public final class MotionSetup {
 
     /** Chord of the shortest span in which somebody falls [m]. */
     double shortestSpan() {
-        return spots.stream()
-                .filter(Spot::hasFall)
-                .mapToDouble(s -> model.support(s.span).distance(model.support(s.span + 1)))
-                .min()
-                .orElse(1);
+        double shortest = Double.POSITIVE_INFINITY;
+        for (int i = 0; i < model.line().spans(); i++) {
+            if (fallsAt(i)) {
+                shortest = Math.min(shortest, model.support(i).distance(model.support(i + 1)));
+            }
+        }
+        return shortest < Double.POSITIVE_INFINITY ? shortest : 1;
+    }
+
+    /** Tells whether somebody falls in a span or at one of its supports, now or later. */
+    boolean fallsAt(int span) {
+        return spots.stream().anyMatch(s -> s.hasFall() && s.touches(span));
     }
 
     /** Number of workers. */

@@ -145,8 +145,25 @@ final class NumericalParameters {
      */
     static final double FINEST = 0.02;
 
+    /** Length of the first mesh over that of the third [-]. */
+    private static final double FINEST_OF_THREE = 4;
+
+    /** Segments of the first mesh in a very short span. */
+    private static final double LEAST_SEGMENTS = 8;
+
     /** Steps times nodes that one run may cost at most: about a minute. */
     static final double MOST_WORK = 4e9;
 
     private NumericalParameters() {}
+
+    /**
+     * Length of the segments of the first mesh [m]. A short span is cut so that three meshes end near the finest one, a
+     * very short one into eight.
+     *
+     * @param span chord of the shortest span with a fall [m]
+     */
+    static double firstLength(double span) {
+        double least = Math.min(FINEST_OF_THREE * FINEST, span / LEAST_SEGMENTS);
+        return Math.max(Math.min(FIRST_LENGTH, span / FIRST_SEGMENTS), least);
+    }
 }

@@ -377,6 +377,11 @@ final class SupportJoint extends Joint {
     }
 
     @Override
+    double attachmentMobility() {
+        return elastic ? 1 / passingMass() : 0;
+    }
+
+    @Override
     double mobility() {
         double m = 0;
         double mass = passingMass();

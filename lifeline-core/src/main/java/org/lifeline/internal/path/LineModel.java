@@ -320,7 +320,7 @@ public final class LineModel {
 
     /** Takes over a state that was found on a path. */
     void take(LineState found, Equilibrium by) {
-        state.set(found);
+        state = found.copy();
         note(by);
         by.iterations = 0;
     }

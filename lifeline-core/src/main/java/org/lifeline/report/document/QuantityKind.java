@@ -6,22 +6,23 @@ import java.math.RoundingMode;
 import org.lifeline.base.UnitSystem;
 
 /**
- * How a kind of quantity is shown: its unit in each system and the digits that an engineering result carries.
+ * How a kind of quantity is shown: its unit in each system and the digits that a result carries in tables and drawings.
  *
  * <p>Conversions are exact (international yard and pound agreement, 1959; standard gravity, 3rd CGPM, 1901); the number is
- * rounded once, half up, from the exact value of the double. Digits: four significant ones for forces and energies,
- * millimetres for lengths: more would pretend an accuracy that ropes, absorbers and bodies do not have. The unrounded
- * numbers are those of the results themselves.
+ * rounded once, half up, from the exact value of the double. Digits are the same wherever a kind of quantity is shown:
+ * forces 0.01 kN or 1 lbf, lengths 1 mm or 0.001 ft, small lengths 0.1 mm or 0.01 in, energies 1 J or 1 ft·lbf, angles 0.1°,
+ * temperatures 0.1°, times 1 ms, the rest four significant digits: more would pretend an accuracy that ropes, absorbers and
+ * bodies do not have. The unrounded numbers are those of the results themselves.
  */
 public enum QuantityKind {
     /** Force. */
-    FORCE("kN=1000;3", "lbf=4.4482216152605;1", 4, 0),
+    FORCE("kN=1000;2", "lbf=4.4482216152605;0", 0, 2),
     /** Length, height, distance. */
     LENGTH("m=1", "ft=0.3048", 0, 3),
     /** Small length. */
     SMALL_LENGTH("mm=0.001;1", "in=0.0254;2", 4, 0),
     /** Energy. */
-    ENERGY("J=1;1", "ft·lbf=1.3558179483314004;1", 4, 0),
+    ENERGY("J=1", "ft·lbf=1.3558179483314004", 0, 0),
     /** Mass. */
     MASS("kg=1", "lb=0.45359237", 4, 0),
     /** Mass per length. */
@@ -35,7 +36,7 @@ public enum QuantityKind {
     /** Thermal expansion. */
     EXPANSION("1/°C=1", "1/°F=9/5", 4, 0),
     /** Angle. */
-    ANGLE("°=0.017453292519943295769236907684886127134", "°=0.017453292519943295769236907684886127134", 0, 2),
+    ANGLE("°=0.017453292519943295769236907684886127134", "°=0.017453292519943295769236907684886127134", 0, 1),
     /** Time. */
     TIME("s=1", "s=1", 0, 3),
     /** Bare number. */
@@ -85,7 +86,7 @@ public enum QuantityKind {
             return 0;
         }
         if (significant == 0) {
-            return decimals;
+            return Math.min(decimals, in(system).mostDecimals());
         }
         BigDecimal rounded = value.round(new MathContext(significant, RoundingMode.HALF_UP));
         return Math.min(in(system).mostDecimals(), Math.max(0, rounded.scale() - rounded.precision() + significant));

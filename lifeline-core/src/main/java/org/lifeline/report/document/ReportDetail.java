@@ -1,11 +1,14 @@
 package org.lifeline.report.document;
 
-/** How much a report shows of each arrest. Results and accounts of every arrest are in all of them. */
+/** How much a report shows of each arrest. All arrests stand in tables, with their accounts, whatever the detail. */
 public enum ReportDetail {
-    /** No pictures and no calculation line by line: what fits a terminal. */
+    /** Tables only: no arrest by itself, no calculation line by line. */
     SHORT,
-    /** Pictures of the arrests that govern, calculation of those that govern the end anchor load and the clearance. */
+    /**
+     * In full the arrests that govern the end anchor load and the clearance margin, line by line the one that governs the
+     * end anchor load.
+     */
     GOVERNING,
-    /** Pictures and calculation of every arrest. */
+    /** Every arrest in full and line by line. */
     FULL
 }

@@ -10,14 +10,16 @@ import java.util.List;
  * @param title title of the design
  * @param identity lines that say what was computed from what, by which version
  * @param sections the sections in order
+ * @param marks what stands on every printed page
  */
-public record ReportDocument(String title, List<String> identity, List<ReportSection> sections) {
+public record ReportDocument(String title, List<String> identity, List<ReportSection> sections, PageMarks marks) {
     /**
      * Copies the lists.
      *
      * @param title title of the design
      * @param identity lines that say what was computed from what, by which version
      * @param sections the sections in order
+     * @param marks what stands on every printed page
      */
     public ReportDocument {
         identity = List.copyOf(identity);

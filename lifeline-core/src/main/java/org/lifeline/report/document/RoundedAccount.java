@@ -7,23 +7,22 @@ import java.util.List;
 import org.lifeline.base.UnitSystem;
 
 /**
- * Rounds numbers that add up so that they do so as printed.
+ * Rounds numbers that add up so that they do so as printed, with the digits that their kind always has.
  *
- * <p>Every number is rounded correctly by itself; decimals are added until the rounded ones add up. Where a few more do
- * not suffice, the totals are the sums of the printed rows, with {@value #GUARD} decimals more than usual, and
- * {@link #isExact} says so.
+ * <p>The total is the correctly rounded one. Where the rounded rows do not add up to it, the rows whose rounding was coarsest
+ * are rounded the other way: such a row differs from what it stands for by less than one in its last digit. A row that needs
+ * no rounding, as most that were put in, stays as it is. {@link #isExact} says whether no row was changed.
+ *
+ * <p>Immutable and thread-safe.
  */
 public final class RoundedAccount {
-    private static final int GUARD = 2;
-    private static final int MOST_MORE = 3;
-
     private final List<BigDecimal> rows;
     private final List<BigDecimal> totals;
     private final boolean exact;
 
     private RoundedAccount(List<BigDecimal> rows, List<BigDecimal> totals, boolean exact) {
-        this.rows = rows;
-        this.totals = totals;
+        this.rows = List.copyOf(rows);
+        this.totals = List.copyOf(totals);
         this.exact = exact;
     }
 
@@ -32,72 +31,71 @@ public final class RoundedAccount {
      *
      * @param start the first total in SI [unit of the kind]
      * @param steps what is taken away, step by step, in SI [unit of the kind]
-     * @param measure what is counted
+     * @param kind what is counted
      * @param system the units
      * @return the account; totals() has one number more than rows()
      */
-    public static RoundedAccount down(double start, List<Double> steps, QuantityKind measure, UnitSystem system) {
-        int least = measure.decimals(start, system);
-        for (int d = least; d <= least + MOST_MORE; d++) {
-            RoundedAccount a = running(start, steps, measure, system, d);
-            if (a.fits(start, steps, measure, system, d)) {
-                return a;
-            }
-        }
-        RoundedAccount a = running(start, steps, measure, system, least + GUARD);
-        return new RoundedAccount(a.rows, a.totals, false);
-    }
-
-    private static RoundedAccount running(
-            double start, List<Double> steps, QuantityKind measure, UnitSystem system, int decimals) {
-        List<BigDecimal> rows = new ArrayList<>();
-        List<BigDecimal> totals = new ArrayList<>();
-        BigDecimal z = measure.rounded(start, system, decimals);
-        totals.add(z);
-        for (double step : steps) {
-            BigDecimal r = measure.rounded(step, system, decimals);
-            z = z.subtract(r);
-            rows.add(r);
-            totals.add(z);
-        }
-        return new RoundedAccount(rows, totals, true);
-    }
-
-    private boolean fits(double start, List<Double> steps, QuantityKind measure, UnitSystem system, int decimals) {
-        BigDecimal z = measure.exact(start, system);
-        for (int i = 0; i < steps.size(); i++) {
-            z = z.subtract(measure.exact(steps.get(i), system));
-            if (z.setScale(decimals, RoundingMode.HALF_UP).compareTo(totals.get(i + 1)) != 0) {
-                return false;
-            }
-        }
-        return true;
+    public static RoundedAccount down(double start, List<Double> steps, QuantityKind kind, UnitSystem system) {
+        int decimals = kind.decimals(start, system);
+        List<BigDecimal> exact = steps.stream().map(s -> kind.exact(s, system)).toList();
+        BigDecimal first = kind.rounded(start, system, decimals);
+        BigDecimal end = kind.exact(start, system).subtract(sum(exact)).setScale(decimals, RoundingMode.HALF_UP);
+        List<BigDecimal> rounded = rounded(exact, decimals);
+        List<BigDecimal> rows = fitted(exact, rounded, first.subtract(end));
+        List<BigDecimal> totals = new ArrayList<>(List.of(first));
+        rows.forEach(r -> totals.add(totals.get(totals.size() - 1).subtract(r)));
+        return new RoundedAccount(rows, totals, rows.equals(rounded));
     }
 
     /**
      * A sum.
      *
      * @param parts what is added, in SI [unit of the kind]
-     * @param measure what is counted
+     * @param kind what is counted
      * @param system the units
      * @return the account; totals() has the sum alone
      */
-    public static RoundedAccount sum(List<Double> parts, QuantityKind measure, UnitSystem system) {
+    public static RoundedAccount sum(List<Double> parts, QuantityKind kind, UnitSystem system) {
         double most = parts.stream().mapToDouble(Math::abs).max().orElse(0);
-        int least = measure.decimals(most, system);
-        BigDecimal exactSum =
-                parts.stream().map(p -> measure.exact(p, system)).reduce(BigDecimal.ZERO, BigDecimal::add);
-        for (int d = least; ; d++) {
-            int decimals = d <= least + MOST_MORE ? d : least + GUARD;
-            List<BigDecimal> rows = parts.stream()
-                    .map(p -> measure.rounded(p, system, decimals))
-                    .toList();
-            BigDecimal printed = rows.stream().reduce(BigDecimal.ZERO.setScale(decimals), BigDecimal::add);
-            boolean fits = exactSum.setScale(decimals, RoundingMode.HALF_UP).compareTo(printed) == 0;
-            if (fits || d > least + MOST_MORE) {
-                return new RoundedAccount(rows, List.of(printed), fits);
+        int decimals = kind.decimals(most, system);
+        List<BigDecimal> exact = parts.stream().map(p -> kind.exact(p, system)).toList();
+        BigDecimal total = sum(exact).setScale(decimals, RoundingMode.HALF_UP);
+        List<BigDecimal> rounded = rounded(exact, decimals);
+        List<BigDecimal> rows = fitted(exact, rounded, total);
+        return new RoundedAccount(rows, List.of(total), rows.equals(rounded));
+    }
+
+    private static BigDecimal sum(List<BigDecimal> values) {
+        return values.stream().reduce(BigDecimal.ZERO, BigDecimal::add);
+    }
+
+    private static List<BigDecimal> rounded(List<BigDecimal> exact, int decimals) {
+        return exact.stream()
+                .map(v -> v.setScale(decimals, RoundingMode.HALF_UP))
+                .toList();
+    }
+
+    /** The rounded rows, those with the coarsest rounding changed by one in the last digit until they add up to the total. */
+    private static List<BigDecimal> fitted(List<BigDecimal> exact, List<BigDecimal> rounded, BigDecimal total) {
+        List<BigDecimal> rows = new ArrayList<>(rounded);
+        for (int left = rows.size(); left > 0; left--) {
+            int sign = total.subtract(sum(rows)).signum();
+            if (sign == 0) {
+                break;
             }
+            int coarsest = 0;
+            BigDecimal most = null;
+            for (int i = 0; i < rows.size(); i++) {
+                BigDecimal error = exact.get(i).subtract(rows.get(i)).multiply(BigDecimal.valueOf(sign));
+                if (most == null || error.compareTo(most) > 0) {
+                    most = error;
+                    coarsest = i;
+                }
+            }
+            BigDecimal unit = BigDecimal.ONE.movePointLeft(total.scale()).multiply(BigDecimal.valueOf(sign));
+            rows.set(coarsest, rows.get(coarsest).add(unit));
         }
+        return rows;
     }
 
     /**
@@ -110,7 +108,7 @@ public final class RoundedAccount {
     }
 
     /**
-     * The totals of the printed rows.
+     * The totals of the printed rows; the last is the correctly rounded one.
      *
      * @return the totals; unmodifiable
      */
@@ -119,7 +117,7 @@ public final class RoundedAccount {
     }
 
     /**
-     * Tells whether every printed total is also the correctly rounded one.
+     * Tells whether every row is the correctly rounded one.
      *
      * @return true if it is
      */

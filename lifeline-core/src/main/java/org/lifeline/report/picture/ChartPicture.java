@@ -81,7 +81,8 @@ public final class ChartPicture {
             }
         }
         c.text((LEFT + WIDTH - RIGHT) / 2, height - 12, "middle", label(horizontal));
-        return new Picture(title, description, c.finish(title, description));
+        return new Picture(
+                title, description, c.finish(title, description), new ChartTable(system, horizontal).of(title, panels));
     }
 
     private String label(ChartAxis axis) {

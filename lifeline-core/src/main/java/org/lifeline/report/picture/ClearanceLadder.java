@@ -67,7 +67,7 @@ final class ClearanceLadder {
         if (clearance.margin().isPresent() && pz(clearance.obstruction().orElseThrow()) < bottom - 1) {
             double m = clearance.margin().getAsDouble();
             steps.add(new Step(
-                    m >= 0 ? "left over to the obstruction" : "lacking to the obstruction",
+                    m >= 0 ? "clearance margin" : "LACKING: margin below zero",
                     QuantityKind.LENGTH.number(Math.abs(m), system),
                     new Range(
                             pz(clearance.requiredElevation()),

@@ -22,6 +22,8 @@ import org.lifeline.report.document.Quantities;
 import org.lifeline.report.document.QuantityKind;
 import org.lifeline.report.document.UnitChoice;
 import org.lifeline.report.picture.AxisScale.Range;
+import org.lifeline.report.picture.SvgCanvas.Box;
+import org.lifeline.report.picture.SvgCanvas.Hatch;
 
 /**
  * Draws the elevation of a line before a fall and at its lowest point, developed along the line, with the worker, what lies
@@ -108,7 +110,7 @@ public final class ElevationPicture {
 
     private Range heights() {
         double low = Math.min(
-                arrest.clearance().requiredElevation(), arrest.firstFaller().walkingLevel());
+                arrest.clearance().requiredElevation(), arrest.clearanceWorker().walkingLevel());
         double high = arrest.attachmentBefore().z();
         for (Support s : line.supports()) {
             high = Math.max(high, s.position().z());
@@ -139,7 +141,8 @@ public final class ElevationPicture {
         drawFallen();
         new ClearanceLadder(arrest.clearance(), system, c, z).draw(bottom);
         drawFoot();
-        return new Picture(title, description(), c.finish(title, description()));
+        return new Picture(
+                title, description(), c.finish(title, description()), PlanPicture.data(title, arrest, quantities));
     }
 
     private String description() {
@@ -153,8 +156,8 @@ public final class ElevationPicture {
         if (a.margin().isPresent()) {
             double m = a.margin().getAsDouble();
             text += m >= 0
-                    ? " Below the required clearance " + quantities.result(QuantityKind.LENGTH, m)
-                            + " are left to the obstruction."
+                    ? " The clearance margin above the obstruction is " + quantities.result(QuantityKind.LENGTH, m)
+                            + "."
                     : " The required clearance reaches " + quantities.result(QuantityKind.LENGTH, -m)
                             + " into the obstruction.";
         }
@@ -228,7 +231,7 @@ public final class ElevationPicture {
     }
 
     private void drawWalkingLevel() {
-        Worker w = arrest.firstFaller();
+        Worker w = arrest.clearanceWorker();
         double at = pz(w.walkingLevel());
         c.line(Pen.SIXTH, px(0), at, px(offset[line.spans()]), at);
         // The label stands at the end of the line that is farther from what hangs there.
@@ -334,7 +337,7 @@ public final class ElevationPicture {
     }
 
     private void drawStanding() {
-        Worker w = arrest.firstFaller();
+        Worker w = arrest.clearanceWorker();
         double sx = px(along(arrest.span(), arrest.attachmentBefore()));
         double beside = sx - 16;
         figure(Pen.GHOST, beside, pz(w.harnessElevation()), pz(w.walkingLevel()));

@@ -4,10 +4,15 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import org.lifeline.base.UnitSystem;
+import org.lifeline.report.document.InertText;
 import org.lifeline.report.document.Picture;
 import org.lifeline.report.document.QuantityKind;
+import org.lifeline.report.document.ReportBlock;
+import org.lifeline.report.document.TableBuilder;
 import org.lifeline.report.document.UnitChoice;
 import org.lifeline.report.picture.AxisScale.Range;
+import org.lifeline.report.picture.SvgCanvas.Box;
+import org.lifeline.report.picture.SvgCanvas.Hatch;
 
 /**
  * Draws a map over two variables: every cell belongs to a class, for example feasible or limited by a named criterion.
@@ -153,7 +158,23 @@ public final class MapPicture {
             c.text(LEFT + WIDE + 47, row, "start", SvgCanvas.cut(grid.names.get(k), KEY - 54));
             row += 24;
         }
-        return new Picture(title, description, c.finish(title, description));
+        return new Picture(title, description, c.finish(title, description), data(title, horizontal, vertical, grid));
+    }
+
+    /** The classes on the grid of the picture: a row for each value of the second variable, the largest on top. */
+    private ReportBlock.Table data(String title, ChartAxis horizontal, ChartAxis vertical, Grid grid) {
+        TableBuilder t = new TableBuilder(title).number(label(vertical) + " \\ " + label(horizontal));
+        for (double x : grid.x) {
+            t.text(horizontal.measure().number(x, system));
+        }
+        for (int i = grid.y.length - 1; i >= 0; i--) {
+            List<String> cells = new ArrayList<>(List.of(vertical.measure().number(grid.y[i], system)));
+            for (int k : grid.classes[i]) {
+                cells.add(k < 0 ? "–" : InertText.plain(grid.names.get(k)));
+            }
+            t.row(cells);
+        }
+        return t.build();
     }
 
     private double[] converted(double[] si, QuantityKind measure) {

@@ -11,9 +11,12 @@ import org.lifeline.base.Vector3;
 import org.lifeline.model.Lifeline;
 import org.lifeline.model.Support;
 import org.lifeline.report.document.CaseNames;
+import org.lifeline.report.document.InertText;
 import org.lifeline.report.document.Picture;
 import org.lifeline.report.document.Quantities;
 import org.lifeline.report.document.QuantityKind;
+import org.lifeline.report.document.ReportBlock;
+import org.lifeline.report.document.TableBuilder;
 import org.lifeline.report.document.UnitChoice;
 
 /**
@@ -34,7 +37,7 @@ public final class PlanPicture {
     private static final double NO_FORCE = 1e-9;
 
     /** An extent that is none [m]: keeps a scale finite. */
-    private static final double NO_EXTENT = 1e-9;
+    static final double NO_EXTENT = 1e-9;
 
     /** Deviation from a straight line, for each metre of distance, that counts as a turn [-]: rounding of coordinates. */
     private static final double TURN = 1e-6;
@@ -111,7 +114,31 @@ public final class PlanPicture {
         String description = "Plan of " + (line.spans() + 1)
                 + " supports with the horizontal force of the line on each of" + " them; the largest is "
                 + Quantities.in(choice).result(QuantityKind.FORCE, most) + ". Drawn to true scale.";
-        return new Picture(title, description, c.finish(title, description));
+        return new Picture(
+                title, description, c.finish(title, description), data(title, arrest, Quantities.in(choice)));
+    }
+
+    /** Where every support stands and what the line does to it at the lowest point. */
+    static ReportBlock.Table data(String title, ArrestResult arrest, Quantities q) {
+        TableBuilder t = new TableBuilder(title)
+                .text("Support")
+                .number("x")
+                .number("y")
+                .number("z (up)")
+                .number("Force")
+                .number("Horizontal force");
+        for (int i = 0; i < arrest.supports().size(); i++) {
+            Point p = arrest.line().supports().get(i).position();
+            SupportReaction r = arrest.supports().get(i);
+            t.row(
+                    InertText.name(r.id()),
+                    q.result(QuantityKind.LENGTH, p.x()),
+                    q.result(QuantityKind.LENGTH, p.y()),
+                    q.result(QuantityKind.LENGTH, p.z()),
+                    q.result(QuantityKind.FORCE, r.force()),
+                    q.result(QuantityKind.FORCE, r.vector().horizontal()));
+        }
+        return t.build();
     }
 
     private static Spot at(Point p, Spot origin, double scale) {

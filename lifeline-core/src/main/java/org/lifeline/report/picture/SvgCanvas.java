@@ -11,6 +11,55 @@ import org.lifeline.report.document.InertText;
 
 /** Collects the shapes of a picture. Coordinates in user units, x to the right, y down. Not thread-safe. */
 final class SvgCanvas {
+    /**
+     * A rectangle of a picture.
+     *
+     * @param left left edge [user units]
+     * @param top upper edge [user units]
+     * @param width width [user units]
+     * @param height height [user units]
+     */
+    record Box(double left, double top, double width, double height) {}
+
+    /**
+     * A hatch of a picture; those with different numbers differ in spacing and direction, so that they can be told apart
+     * without colour.
+     *
+     * @param prefix first part of its id, the same for all hatches of a picture
+     * @param number its number in the picture, from 0
+     */
+    record Hatch(String prefix, int number) {
+        private static final double LEAST_SPACING = 7;
+        private static final int SPACINGS = 3;
+        private static final int TURN = 45;
+        private static final int HALF_TURN = 180;
+        private static final int FIRST_DIRECTION = 20;
+        private static final int CROSSED_EVERY = 4;
+
+        String id() {
+            return prefix + number;
+        }
+
+        String reference() {
+            return "url(#" + id() + ")";
+        }
+
+        /** Distance of its lines [user units]. */
+        double spacing() {
+            return LEAST_SPACING + 2.0 * (number % SPACINGS);
+        }
+
+        /** Direction of its lines [°]. */
+        double direction() {
+            return number * TURN % HALF_TURN + FIRST_DIRECTION;
+        }
+
+        /** True if it has lines across too. */
+        boolean isCrossed() {
+            return number % CROSSED_EVERY == CROSSED_EVERY - 1;
+        }
+    }
+
     /** Letters with a rim in the colour of the paper, so that lines behind them do not disturb. */
     private static final String[] HALO = {
         "fill", "#14181c", "stroke", "#ffffff", "stroke-width", "3", "stroke-linejoin", "round", "paint-order", "stroke"

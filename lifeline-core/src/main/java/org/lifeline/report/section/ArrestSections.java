@@ -5,9 +5,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import org.lifeline.analysis.ArrestResult;
 import org.lifeline.analysis.EnergyAccount;
 import org.lifeline.analysis.InlineAbsorberState;
+import org.lifeline.analysis.LineEquilibrium;
 import org.lifeline.analysis.SupportReaction;
 import org.lifeline.analysis.clearance.Clearance;
 import org.lifeline.analysis.clearance.ClearanceRow;
@@ -27,7 +30,6 @@ import org.lifeline.report.document.ReportBlock;
 import org.lifeline.report.document.ReportSection;
 import org.lifeline.report.document.RoundedAccount;
 import org.lifeline.report.document.TableBuilder;
-import org.lifeline.report.picture.ArrestPictures;
 
 /** Writes down an arrest: results, pictures, accounts, supports, calculation. */
 public final class ArrestSections {
@@ -37,7 +39,7 @@ public final class ArrestSections {
     private final LifelineDesign design;
     private final Quantities q;
     private final boolean pictures;
-    private final boolean steps;
+    private final @Nullable LineEquilibrium installed;
 
     /**
      * Sections without pictures and calculation, in the units of a report.
@@ -46,14 +48,14 @@ public final class ArrestSections {
      * @param q the units
      */
     public ArrestSections(LifelineDesign design, Quantities q) {
-        this(design, q, false, false);
+        this(design, q, false, null);
     }
 
-    private ArrestSections(LifelineDesign design, Quantities q, boolean pictures, boolean steps) {
+    private ArrestSections(LifelineDesign design, Quantities q, boolean pictures, @Nullable LineEquilibrium installed) {
         this.design = design;
         this.q = q;
         this.pictures = pictures;
-        this.steps = steps;
+        this.installed = installed;
     }
 
     /**
@@ -63,16 +65,16 @@ public final class ArrestSections {
      * @return the new writer
      */
     public ArrestSections withPictures(boolean value) {
-        return new ArrestSections(design, q, value, steps);
+        return new ArrestSections(design, q, value, installed);
     }
 
     /**
-     * The same with or without the calculation line by line.
+     * The same with where numbers come from that are more than one formula away.
      *
-     * @param value true to write the calculation
+     * @param value the line as installed
      * @return the new writer
      */
-    public ArrestSections withSteps(boolean value) {
+    public ArrestSections withInstalled(LineEquilibrium value) {
         return new ArrestSections(design, q, pictures, value);
     }
 
@@ -86,18 +88,26 @@ public final class ArrestSections {
     public List<ReportSection> sections(int number, ArrestResult r) {
         String arrest = "Arrest " + number;
         List<ReportSection> list = new ArrayList<>();
-        list.add(new ReportSection(arrest + ": " + CaseNames.name(r, q), 1, results(r)));
+        // Tables first, remarks after them: on paper narrow tables stand side by side.
+        List<ReportBlock> blocks = new ArrayList<>(List.of(new ReportBlock.Paragraph(who(r))));
+        Stream.of(results(r), energy(r), clearance(r)).flatMap(List::stream).forEach(blocks::add);
+        List<ReportBlock> remarks = blocks.stream()
+                .filter(b -> b instanceof ReportBlock.Paragraph)
+                .distinct()
+                .toList();
+        blocks.removeAll(remarks.subList(1, remarks.size()));
+        blocks.addAll(remarks.subList(1, remarks.size()));
+        list.add(new ReportSection(arrest + ": " + CaseNames.name(r, q), 1, blocks));
         if (pictures) {
             list.add(new ReportSection(arrest + ": pictures", 2, figures(r)));
         }
-        list.add(new ReportSection(arrest + ": energy account", 2, energy(r)));
-        list.add(new ReportSection(arrest + ": clearance account", 2, clearance(r)));
         list.add(new ReportSection(arrest + ": line and supports at the lowest point", 2, line(r)));
         r.motion()
                 .ifPresent(
                         m -> list.add(new ReportSection(arrest + ": in time", 2, new MotionSections(q).summary(r, m))));
-        if (steps) {
-            list.add(new ReportSection(arrest + ": calculation", 2, calculation(r)));
+        if (installed != null && r.motion().isEmpty()) {
+            list.add(new ReportSection(
+                    arrest + ": where numbers come from", 2, new DerivationSection(installed, q).blocks(r)));
         }
         return list;
     }
@@ -143,11 +153,11 @@ public final class ArrestSections {
         put(
                 t,
                 "Line at the station before the fall, elevation",
-                "z_l",
+                "zₗ",
                 length(r.attachmentBefore().z(), 1, "[1]"));
         for (Worker w : fall.fallers()) {
             String name = "Harness attachment of " + InertText.name(w.id()) + ", elevation";
-            put(t, name, "z_h", length(w.harnessElevation(), 1, ""));
+            put(t, name, "zₕ", length(w.harnessElevation(), 1, ""));
         }
         put(
                 t,
@@ -173,7 +183,7 @@ public final class ArrestSections {
             put(t, "Angle of the swing", "", new Cell(QuantityKind.ANGLE, swing.angle(), 1, "[10]"));
             put(t, "Drop in the swing", "", length(swing.drop(), 1, "[10]"));
         }
-        List<ReportBlock> blocks = new ArrayList<>(List.of(new ReportBlock.Paragraph(who(r)), t.build()));
+        List<ReportBlock> blocks = new ArrayList<>(List.of(t.build()));
         if (r.bottomedOut()) {
             blocks.add(new ReportBlock.Paragraph(
                     "ATTENTION: the connecting subsystem bottoms out: it is used up and the force"
@@ -281,8 +291,8 @@ public final class ArrestSections {
     private static void note(List<ReportBlock> blocks, List<RoundedAccount> accounts) {
         if (accounts.stream().anyMatch(a -> !a.isExact())) {
             blocks.add(new ReportBlock.Paragraph(
-                    "Totals are the sums of the printed rows; their last digit may differ from the"
-                            + " unrounded result by one or two."));
+                    "Rows are rounded so that they add up as printed; a row may differ from its"
+                            + " unrounded value by less than one in the last digit."));
         }
     }
 
@@ -327,7 +337,7 @@ public final class ArrestSections {
                     "Top of the highest obstruction below, elevation",
                     q.result(QuantityKind.LENGTH, c.obstruction().orElseThrow()));
             s.total(
-                    m >= 0 ? "Left over beyond the margin" : "LACKING, the margin included",
+                    m >= 0 ? "Clearance margin" : "LACKING: clearance margin below zero by",
                     q.result(QuantityKind.LENGTH, Math.abs(m)));
         } else {
             s.row("Obstruction below", "none stated");
@@ -338,7 +348,7 @@ public final class ArrestSections {
 
     private List<ReportBlock> line(ArrestResult r) {
         List<ReportBlock> blocks = new ArrayList<>();
-        blocks.add(new LineSections(q).spans("Spans at the lowest point", r.peak()));
+        blocks.add(new LineSections(q).spans("Spans at the lowest point", "Sag", r.peak()));
         TableBuilder t = new TableBuilder("Force of the line on its supports (x, y, z; up positive)")
                 .text("Support")
                 .number("Force")
@@ -348,7 +358,7 @@ public final class ArrestSections {
                 .number("Below the horizontal")
                 .number("Moved by")
                 .number("Cable passed toward the fall")
-                .number("Stated strength over force");
+                .number("Safety factor: capacity over force");
         for (int i = 0; i < r.supports().size(); i++) {
             SupportReaction s = r.supports().get(i);
             OptionalDouble capacity = r.line().supports().get(i).capacity();
@@ -380,12 +390,25 @@ public final class ArrestSections {
         r.line().cable().breakingStrength().ifPresent(b -> {
             double strength = b * r.line().cable().terminationEfficiency();
             BigDecimal ratio = new BigDecimal(strength / r.maximumTension());
-            blocks.add(new ReportBlock.Paragraph("Minimum breaking strength of the cable with its terminations over its"
-                    + " largest tension: " + q.result(QuantityKind.FORCE, strength) + " / "
-                    + q.result(QuantityKind.FORCE, r.maximumTension()) + " = "
-                    + QuantityKind.RATIO.number(ratio.doubleValue(), UnitSystem.SI) + "."));
+            blocks.add(new ReportBlock.Paragraph(
+                    "Safety factor of the cable: minimum breaking strength with its terminations"
+                            + " over its largest tension = " + q.result(QuantityKind.FORCE, strength) + " / "
+                            + q.result(QuantityKind.FORCE, r.maximumTension()) + " = "
+                            + QuantityKind.RATIO.number(ratio.doubleValue(), UnitSystem.SI) + "."));
         });
         return blocks;
+    }
+
+    /**
+     * Writes the calculation of an arrest line by line.
+     *
+     * @param number its number, from 1
+     * @param r the arrest
+     * @return the section
+     */
+    public ReportSection calculation(int number, ArrestResult r) {
+        return new ReportSection(
+                "Calculation line by line: arrest " + number + ", " + CaseNames.name(r, q), 1, calculation(r));
     }
 
     private List<ReportBlock> calculation(ArrestResult r) {

@@ -2,6 +2,8 @@ package org.lifeline.report.section;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
+import java.util.stream.Stream;
 import org.lifeline.design.criteria.CapacityCheck;
 import org.lifeline.design.criteria.Criterion;
 import org.lifeline.design.criteria.CriterionResult;
@@ -60,6 +62,7 @@ public final class CriteriaSection {
             blocks.add(new ReportBlock.Items(reasons));
         }
         parts(results, blocks);
+        derivations(results, blocks);
         blocks.add(sources(results));
         return new ReportSection("Criteria", 1, blocks);
     }
@@ -102,6 +105,34 @@ public final class CriteriaSection {
                 add(t, id, part, word);
             }
         }
+    }
+
+    /** Where demand and capacity of every comparison come from, with the factors in them. */
+    private void derivations(List<CriterionResult> results, List<ReportBlock> blocks) {
+        TableBuilder t = new TableBuilder("How demand and capacity come about")
+                .text("Criterion")
+                .text("Demand")
+                .text("Capacity");
+        for (CriterionResult r : results) {
+            CriterionDerivation d = new CriterionDerivation(governing.design(), q);
+            leaves(r.check())
+                    .filter(c -> !Double.isNaN(c.ratio()))
+                    .forEach(c -> t.row(
+                            InertText.name(r.criterion().id())
+                                    + (c.component().isEmpty() ? "" : ", " + InertText.name(c.component())),
+                            d.demand(c),
+                            d.capacity(c)));
+        }
+        ReportBlock.Table table = t.build();
+        if (!table.rows().isEmpty()) {
+            blocks.add(table);
+        }
+    }
+
+    private static Stream<CapacityCheck> leaves(CapacityCheck check) {
+        return check.parts().isEmpty()
+                ? Stream.of(check)
+                : check.parts().stream().flatMap(CriteriaSection::leaves);
     }
 
     private TableBuilder head(String caption, String first) {
@@ -162,9 +193,15 @@ public final class CriteriaSection {
     private String demand(Criterion c) {
         if (c.source().jurisdiction() == Jurisdiction.DESIGN && c.limits().size() == 1) {
             var limit = c.limits().get(0);
-            return limit.quantity() + " " + limit.type().symbol() + " " + quantity(q, limit.unit(), limit.value());
+            return words(limit.quantity()) + " " + limit.type().symbol() + " "
+                    + quantity(q, limit.unit(), limit.value());
         }
         return InertText.plain(c.title());
+    }
+
+    /** The key of a demand in words: "clearanceMargin" becomes "clearance margin". */
+    static String words(String key) {
+        return key.replaceAll("([a-z])([A-Z])", "$1 $2").toLowerCase(Locale.ROOT);
     }
 
     private static String where(Jurisdiction j) {
@@ -172,6 +209,7 @@ public final class CriteriaSection {
             case UNITED_STATES -> "United States, federal";
             case QUEBEC -> "Québec";
             case ALBERTA -> "Alberta";
+            case MANITOBA -> "Manitoba";
             case EUROPE -> "Europe";
             case SINGAPORE -> "Singapore";
             case JAPAN -> "Japan";

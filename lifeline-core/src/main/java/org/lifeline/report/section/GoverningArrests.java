@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.TreeSet;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.IntStream;
 import org.lifeline.analysis.ArrestResult;
 import org.lifeline.design.envelope.FallCase;
 import org.lifeline.design.envelope.Quantity;
@@ -13,6 +14,7 @@ import org.lifeline.model.Support;
 import org.lifeline.report.document.CaseNames;
 import org.lifeline.report.document.InertText;
 import org.lifeline.report.document.Quantities;
+import org.lifeline.report.document.ReportDetail;
 
 /**
  * Which arrest governs which quantity, model factors applied.
@@ -83,12 +85,41 @@ public final class GoverningArrests {
     }
 
     /**
-     * Numbers of the arrests that govern the end anchor load and the clearance: those calculated line by line.
+     * Numbers of the arrests that govern the end anchor load and the clearance: those shown in full.
      *
      * @return numbers from 1, rising; unmodifiable
      */
     public List<Integer> calculated() {
         return calculated;
+    }
+
+    /**
+     * Numbers of the arrests that are shown in full, with pictures and accounts.
+     *
+     * @param detail how much the report shows
+     * @return numbers from 1, rising; unmodifiable
+     */
+    public List<Integer> shown(ReportDetail detail) {
+        return switch (detail) {
+            case SHORT -> List.of();
+            case GOVERNING -> calculated;
+            case FULL -> IntStream.rangeClosed(1, arrests.size()).boxed().toList();
+        };
+    }
+
+    /**
+     * Numbers of the arrests that are calculated line by line.
+     *
+     * @param detail how much the report shows
+     * @return numbers from 1, rising; unmodifiable
+     */
+    public List<Integer> lineByLine(ReportDetail detail) {
+        return switch (detail) {
+            case SHORT -> List.of();
+            case GOVERNING ->
+                worst(Quantity.END_ANCHOR_LOAD).map(w -> List.of(w.number())).orElse(List.of());
+            case FULL -> shown(detail);
+        };
     }
 
     boolean isScaled() {

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Predicate;
 import org.lifeline.analysis.ArrestResult;
 import org.lifeline.analysis.Method;
 import org.lifeline.report.document.ReportBlock;
@@ -62,9 +63,22 @@ public final class IndependentCheckSection {
      * @return their numbers, from 1
      */
     public List<Integer> failed() {
+        return numbers(r -> !r.failures().isEmpty());
+    }
+
+    /**
+     * The arrests in which something could not be checked: rounding leaves more open than a check may allow.
+     *
+     * @return their numbers, from 1
+     */
+    public List<Integer> notCheckable() {
+        return numbers(r -> !r.notCheckable().isEmpty());
+    }
+
+    private List<Integer> numbers(Predicate<VerificationReport> which) {
         List<Integer> list = new ArrayList<>();
         for (int i = 0; i < reports.size(); i++) {
-            if (reports.get(i).isPresent() && !reports.get(i).get().passed()) {
+            if (reports.get(i).filter(which).isPresent()) {
                 list.add(i + 1);
             }
         }
@@ -97,10 +111,15 @@ public final class IndependentCheckSection {
         List<String> failures = new ArrayList<>();
         for (int i = 0; i < reports.size(); i++) {
             String arrest = "arrest " + (i + 1) + ": ";
-            reports.get(i)
-                    .ifPresent(v -> v.failures()
-                            .forEach(f -> failures.add("FAILED in " + arrest + f.where() + ": " + f.what() + ": "
-                                    + power(f.value()) + ", limit " + power(f.limit()))));
+            reports.get(i).ifPresent(v -> {
+                v.failures()
+                        .forEach(f -> failures.add("FAILED in " + arrest + f.where() + ": " + f.what() + ": "
+                                + power(f.value()) + ", limit " + power(f.limit())));
+                v.notCheckable()
+                        .forEach(f -> failures.add("NOT CHECKABLE in " + arrest + f.where() + ": " + f.what()
+                                + ": rounding leaves " + power(f.value()) + " open, at most "
+                                + power(f.limit())));
+            });
         }
         if (!failures.isEmpty()) {
             blocks.add(new ReportBlock.Items(failures));

@@ -137,7 +137,7 @@ public final class InputSections {
                 .number("z (up)")
                 .text("Passage of the cable")
                 .text("Stiffness")
-                .number("Stated strength");
+                .number("Stated capacity");
         List<ReportBlock> blocks = new ArrayList<>();
         for (Support s : design.line().supports()) {
             Point p = s.position();
@@ -266,7 +266,9 @@ public final class InputSections {
                         : t.build());
         TableBuilder c = new TableBuilder("Clearance").text("Item").number("Value");
         c.row("Harness stretch", q.input(QuantityKind.LENGTH, design.clearance().harnessStretch()));
-        c.row("Margin", q.input(QuantityKind.LENGTH, design.clearance().margin()));
+        c.row(
+                "Wanted margin below the feet",
+                q.input(QuantityKind.LENGTH, design.clearance().margin()));
         for (Obstruction o : design.clearance().obstructions()) {
             c.row(
                     "Obstruction from " + q.input(QuantityKind.LENGTH, o.from()) + " to "

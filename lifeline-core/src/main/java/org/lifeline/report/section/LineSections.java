@@ -32,7 +32,10 @@ public final class LineSections {
      */
     public ReportSection installed(LineEquilibrium state) {
         List<ReportBlock> blocks = new ArrayList<>();
-        blocks.add(spans("Spans as installed, at " + q.input(QuantityKind.TEMPERATURE, state.temperature()), state));
+        blocks.add(spans(
+                "Spans as installed, at " + q.input(QuantityKind.TEMPERATURE, state.temperature()),
+                "Initial sag",
+                state));
         blocks.add(new ReportBlock.Paragraph("Unstretched length of the whole cable: "
                 + q.result(
                         QuantityKind.LENGTH,
@@ -45,14 +48,14 @@ public final class LineSections {
         return new ReportSection("Installed state", 1, blocks);
     }
 
-    ReportBlock.Table spans(String caption, LineEquilibrium state) {
+    ReportBlock.Table spans(String caption, String sag, LineEquilibrium state) {
         TableBuilder t = new TableBuilder(caption)
                 .number("Span")
                 .number("Run")
                 .number("Horizontal tension")
                 .number("Tension at its start")
                 .number("Tension at its end")
-                .number("Sag")
+                .number(sag)
                 .number("Unstretched length");
         for (SpanState s : state.spans()) {
             List<CablePiece> p = s.pieces();

@@ -178,7 +178,7 @@ public final class MotionSections {
     private ReportBlock energy(TransientResult t) {
         EnergyHistory e = t.history().energies();
         double[] times = t.history().times();
-        String faller = t.arrest().firstFaller().id();
+        String faller = t.arrest().hardestArrested().id();
         int lowest = nearest(times, t.firstCatch().worker(faller).lowest().time());
         int[] at = {lowest, times.length - 1};
         TableBuilder b = new TableBuilder("Energy account: at the lowest point, after "
@@ -252,13 +252,19 @@ public final class MotionSections {
     }
 
     private String accuracy(TransientResult t) {
-        return "Accuracy: halving mesh and step last changed the peaks by " + percent(t.spread()) + " ("
-                + (t.accurate() ? "within" : "NOT within") + " the "
+        return "Accuracy: " + bound(t.uncertainty()) + " (" + (t.accurate() ? "within" : "NOT within") + " the "
                 + percent(t.arrest().convergence().tolerance())
                 + " asked for). Energy drift: " + percent(t.relativeDrift())
                 + " of the energy of the fall. Damping time of the cable " + milliseconds(t.dampingTime())
                 + ", last step " + milliseconds(t.timeStep()) + "."
                 + (t.firstCatchOver() ? "" : " THE RUN ENDED BEFORE THE FIRST CATCH WAS OVER.");
+    }
+
+    private static String bound(double relative) {
+        return Double.isFinite(relative)
+                ? "by a measured bound, finer meshes change the peaks of the first catch by " + percent(relative)
+                        + " at most"
+                : "fewer than three meshes were followed, so nothing bounds what finer ones change";
     }
 
     private String milliseconds(double time) {
@@ -289,9 +295,8 @@ public final class MotionSections {
         blocks.add(b.build());
         blocks.add(new ReportBlock.Paragraph("Mesh: segments of "
                 + q.result(QuantityKind.LENGTH, run.mesh().segmentLength()) + " where somebody falls, "
-                + run.mesh().nodes() + " nodes. Halving mesh and step last changed the peaks by "
-                + percent(run.spread())
-                + " (asked for: " + percent(r.convergence().tolerance()) + "). Energy drift: "
+                + run.mesh().nodes() + " nodes; " + bound(m.allowances().relative()) + " (asked for: "
+                + percent(r.convergence().tolerance()) + "). Energy drift: "
                 + percent(m.relativeDrift())
                 + " of the energy of the fall."));
         return blocks;

@@ -114,7 +114,7 @@ public final class PlanDocumentsSection {
         for (Support s : design.line().supports()) {
             s.capacity().ifPresent(k -> anchors.add(InertText.name(s.id()) + " " + q.input(QuantityKind.FORCE, k)));
         }
-        return "cable " + InertText.name(c.name()) + ": " + strength + "; stated strength of anchors: "
+        return "cable " + InertText.name(c.name()) + ": " + strength + "; stated capacity of anchors: "
                 + (anchors.isEmpty() ? "none" : String.join(", ", anchors)) + "; connectors and fittings: " + ENGINEER;
     }
 

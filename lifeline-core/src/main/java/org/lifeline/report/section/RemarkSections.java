@@ -2,12 +2,14 @@ package org.lifeline.report.section;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.lifeline.analysis.ArrestResult;
 import org.lifeline.analysis.LineEquilibrium;
 import org.lifeline.analysis.Method;
 import org.lifeline.base.Convergence;
 import org.lifeline.model.Attachment;
 import org.lifeline.model.LifelineDesign;
+import org.lifeline.model.ModelFactors;
 import org.lifeline.model.Passage;
 import org.lifeline.report.document.InertText;
 import org.lifeline.report.document.Quantities;
@@ -71,7 +73,7 @@ public final class RemarkSections {
         items.add("Unstretched lengths change with temperature by the factor 1 + α ΔT since installation at "
                 + q.input(QuantityKind.TEMPERATURE, design.line().installed().temperature())
                 + "; cable properties are the same at all temperatures.");
-        items.add("Standing workers who are hooked on load the line with nothing.");
+        items.add("A worker who is attached to the line and stands puts no load on it.");
         more.forEach(m -> items.add(InertText.plain(m)));
         return new ReportSection("Assumptions", 1, List.of(new ReportBlock.Items(items)));
     }
@@ -100,7 +102,30 @@ public final class RemarkSections {
                                                 + " 2018; Goh et al., 2020); whether a factor is needed is the engineer's"
                                                 + " decision."
                                         : "Set by the engineer to cover the difference between method and test. Tables show"
-                                                + " computed values and, beside them, these times the factor.")));
+                                                + " computed values and, beside them, these times the factor."
+                                                + reason(design))));
+    }
+
+    /**
+     * What a reader must know first where a model factor makes results look better than they were computed.
+     *
+     * @param design the design
+     * @return the sentence; empty where no factor is below 1
+     */
+    static Optional<String> factorsBelowOne(LifelineDesign design) {
+        ModelFactors m = design.modelFactors();
+        if (!m.isBelowOne()) {
+            return Optional.empty();
+        }
+        Quantities q = Quantities.in(UnitChoice.SI);
+        return Optional.of("a model factor is below 1 (forces " + q.input(QuantityKind.RATIO, m.force())
+                + ", distances " + q.input(QuantityKind.RATIO, m.distance())
+                + "): criteria are judged by less than was computed. Stated reason: " + InertText.plain(m.reason()));
+    }
+
+    private static String reason(LifelineDesign design) {
+        String reason = design.modelFactors().reason();
+        return reason.isEmpty() ? "" : " Stated reason: " + InertText.plain(reason);
     }
 
     /**
@@ -115,8 +140,8 @@ public final class RemarkSections {
                 List.of(new ReportBlock.Items(List.of(
                         "[1] Elastic catenary in every piece of cable between two forces (Irvine, Cable Structures, 1981,"
                                 + " ch. 1).",
-                        "[2] Free fall h = max(0, L + z_h − z_l): L taut length of the connecting subsystem (self-retracting:"
-                                + " what is paid out + lock-up distance), z_h harness attachment, z_l line at the station before"
+                        "[2] Free fall h = max(0, L + zₕ − zₗ): L taut length of the connecting subsystem (self-retracting:"
+                                + " what is paid out + lock-up distance), zₕ harness attachment, zₗ line at the station before"
                                 + " the fall.",
                         "[3] Energy balance M g (h + δ + x) = W + E, P = Σ F(x): W = ∫ P dδ on the line, E = Σ ∫ F dx in the"
                                 + " connecting subsystems.",

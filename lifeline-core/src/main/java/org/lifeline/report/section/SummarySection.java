@@ -5,7 +5,6 @@ import java.util.List;
 import org.lifeline.analysis.ArrestResult;
 import org.lifeline.design.envelope.Quantity;
 import org.lifeline.report.document.CaseNames;
-import org.lifeline.report.document.InertText;
 import org.lifeline.report.document.Quantities;
 import org.lifeline.report.document.QuantityKind;
 import org.lifeline.report.document.ReportBlock;
@@ -42,6 +41,8 @@ public final class SummarySection {
             blocks.add(new ReportBlock.Paragraph("No fall was analysed."));
             return new ReportSection("Summary", 1, blocks);
         }
+        RemarkSections.factorsBelowOne(governing.design())
+                .ifPresent(s -> blocks.add(new ReportBlock.Paragraph("ATTENTION: " + s)));
         blocks.add(worst());
         blocks.add(new ReportBlock.Paragraph(
                 "Loads are governed by the maximum deployment force, distances by the clearance deployment force; this table"
@@ -54,12 +55,11 @@ public final class SummarySection {
                             "ATTENTION: in " + bottomed + " of " + arrests.size()
                                     + " arrests the connecting subsystem bottoms out: it is used up and the force is set by its stop."));
         }
-        blocks.add(all());
-        if (detail == ReportDetail.GOVERNING && governing.numbers().size() < arrests.size()) {
+        if (detail == ReportDetail.GOVERNING && governing.calculated().size() < arrests.size()) {
             blocks.add(new ReportBlock.Paragraph(
-                    "Pictures are given of what governs, " + CaseNames.list(governing.numbers())
-                            + "; the calculation line by line of what governs the end anchor load and the clearance, "
-                            + CaseNames.list(governing.calculated()) + "."));
+                    "Shown in full is what governs the end anchor load and the clearance margin, "
+                            + CaseNames.list(governing.calculated()) + "; calculated line by line is "
+                            + CaseNames.list(governing.lineByLine(detail)) + "; all arrests stand in tables."));
         }
         return new ReportSection("Summary", 1, blocks);
     }
@@ -102,8 +102,8 @@ public final class SummarySection {
                 .ifPresent(w -> row(
                         t,
                         w.factored() < 0
-                                ? "Least clearance left above an obstruction (negative: LACKING)"
-                                : "Least clearance left above an obstruction, beyond the margin",
+                                ? "Least clearance margin (negative: LACKING)"
+                                : "Least clearance margin, above an obstruction",
                         QuantityKind.LENGTH,
                         w));
         return t.build();
@@ -121,35 +121,5 @@ public final class SummarySection {
         }
         cells.add(Integer.toString(w.number()));
         t.row(cells);
-    }
-
-    private ReportBlock all() {
-        TableBuilder t = new TableBuilder("All arrests, as computed")
-                .number("Arrest")
-                .text("Fall")
-                .text("Force")
-                .number("Temperature")
-                .number("Free fall")
-                .number("Deployment")
-                .number("Arrest force")
-                .number("End anchor load")
-                .number("Clearance left");
-        for (int i = 0; i < governing.arrests().size(); i++) {
-            ArrestResult r = governing.arrests().get(i);
-            t.row(
-                    Integer.toString(i + 1),
-                    InertText.name(r.fall().id()),
-                    CaseNames.shortSide(r.side()),
-                    q.input(QuantityKind.TEMPERATURE, r.temperature()),
-                    q.result(QuantityKind.LENGTH, r.freeFall()),
-                    q.result(QuantityKind.LENGTH, r.deployment()),
-                    q.result(QuantityKind.FORCE, r.arrestForce()),
-                    q.result(QuantityKind.FORCE, r.endAnchorLoad()),
-                    r.clearance().margin().isPresent()
-                            ? q.result(
-                                    QuantityKind.LENGTH, r.clearance().margin().getAsDouble())
-                            : "–");
-        }
-        return t.build();
     }
 }

@@ -85,6 +85,11 @@ public final class WarningSection {
             list.add(CaseNames.capital(CaseNames.list(verification.failed()))
                     + ": the independent check FAILED; do not use the results before the cause is known.");
         }
+        if (!verification.notCheckable().isEmpty()) {
+            list.add(CaseNames.capital(CaseNames.list(verification.notCheckable()))
+                    + ": the energies cannot be checked; magnitudes lie so far apart that rounding hides an error.");
+        }
+        RemarkSections.factorsBelowOne(governing.design()).ifPresent(s -> list.add(CaseNames.capital(s)));
         arrests();
         strengths();
         envelope.ifPresent(this::elsewhere);
@@ -124,7 +129,7 @@ public final class WarningSection {
         far.ifPresentAdd("the attachment runs up to " + q.result(QuantityKind.LENGTH, far.most(WarningSection::along))
                 + " along the span before it comes to rest; the worker swings.");
         Found lacking = where(r -> margin(r) < 0);
-        lacking.ifPresentAdd("the clearance does not suffice; up to "
+        lacking.ifPresentAdd("the clearance margin is negative; up to "
                 + q.result(QuantityKind.LENGTH, lacking.most(r -> -margin(r))) + " are LACKING.");
     }
 
@@ -163,9 +168,20 @@ public final class WarningSection {
         if (!m.firstCatchOver()) {
             list.add(name + ": the motion was not followed to the end of the first catch.");
         }
-        if (!(m.mesh().spread() <= r.convergence().tolerance())) {
-            list.add(name + ": peaks still change by "
-                    + MotionSections.percent(m.mesh().spread()) + " when mesh and step are halved.");
+        double bound = m.allowances().relative();
+        if (!(bound <= r.convergence().tolerance())) {
+            list.add(name
+                    + (Double.isFinite(bound)
+                            ? ": finer meshes may change peaks by " + MotionSections.percent(bound) + "; add "
+                                    + q.result(
+                                            QuantityKind.FORCE,
+                                            m.allowances().tension().force())
+                                    + " to the tension and "
+                                    + q.result(
+                                            QuantityKind.FORCE,
+                                            m.allowances().arrestForce().force())
+                                    + " to the arrest force."
+                            : ": fewer than three meshes were followed, so nothing bounds what finer ones change."));
         }
         drift(m).ifPresent(text -> list.add(name + ": " + text));
         if (m.wholeRun().tension().value() > r.maximumTension() * (1 + NOTABLE)) {
@@ -201,7 +217,8 @@ public final class WarningSection {
             double more = (each.largestIsWorst() ? 1 : -1) * (e.value() - here.factored());
             if (more > (each.isForce() ? NOTABLE_ELSEWHERE * here.factored() : NOTABLE_LENGTH)) {
                 QuantityKind m = each.isForce() ? QuantityKind.FORCE : QuantityKind.LENGTH;
-                list.add("Elsewhere on the line it is worse than in the falls above: " + each.words() + " "
+                list.add("A fall at another place of the line is more severe than the falls of the design: "
+                        + each.words() + " "
                         + q.result(m, e.value()) + " against " + q.result(m, here.factored()) + ", "
                         + CaseNames.place(e.fallCase(), q) + "; see the envelope.");
             }
@@ -227,7 +244,7 @@ public final class WarningSection {
                     .ifPresent(w -> s.capacity().ifPresent(capacity -> {
                         if (w.factored() > capacity) {
                             list.add("The load on " + InertText.name(s.id()) + " of "
-                                    + q.result(QuantityKind.FORCE, w.factored()) + " exceeds its stated strength, "
+                                    + q.result(QuantityKind.FORCE, w.factored()) + " exceeds its stated capacity, "
                                     + q.result(QuantityKind.FORCE, capacity) + ".");
                         }
                     }));

@@ -93,11 +93,13 @@ public final class LoadingTable {
      * @param x extension [m]
      * @param force force now [N]
      * @param k stiffness of the straight line [N/m]
-     * @return y [m]; x itself where the force is on or above the curve; NaN where there is none
+     * @return y [m]; x itself where the force is on or above the curve; the last corner for a point on the stop, which is
+     *     elastic or rigid and leaves nothing, and for one that no unloading leads to
      */
     public double unloadedFrom(double x, double force, double k) {
-        if (Double.isInfinite(k) || lower(x) * (1 - StateTolerances.ON_CURVE) <= force) {
-            return x;
+        double end = last().extension();
+        if (Double.isInfinite(k) || x >= end || lower(x) * (1 - StateTolerances.ON_CURVE) <= force) {
+            return Math.min(x, end);
         }
         double a = x;
         for (LoadingCurve.Corner corner : corners) {
@@ -111,8 +113,22 @@ public final class LoadingTable {
                 a = b;
             }
         }
-        double y = a + (lower(a) - k * (a - x) - force) / (k - stop);
-        return stop < k ? y : Double.NaN;
+        return end;
+    }
+
+    /**
+     * How far an extension lies beyond all that its force can come with: the stop, or the line of unloading from the last
+     * corner.
+     *
+     * @param x extension [m]
+     * @param force force [N]
+     * @param k stiffness of unloading [N/m]
+     * @return excess [m]; 0 where there is none
+     */
+    public double beyondReach(double x, double force, double k) {
+        double over = force - last().force();
+        double reach = last().extension() + over / (over > 0 ? stop : k);
+        return Math.max(0, x - reach);
     }
 
     private static double between(LoadingCurve.Corner a, LoadingCurve.Corner b, double x) {

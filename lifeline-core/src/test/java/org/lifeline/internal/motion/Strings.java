@@ -12,7 +12,7 @@ import org.lifeline.model.LoadingCurve;
 /** A single level span as a vibrating string, and what is read from its signal. */
 final class Strings {
     /** Gravity that does not count [m/s²]. */
-    static final double NONE = 1e-6;
+    static final double NONE = 0.01;
 
     private Strings() {}
 

@@ -30,17 +30,20 @@ class RoundedAccountTest {
                     assertThat(a.totals().get(k + 1)).isEqualByComparingTo(z);
                     double off = Math.abs(z.doubleValue() - QuantityKind.LENGTH.in(unrounded, s));
                     double unit = Math.pow(10, -z.scale());
-                    assertThat(off).isLessThan(a.isExact() ? 0.5001 * unit : 4 * unit);
-                    assertThat(off).isLessThan(0.0005);
+                    // The last total is the correctly rounded one, whatever the rows; no number has more digits than
+                    // usual.
+                    boolean last = k == steps.size() - 1;
+                    assertThat(off).isLessThan(last ? 0.5001 * unit : 3 * unit);
+                    assertThat(z.scale()).isEqualTo(3);
                     assertThat(Math.abs(a.rows().get(k).doubleValue() - QuantityKind.LENGTH.in(steps.get(k), s)))
-                            .isLessThan(0.5001 * unit);
+                            .isLessThan(a.isExact() ? 0.5001 * unit : 1.0001 * unit);
                 }
                 exact += a.isExact() && s == UnitSystem.SI ? 1 : 0;
             }
         }
         assertThat(exact)
                 .as("accounts in metres in which every number is rounded correctly")
-                .isGreaterThan(2700);
+                .isGreaterThan(900);
     }
 
     @Test
@@ -57,7 +60,7 @@ class RoundedAccountTest {
                 assertThat(a.totals().get(0)).isEqualByComparingTo(sum);
                 double whole = parts.stream().mapToDouble(p -> p).sum();
                 assertThat(Math.abs(sum.doubleValue() - QuantityKind.ENERGY.in(whole, s)))
-                        .isLessThan(0.6);
+                        .isLessThan(0.5001);
             }
         }
     }

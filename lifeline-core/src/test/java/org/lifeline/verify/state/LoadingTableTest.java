@@ -58,12 +58,30 @@ class LoadingTableTest {
         // On the curve, along the plateau, and behind its end.
         assertThat(curve.unloadedFrom(0.5, 6000, 1e5)).isEqualTo(0.5);
         assertThat(curve.unloadedFrom(0.5, 4000, 1e5)).isCloseTo(0.52, within(1e-15));
-        assertThat(curve.unloadedFrom(1.19, 4000, 1e5)).isCloseTo(1.2 + 1000 / 8e4, within(1e-15));
+        assertThat(curve.unloadedFrom(1.19, 5000, 1e5)).isCloseTo(1.2, within(1e-15));
         assertThat(curve.unloadedFrom(0.5, 4000, INF)).isEqualTo(0.5);
     }
 
     @Test
-    void nothingComesFromAStopThatIsStifferThanTheUnloading() {
-        assertThat(numbers(plateau(1e5, 2e5)).unloadedFrom(1.19, 4000, 1e5)).isNaN();
+    void whatIsOnAStopComesFromTheLastCorner() {
+        for (double stop : new double[] {2e4, 2e5, INF}) {
+            LoadingTable curve = numbers(plateau(1e5, stop));
+            assertThat(curve.unloadedFrom(1.2 + 3000 / stop, 9000, 1e5))
+                    .as("stop %s", stop)
+                    .isEqualTo(1.2);
+            assertThat(curve.beyondReach(1.2 + 3000 / stop, 9000, 1e5)).isCloseTo(0, within(1e-15));
+            assertThat(curve.beyondReach(1.19, 5000, 1e5)).isCloseTo(0, within(1e-15));
+        }
+    }
+
+    /** It was infinity over infinity, which condemned right and wrong alike. */
+    @Test
+    void anExtensionThatNoForceComesWithIsNamed() {
+        LoadingTable rigid = numbers(plateau(1e5, INF));
+        assertThat(rigid.unloadedFrom(1.25, 9000, 1e5)).isEqualTo(1.2);
+        assertThat(rigid.beyondReach(1.25, 9000, 1e5)).isCloseTo(0.05, within(1e-15));
+        assertThat(rigid.beyondReach(1.2, 9000, 1e5)).isZero();
+        // Below the line of unloading from the last corner.
+        assertThat(rigid.beyondReach(1.19, 4000, 1e5)).isCloseTo(0.01, within(1e-15));
     }
 }

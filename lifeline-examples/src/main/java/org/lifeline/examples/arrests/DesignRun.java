@@ -43,8 +43,19 @@ public record DesignRun(DesignResult result, LineEquilibrium installed) {
      * @throws CancellationException if the analysis was ended by its listener or an interrupt before it was whole
      */
     public static DesignRun of(LifelineDesign design, DesignAnalysis analysis) {
-        LineEquilibrium installed = Statics.withDefaults().solve(design.line(), List.of());
-        DesignResult result = analysis.solve(design);
+        Statics.withDefaults().solve(design.line(), List.of());
+        return of(analysis.solve(design));
+    }
+
+    /**
+     * What was computed already.
+     *
+     * @param result the arrests
+     * @return the same with the line as installed
+     * @throws org.lifeline.base.NoEquilibriumException if an equilibrium was not found
+     */
+    public static DesignRun of(DesignResult result) {
+        LineEquilibrium installed = Statics.withDefaults().solve(result.design().line(), List.of());
         if (!result.failures().isEmpty()) {
             // A result file without all its arrests would look like one of fewer falls.
             throw result.failures().get(0).cause();

@@ -5,7 +5,9 @@ import java.io.InputStream;
 import java.io.PrintStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import org.lifeline.analysis.Method;
@@ -13,8 +15,11 @@ import org.lifeline.base.InvalidInputException;
 import org.lifeline.base.NoEquilibriumException;
 import org.lifeline.base.ProgressListener;
 import org.lifeline.base.Violation;
+import org.lifeline.design.assessment.Assessment;
 import org.lifeline.design.envelope.DesignAnalysis;
+import org.lifeline.examples.arrests.AssessedRun;
 import org.lifeline.examples.arrests.DesignRun;
+import org.lifeline.examples.arrests.IndependentCheck;
 import org.lifeline.examples.criteria.CriteriaCheck;
 import org.lifeline.examples.criteria.PrintedComparison;
 import org.lifeline.examples.files.FileKind;
@@ -23,10 +28,11 @@ import org.lifeline.examples.files.OutputException;
 import org.lifeline.examples.files.OutputSet;
 import org.lifeline.examples.json.DesignFile;
 import org.lifeline.examples.json.DesignReader;
+import org.lifeline.examples.json.ResultProvenance;
 import org.lifeline.examples.json.ResultWriter;
 import org.lifeline.examples.print.DesignReport;
+import org.lifeline.examples.print.FirstScreen;
 import org.lifeline.examples.reproduce.Reproduction;
-import org.lifeline.model.LifelineDesign;
 import org.lifeline.report.TextReport;
 import org.lifeline.report.document.InertText;
 import org.lifeline.report.document.Provenance;
@@ -36,11 +42,12 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
-/** Computes a design and prints the calculation. Not thread-safe. */
+/** Assesses a design and prints what governs. Not thread-safe. */
 @Command(
         name = "analyze",
         description = {
-            "Computes every fall of a design and prints the calculation.",
+            "Assesses a design: the stated falls and the same falls along the whole line, by energy balance and in time.",
+            "Prints what governs, where and by which method, the criteria and the warnings, on one screen.",
             "Without FILE it computes the built-in demonstration design."
         },
         footer = {
@@ -48,7 +55,8 @@ import picocli.CommandLine.Parameters;
             "The result file stands beside the design file, with the ending .result.json, unless --result names another"
                     + " place. The demonstration writes none unless --result is given.",
             "",
-            "Exit codes: 0 done, 2 bad file or command line, 3 no equilibrium found, 1 fault of the program."
+            "Exit codes: 0 done, 2 bad file or command line, 3 no equilibrium found, 4 a result failed the independent"
+                    + " check, 1 fault of the program."
         },
         mixinStandardHelpOptions = false,
         sortOptions = false)
@@ -80,7 +88,8 @@ public final class AnalyzeCommand implements Callable<Integer> {
             names = "--method",
             paramLabel = "METHOD",
             defaultValue = ENERGY_BALANCE,
-            description = "How arrests are computed: energy-balance, or transient (integration in time).")
+            description =
+                    "How the stated falls of the result file are computed: energy-balance, or transient (integration in time).")
     private String method = ENERGY_BALANCE;
 
     @Option(
@@ -89,6 +98,12 @@ public final class AnalyzeCommand implements Callable<Integer> {
             defaultValue = "both",
             description = "Units of the printed results: both, si or us.")
     private String units = "both";
+
+    @Option(names = "--no-motion", description = "Leaves out arrests in time: faster, and less is known.")
+    private boolean noMotion;
+
+    @Option(names = "--full", description = "Prints the calculation of the stated falls before the assessment.")
+    private boolean full;
 
     @Option(names = "--stack-trace", description = "Shows where the program failed, for a report of a fault.")
     private boolean stackTrace;
@@ -100,12 +115,7 @@ public final class AnalyzeCommand implements Callable<Integer> {
      * @param err where everything else goes
      */
     public AnalyzeCommand(PrintStream out, PrintStream err) {
-        this(
-                out,
-                err,
-                (design, listener, method) -> DesignRun.of(
-                        design,
-                        DesignAnalysis.withDefaults().withProgress(listener).withMethod(method)));
+        this(out, err, AnalyzeCommand::assess);
     }
 
     AnalyzeCommand(PrintStream out, PrintStream err, Solver solver) {
@@ -118,7 +128,31 @@ public final class AnalyzeCommand implements Callable<Integer> {
     /** Computes a design. */
     @FunctionalInterface
     interface Solver {
-        DesignRun solve(LifelineDesign design, ProgressListener listener, Method method);
+        AssessedRun solve(DesignFile design, ProgressListener listener, Choice choice);
+    }
+
+    /** How a design is computed: the method of the stated falls, and whether arrests are followed in time. */
+    record Choice(Method method, boolean motion) {}
+
+    private static AssessedRun assess(DesignFile design, ProgressListener listener, Choice choice) {
+        Assessment assessment = Assessment.withDefaults()
+                .withCriteria(design.criteria())
+                .withBasis(design.basis())
+                .withProgress(listener);
+        try (Workers workers = Workers.begin()) {
+            Assessment chosen = assessment.withExecutor(workers);
+            AssessedRun run = AssessedRun.of(design.design(), choice.motion() ? chosen : chosen.withoutMotion());
+            return choice.method() == Method.ENERGY_BALANCE
+                    ? run
+                    : new AssessedRun(
+                            DesignRun.of(
+                                    design.design(),
+                                    DesignAnalysis.withDefaults()
+                                            .withMethod(choice.method())
+                                            .withExecutor(workers)
+                                            .withProgress(listener)),
+                            run.assessment());
+        }
     }
 
     @Override
@@ -161,23 +195,29 @@ public final class AnalyzeCommand implements Callable<Integer> {
         try (OutputSet outputs = file == null ? OutputSet.of(overwrite) : OutputSet.of(overwrite, file)) {
             String target = target();
             Output place = target == null ? null : outputs.claim(target, FileKind.RESULT);
+            AssessedRun assessed;
             DesignRun run;
             List<PrintedComparison> criteria;
             try {
-                run = solver.solve(
-                        design.design(),
+                assessed = solver.solve(
+                        design,
                         new Progress(err, System::nanoTime),
-                        moving ? Method.TRANSIENT : Method.ENERGY_BALANCE);
+                        new Choice(moving ? Method.TRANSIENT : Method.ENERGY_BALANCE, !noMotion));
+                run = assessed.run();
                 criteria = place == null ? List.of() : CriteriaCheck.evaluate(run, design.criteria());
             } catch (InvalidInputException e) {
                 return bad(Failures.asWritten(design, e.violations()));
             }
-            String text = TextReport.write(DesignReport.of(design, run, choice, List.of())
-                    .withDetail(ReportDetail.SHORT)
-                    .withProvenance(new Provenance("Lifeline " + LibraryVersion.text(), design.sha256(), "", ""))
-                    .build());
+            IndependentCheck check = IndependentCheck.of(run.arrests());
+            if (full) {
+                out.print(TextReport.write(DesignReport.of(design, run, choice, List.of())
+                        .withDetail(ReportDetail.SHORT)
+                        .withProvenance(new Provenance("Lifeline " + LibraryVersion.text(), design.sha256(), "", ""))
+                        .build()));
+            }
             if (place != null) {
-                byte[] numbers = new ResultWriter(LibraryVersion.text(), design.sha256()).write(run, criteria);
+                byte[] numbers = new ResultWriter(LibraryVersion.text(), design.sha256())
+                        .write(assessed, criteria, check, provenance(design));
                 if (numbers.length > Reproduction.LARGEST_FILE) {
                     err.println("The result would have " + numbers.length + " bytes; at most "
                             + Reproduction.LARGEST_FILE + " are written, since no more are read again.");
@@ -187,10 +227,23 @@ public final class AnalyzeCommand implements Callable<Integer> {
                 outputs.commit();
                 out.println("Result file: " + InertText.plain(String.valueOf(target)));
             }
-            out.print(text);
+            out.print(FirstScreen.of(assessed.assessment(), choice.leading()));
             out.flush();
+            check.lines().forEach(line -> err.println("Independent check: " + InertText.plain(line)));
+            if (!check.passed()) {
+                err.println("The independent check FAILED; do not use the results before the cause is known.");
+                return ExitCode.CHECK_FAILED;
+            }
             return ExitCode.DONE;
         }
+    }
+
+    private ResultProvenance provenance(DesignFile design) {
+        Map<String, String> options = new LinkedHashMap<>();
+        options.put("method", method);
+        options.put("motion", noMotion ? "left out" : "followed");
+        options.put("basis", design.basis().key());
+        return ResultProvenance.of(LibraryVersion.commit(), options, design);
     }
 
     private int bad(List<Violation> violations) {

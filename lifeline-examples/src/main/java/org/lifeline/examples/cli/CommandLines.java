@@ -63,7 +63,7 @@ public final class CommandLines {
         askForHelp(line.getCommandSpec());
         line.getSubcommands().values().stream()
                 .map(CommandLine::getCommandSpec)
-                .filter(spec -> !spec.helpCommand())
+                .filter(spec -> !spec.helpCommand() && !spec.optionsMap().containsKey("-h"))
                 .forEach(CommandLines::askForHelp);
         line.setOut(new PrintWriter(out, true, StandardCharsets.UTF_8));
         line.setErr(new PrintWriter(err, true, StandardCharsets.UTF_8));

@@ -6,6 +6,7 @@ import java.io.UncheckedIOException;
 import java.nio.file.FileSystemException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import org.lifeline.base.NoEquilibriumException;
@@ -13,8 +14,10 @@ import org.lifeline.examples.files.OutputException;
 import org.lifeline.examples.programs.Programs;
 import org.lifeline.report.document.InertText;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
 
 /** Lists the example programs, or runs one of them. Not thread-safe. */
 @Command(
@@ -28,6 +31,14 @@ import picocli.CommandLine.Parameters;
 public final class ExampleCommand implements Callable<Integer> {
     private final PrintStream out;
     private final PrintStream err;
+
+    @Option(
+            names = {"-h", "--help"},
+            description = "Prints this help; after NAME what the example shows and takes.")
+    private boolean help;
+
+    @Spec
+    private @Nullable CommandSpec spec;
 
     @Parameters(index = "0", paramLabel = "NAME", arity = "0..1", description = "The example.")
     private @Nullable String name;
@@ -53,13 +64,17 @@ public final class ExampleCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
+        if (help && name == null && spec != null) {
+            spec.commandLine().usage(out);
+            return ExitCode.DONE;
+        }
         if (name == null) {
             list(out);
             return ExitCode.DONE;
         }
         for (Programs.Program each : Programs.all()) {
             if (each.name().equals(name)) {
-                return run(each);
+                return help ? describe(each) : run(each);
             }
         }
         err.println("Bad command line: example " + InertText.plain(name) + ": must be one of");
@@ -67,7 +82,19 @@ public final class ExampleCommand implements Callable<Integer> {
         return ExitCode.BAD_INPUT;
     }
 
+    private int describe(Programs.Program program) {
+        out.println("example " + program.name() + ": " + program.task() + ".");
+        out.println(program.takes().isEmpty() ? "It takes no arguments." : "Arguments, in this order, each optional:");
+        program.takes().forEach(t -> out.println("  " + t));
+        return ExitCode.DONE;
+    }
+
     private int run(Programs.Program program) {
+        Optional<String> problem = program.problem(arguments);
+        if (problem.isPresent()) {
+            err.println("Bad command line: " + InertText.plain(problem.get()));
+            return ExitCode.BAD_INPUT;
+        }
         List<String> given = new ArrayList<>(arguments);
         if (overwrite && !program.writesFiles()) {
             err.println("Bad command line: --overwrite: the example " + program.name() + " writes no files");

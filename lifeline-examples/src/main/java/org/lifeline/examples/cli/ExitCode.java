@@ -14,8 +14,8 @@ final class ExitCode {
     /** No equilibrium was found. */
     static final int NO_EQUILIBRIUM = 3;
 
-    /** A result did not come out again. */
-    static final int NOT_REPRODUCED = 4;
+    /** A check failed: a stored result did not come out again, or a computed one breaks a law that it must obey. */
+    static final int CHECK_FAILED = 4;
 
     private ExitCode() {}
 }

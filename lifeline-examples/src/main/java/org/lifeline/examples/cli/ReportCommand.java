@@ -32,6 +32,8 @@ import org.lifeline.report.CalculationReport;
 import org.lifeline.report.HtmlReport;
 import org.lifeline.report.TextReport;
 import org.lifeline.report.document.InertText;
+import org.lifeline.report.document.Paper;
+import org.lifeline.report.document.ProjectData;
 import org.lifeline.report.document.Provenance;
 import org.lifeline.report.document.ReportDetail;
 import org.lifeline.report.document.ReportDocument;
@@ -44,8 +46,8 @@ import picocli.CommandLine.Parameters;
 @Command(
         name = "report",
         description = {
-            "Computes a design and writes the calculation report: what governs, criteria, every arrest with its accounts,",
-            "the envelope along the line, what governs followed in time, the independent check, pictures, every step."
+            "Computes a design and writes the calculation report: what governs, criteria, all arrests,",
+            "the envelope along the line, what governs in pictures, in time and line by line."
         },
         footer = {"", "Exit codes: 0 done, 2 bad file or command line, 3 no equilibrium found, 1 fault of the program."
         },
@@ -54,6 +56,8 @@ import picocli.CommandLine.Parameters;
 public final class ReportCommand implements Callable<Integer> {
     private static final Map<String, ReportDetail> DETAILS =
             Map.of("short", ReportDetail.SHORT, "governing", ReportDetail.GOVERNING, "full", ReportDetail.FULL);
+
+    private static final Map<String, Paper> PAPERS = Map.of("a4", Paper.A4, "letter", Paper.LETTER);
 
     private final PrintStream out;
     private final PrintStream err;
@@ -89,9 +93,16 @@ public final class ReportCommand implements Callable<Integer> {
             names = "--detail",
             paramLabel = "DETAIL",
             defaultValue = "governing",
-            description = "Pictures and calculation line by line: short (none), governing (of what governs) or"
-                    + " full (of every arrest).")
+            description = "How much of each arrest is shown: short (tables), governing (in full what governs) or"
+                    + " full (every arrest, each line by line).")
     private String detail = "governing";
+
+    @Option(
+            names = "--paper",
+            paramLabel = "SIZE",
+            defaultValue = "a4",
+            description = "Paper on which the report is printed: a4 or letter.")
+    private String paper = "a4";
 
     @Option(names = "--no-envelope", description = "Leaves out the envelope along the line.")
     private boolean noEnvelope;
@@ -126,11 +137,13 @@ public final class ReportCommand implements Callable<Integer> {
     public Integer call() {
         UnitChoice choice = DesignReport.units(units);
         ReportDetail much = DETAILS.get(detail);
-        if (file == null || choice == null || much == null) {
+        if (file == null || choice == null || much == null || !PAPERS.containsKey(paper)) {
             err.println("Bad command line: "
                     + (choice == null
                             ? "--units " + InertText.plain(units) + ": must be both, si or us"
-                            : "--detail " + InertText.plain(detail) + ": must be short, governing or full"));
+                            : much == null
+                                    ? "--detail " + InertText.plain(detail) + ": must be short, governing or full"
+                                    : "--paper " + InertText.plain(paper) + ": must be a4 or letter"));
             return ExitCode.BAD_INPUT;
         }
         byte[] bytes;
@@ -198,6 +211,8 @@ public final class ReportCommand implements Callable<Integer> {
         }
         CalculationReport report = DesignReport.of(design, run, choice, remarks)
                 .withDetail(much)
+                .withProject(project(design))
+                .withPaper(PAPERS.getOrDefault(paper, Paper.A4))
                 .withMotions(motions)
                 .withProvenance(new Provenance("Lifeline " + LibraryVersion.text(), design.sha256(), date, by));
         if (!noEnvelope) {
@@ -206,6 +221,16 @@ public final class ReportCommand implements Callable<Integer> {
         }
         remarks.forEach(r -> err.println(InertText.plain(r)));
         return new Drawn(report.build(), run.arrests(), choice);
+    }
+
+    /** The project of the file; what the command line says of date and author goes before what the file says. */
+    private ProjectData project(DesignFile design) {
+        ProjectData data = design.project();
+        if (data.isEmpty()) {
+            return data;
+        }
+        data = date.isBlank() ? data : data.with(ProjectData.Item.DATE, date);
+        return by.isBlank() ? data : data.with(ProjectData.Item.PREPARED_BY, by);
     }
 
     private static TransientResult inTime(LifelineDesign design, ArrestResult balance) {

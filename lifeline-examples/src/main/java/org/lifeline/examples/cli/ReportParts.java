@@ -38,6 +38,14 @@ final class ReportParts {
                     String name = String.format(Locale.ROOT, "picture-%03d.svg", pictures);
                     folder.put(name, f.picture().svg());
                     list(name, section.title(), f.picture().title());
+                    if (!f.picture().data().rows().isEmpty()) {
+                        String numbers = String.format(Locale.ROOT, "picture-%03d.csv", pictures);
+                        folder.put(numbers, CsvReport.writeTable(f.picture().data()));
+                        list(
+                                numbers,
+                                section.title(),
+                                "Numbers of " + f.picture().title());
+                    }
                 }
             }
         }

@@ -3,6 +3,7 @@ package org.lifeline.examples.cli;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -38,6 +39,9 @@ import picocli.CommandLine.Parameters;
         sortOptions = false)
 public final class ReproduceCommand implements Callable<Integer> {
     private static final int MOST_LINES = 200;
+
+    /** The format is the first member of every file that this program writes [bytes]. */
+    private static final int FORMAT_STANDS_WITHIN = 200;
 
     private final PrintStream out;
     private final PrintStream err;
@@ -93,11 +97,20 @@ public final class ReproduceCommand implements Callable<Integer> {
             return ExitCode.BAD_INPUT;
         }
         try {
+            if (says(resultBytes, "org.lifeline.design/") && says(designBytes, "org.lifeline.result/")) {
+                err.println(
+                        "Bad command line: the files stand in the wrong order: the RESULT file comes first, then the"
+                                + " DESIGN file.");
+                return ExitCode.BAD_INPUT;
+            }
             DesignFile file = new DesignReader().read(designBytes);
-            return print(Reproduction.by(LibraryVersion.text())
-                    .withTolerance(tolerance)
-                    .withProgress(new Progress(err, System::nanoTime))
-                    .check(file, resultBytes));
+            try (Workers workers = Workers.begin()) {
+                return print(Reproduction.by(LibraryVersion.text())
+                        .withTolerance(tolerance)
+                        .withExecutor(workers)
+                        .withProgress(new Progress(err, System::nanoTime))
+                        .check(file, resultBytes));
+            }
         } catch (InvalidInputException e) {
             return failures.violations(design.toString(), e.violations());
         } catch (NoEquilibriumException e) {
@@ -105,6 +118,12 @@ public final class ReproduceCommand implements Callable<Integer> {
         } catch (RuntimeException | StackOverflowError | OutOfMemoryError e) {
             return failures.fault(e, stackTrace);
         }
+    }
+
+    /** Tells whether a file says near its start that it has a format. */
+    private static boolean says(byte[] bytes, String format) {
+        String start = new String(bytes, 0, Math.min(bytes.length, FORMAT_STANDS_WITHIN), StandardCharsets.UTF_8);
+        return start.contains('"' + format);
     }
 
     private static byte[] read(Path path, int largest) throws IOException {
@@ -122,6 +141,8 @@ public final class ReproduceCommand implements Callable<Integer> {
         if (o.differences().size() > MOST_LINES) {
             out.println("  and " + (o.differences().size() - MOST_LINES) + " more");
         }
+        out.println(
+                "not compared: how iterations went (convergence, residual), and what the program ran on (provenance)");
         out.println(o.stored().size() + " checks of the stored numbers without the solver: "
                 + o.broken().size() + " fail");
         for (StoredCheck c : o.broken()) {
@@ -141,7 +162,7 @@ public final class ReproduceCommand implements Callable<Integer> {
         failed.forEach(v -> out.println("  " + InertText.plain(v)));
         out.println(o.verdict().text());
         out.flush();
-        return o.verdict().isReproduced() ? ExitCode.DONE : ExitCode.NOT_REPRODUCED;
+        return o.verdict().isReproduced() ? ExitCode.DONE : ExitCode.CHECK_FAILED;
     }
 
     private void print(Difference d) {

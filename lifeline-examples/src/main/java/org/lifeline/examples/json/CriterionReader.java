@@ -9,6 +9,7 @@ import org.jspecify.annotations.Nullable;
 import org.lifeline.design.criteria.CheckedQuantity;
 import org.lifeline.design.criteria.Criteria;
 import org.lifeline.design.criteria.Criterion;
+import org.lifeline.design.criteria.Requirement;
 import org.lifeline.design.envelope.Quantity;
 import org.lifeline.examples.json.Fields.Range;
 
@@ -21,6 +22,11 @@ final class CriterionReader {
             .filter(d -> !d.unit().equals("rad"))
             .map(CheckedQuantity::key)
             .toList();
+
+    /** Keys that join several requirements. */
+    private static final List<String> JOINS = List.of("allOf", "anyOf", "eachAnchorAnyOf");
+
+    private static final String[] ALTERNATIVES = {"demand", "allOf", "anyOf", "eachAnchorAnyOf"};
 
     private final List<String> builtIn = Criteria.ids();
     private final Set<String> supportIds;
@@ -79,18 +85,61 @@ final class CriterionReader {
                             f.node("id"),
                             id.isBlank() ? "must not be blank" : "is the id of a built-in criterion");
         }
+        Requirement requirement = requirement(f);
+        String source = f.text("source");
+        f.close();
+        if (!f.clean() || id == null || requirement == null) {
+            return null;
+        }
+        return Criterion.composed(id, requirement, source == null ? "no source stated" : source);
+    }
+
+    /** A limit, or several requirements that are joined. */
+    private @Nullable Requirement requirement(Fields f) {
+        String join = JOINS.stream().filter(f::has).findFirst().orElse(null);
+        if (join == null) {
+            return limit(f);
+        }
+        if (f.count(ALTERNATIVES) != 1) {
+            f.findings().bad(f.path(join), f.node(join), "give exactly one of " + String.join(", ", ALTERNATIVES));
+            return null;
+        }
+        List<Requirement> parts = new ArrayList<>();
+        List<JsonNode> items = f.array(join);
+        for (int i = 0; i < items.size(); i++) {
+            String path = f.path(join) + "[" + i + "]";
+            Fields part = Fields.of(items.get(i), path, f.findings());
+            if (part != null) {
+                Requirement read = requirement(part);
+                part.close();
+                if (read != null) {
+                    parts.add(read);
+                }
+            }
+        }
+        if (items.isEmpty()) {
+            f.findings().bad(f.path(join), f.node(join), "must have at least one requirement");
+        }
+        Requirement[] array = parts.toArray(new Requirement[0]);
+        return f.build(() -> switch (join) {
+            case "allOf" -> Requirement.allOf(array);
+            case "anyOf" -> Requirement.anyOf(array);
+            default -> Requirement.eachAnchorAnyOf(array);
+        });
+    }
+
+    private @Nullable Requirement limit(Fields f) {
         f.required("demand");
         String key = f.choice("demand", DEMANDS);
-        CheckedQuantity demand = key == null ? null : CheckedQuantity.ofKey(key).orElse(null);
+        CheckedQuantity named = key == null ? null : CheckedQuantity.ofKey(key).orElse(null);
         JsonNode capacity = f.required("capacity");
         double limit = Double.NaN;
-        if (capacity != null && demand != null) {
-            Range range = demand.key().equals(Quantity.CLEARANCE_MARGIN.key()) ? Range.NOT_NEGATIVE : Range.POSITIVE;
-            limit = demand.unit().equals("-")
+        if (capacity != null && named != null) {
+            Range range = named.key().equals(Quantity.CLEARANCE_MARGIN.key()) ? Range.NOT_NEGATIVE : Range.POSITIVE;
+            limit = named.unit().equals("-")
                     ? f.number("capacity", range)
-                    : f.quantity("capacity", dimension(demand.unit()), range);
+                    : f.quantity("capacity", dimension(named.unit()), range);
         }
-        String source = f.text("source");
         String support = f.text("support");
         if (support != null && (!SUPPORT_LOAD.equals(key) || !supportIds.contains(support))) {
             f.findings()
@@ -101,15 +150,21 @@ final class CriterionReader {
                                     ? "stands only beside the demand supportLoad"
                                     : "is not the id of a support");
         }
-        f.close();
-        if (!f.clean() || id == null || demand == null) {
+        double factor = f.number("factor", Range.POSITIVE);
+        boolean perWorker = f.has("perWorker") && f.flag("perWorker");
+        if (f.count("factor", "perWorker") == 2) {
+            f.findings().bad(f.path("perWorker"), f.node("perWorker"), "does not stand beside a factor");
+        }
+        if (named == null) {
             return null;
         }
-        return Criterion.stated(
-                id,
-                support == null ? demand : CheckedQuantity.loadOnSupport(support),
-                limit,
-                source == null ? "no source stated" : source);
+        CheckedQuantity quantity = support == null ? named : CheckedQuantity.loadOnSupport(support);
+        double value = limit;
+        return f.build(() -> perWorker
+                ? Requirement.limitPerWorker(quantity, value)
+                : Double.isNaN(factor)
+                        ? Requirement.limit(quantity, value)
+                        : Requirement.factoredLoad(quantity, new Requirement.Factor(factor), value));
     }
 
     private static Dimension dimension(String unit) {

@@ -3,8 +3,10 @@ package org.lifeline.examples.json;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.lifeline.design.assessment.Basis;
 import org.lifeline.design.criteria.Criterion;
 import org.lifeline.model.LifelineDesign;
+import org.lifeline.report.document.ProjectData;
 
 /**
  * A design file that was read.
@@ -12,16 +14,69 @@ import org.lifeline.model.LifelineDesign;
  * <p>Immutable and thread-safe.
  *
  * @param design what the core computes
- * @param criteria the criteria asked for, in the order of the file
+ * @param project what the calculation belongs to
+ * @param criteriaChoice what the design is judged by
  * @param written texts and quantities as they were written, by path, in the order of reading
- * @param sha256 SHA-256 of the bytes as read, in lower-case hexadecimal
+ * @param hashes what tells this file from another one
  */
-public record DesignFile(LifelineDesign design, List<Criterion> criteria, Map<String, String> written, String sha256) {
+public record DesignFile(
+        LifelineDesign design,
+        ProjectData project,
+        CriteriaChoice criteriaChoice,
+        Map<String, String> written,
+        Hashes hashes) {
+
+    /**
+     * What a design is judged by.
+     *
+     * @param criteria the criteria asked for, in the order of the file
+     * @param basis what the verdicts rest on
+     */
+    public record CriteriaChoice(List<Criterion> criteria, Basis basis) {
+        /** Copies the list. */
+        public CriteriaChoice {
+            criteria = List.copyOf(criteria);
+        }
+    }
+
+    /**
+     * Hashes of a design file, in lower-case hexadecimal.
+     *
+     * @param bytes SHA-256 of the bytes as read
+     * @param content SHA-256 of what stands in it, without white space between its parts
+     */
+    public record Hashes(String bytes, String content) {}
 
     /** Copies the collections. */
     public DesignFile {
-        criteria = List.copyOf(criteria);
         written = java.util.Collections.unmodifiableMap(new java.util.LinkedHashMap<>(written));
+    }
+
+    /**
+     * The criteria asked for.
+     *
+     * @return the criteria in the order of the file; unmodifiable
+     */
+    public List<Criterion> criteria() {
+        return criteriaChoice.criteria();
+    }
+
+    /**
+     * What the verdicts rest on.
+     *
+     * @return the basis
+     */
+    public Basis basis() {
+        return criteriaChoice.basis();
+    }
+
+    /**
+     * SHA-256 of the bytes as read.
+     *
+     * @return lower-case hexadecimal
+     */
+    public String sha256() {
+        return hashes.bytes();
     }
 
     /**

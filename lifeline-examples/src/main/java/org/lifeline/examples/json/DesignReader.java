@@ -1,6 +1,7 @@
 package org.lifeline.examples.json;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
@@ -11,6 +12,7 @@ import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.lifeline.base.InvalidInputException;
+import org.lifeline.design.assessment.Basis;
 import org.lifeline.design.criteria.Criterion;
 import org.lifeline.examples.json.Fields.Range;
 import org.lifeline.model.Cable;
@@ -20,6 +22,7 @@ import org.lifeline.model.Lifeline;
 import org.lifeline.model.LifelineDesign;
 import org.lifeline.model.Support;
 import org.lifeline.model.Worker;
+import org.lifeline.report.document.ProjectData;
 
 /**
  * Reads a design file.
@@ -56,6 +59,8 @@ public final class DesignReader {
         Parts parts = new Parts(top);
         LifelineDesign design = parts.read();
         List<Criterion> criteria = new CriterionReader(parts.supportIds.keySet()).readAll(top);
+        String basis = top.choice("basis", Basis.keys());
+        ProjectData project = ProjectReader.read(top);
         top.close();
         if (design != null) {
             DesignSize.exceeded(design).ifPresent(findings::add);
@@ -64,7 +69,18 @@ public final class DesignReader {
         if (design == null) {
             throw new IllegalStateException("unreachable: a design that was not built has been reported");
         }
-        return new DesignFile(design, criteria, findings.written(), sha256(bytes));
+        return new DesignFile(
+                design,
+                project,
+                new DesignFile.CriteriaChoice(
+                        criteria, Basis.of(basis == null ? "" : basis).orElse(Basis.LARGER_OF_BOTH)),
+                findings.written(),
+                new DesignFile.Hashes(sha256(bytes), sha256(content(parsed.root()))));
+    }
+
+    /** What stands in a file, without white space between its parts. */
+    private static byte[] content(JsonNode root) {
+        return root.toString().getBytes(StandardCharsets.UTF_8);
     }
 
     private static String sha256(byte[] bytes) {

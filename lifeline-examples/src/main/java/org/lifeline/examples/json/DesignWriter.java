@@ -7,6 +7,7 @@ import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import org.lifeline.design.criteria.Criterion;
 import org.lifeline.model.Attachment;
 import org.lifeline.model.Cable;
 import org.lifeline.model.Connection;
@@ -22,12 +23,12 @@ import org.lifeline.model.Place;
 import org.lifeline.model.Stiffness;
 import org.lifeline.model.Support;
 import org.lifeline.model.Worker;
+import org.lifeline.report.document.ProjectData;
 
 /**
  * Writes a design as a design file, in SI with all digits. What the reader turned into something simpler stays simpler: a
  * rope class is written as mass, stiffness and strength, an initial stiffness of a curve as a corner of the curve, slack of
- * a self-retracting device as part of its lock-up distance. Criteria belong to the file, not to the design, and are not
- * written.
+ * a self-retracting device as part of its lock-up distance.
  *
  * <p>Immutable and thread-safe.
  */
@@ -37,15 +38,43 @@ public final class DesignWriter {
     private DesignWriter() {}
 
     /**
-     * A design as a design file.
+     * A design as a design file without criteria, which belong to the file.
      *
      * @param design the design
      * @return the file, JSON in UTF-8
      */
     public static byte[] write(LifelineDesign design) {
+        return write(design, List.of(), ProjectData.none());
+    }
+
+    /**
+     * A design and criteria as a design file.
+     *
+     * @param design the design
+     * @param criteria the criteria, built in or stated by the design
+     * @return the file, JSON in UTF-8
+     * @throws IllegalArgumentException if a stated criterion limits an angle, which a design file cannot say
+     */
+    public static byte[] writeWithCriteria(LifelineDesign design, List<Criterion> criteria) {
+        return write(design, criteria, ProjectData.none());
+    }
+
+    /**
+     * A design, its criteria and what it belongs to as a design file.
+     *
+     * @param design the design
+     * @param criteria the criteria, built in or stated by the design
+     * @param project the project; what is blank is left out
+     * @return the file, JSON in UTF-8
+     * @throws IllegalArgumentException if a stated criterion limits an angle, which a design file cannot say
+     */
+    public static byte[] write(LifelineDesign design, List<Criterion> criteria, ProjectData project) {
         ObjectNode root = NODES.objectNode();
         root.put("format", DesignReader.FORMAT);
         root.put("title", design.title());
+        if (!project.isEmpty()) {
+            root.set("project", project(project));
+        }
         Lifeline line = design.line();
         root.put("gravity", quantity(line.gravity(), "m/s²"));
         root.set("cable", cable(line));
@@ -61,6 +90,7 @@ public final class DesignWriter {
         ObjectNode clearance = root.putObject("clearance");
         clearance.put("harnessStretch", metres(design.clearance().harnessStretch()));
         clearance.put("margin", metres(design.clearance().margin()));
+        design.workingFloor().ifPresent(z -> clearance.put("workingFloor", metres(z)));
         ArrayNode obstructions = clearance.putArray("obstructions");
         for (Obstruction each : design.clearance().obstructions()) {
             obstructions
@@ -68,6 +98,10 @@ public final class DesignWriter {
                     .put("from", metres(each.from()))
                     .put("to", metres(each.to()))
                     .put("elevation", metres(each.elevation()));
+        }
+        if (!criteria.isEmpty()) {
+            ArrayNode list = root.putArray("criteria");
+            criteria.forEach(c -> list.add(CriterionWriter.write(c)));
         }
         ObjectNode factors = root.putObject("modelFactors")
                 .put("force", design.modelFactors().force())
@@ -81,6 +115,25 @@ public final class DesignWriter {
         } catch (JsonProcessingException e) {
             throw new IllegalStateException("a tree of numbers and texts is always written", e);
         }
+    }
+
+    private static ObjectNode project(ProjectData project) {
+        ObjectNode node = NODES.objectNode();
+        for (ProjectData.Item each : ProjectData.Item.values()) {
+            if (!project.text(each).isEmpty()) {
+                node.put(each.key(), project.text(each));
+            }
+        }
+        if (!project.revisions().isEmpty()) {
+            ArrayNode list = node.putArray("revisions");
+            project.revisions()
+                    .forEach(r -> list.addObject()
+                            .put("revision", r.revision())
+                            .put("date", r.date())
+                            .put("description", r.description())
+                            .put("by", r.by()));
+        }
+        return node;
     }
 
     private static ObjectNode cable(Lifeline line) {

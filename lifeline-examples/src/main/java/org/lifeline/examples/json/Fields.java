@@ -211,6 +211,18 @@ final class Fields {
     }
 
     /** A whole number; 0 if it is absent or wrong. */
+    /** A truth value; false where it is none, which is reported. */
+    boolean flag(String key) {
+        JsonNode value = value(key);
+        if (value == null) {
+            return false;
+        }
+        if (!value.isBoolean()) {
+            findings.bad(path(key), value, "must be one of true, false");
+        }
+        return value.asBoolean();
+    }
+
     int count(String key) {
         JsonNode value = value(key);
         if (value == null) {

@@ -24,7 +24,9 @@ import org.lifeline.analysis.motion.WorkerPeaks;
 import org.lifeline.base.Vector3;
 import org.lifeline.design.envelope.Extreme;
 import org.lifeline.design.envelope.Quantity;
+import org.lifeline.examples.arrests.AssessedRun;
 import org.lifeline.examples.arrests.DesignRun;
+import org.lifeline.examples.arrests.IndependentCheck;
 import org.lifeline.examples.criteria.PrintedComparison;
 import org.lifeline.model.DeploymentForce;
 
@@ -34,8 +36,11 @@ import org.lifeline.model.DeploymentForce;
  * <p>Immutable and thread-safe.
  */
 public final class ResultWriter {
-    /** The format that is written. */
+    /** The format of a file of stated falls alone. */
     public static final String FORMAT = "org.lifeline.result/1";
+
+    /** The format of a file with the assessment of the whole line. */
+    public static final String ASSESSED = "org.lifeline.result/2";
 
     private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
 
@@ -61,8 +66,47 @@ public final class ResultWriter {
      * @return the file, JSON in UTF-8
      */
     public byte[] write(DesignRun run, List<PrintedComparison> criteria) {
+        return write(run, criteria, IndependentCheck.of(run.arrests()));
+    }
+
+    /**
+     * The result file.
+     *
+     * @param run what was computed
+     * @param criteria what came out for the criteria
+     * @param check the independent check of the arrests
+     * @return the file, JSON in UTF-8
+     */
+    public byte[] write(DesignRun run, List<PrintedComparison> criteria, IndependentCheck check) {
+        return bytes(root(run, criteria, check, FORMAT));
+    }
+
+    /**
+     * The result file with the assessment of the whole line.
+     *
+     * @param run what was computed
+     * @param criteria what came out for the criteria on the stated falls
+     * @param check the independent check of the stated falls
+     * @param provenance what the numbers come from
+     * @return the file, JSON in UTF-8
+     */
+    public byte[] write(
+            AssessedRun run, List<PrintedComparison> criteria, IndependentCheck check, ResultProvenance provenance) {
+        ObjectNode root = root(run.run(), criteria, check, ASSESSED);
+        root.put("designContentSha256", provenance.contentSha256());
+        ObjectNode node = root.putObject("provenance");
+        node.put("version", libraryVersion);
+        node.put("commit", provenance.commit());
+        node.put("jdk", provenance.jdk());
+        ObjectNode options = node.putObject("options");
+        provenance.options().forEach(options::put);
+        root.set("assessment", AssessmentWriter.write(run.assessment()));
+        return bytes(root);
+    }
+
+    private ObjectNode root(DesignRun run, List<PrintedComparison> criteria, IndependentCheck check, String format) {
         ObjectNode root = NODES.objectNode();
-        root.put("format", FORMAT);
+        root.put("format", format);
         root.put("libraryVersion", libraryVersion);
         root.put("designSha256", sha256);
         root.put("title", run.design().title());
@@ -75,10 +119,18 @@ public final class ResultWriter {
         root.put("fallsSearched", run.searched());
         root.set("installed", installed(run.installed()));
         ArrayNode arrests = root.putArray("arrests");
-        run.arrests().forEach(r -> arrests.add(arrest(r)));
+        for (int i = 0; i < run.arrests().size(); i++) {
+            ObjectNode node = arrest(run.arrests().get(i));
+            check.flag(i).ifPresent(flag -> node.put("independentCheck", flag));
+            arrests.add(node);
+        }
         ArrayNode list = root.putArray("criteria");
         criteria.forEach(c -> list.add(criterion(c)));
         root.set("governing", governing(run));
+        return root;
+    }
+
+    private static byte[] bytes(ObjectNode root) {
         DefaultPrettyPrinter layout = new DefaultPrettyPrinter();
         layout.indentArraysWith(DefaultIndenter.SYSTEM_LINEFEED_INSTANCE.withLinefeed("\n"));
         layout.indentObjectsWith(DefaultIndenter.SYSTEM_LINEFEED_INSTANCE.withLinefeed("\n"));
@@ -241,7 +293,7 @@ public final class ResultWriter {
     }
 
     /** Names an arrest: fall, temperature, force. */
-    private static ObjectNode which(ArrestResult r) {
+    static ObjectNode which(ArrestResult r) {
         ObjectNode node = NODES.objectNode();
         node.put("fall", r.fall().id());
         number(node, "temperature", r.temperature());
@@ -255,7 +307,7 @@ public final class ResultWriter {
     }
 
     /** Puts a number; what is not finite has no place in JSON and is left out. */
-    private static void number(ObjectNode node, String key, double value) {
+    static void number(ObjectNode node, String key, double value) {
         if (Double.isFinite(value)) {
             node.put(key, value + 0.0);
         }

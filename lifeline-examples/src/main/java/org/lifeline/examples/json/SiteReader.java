@@ -45,6 +45,10 @@ final class SiteReader {
         }
         double stretch = f.quantity("harnessStretch", Dimension.LENGTH, Range.NOT_NEGATIVE);
         double margin = f.quantity("margin", Dimension.LENGTH, Range.NOT_NEGATIVE);
+        double floor = f.quantity("workingFloor", Dimension.LENGTH, Range.ANY);
+        if (!Double.isNaN(floor)) {
+            b.workingFloor(floor);
+        }
         List<Obstruction> obstructions = new ArrayList<>();
         List<JsonNode> items = f.array("obstructions");
         for (int i = 0; i < items.size(); i++) {

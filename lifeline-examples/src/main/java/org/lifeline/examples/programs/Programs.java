@@ -1,32 +1,86 @@
 package org.lifeline.examples.programs;
 
 import java.util.List;
-import java.util.Set;
+import java.util.Optional;
 
 /** The example programs by name. Immutable and thread-safe. */
 public final class Programs {
+    private static final String FILE = "FILE";
+    private static final String DESIGN = "DESIGN     design file; the demonstration design where it is left out";
+
     private static final List<Program> ALL = List.of(
-            new Program("single-span", "a fall in the middle of one span, both sides", SingleSpan::main),
-            new Program("five-spans", "five spans with friction and an in-line energy absorber", FiveSpans::main),
-            new Program("corner", "a line that turns a corner and climbs", CornerLine::main),
-            new Program("yielding-posts", "anchor load and clearance over the stiffness of posts", YieldingPosts::main),
-            new Program("sequence", "a second fall while the first worker hangs", TwoInSequence::main),
-            new Program("synthetic-rope", "a rope that is not linear beside one of steel", SyntheticRope::main),
-            new Program("span-study", "anchor force, sag and clearance over the span", SpanStudy::main),
-            new Program("envelope", "the worst place, temperature and side on a whole line", LineEnvelope::main),
-            new Program("solve-for", "for which values of a variable the criteria are met", SolveFor::main),
-            new Program("map", "the criteria over two variables, as a table and a picture", TwoVariables::main),
-            new Program("stringing", "tension and sag to be read while a line is tensioned", Stringing::main),
-            new Program("field-check", "the pretension now, from a sag measured in the field", FieldReading::main),
-            new Program("study", "Monte Carlo over pretension, friction, mass and force", UncertainLine::main),
+            new Program("single-span", "a fall in the middle of one span, both sides", List.of(), SingleSpan::main),
+            new Program(
+                    "five-spans",
+                    "five spans with friction and an in-line energy absorber",
+                    List.of(),
+                    FiveSpans::main),
+            new Program("corner", "a line that turns a corner and climbs", List.of(), CornerLine::main),
+            new Program(
+                    "yielding-posts",
+                    "anchor load and clearance over the stiffness of posts",
+                    List.of(),
+                    YieldingPosts::main),
+            new Program("sequence", "a second fall while the first worker hangs", List.of(), TwoInSequence::main),
+            new Program(
+                    "synthetic-rope", "a rope that is not linear beside one of steel", List.of(), SyntheticRope::main),
+            new Program(
+                    "span-study",
+                    "anchor force, sag and clearance over the span",
+                    List.of("FILE.svg  where the picture goes"),
+                    SpanStudy::main),
+            new Program(
+                    "envelope",
+                    "the worst place, temperature and side on a whole line",
+                    List.of(DESIGN),
+                    LineEnvelope::main),
+            new Program(
+                    "solve-for",
+                    "for which values of a variable the criteria are met",
+                    List.of(
+                            DESIGN,
+                            "VARIABLE   what is looked for, with the two values that follow",
+                            "FROM       its least value with unit",
+                            "TO         its largest value with unit",
+                            "everywhere  looks at the whole line, not at the stated falls alone"),
+                    SolveFor::main),
+            new Program(
+                    "map",
+                    "the criteria over two variables, as a table and a picture",
+                    List.of(DESIGN, "FILE.svg   where the picture goes"),
+                    TwoVariables::main),
+            new Program(
+                    "stringing",
+                    "tension and sag to be read while a line is tensioned",
+                    List.of(DESIGN),
+                    Stringing::main),
+            new Program(
+                    "field-check",
+                    "the pretension now, from a sag measured in the field",
+                    List.of(
+                            DESIGN,
+                            "SPAN       number of the span that was measured",
+                            "SAG        midspan sag with unit",
+                            "ACCURACY   how exactly it was measured, with unit",
+                            "TEMPERATURE  of the cable, with unit"),
+                    FieldReading::main),
+            new Program(
+                    "study",
+                    "Monte Carlo over pretension, friction, mass and force",
+                    List.of(DESIGN, "CASES      how many cases", "FILE.csv   where all cases go"),
+                    UncertainLine::main),
             new Program(
                     "transient-study",
                     "arrests in time beside the energy balance, over the span",
+                    List.of(),
                     TransientStudy::main),
-            new Program("histories", "a fall followed in time: peaks, a table of numbers, a picture", Histories::main),
-            new Program("embedding", "a host program with its own threads and progress", EmbeddingHost::main));
-
-    private static final Set<String> WRITING = Set.of("span-study", "map", "study", "histories");
+            new Program(
+                    "histories",
+                    "a fall followed in time: peaks, a table of numbers, a picture",
+                    List.of(DESIGN, "FILE.csv   where the histories go", "FILE.svg   where the picture goes"),
+                    Histories::main),
+            new Program(
+                    "embedding", "a host program with its own threads and progress", List.of(), EmbeddingHost::main));
 
     private Programs() {}
 
@@ -47,16 +101,45 @@ public final class Programs {
      *
      * @param name its name on the command line
      * @param task what it shows
+     * @param takes its arguments in order, each optional; one that begins with {@code FILE} names a file and how it ends
      * @param main its main method
      */
-    public record Program(String name, String task, Main main) {
+    public record Program(String name, String task, List<String> takes, Main main) {
+        /** Copies the list. */
+        public Program {
+            takes = List.copyOf(takes);
+        }
+
+        /**
+         * Tells what is wrong with arguments, so that no file is written under a mistyped name.
+         *
+         * @param arguments the arguments
+         * @return what is wrong; empty if nothing is
+         */
+        public Optional<String> problem(List<String> arguments) {
+            if (arguments.size() > takes.size()) {
+                return Optional.of("example " + name + " takes "
+                        + (takes.isEmpty() ? "no arguments" : "at most " + takes.size() + " arguments") + ", not "
+                        + arguments.size());
+            }
+            for (int i = 0; i < arguments.size(); i++) {
+                String first = takes.get(i).substring(0, takes.get(i).indexOf(' '));
+                String ending = first.startsWith(FILE) ? first.substring(FILE.length()) : "";
+                if (!arguments.get(i).endsWith(ending)) {
+                    return Optional.of("example " + name + ", argument " + (i + 1) + ": \"" + arguments.get(i)
+                            + "\" must be the name of a file that ends in " + ending);
+                }
+            }
+            return Optional.empty();
+        }
+
         /**
          * Tells whether the program writes files if they are named.
          *
          * @return true if it does; it then takes {@code --overwrite}
          */
         public boolean writesFiles() {
-            return WRITING.contains(name);
+            return takes.stream().anyMatch(t -> t.startsWith(FILE));
         }
     }
 

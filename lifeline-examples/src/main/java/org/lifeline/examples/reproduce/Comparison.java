@@ -13,8 +13,8 @@ import java.util.TreeSet;
  * where both are smaller than that; a number that is not finite agrees with none. How an iteration went (residual, number of steps) is not compared: it is no result.
  */
 final class Comparison {
-    private static final Set<String> NOT_COMPARED =
-            Set.of("format", "libraryVersion", "designSha256", "convergence", "residual");
+    private static final Set<String> NOT_COMPARED = Set.of(
+            "format", "libraryVersion", "designSha256", "designContentSha256", "provenance", "convergence", "residual");
 
     private final double tolerance;
     private final boolean onlyShared;

@@ -5,15 +5,23 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.Executor;
 import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
 import org.lifeline.analysis.ArrestResult;
 import org.lifeline.analysis.Method;
 import org.lifeline.base.ProgressListener;
+import org.lifeline.design.assessment.Assessment;
+import org.lifeline.design.assessment.MotionScope;
 import org.lifeline.design.envelope.DesignAnalysis;
+import org.lifeline.examples.arrests.AssessedRun;
 import org.lifeline.examples.arrests.DesignRun;
+import org.lifeline.examples.arrests.IndependentCheck;
 import org.lifeline.examples.criteria.CriteriaCheck;
 import org.lifeline.examples.json.DesignFile;
+import org.lifeline.examples.json.ResultProvenance;
 import org.lifeline.examples.json.ResultWriter;
 import org.lifeline.verify.Verifier;
 
@@ -33,12 +41,15 @@ public final class Reproduction {
     private final double tolerance;
     private final ProgressListener listener;
     private final Function<ArrestResult, List<String>> independentCheck;
+    private final @Nullable Executor executor;
 
     private Reproduction(
             String libraryVersion,
             double tolerance,
             ProgressListener listener,
-            Function<ArrestResult, List<String>> independentCheck) {
+            Function<ArrestResult, List<String>> independentCheck,
+            @Nullable Executor executor) {
+        this.executor = executor;
         this.libraryVersion = libraryVersion;
         this.tolerance = tolerance;
         this.listener = listener;
@@ -52,7 +63,8 @@ public final class Reproduction {
      * @return the reproduction, with {@link #DEFAULT_TOLERANCE}
      */
     public static Reproduction by(String libraryVersion) {
-        return new Reproduction(libraryVersion, DEFAULT_TOLERANCE, ProgressListener.none(), Reproduction::failures);
+        return new Reproduction(
+                libraryVersion, DEFAULT_TOLERANCE, ProgressListener.none(), Reproduction::failures, null);
     }
 
     /**
@@ -62,7 +74,7 @@ public final class Reproduction {
      * @return the new reproduction
      */
     public Reproduction withTolerance(double value) {
-        return new Reproduction(libraryVersion, value, listener, independentCheck);
+        return new Reproduction(libraryVersion, value, listener, independentCheck, executor);
     }
 
     /**
@@ -72,12 +84,22 @@ public final class Reproduction {
      * @return the new reproduction
      */
     public Reproduction withProgress(ProgressListener value) {
-        return new Reproduction(libraryVersion, tolerance, value, independentCheck);
+        return new Reproduction(libraryVersion, tolerance, value, independentCheck, executor);
+    }
+
+    /**
+     * The same with its work done on an executor; the calling thread helps and waits. The outcome is the same.
+     *
+     * @param value the executor
+     * @return the new reproduction
+     */
+    public Reproduction withExecutor(Executor value) {
+        return new Reproduction(libraryVersion, tolerance, listener, independentCheck, value);
     }
 
     /** The same with another check of the recomputed arrests. */
     Reproduction withIndependentCheck(Function<ArrestResult, List<String>> value) {
-        return new Reproduction(libraryVersion, tolerance, listener, value);
+        return new Reproduction(libraryVersion, tolerance, listener, value, executor);
     }
 
     /**
@@ -139,30 +161,37 @@ public final class Reproduction {
 
     private Outcome compare(DesignFile design, JsonNode stored) {
         boolean ours = stored.path("format").asText().startsWith("org.lifeline.result/");
-        boolean thisFormat = stored.path("format").asText().equals(ResultWriter.FORMAT);
+        String format = stored.path("format").asText();
+        boolean assessed = format.equals(ResultWriter.ASSESSED);
+        boolean thisFormat = assessed || format.equals(ResultWriter.FORMAT);
         String version = stored.path("libraryVersion").asText();
         boolean sameVersion = version.equals(libraryVersion) && thisFormat;
-        boolean sameDesign = stored.path("designSha256").asText().equals(design.sha256());
+        boolean sameBytes = stored.path("designSha256").asText().equals(design.sha256());
+        boolean sameContent = stored.path("designContentSha256")
+                .asText()
+                .equals(design.hashes().content());
+        boolean sameDesign = sameBytes || sameContent;
         List<String> identity = new ArrayList<>();
         identity.add("format            " + text(stored, "format")
-                + (thisFormat ? "" : "; this program writes " + ResultWriter.FORMAT));
+                + (thisFormat ? "" : "; this program writes " + ResultWriter.ASSESSED));
         identity.add("library version   " + text(stored, "libraryVersion")
                 + (sameVersion ? "" : "; this is " + libraryVersion));
         identity.add("design SHA-256    " + text(stored, "designSha256")
-                + (sameDesign ? ", as the design file" : "; the design file has " + design.sha256()));
+                + (sameBytes ? ", as the design file" : "; the design file has " + design.sha256()));
+        if (sameDesign && !sameBytes) {
+            identity.add("note              the design file differs from that one in white space only");
+        }
 
         Method method = method(stored);
         identity.add("method            " + method.label());
-        DesignRun run = DesignRun.of(
-                design.design(),
-                DesignAnalysis.withDefaults().withMethod(method).withProgress(listener));
-        byte[] bytes = new ResultWriter(libraryVersion, design.sha256())
-                .write(run, CriteriaCheck.evaluate(run, design.criteria()));
+        Recomputed again = assessed ? assessment(design, method, stored) : stated(design, method);
+        DesignRun run = again.run();
+        byte[] bytes = again.bytes();
         JsonNode recomputed = tree(bytes);
         Comparison comparison = new Comparison(tolerance, !ours).run(stored, recomputed);
         List<StoredCheck> checks = ours ? StoredNumbers.check(design.design(), stored) : List.of();
         boolean broken = checks.stream().anyMatch(c -> !c.holds());
-        Optional<List<String>> verified = verified(run);
+        Optional<List<String>> verified = verified(run, again.failedChecks());
         Verdict verdict;
         if (!ours) {
             verdict = Verdict.OTHER_PROGRAM;
@@ -179,6 +208,50 @@ public final class Reproduction {
             verdict = Verdict.UNVERIFIED;
         }
         return new Outcome(verdict, identity, comparison.compared(), comparison.differences(), checks, verified);
+    }
+
+    /** What was computed anew, and the file that it makes. */
+    private record Recomputed(DesignRun run, byte[] bytes, List<String> failedChecks) {}
+
+    private Recomputed stated(DesignFile design, Method method) {
+        DesignRun run = DesignRun.of(
+                design.design(),
+                DesignAnalysis.withDefaults().withMethod(method).withProgress(listener));
+        byte[] bytes = new ResultWriter(libraryVersion, design.sha256())
+                .write(run, CriteriaCheck.evaluate(run, design.criteria()));
+        return new Recomputed(run, bytes, List.of());
+    }
+
+    /** The whole assessment, with or without arrests in time as the stored one. */
+    private Recomputed assessment(DesignFile design, Method method, JsonNode stored) {
+        boolean moving =
+                !stored.path("assessment").path("motion").path("scope").asText().equals(MotionScope.LEFT_OUT.words());
+        Assessment plain = Assessment.withDefaults()
+                .withCriteria(design.criteria())
+                .withBasis(design.basis())
+                .withProgress(listener);
+        Assessment chosen = executor == null ? plain : plain.withExecutor(executor);
+        AssessedRun assessed = AssessedRun.of(design.design(), moving ? chosen : chosen.withoutMotion());
+        if (method == Method.TRANSIENT) {
+            assessed = new AssessedRun(
+                    DesignRun.of(
+                            design.design(),
+                            DesignAnalysis.withDefaults().withMethod(method).withProgress(listener)),
+                    assessed.assessment());
+        }
+        DesignRun run = assessed.run();
+        byte[] bytes = new ResultWriter(libraryVersion, design.sha256())
+                .write(
+                        assessed,
+                        CriteriaCheck.evaluate(run, design.criteria()),
+                        IndependentCheck.of(run.arrests()),
+                        ResultProvenance.of("", Map.of(), design));
+        List<String> failed = assessed.assessment().checks().stream()
+                .filter(c -> !c.passed())
+                .map(c -> "assessment, " + c.fallCase().describe() + ": "
+                        + c.failures().get(0))
+                .toList();
+        return new Recomputed(run, bytes, failed);
     }
 
     /** The method by which most of the arrests say that they were computed. */
@@ -208,9 +281,9 @@ public final class Reproduction {
         }
     }
 
-    private Optional<List<String>> verified(DesignRun run) {
-        List<String> failures = new ArrayList<>();
-        int checked = 0;
+    private Optional<List<String>> verified(DesignRun run, List<String> ofAssessment) {
+        List<String> failures = new ArrayList<>(ofAssessment);
+        int checked = ofAssessment.size();
         for (int i = 0; i < run.arrests().size(); i++) {
             if (run.arrests().get(i).method() == Method.ENERGY_BALANCE) {
                 checked++;

@@ -181,7 +181,7 @@ class HostileInputTest {
         changed.put(text, text);
         ((ObjectNode) changed.path("arrests").get(0)).put("fall", text + "!").put("sag", 1.5);
         Files.write(result, new ObjectMapper().writeValueAsBytes(changed));
-        assertThat(run("reproduce", result, design)).isEqualTo(ExitCode.NOT_REPRODUCED);
+        assertThat(run("reproduce", result, design)).isEqualTo(ExitCode.CHECK_FAILED);
         assertInert(said());
 
         Path html = folder.resolve("r.html");

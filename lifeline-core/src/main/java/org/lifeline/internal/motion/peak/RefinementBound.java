@@ -6,7 +6,7 @@ package org.lifeline.internal.motion.peak;
  *
  * <p>A peak of tension is cut by a wave front and does not converge by a fixed factor, so it cannot be extrapolated.
  * Meshes that agree by chance say nothing, either: a front that none of them resolves comes out alike on all. So the
- * bound is the largest of three: a multiple of the larger of the last two changes; what a front may hide that is as wide
+ * bound is the largest of three: a multiple of the larger of the last two changes, more if they grow; what a front may hide that is as wide
  * as the mesh makes it; and a multiple of what a low-pass filter takes off the peak, because a spike that is already
  * seen grows while its front gets narrower. A kink that has run along a span of n segments is about n^(1/3) segments
  * wide (dispersion of a lumped chain, ω = 2 c/L sin(kL/2)), which is n^(−2/3) of the span. The factors are measured, not
@@ -16,11 +16,14 @@ public final class RefinementBound {
     /** Least number of meshes from which anything can be said: two changes. */
     public static final int LEAST_MESHES = 3;
 
-    /** Multiple of the larger of the last two changes [-]. */
+    /** Multiple of the larger of the last two changes if they shrink from mesh to mesh [-]. */
     static final double CHANGES = 2.5;
 
+    /** Multiple of the last change if it is larger than the one before: fronts are not resolved yet [-]. */
+    static final double GROWING_CHANGES = 4;
+
     /** What a front may hide of a peak as it is, as a share of it and times n^(−2/3) [-]. */
-    static final double FRONT = 1.8;
+    static final double FRONT = 2;
 
     /** The same behind the low-pass filter, which smooths fronts [-]. */
     static final double FILTERED_FRONT = 0.5;
@@ -73,6 +76,6 @@ public final class RefinementBound {
         }
         double last = Math.abs(peaks[n - 1] - peaks[n - 2]);
         double before = Math.abs(peaks[n - 2] - peaks[n - 3]);
-        return Math.max(CHANGES * Math.max(last, before), least);
+        return Math.max(last > before ? GROWING_CHANGES * last : CHANGES * before, least);
     }
 }

@@ -1,4 +1,4 @@
-package org.lifeline.report.picture;
+package org.lifeline.report.section;
 
 import java.util.LinkedHashMap;
 import java.util.Map;
@@ -6,6 +6,9 @@ import org.lifeline.analysis.ArrestResult;
 import org.lifeline.model.LifelineDesign;
 import org.lifeline.report.document.Picture;
 import org.lifeline.report.document.UnitChoice;
+import org.lifeline.report.picture.DescentPicture;
+import org.lifeline.report.picture.ElevationPicture;
+import org.lifeline.report.picture.PlanPicture;
 
 /** All pictures of an arrest. */
 public final class ArrestPictures {

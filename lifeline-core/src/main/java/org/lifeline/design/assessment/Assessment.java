@@ -1,0 +1,199 @@
+package org.lifeline.design.assessment;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.Executor;
+import org.jspecify.annotations.Nullable;
+import org.lifeline.base.ProgressListener;
+import org.lifeline.design.criteria.Criterion;
+import org.lifeline.design.envelope.ComputedCase;
+import org.lifeline.design.envelope.DesignAnalysis;
+import org.lifeline.design.envelope.DesignResult;
+import org.lifeline.design.envelope.Envelope;
+import org.lifeline.design.envelope.EnvelopeResult;
+import org.lifeline.design.envelope.Extreme;
+import org.lifeline.design.envelope.Extremes;
+import org.lifeline.design.envelope.FallCase;
+import org.lifeline.design.envelope.Tolerances;
+import org.lifeline.design.envelope.WorstCases;
+import org.lifeline.internal.numeric.OrderedWork;
+import org.lifeline.model.LifelineDesign;
+import org.lifeline.model.Place;
+
+/**
+ * Assesses a design: the stated falls, the envelope over the whole line, arrests in time, criteria judged on the worst of all
+ * of them, the independent check of what governs, warnings, and what could not be computed.
+ *
+ * <p>{@code Assessment.withDefaults().withCriteria(criteria).solve(design)}. The result is the same for any number of threads.
+ * Immutable and thread-safe.
+ */
+public final class Assessment implements WorstCases {
+    private final Settings settings;
+    private final @Nullable Executor executor;
+    private final ProgressListener listener;
+
+    /** What is computed and judged. */
+    private record Settings(List<Criterion> criteria, Basis basis, Tolerances tolerances, boolean motion) {}
+
+    private Assessment(Settings settings, @Nullable Executor executor, ProgressListener listener) {
+        this.settings = settings;
+        this.executor = executor;
+        this.listener = listener;
+    }
+
+    /**
+     * Without criteria and tolerances, on the larger of both methods, in the calling thread.
+     *
+     * @return the analysis
+     */
+    public static Assessment withDefaults() {
+        return new Assessment(
+                new Settings(List.of(), Basis.LARGER_OF_BOTH, Tolerances.none(), true), null, ProgressListener.none());
+    }
+
+    private Assessment with(Settings value) {
+        return new Assessment(value, executor, listener);
+    }
+
+    /**
+     * The same with criteria to judge.
+     *
+     * @param value the criteria
+     * @return the new analysis
+     */
+    public Assessment withCriteria(List<Criterion> value) {
+        return with(new Settings(List.copyOf(value), settings.basis, settings.tolerances, settings.motion));
+    }
+
+    /**
+     * The same with verdicts that rest on something else.
+     *
+     * @param value the basis
+     * @return the new analysis
+     */
+    public Assessment withBasis(Basis value) {
+        return with(new Settings(settings.criteria, value, settings.tolerances, settings.motion));
+    }
+
+    /**
+     * The same over ranges of mass, pretension and friction.
+     *
+     * @param value the ranges
+     * @return the new analysis
+     */
+    public Assessment withTolerances(Tolerances value) {
+        return with(new Settings(settings.criteria, settings.basis, value, settings.motion));
+    }
+
+    /**
+     * The same without arrests in time. A criterion on forces or distances that rests on them is then not met, only not
+     * evaluated, however small its ratio.
+     *
+     * @return the new analysis
+     */
+    public Assessment withoutMotion() {
+        return with(new Settings(settings.criteria, settings.basis, settings.tolerances, false));
+    }
+
+    /**
+     * The same with its work done on an executor; the calling thread helps and waits.
+     *
+     * @param value the executor
+     * @return the new analysis
+     */
+    public Assessment withExecutor(Executor value) {
+        return new Assessment(settings, value, listener);
+    }
+
+    /**
+     * The same with a listener that hears of each piece of work that is done and can end the analysis. The total that it is
+     * told grows while the worst is looked for.
+     *
+     * @param value the listener
+     * @return the new analysis
+     */
+    public Assessment withProgress(ProgressListener value) {
+        return new Assessment(settings, executor, value);
+    }
+
+    /**
+     * Assesses a design.
+     *
+     * @param design the design
+     * @return everything that was found
+     * @throws org.lifeline.base.InvalidInputException if the line cannot hang as stated
+     * @throws org.lifeline.base.NoEquilibriumException if the line alone finds no equilibrium
+     */
+    public AssessmentResult solve(LifelineDesign design) {
+        StagedProgress progress = new StagedProgress(listener);
+        DesignAnalysis analysis = DesignAnalysis.withDefaults().withProgress(progress.stage());
+        DesignResult stated = (executor == null ? analysis : analysis.withExecutor(executor)).solve(design);
+        Envelope plain = Envelope.withDefaults().withTolerances(settings.tolerances);
+        Envelope watched = plain.withProgress(progress.stage());
+        EnvelopeResult envelope = (executor == null ? watched : watched.withExecutor(executor)).solve(design);
+        Extremes balance = Extremes.joined(stated.extremes(), List.of(envelope.extremes()));
+        MotionSearch motion = new MotionSearch(balance, plain, executor, progress);
+        if (settings.motion) {
+            motion.run(cases(stated, balance));
+        }
+        return new AssessmentResult(
+                new AssessmentResult.Basics(settings.basis, settings.motion, settings.criteria),
+                new AssessmentResult.Computed(stated, envelope, balance, motion),
+                checks(design, balance, motion, progress));
+    }
+
+    @Override
+    public Extremes extremes(LifelineDesign design) {
+        return solve(design).extremes();
+    }
+
+    /** The stated cases, then those that govern by energy balance. */
+    private static List<ComputedCase> cases(DesignResult stated, Extremes balance) {
+        List<ComputedCase> list = new ArrayList<>(stated.cases());
+        for (Extreme e : AssessmentResult.governing(balance.design(), balance)) {
+            list.add(new ComputedCase(apart(e), e.arrest()));
+        }
+        return list;
+    }
+
+    /**
+     * The case of an extreme, no nearer to a support than the survey goes: a piece of cable of a millimetre between the two is a
+     * matter of the mesh, and a fall at the support itself is a case of its own.
+     */
+    private static FallCase apart(Extreme e) {
+        Place place = e.fallCase().fall().place();
+        if (place.isAtSupport()) {
+            return e.fallCase();
+        }
+        double run = e.arrest().line().run(place.span());
+        double least = SearchParameters.SURVEY[0] * run;
+        double station = Math.max(least, Math.min(run - least, place.station()));
+        return station == place.station() ? e.fallCase() : e.fallCase().at(Place.of(place.span(), station));
+    }
+
+    private List<IndependentCheck> checks(
+            LifelineDesign design, Extremes balance, MotionSearch motion, StagedProgress progress) {
+        Map<String, ComputedCase> cases = new LinkedHashMap<>();
+        List<Extreme> all = new ArrayList<>(AssessmentResult.governing(design, balance));
+        all.addAll(AssessmentResult.governing(design, Extremes.ofCases(design, motion.computed())));
+        for (Extreme e : all) {
+            FallCase c = e.fallCase();
+            cases.putIfAbsent(e.arrest().method() + c.describe() + c.fall().place(), new ComputedCase(c, e.arrest()));
+        }
+        List<ComputedCase> list = List.copyOf(cases.values());
+        List<IndependentCheck> checks = new ArrayList<>();
+        progress.begin(list.size());
+        OrderedWork.run(
+                list.size(),
+                i -> IndependentCheck.of(
+                        list.get((int) i).fallCase(), list.get((int) i).arrest()),
+                executor,
+                (i, check) -> {
+                    checks.add(check);
+                    return progress.done(i + 1);
+                });
+        return checks;
+    }
+}

@@ -1,0 +1,316 @@
+package org.lifeline.design.assessment;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.lifeline.base.Interval;
+import org.lifeline.design.criteria.Criterion;
+import org.lifeline.design.criteria.CriterionResult;
+import org.lifeline.design.envelope.DesignResult;
+import org.lifeline.design.envelope.EnvelopeResult;
+import org.lifeline.design.envelope.Extreme;
+import org.lifeline.design.envelope.Extremes;
+import org.lifeline.design.envelope.FailedCase;
+import org.lifeline.model.LifelineDesign;
+
+/**
+ * What an assessment has found: the one answer to what governs a design.
+ *
+ * <p>Immutable and thread-safe.
+ */
+public final class AssessmentResult {
+    private final Basics basics;
+    private final DesignResult stated;
+    private final EnvelopeResult envelope;
+    private final List<FollowedArrest> followed;
+    private final Extremes balance;
+    private final Extremes inTime;
+    private final Extremes extremes;
+    private final List<GoverningValue> governing;
+    private final List<AssessedCriterion> criteria;
+    private final List<IndependentCheck> checks;
+    private final List<NotComputed> notComputed;
+    private final boolean complete;
+    private final List<Warning> warnings;
+
+    /** What was asked for. */
+    record Basics(Basis basis, boolean motion, List<Criterion> criteria) {}
+
+    /** What was computed. */
+    record Computed(DesignResult stated, EnvelopeResult envelope, Extremes balance, MotionSearch motion) {}
+
+    AssessmentResult(Basics basics, Computed computed, List<IndependentCheck> checks) {
+        this.basics = basics;
+        this.stated = computed.stated();
+        this.envelope = computed.envelope();
+        MotionSearch motion = computed.motion();
+        this.followed = motion.followed();
+        this.balance = computed.balance();
+        LifelineDesign design = balance.design();
+        this.inTime = Extremes.ofCases(design, motion.computed());
+        this.checks = List.copyOf(checks);
+        this.complete = envelope.isComplete() && motion.isComplete();
+        this.notComputed = notComputed(motion);
+        this.extremes = judged(motion);
+        this.governing = governingValues(motion);
+        this.criteria = basics.criteria.stream().map(this::judge).toList();
+        this.warnings = new AssessmentWarnings(this).list();
+    }
+
+    private List<NotComputed> notComputed(MotionSearch motion) {
+        List<NotComputed> list = new ArrayList<>();
+        for (FailedCase each : balance.failures()) {
+            list.add(new NotComputed(each.fallCase().describe(), each.reason()));
+        }
+        if (!basics.motion) {
+            list.add(new NotComputed("arrests in time", "they were left out"));
+        }
+        list.addAll(motion.failures());
+        if (!complete) {
+            list.add(new NotComputed("the rest of the search", "it was ended early"));
+        }
+        return List.copyOf(list);
+    }
+
+    /** The worst values on the basis of the assessment, with what they lack. */
+    private Extremes judged(MotionSearch motion) {
+        Extremes e =
+                switch (basics.basis) {
+                    case LARGER_OF_BOTH -> Extremes.joined(balance, List.of(inTime));
+                    case ENERGY_BALANCE -> balance;
+                    case IN_TIME -> inTime;
+                };
+        if (basics.basis != Basis.ENERGY_BALANCE) {
+            if (!basics.motion) {
+                e = e.lacking("arrests were not followed in time");
+            } else if (!motion.failures().isEmpty()) {
+                e = e.lacking(motion.failures().size() + " arrests could not be followed in time");
+            } else if (!motion.isComplete()) {
+                e = e.lacking("the search in time was ended early");
+            }
+        }
+        long failed =
+                checks.stream().filter(c -> !c.passed()).filter(c -> isOf(c)).count();
+        return failed == 0 ? e : e.lacking("the independent check of " + failed + " governing arrests failed");
+    }
+
+    /** Tells whether a check concerns the method that verdicts rest on. */
+    private boolean isOf(IndependentCheck check) {
+        return switch (basics.basis) {
+            case LARGER_OF_BOTH -> true;
+            case ENERGY_BALANCE -> check.method() == org.lifeline.analysis.Method.ENERGY_BALANCE;
+            case IN_TIME -> check.method() == org.lifeline.analysis.Method.TRANSIENT;
+        };
+    }
+
+    /** What governs, with the margin above each obstruction where there are several. */
+    static List<Extreme> governing(LifelineDesign design, Extremes extremes) {
+        List<Extreme> list = new ArrayList<>(extremes.governing());
+        int obstructions = design.clearance().obstructions().size();
+        for (int i = 0; i < obstructions && obstructions > 1; i++) {
+            extremes.overObstruction(i).ifPresent(list::add);
+        }
+        return list;
+    }
+
+    private List<GoverningValue> governingValues(MotionSearch motion) {
+        List<GoverningValue> list = new ArrayList<>();
+        for (Extreme each : governing(design(), extremes)) {
+            Optional<Extreme> slow = find(balance, each.name());
+            Optional<Extreme> fast = find(inTime, each.name());
+            Optional<Interval> range = fast.flatMap(e -> range(e, motion));
+            list.add(new GoverningValue(each, slow, fast, range));
+        }
+        return List.copyOf(list);
+    }
+
+    private Optional<Extreme> find(Extremes in, String name) {
+        return governing(design(), in).stream()
+                .filter(e -> e.name().equals(name))
+                .findFirst();
+    }
+
+    /**
+     * The range of a value in time over the damping times that it was followed with: the value times what each changes on the
+     * mesh that they share. A value that changes sign has no ratio; its differences are added.
+     */
+    private Optional<Interval> range(Extreme e, MotionSearch motion) {
+        List<FollowedArrest> damped = motion.dampedOf(e);
+        if (damped.size() < 2) {
+            return Optional.empty();
+        }
+        double[] values = damped.stream()
+                .mapToDouble(d -> find(Extremes.ofCases(design(), List.of(d.computed())), e.name())
+                        .map(Extreme::computed)
+                        .orElse(Double.NaN))
+                .toArray();
+        double low = e.computed();
+        double high = e.computed();
+        for (int i = 1; i < values.length; i++) {
+            double value =
+                    e.unit().equals("N") ? e.computed() * values[i] / values[0] : e.computed() + values[i] - values[0];
+            if (Double.isFinite(value)) {
+                low = Math.min(low, value);
+                high = Math.max(high, value);
+            }
+        }
+        return Optional.of(Interval.of(low, high));
+    }
+
+    private AssessedCriterion judge(Criterion criterion) {
+        CriterionResult result = criterion.check(extremes);
+        boolean ofArrests = result.comparisons().stream()
+                .anyMatch(c -> c.governing().isPresent()
+                        && !c.governing().get().lacking().isEmpty());
+        String remark = "";
+        if (ofArrests) {
+            remark = basics.motion ? "not everything that it needs was computed" : "arrests were not followed in time";
+        }
+        return new AssessedCriterion(result, criterion.check(stated.extremes()), remark);
+    }
+
+    /**
+     * The design.
+     *
+     * @return the design; where it stated no falls, with those that were found
+     */
+    public LifelineDesign design() {
+        return balance.design();
+    }
+
+    /**
+     * What the verdicts rest on.
+     *
+     * @return the basis
+     */
+    public Basis basis() {
+        return basics.basis;
+    }
+
+    /**
+     * The falls that the design states, by energy balance; where it states none, the worst places, each like a stated fall.
+     *
+     * @return the arrests in the order of the falls
+     */
+    public DesignResult stated() {
+        return stated;
+    }
+
+    /**
+     * The falls moved over the whole line, by energy balance.
+     *
+     * @return the envelope
+     */
+    public EnvelopeResult envelope() {
+        return envelope;
+    }
+
+    /**
+     * The arrests that were followed in time to the default accuracy: the stated ones and those that may govern.
+     *
+     * @return the arrests in the order in which they were followed; unmodifiable
+     */
+    public List<FollowedArrest> followed() {
+        return followed;
+    }
+
+    /**
+     * Whether arrests were followed in time.
+     *
+     * @return followed, or left out
+     */
+    public MotionScope motion() {
+        return basics.motion ? MotionScope.FOLLOWED : MotionScope.LEFT_OUT;
+    }
+
+    /**
+     * The worst values on the basis of the assessment: what the criteria are judged on.
+     *
+     * @return the extremes; each says by its arrest which method it comes from
+     */
+    public Extremes extremes() {
+        return extremes;
+    }
+
+    /**
+     * The worst values by energy balance, of the stated falls and of the whole line.
+     *
+     * @return the extremes
+     */
+    public Extremes balance() {
+        return balance;
+    }
+
+    /**
+     * The worst values of the arrests that were followed in time.
+     *
+     * @return the extremes; empty if none was followed
+     */
+    public Extremes inTime() {
+        return inTime;
+    }
+
+    /**
+     * What governs, quantity by quantity, then support by support, then obstruction by obstruction where there are several.
+     *
+     * @return the values on the basis of the assessment, with those of both methods beside them; unmodifiable
+     */
+    public List<GoverningValue> governing() {
+        return governing;
+    }
+
+    /**
+     * What governs one quantity.
+     *
+     * @param name its name, for example {@code "endAnchorLoad"} or {@code "load on north"}
+     * @return the value, if there is one
+     */
+    public Optional<GoverningValue> governing(String name) {
+        return governing.stream().filter(g -> g.name().equals(name)).findFirst();
+    }
+
+    /**
+     * The criteria, judged on the worst of the whole line.
+     *
+     * @return one result each, in the order in which they were asked for; unmodifiable
+     */
+    public List<AssessedCriterion> criteria() {
+        return criteria;
+    }
+
+    /**
+     * The independent check of every arrest that governs by either method.
+     *
+     * @return the checks; unmodifiable
+     */
+    public List<IndependentCheck> checks() {
+        return checks;
+    }
+
+    /**
+     * What a reader must not overlook.
+     *
+     * @return the warnings, the gravest kinds first; unmodifiable
+     */
+    public List<Warning> warnings() {
+        return warnings;
+    }
+
+    /**
+     * What could not be computed, or was left out.
+     *
+     * @return each with its reason; unmodifiable
+     */
+    public List<NotComputed> notComputed() {
+        return notComputed;
+    }
+
+    /**
+     * Tells whether the search was carried through.
+     *
+     * @return false if the listener ended it, or the thread was interrupted
+     */
+    public boolean isComplete() {
+        return complete;
+    }
+}

@@ -1,0 +1,87 @@
+package org.lifeline.design.assessment;
+
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
+import org.lifeline.analysis.TransientArrest;
+import org.lifeline.analysis.TransientResult;
+import org.lifeline.base.InvalidInputException;
+import org.lifeline.base.NoEquilibriumException;
+import org.lifeline.design.envelope.FailedCase;
+import org.lifeline.design.envelope.FallCase;
+import org.lifeline.model.ClearanceRules;
+import org.lifeline.model.Lifeline;
+
+/** Follows cases in time: finely, as a result, or on one coarse mesh, as a survey. Immutable and thread-safe. */
+final class Follower {
+    private final ClearanceRules clearance;
+
+    Follower(ClearanceRules clearance) {
+        this.clearance = clearance;
+    }
+
+    /** A case with the line that goes with it. */
+    record Task(FallCase fallCase, Lifeline line) {
+        /** What tells cases from one another: everything that an arrest depends on. */
+        Key key() {
+            return new Key(fallCase.describe(), fallCase.fall().place().toString());
+        }
+    }
+
+    /** Identity of a case. */
+    record Key(String description, String place) {}
+
+    /** An arrest that was followed, or why there is none. */
+    record Attempt(
+            Task task,
+            @Nullable FollowedArrest arrest,
+            @Nullable NotComputed failure) {
+        FollowedArrest followed() {
+            return Objects.requireNonNull(arrest, "arrest");
+        }
+    }
+
+    private TransientArrest of(Task task, int refinements) {
+        FallCase fallCase = task.fallCase();
+        Lifeline line = task.line();
+        double run = line.run(line.spanOf(fallCase.fall().place()));
+        return TransientArrest.withDefaults()
+                .withTemperature(fallCase.temperature())
+                .withSide(fallCase.side())
+                .withClearance(clearance)
+                .withDuration(SearchParameters.DURATION)
+                .withSampling(SearchParameters.SAMPLING)
+                .withEndAfterFirstCatch(0)
+                .withSegmentLength(Math.max(run / SearchParameters.SEGMENTS, SearchParameters.SHORTEST))
+                .withRefinements(refinements);
+    }
+
+    /** The case on as many meshes as give a bound of what finer ones would change. */
+    Attempt fine(Task task) {
+        return attempt(task, of(task, SearchParameters.REFINEMENTS), task.line());
+    }
+
+    /** The case on the first mesh alone. */
+    Attempt coarse(Task task) {
+        return attempt(task, of(task, 0), task.line());
+    }
+
+    /** The case on the meshes of the damping times, with a factor on the damping time of its cable [-]. */
+    Attempt damped(Task task, double factor) {
+        double tau = task.line().cable().dampingTime().orElse(TransientArrest.DAMPING_TIME);
+        Lifeline line = task.line()
+                .withCable(task.line().cable().toBuilder()
+                        .dampingTime(factor * tau)
+                        .build());
+        return attempt(task, of(task, SearchParameters.DAMPING_REFINEMENTS), line);
+    }
+
+    private static Attempt attempt(Task task, TransientArrest analysis, Lifeline line) {
+        try {
+            TransientResult result = analysis.solve(line, task.fallCase().fall());
+            return new Attempt(task, new FollowedArrest(task.fallCase(), result.arrest(), result.accurate()), null);
+        } catch (NoEquilibriumException | InvalidInputException e) {
+            String what = task.fallCase().describe() + ", in time";
+            return new Attempt(task, null, new NotComputed(what, FailedCase.words(e)));
+        }
+    }
+}

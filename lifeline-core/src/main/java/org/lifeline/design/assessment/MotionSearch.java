@@ -1,0 +1,269 @@
+package org.lifeline.design.assessment;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.Executor;
+import java.util.function.Function;
+import java.util.function.LongFunction;
+import org.jspecify.annotations.Nullable;
+import org.lifeline.analysis.Method;
+import org.lifeline.design.envelope.ComputedCase;
+import org.lifeline.design.envelope.Envelope;
+import org.lifeline.design.envelope.Extreme;
+import org.lifeline.design.envelope.Extremes;
+import org.lifeline.design.envelope.FallCase;
+import org.lifeline.design.envelope.LoadCombination;
+import org.lifeline.internal.numeric.OrderedWork;
+import org.lifeline.model.DeploymentForce;
+import org.lifeline.model.Fall;
+import org.lifeline.model.LifelineDesign;
+import org.lifeline.model.Place;
+
+/**
+ * The search for the worst in time, in rounds; each works on its cases independently of one another, with what the rounds
+ * before have found, so that the outcome does not depend on the threads.
+ *
+ * <ol>
+ *   <li>the given cases, those that are stated or govern by energy balance, are followed finely;
+ *   <li>a survey follows the falls at a few stations of every span on one coarse mesh, then beside the worst of these;
+ *   <li>the worst of the survey are followed finely, where they may be worse than what is known;
+ *   <li>what governs is followed finely with other damping times.
+ * </ol>
+ */
+final class MotionSearch {
+    private final LifelineDesign design;
+    private final Envelope envelope;
+    private final @Nullable Executor executor;
+    private final StagedProgress progress;
+    private final Follower follower;
+    private final Map<Follower.Key, FollowedArrest> fine = new LinkedHashMap<>();
+    private final Map<Follower.Key, Survey> surveyed = new LinkedHashMap<>();
+    private final List<NotComputed> failures = new ArrayList<>();
+    private final Map<Follower.Key, List<FollowedArrest>> damped = new LinkedHashMap<>();
+    private final Extremes known;
+    private boolean whole = true;
+
+    /** A case of the survey, and the distance of the stations that were looked at beside it as a share of the span [-]. */
+    private record Survey(Follower.Task task, FollowedArrest arrest, double step) {}
+
+    MotionSearch(Extremes known, Envelope envelope, @Nullable Executor executor, StagedProgress progress) {
+        this.known = known;
+        this.design = known.design();
+        this.envelope = envelope;
+        this.executor = executor;
+        this.progress = progress;
+        this.follower = new Follower(design.clearance());
+    }
+
+    /** Follows given cases and looks for worse ones. */
+    void run(List<ComputedCase> given) {
+        List<Follower.Task> tasks = new ArrayList<>();
+        for (ComputedCase each : given) {
+            tasks.add(new Follower.Task(each.fallCase(), each.arrest().line()));
+        }
+        followFinely(tasks);
+        survey();
+        for (int round = 0; round < SearchParameters.ROUNDS; round++) {
+            besideTheWorst();
+        }
+        followFinely(worst(SearchParameters.FOLLOWED_PER_QUANTITY).stream()
+                .map(Survey::task)
+                .toList());
+        damping();
+    }
+
+    private void followFinely(List<Follower.Task> tasks) {
+        Map<Follower.Key, Follower.Task> fresh = new LinkedHashMap<>();
+        tasks.stream().filter(t -> !fine.containsKey(t.key())).forEach(t -> fresh.putIfAbsent(t.key(), t));
+        for (Follower.Attempt each : all(List.copyOf(fresh.values()), follower::fine)) {
+            if (each.failure() != null) {
+                failures.add(each.failure());
+            } else {
+                fine.put(each.task().key(), each.followed());
+            }
+        }
+    }
+
+    private void survey() {
+        List<Follower.Task> tasks = new ArrayList<>();
+        for (LoadCombination combination : envelope.combinations(design)) {
+            for (Fall fall : Envelope.movingFalls(design)) {
+                for (int span = 1; span <= design.line().spans(); span++) {
+                    for (double share : stations(combination)) {
+                        Place place = Place.of(span, share * design.line().run(span));
+                        tasks.add(new Follower.Task(combination.of(fall.at(place)), combination.line()));
+                    }
+                }
+            }
+        }
+        survey(tasks, 0.25);
+    }
+
+    private static double[] stations(LoadCombination combination) {
+        return combination.side() == DeploymentForce.MAXIMUM
+                ? SearchParameters.SURVEY
+                : SearchParameters.SURVEY_OF_DISTANCES;
+    }
+
+    private void survey(List<Follower.Task> tasks, double step) {
+        Map<Follower.Key, Follower.Task> fresh = new LinkedHashMap<>();
+        tasks.stream().filter(t -> !surveyed.containsKey(t.key())).forEach(t -> fresh.putIfAbsent(t.key(), t));
+        for (Follower.Attempt each : all(List.copyOf(fresh.values()), follower::coarse)) {
+            // What the coarse mesh loses is no result, and no failure of one either: the fine ones are.
+            if (each.failure() == null) {
+                surveyed.put(each.task().key(), new Survey(each.task(), each.followed(), step));
+            }
+        }
+    }
+
+    /** Looks half-way to the stations beside the worst of the survey. */
+    private void besideTheWorst() {
+        Map<Follower.Key, Double> steps = new LinkedHashMap<>();
+        List<Follower.Task> tasks = new ArrayList<>();
+        double step = 1;
+        for (Survey each : worst(1)) {
+            step = 0.5 * each.step();
+            Place at = each.task().fallCase().fall().place();
+            if (at.isAtSupport()) {
+                continue;
+            }
+            double run = design.line().run(at.span());
+            for (int side : new int[] {-1, 1}) {
+                double station = at.station() + side * step * run;
+                if (station > 0 && station < run) {
+                    FallCase moved = each.task().fallCase().at(Place.of(at.span(), station));
+                    tasks.add(new Follower.Task(moved, each.task().line()));
+                }
+            }
+            steps.put(each.task().key(), step);
+        }
+        if (!tasks.isEmpty()) {
+            survey(tasks, step);
+            steps.forEach(
+                    (key, value) -> surveyed.computeIfPresent(key, (k, s) -> new Survey(s.task(), s.arrest(), value)));
+        }
+    }
+
+    /**
+     * The worst cases of the survey, the first so many for every quantity, as far as they may be worse than what is known.
+     */
+    private List<Survey> worst(int each) {
+        Map<String, Double> values = new LinkedHashMap<>();
+        Extremes both = Extremes.joined(known, List.of(Extremes.ofCases(design, computed())));
+        AssessmentResult.governing(design, both).forEach(e -> values.put(e.name(), e.value()));
+        Map<Follower.Key, Survey> found = new LinkedHashMap<>();
+        Map<Follower.Key, Survey> left = new LinkedHashMap<>(surveyed);
+        for (int i = 0; i < each && !left.isEmpty(); i++) {
+            List<Extreme> extremes = AssessmentResult.governing(
+                    design,
+                    Extremes.ofCases(
+                            design,
+                            left.values().stream()
+                                    .map(s -> s.arrest().computed())
+                                    .toList()));
+            for (Extreme e : extremes) {
+                Survey s = surveyed.get(keyOf(e));
+                Double value = values.get(e.name());
+                if (s != null && (value == null || mayBeWorse(e, value))) {
+                    found.putIfAbsent(s.task().key(), s);
+                }
+            }
+            extremes.forEach(e -> left.remove(keyOf(e)));
+        }
+        return List.copyOf(found.values());
+    }
+
+    private static Follower.Key keyOf(Extreme e) {
+        return new Follower.Task(e.fallCase(), e.arrest().line()).key();
+    }
+
+    /** Tells whether a value of the survey, with its error, may be worse than one that is known. */
+    private static boolean mayBeWorse(Extreme e, double known) {
+        boolean least =
+                e.quantity().map(q -> !q.largestIsWorst()).orElse(e.name().startsWith("margin"));
+        double error = e.unit().equals("N")
+                ? SearchParameters.SURVEY_ERROR * Math.abs(known)
+                : SearchParameters.SURVEY_LENGTH_ERROR;
+        return least ? e.value() - error < known : e.value() + error > known;
+    }
+
+    private void damping() {
+        List<Follower.Task> tasks = new ArrayList<>();
+        Map<Follower.Key, Follower.Task> distinct = new LinkedHashMap<>();
+        Extremes both = Extremes.joined(known, List.of(Extremes.ofCases(design, computed())));
+        for (Extreme e : AssessmentResult.governing(design, both)) {
+            if (e.arrest().method() != Method.TRANSIENT) {
+                continue;
+            }
+            Follower.Task t = new Follower.Task(e.fallCase(), e.arrest().line());
+            distinct.putIfAbsent(t.key(), t);
+        }
+        List<Double> factors = new ArrayList<>();
+        for (Follower.Task t : distinct.values()) {
+            for (double f : SearchParameters.DAMPING) {
+                tasks.add(t);
+                factors.add(f);
+            }
+        }
+        List<Follower.Attempt> attempts =
+                indexed(tasks.size(), i -> follower.damped(tasks.get((int) i), factors.get((int) i)));
+        for (int i = 0; i < attempts.size(); i++) {
+            Follower.Attempt a = attempts.get(i);
+            if (a.failure() == null) {
+                damped.computeIfAbsent(a.task().key(), k -> new ArrayList<>()).add(a.followed());
+            } else {
+                failures.add(new NotComputed(
+                        a.failure().what() + ", damping time × " + factors.get(i),
+                        a.failure().why()));
+            }
+        }
+    }
+
+    private List<Follower.Attempt> all(
+            List<Follower.Task> tasks, Function<Follower.Task, Follower.Attempt> work) {
+        return indexed(tasks.size(), i -> work.apply(tasks.get((int) i)));
+    }
+
+    private List<Follower.Attempt> indexed(int count, LongFunction<Follower.Attempt> work) {
+        List<Follower.Attempt> list = new ArrayList<>();
+        if (!whole) {
+            return list;
+        }
+        progress.begin(count);
+        long done = OrderedWork.run(count, work, executor, (i, attempt) -> {
+            list.add(attempt);
+            return progress.done(i + 1);
+        });
+        whole = done == count;
+        return list;
+    }
+
+    /** The fine arrests in the order in which they were followed. */
+    List<FollowedArrest> followed() {
+        return List.copyOf(fine.values());
+    }
+
+    List<ComputedCase> computed() {
+        return fine.values().stream().map(FollowedArrest::computed).toList();
+    }
+
+    /** The arrests of a case with other damping times. */
+    List<FollowedArrest> dampedOf(Extreme e) {
+        return damped.getOrDefault(keyOf(e), List.of());
+    }
+
+    List<NotComputed> failures() {
+        return List.copyOf(failures);
+    }
+
+    int surveys() {
+        return surveyed.size();
+    }
+
+    /** Tells whether every round was carried through. */
+    boolean isComplete() {
+        return whole;
+    }
+}

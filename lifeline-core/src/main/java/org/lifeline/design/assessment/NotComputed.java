@@ -1,0 +1,11 @@
+package org.lifeline.design.assessment;
+
+/**
+ * Something that could not be computed, or was left out.
+ *
+ * <p>Immutable and thread-safe.
+ *
+ * @param what what it is, for example a case in words
+ * @param why the reason
+ */
+public record NotComputed(String what, String why) {}

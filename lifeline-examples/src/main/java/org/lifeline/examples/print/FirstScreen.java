@@ -1,0 +1,257 @@
+package org.lifeline.examples.print;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import org.lifeline.analysis.Method;
+import org.lifeline.base.UnitSystem;
+import org.lifeline.design.assessment.AssessedCriterion;
+import org.lifeline.design.assessment.AssessmentResult;
+import org.lifeline.design.assessment.GoverningValue;
+import org.lifeline.design.assessment.MotionScope;
+import org.lifeline.design.assessment.Warning;
+import org.lifeline.design.criteria.CriterionResult;
+import org.lifeline.design.criteria.Status;
+import org.lifeline.design.envelope.Extreme;
+import org.lifeline.design.envelope.FallCase;
+import org.lifeline.model.DeploymentForce;
+import org.lifeline.report.document.CaseNames;
+import org.lifeline.report.document.InertText;
+import org.lifeline.report.document.Quantities;
+import org.lifeline.report.document.QuantityKind;
+import org.lifeline.report.document.UnitChoice;
+
+/**
+ * An assessment on one screen: what governs, where, by which method; criteria; warnings. At most {@value #LINES} lines of
+ * {@value #COLUMNS} columns, in one system of units.
+ */
+public final class FirstScreen {
+    /** Most lines. */
+    public static final int LINES = 50;
+
+    /** Longest line. */
+    public static final int COLUMNS = 80;
+
+    /** The quantities that are shown, in short words, in their order. */
+    private static final Map<String, String> SHOWN = shown();
+
+    private static final int MOST_SUPPORTS = 6;
+    private static final int MOST_CRITERIA = 12;
+
+    private final AssessmentResult result;
+    private final UnitSystem system;
+    private final Quantities quantities;
+    private final List<String> lines = new ArrayList<>();
+
+    private FirstScreen(AssessmentResult result, UnitSystem system) {
+        this.result = result;
+        this.system = system;
+        this.quantities = Quantities.in(system == UnitSystem.SI ? UnitChoice.SI : UnitChoice.US_CUSTOMARY);
+    }
+
+    private static Map<String, String> shown() {
+        Map<String, String> map = new LinkedHashMap<>();
+        map.put("endAnchorLoad", "End anchor load (MAL)");
+        map.put("maximumTension", "Tension of the cable");
+        map.put("arrestForce", "Arrest force (MAF)");
+        map.put("freeFall", "Free fall");
+        map.put("deployment", "Deployment");
+        map.put("totalFallDistance", "Total fall distance");
+        map.put("requiredBelowLine", "Clearance below the line");
+        map.put("clearanceMargin", "Clearance margin");
+        return map;
+    }
+
+    /**
+     * The screen of an assessment.
+     *
+     * @param result the assessment
+     * @param system the units
+     * @return the lines, each ended by a line feed
+     */
+    public static String of(AssessmentResult result, UnitSystem system) {
+        FirstScreen screen = new FirstScreen(result, system);
+        screen.head();
+        screen.governing();
+        screen.damping();
+        screen.criteria();
+        screen.warnings();
+        return screen.lines.stream().map(l -> cut(l) + "\n").collect(Collectors.joining());
+    }
+
+    private void head() {
+        lines.add("ASSESSMENT: " + InertText.name(result.design().title()));
+        lines.add("The falls of the design moved along the whole line"
+                + (scaled() ? ", with the stated model factors." : "."));
+        lines.add(
+                result.motion() == MotionScope.LEFT_OUT
+                        ? "By ENERGY BALANCE ALONE: arrests in time were left out."
+                        : result.followed().size() + " arrests were followed in time to look for the worst.");
+        lines.add("Verdicts rest on " + result.basis().words() + ".");
+        if (!result.isComplete()) {
+            lines.add("THE SEARCH WAS ENDED EARLY: worse cases may exist.");
+        }
+    }
+
+    private boolean scaled() {
+        return result.design().modelFactors().force() != 1
+                || result.design().modelFactors().distance() != 1;
+    }
+
+    private void governing() {
+        lines.add("");
+        lines.add(row("WHAT GOVERNS (marked *)", "balance ", "in time ", "where"));
+        for (String name : SHOWN.keySet()) {
+            result.governing(name).ifPresent(g -> value(SHOWN.get(name), g));
+        }
+        List<GoverningValue> supports =
+                result.governing().stream().filter(g -> g.support().isPresent()).toList();
+        for (GoverningValue g : supports.subList(0, Math.min(MOST_SUPPORTS, supports.size()))) {
+            value(CaseNames.capital(InertText.name(g.name())), g);
+        }
+        if (supports.size() > MOST_SUPPORTS) {
+            lines.add("  and " + (supports.size() - MOST_SUPPORTS) + " more supports: see the report");
+        }
+    }
+
+    private void value(String name, GoverningValue g) {
+        boolean balance = g.method() == Method.ENERGY_BALANCE;
+        lines.add(row(
+                name,
+                column(g, g.balanceExtreme(), balance),
+                column(g, g.inTimeExtreme(), !balance),
+                where(g.fallCase())));
+    }
+
+    private String column(GoverningValue g, Optional<Extreme> extreme, boolean governs) {
+        return extreme.map(e -> number(g.unit(), e.value()) + (governs ? "*" : " "))
+                .orElse("- ");
+    }
+
+    private static String row(String name, String balance, String inTime, String where) {
+        return String.format(Locale.ROOT, "%-28.28s%11s%11s %s", name, balance, inTime, where);
+    }
+
+    private static QuantityKind kind(String unit) {
+        return switch (unit) {
+            case "N" -> QuantityKind.FORCE;
+            case "m" -> QuantityKind.LENGTH;
+            case "rad" -> QuantityKind.ANGLE;
+            case "kg" -> QuantityKind.MASS;
+            default -> QuantityKind.RATIO;
+        };
+    }
+
+    /** A number whose unit stands elsewhere. */
+    private String bare(String unit, double value) {
+        return kind(unit).number(value, system);
+    }
+
+    private String number(String unit, double value) {
+        QuantityKind kind = kind(unit);
+        String name = kind.unit(system);
+        return kind.number(value, system) + (name.isEmpty() ? "" : name.equals("°") ? name : " " + name);
+    }
+
+    private String where(FallCase c) {
+        String place = c.fall()
+                .place()
+                .support()
+                .map(id -> "at " + InertText.name(id))
+                .orElseGet(() -> "span " + c.fall().place().span() + " "
+                        + number("m", c.fall().place().station()));
+        return place + " " + quantities.input(QuantityKind.TEMPERATURE, c.temperature())
+                + (c.side() == DeploymentForce.MAXIMUM ? " max" : " clr");
+    }
+
+    /** The range of the governing forces in time over the damping of the cable, for which no source is known. */
+    private void damping() {
+        List<String> parts = new ArrayList<>();
+        for (String name : List.of("endAnchorLoad", "arrestForce")) {
+            result.governing(name)
+                    .ifPresent(g -> g.dampingRange()
+                            .ifPresent(i ->
+                                    parts.add(g.quantity().map(q -> q.words()).orElse(name) + " "
+                                            + number(g.unit(), i.low()) + " to " + number(g.unit(), i.high()))));
+        }
+        if (!parts.isEmpty()) {
+            lines.add("With 1/4 and 4 times the damping time: " + parts.get(0) + (parts.size() > 1 ? "," : ""));
+            parts.subList(1, parts.size()).forEach(p -> lines.add("  " + p));
+        }
+    }
+
+    private void criteria() {
+        lines.add("");
+        if (result.criteria().isEmpty()) {
+            lines.add("CRITERIA: the design names none");
+            return;
+        }
+        lines.add("CRITERIA, on the worst of the whole line");
+        int most = Math.min(MOST_CRITERIA, result.criteria().size());
+        result.criteria().subList(0, most).forEach(this::criterion);
+        if (result.criteria().size() > most) {
+            lines.add("  and " + (result.criteria().size() - most) + " more: see the report");
+        }
+    }
+
+    private void criterion(AssessedCriterion c) {
+        CriterionResult r = c.result();
+        String verdict =
+                switch (r.status()) {
+                    case MET -> "met";
+                    case NOT_MET -> "NOT MET";
+                    case NOT_EVALUATED -> "NOT EVAL.";
+                };
+        String numbers =
+                Double.isNaN(r.ratio()) ? "" : bare(r.unit(), r.demand()) + " of " + number(r.unit(), r.capacity());
+        String why = r.governing()
+                .map(e -> (e.arrest().method() == Method.ENERGY_BALANCE ? "bal. " : "time ") + where(e.fallCase()))
+                .orElse("");
+        if (r.status() == Status.NOT_EVALUATED && numbers.isEmpty()) {
+            numbers = r.reason();
+            why = "";
+        }
+        lines.add(String.format(
+                Locale.ROOT,
+                "%-9s%-21.20s%-18s %s",
+                verdict,
+                InertText.name(r.criterion().id()),
+                numbers,
+                why));
+    }
+
+    private void warnings() {
+        lines.add("");
+        List<Warning> all = result.warnings();
+        if (all.isEmpty()) {
+            lines.add("WARNINGS: none");
+            return;
+        }
+        lines.add("WARNINGS");
+        int room = LINES - lines.size();
+        int shown = all.size() <= room ? all.size() : room - 1;
+        for (Warning each : all.subList(0, shown)) {
+            String numbers = Double.isNaN(each.value())
+                    ? ""
+                    : ": " + number(each.unit(), each.value())
+                            + (Double.isNaN(each.limit()) ? "" : " against " + number(each.unit(), each.limit()));
+            boolean named = Double.isNaN(each.value());
+            lines.add(
+                    "- " + (named ? InertText.name(each.where()) + ": " : "") + InertText.name(each.text()) + numbers);
+        }
+        if (shown < all.size()) {
+            lines.add("- and " + (all.size() - shown) + " more: see --full, the report or the result file");
+        }
+    }
+
+    /** What does not fit a line is cut, with a mark. */
+    private static String cut(String line) {
+        return line.length() <= COLUMNS
+                ? line.stripTrailing()
+                : line.substring(0, COLUMNS - 3).stripTrailing() + "...";
+    }
+}
