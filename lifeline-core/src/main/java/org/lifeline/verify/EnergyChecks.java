@@ -142,6 +142,10 @@ final class EnergyChecks {
             LoadingTable curve = new LoadingTable(absorber.curve(), integration.quadrature());
             double k = absorber.initialStiffness();
             double t = state.endTension(support);
+            if (each.extension() >= curve.last().extension()) {
+                sum += curve.work(each.extension()); // at its stop
+                continue;
+            }
             AbsorberChecks.Unloading at = AbsorberChecks.Unloading.of(curve, each.extension(), t, k);
             double given = (at.force() - t) * (at.force() + t) / (2 * k);
             sum += curve.work(at.from()) - given;

@@ -2,6 +2,7 @@ package org.lifeline.design.assessment;
 
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
+import org.lifeline.analysis.AttachmentLimit;
 import org.lifeline.analysis.TransientArrest;
 import org.lifeline.analysis.TransientResult;
 import org.lifeline.base.InvalidInputException;
@@ -44,7 +45,11 @@ final class Follower {
         FallCase fallCase = task.fallCase();
         Lifeline line = task.line();
         double run = line.run(line.spanOf(fallCase.fall().place()));
-        return TransientArrest.withDefaults()
+        boolean held = fallCase.attachmentLimit()
+                .filter(l -> l == AttachmentLimit.HELD)
+                .isPresent();
+        TransientArrest start = TransientArrest.withDefaults();
+        return (held ? start.withAttachmentHeld() : start)
                 .withTemperature(fallCase.temperature())
                 .withSide(fallCase.side())
                 .withClearance(clearance)

@@ -221,8 +221,7 @@ final class MotionSearch {
         }
     }
 
-    private List<Follower.Attempt> all(
-            List<Follower.Task> tasks, Function<Follower.Task, Follower.Attempt> work) {
+    private List<Follower.Attempt> all(List<Follower.Task> tasks, Function<Follower.Task, Follower.Attempt> work) {
         return indexed(tasks.size(), i -> work.apply(tasks.get((int) i)));
     }
 

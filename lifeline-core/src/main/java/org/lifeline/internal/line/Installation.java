@@ -55,7 +55,7 @@ public final class Installation {
         for (int i = 1; i < spans; i++) {
             s.passage[i] = system.clamped[i] || system.friction[i] > 0 ? LineState.STUCK : LineState.RUNS_ON;
         }
-        system.setReference(s);
+        system.forces.setReference(s);
         for (int e = 0; e < 2; e++) {
             InlineAbsorber a = system.absorbers[e];
             if (a != null) {
@@ -71,7 +71,7 @@ public final class Installation {
     }
 
     private void preload(LineSystem system, LineState s, int e, InlineAbsorber a) {
-        double tension = e == 0 ? system.tensionBehind(s, 0) : system.tensionBefore(s, spans);
+        double tension = e == 0 ? system.forces.endSideTension(s, 0) : system.forces.startSideTension(s, spans);
         double activation = a.curve().activationForce();
         int support = e == 0 ? 0 : spans;
         new Violations()

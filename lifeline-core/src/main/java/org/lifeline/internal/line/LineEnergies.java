@@ -24,7 +24,7 @@ public final class LineEnergies {
 
     public LineEnergies(LineSystem system) {
         this.sys = system;
-        this.c = system.catenary;
+        this.c = new ElasticCatenary(system.law);
     }
 
     public static LineEnergy of(LineSystem system, LineState s) {
@@ -37,11 +37,11 @@ public final class LineEnergies {
     public double height(LineState s, int load) {
         int support = sys.pulledSupport[load];
         if (support >= 0) {
-            return sys.pz[support] - sys.pz[0] + sys.displacement(s, support, 2);
+            return sys.pz[support] - sys.pz[0] + sys.forces.displacement(s, support, 2);
         }
         int i = sys.loadSpan[load];
-        double tx = sys.along(s, i);
-        double ty = sys.across(s, i);
+        double tx = sys.unknowns.along(s, i);
+        double ty = sys.unknowns.across(s, i);
         double tz = s.tension[3 * i + 2];
         double z = startHeight(s, i);
         double from = s.slip[i];
@@ -51,7 +51,7 @@ public final class LineEnergies {
                 double piece = (s.coordinate[j] - from) * s.thermal;
                 c.evaluate(tx, ty, tz, piece, wHot);
                 z += c.dz;
-                tz += wHot * piece + sys.cableForce(s, j);
+                tz += wHot * piece + sys.forces.cableForce(s, j);
                 from = s.coordinate[j];
             }
         }
@@ -60,9 +60,9 @@ public final class LineEnergies {
 
     /** Elevation at which the cable of a span begins above the as-installed first support [m]. */
     private double startHeight(LineState s, int i) {
-        double z = sys.pz[i] - sys.pz[0] + sys.displacement(s, i, 2);
+        double z = sys.pz[i] - sys.pz[0] + sys.forces.displacement(s, i, 2);
         if (i == 0 && sys.absorbers[0] != null) {
-            z += (s.extension[0] - sys.installedExtension[0]) * s.tension[2] / sys.tensionBehind(s, 0);
+            z += (s.extension[0] - sys.installedExtension[0]) * s.tension[2] / sys.forces.endSideTension(s, 0);
         }
         return z;
     }
@@ -74,8 +74,8 @@ public final class LineEnergies {
         double total = 0;
         double wHot = sys.weight / s.thermal;
         for (int i = 0; i < sys.spans; i++) {
-            double tx = sys.along(s, i);
-            double ty = sys.across(s, i);
+            double tx = sys.unknowns.along(s, i);
+            double ty = sys.unknowns.across(s, i);
             double tz = s.tension[3 * i + 2];
             double z = startHeight(s, i);
             double from = s.slip[i];
@@ -95,7 +95,7 @@ public final class LineEnergies {
                 tz = endZ;
                 if (j < last) {
                     hanging += s.force[j] * z;
-                    tz += sys.cableForce(s, j);
+                    tz += sys.forces.cableForce(s, j);
                 }
                 from = to;
             }
@@ -115,7 +115,7 @@ public final class LineEnergies {
         for (int i = 0; i <= sys.spans; i++) {
             for (int k = 0; k < 3; k++) {
                 if (sys.compliance[3 * i + k] != 0) {
-                    double now = sys.reaction(s, i, k);
+                    double now = sys.forces.reaction(s, i, k);
                     double then = sys.reference[3 * i + k];
                     sum += 0.5 * sys.compliance[3 * i + k] * (now - then) * (now + then);
                 }
@@ -129,8 +129,8 @@ public final class LineEnergies {
         for (int e = 0; e < 2; e++) {
             InlineAbsorber a = sys.absorbers[e];
             if (a != null) {
-                double tension = sys.endTension(s, e);
-                if (LineSystem.isAtStop(s, e, a)) {
+                double tension = sys.forces.endTension(s, e);
+                if (LineForces.isAtStop(s, e, a)) {
                     sum += a.curve().work(Math.max(s.extension[e], a.curve().maximumExtension()));
                     continue;
                 }

@@ -13,7 +13,7 @@ public final class Stations {
         double runY = sys.py[span + 1] - sys.py[span];
         double guess = total * station / Math.sqrt(runX * runX + runY * runY);
         double x = Math.min(Math.max(guess, low), high);
-        ElasticCatenary c = sys.catenary;
+        ElasticCatenary c = new ElasticCatenary(sys.law);
         double tx = s.tension[3 * span];
         double ty = s.tension[3 * span + 1];
         double h = Math.sqrt(tx * tx + ty * ty);
@@ -55,7 +55,7 @@ public final class Stations {
                 return z >= 0 ? at : at - z / w;
             }
             at = state.coordinate[j];
-            z = next + system.cableForce(state, j);
+            z = next + system.forces.cableForce(state, j);
             if (z >= 0) {
                 return at;
             }

@@ -5,6 +5,7 @@ import org.lifeline.internal.line.LineAssembly;
 import org.lifeline.internal.line.LineEnergies;
 import org.lifeline.internal.line.LineState;
 import org.lifeline.internal.line.LineSystem;
+import org.lifeline.internal.line.ResidualRates;
 
 /**
  * Equilibrium at a prescribed height of a load, where the force is an unknown too. It passes the places at which a line
@@ -14,11 +15,13 @@ final class DescentControl {
     private final LineSystem system;
     private final Equilibrium equilibrium;
     private final int load;
+    private final ResidualRates residualRates;
 
     DescentControl(LineSystem system, Equilibrium equilibrium, int load) {
         this.system = system;
         this.equilibrium = equilibrium;
         this.load = load;
+        this.residualRates = new ResidualRates(system);
     }
 
     /**
@@ -30,10 +33,10 @@ final class DescentControl {
      */
     boolean solve(LineState s, double want) {
         LineAssembly assembly = equilibrium.assembly;
-        equilibrium.spoil();
+        equilibrium.forget();
         LineEnergies energies = new LineEnergies(system);
-        double[] a = new double[system.unknowns()];
-        double[] b = new double[system.unknowns()];
+        double[] a = new double[system.unknowns.count()];
+        double[] b = new double[system.unknowns.count()];
         LineState probe = s.copy();
         double span = system.chord[system.loadSpan[load]];
         for (int k = 0; k < 40; k++) {
@@ -41,20 +44,20 @@ final class DescentControl {
                 return false;
             }
             double off = want - energies.height(s, load);
-            equilibrium.residual = assembly.worst;
-            if (k > 0 && assembly.worst < Equilibrium.TOLERANCE && Math.abs(off) < 1e-13 * span) {
+            equilibrium.residual = assembly.equations.worst;
+            if (k > 0 && assembly.equations.worst < Equilibrium.CONVERGED && Math.abs(off) < 1e-13 * span) {
                 return true;
             }
-            assembly.byForce(s, load, b);
+            residualRates.byForce(s, load, b);
             for (int i = 0; i < a.length; i++) {
-                a[i] = -assembly.residual[i];
+                a[i] = -assembly.equations.residual[i];
                 b[i] = -b[i];
             }
             if (!assembly.factor(s)) {
                 return false;
             }
-            assembly.matrix.solve(a);
-            assembly.matrix.solve(b);
+            assembly.equations.matrix.solve(a);
+            assembly.equations.matrix.solve(b);
             equilibrium.iterations++;
             double small = 1e-5 * s.force[load];
             equilibrium.apply(probe, s, small, b);

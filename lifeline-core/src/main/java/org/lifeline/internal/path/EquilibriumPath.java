@@ -35,9 +35,9 @@ final class EquilibriumPath {
     private final boolean still;
 
     private final PathCoordinate coordinate;
+    private final PathParameter parameter;
     private final PathTangent tangent;
     private final PathStep stepper;
-    private final PathParameter parameter;
     private final @Nullable PathEnergy energy;
     private final @Nullable SnapThrough snap;
 
@@ -190,6 +190,7 @@ final class EquilibriumPath {
     boolean advance(double target, @Nullable End end, double watchFrom) {
         int steps = 0;
         int failures = 0;
+        int crowd = 0;
         double least = PathTolerances.SHORTEST_STEP * target;
         while (now.value < target) {
             double to = goal(target, least, failures);
@@ -202,9 +203,8 @@ final class EquilibriumPath {
                 reach = PathTolerances.AFTER_LOSS * coordinate.step(now.value, to - now.value);
                 if (failures > PathTolerances.MOST_FAILURES || to - now.value < 4 * least) {
                     if (snap == null) {
-                        throw failure(now.value / target);
-                    }
-                    if (snap.pass(end, watchFrom)) {
+                        jump(target, least);
+                    } else if (snap.pass(end, watchFrom)) {
                         return published(true);
                     }
                     failures = 0;
@@ -236,6 +236,8 @@ final class EquilibriumPath {
                 double afterEvent = Math.max(PathTolerances.AFTER_EVENT * reach, PathTolerances.LEAST_AFTER_EVENT);
                 reach = Math.min(PathTolerances.LONGEST_STEP, reached < to ? afterEvent : grown);
             }
+            crowd = reached - now.value < PathTolerances.CROWDED * target ? crowd + 1 : 0;
+            stepper.passOver(crowd > PathTolerances.CROWD);
             accept();
             overshot = false;
             if (++steps > PathTolerances.MOST_STEPS) {
@@ -243,6 +245,26 @@ final class EquilibriumPath {
             }
         }
         return published(false);
+    }
+
+    /** Jumps to the nearest value at which there is an equilibrium again, whatever its modes. */
+    private void jump(double target, double least) {
+        overshot = false;
+        jumped = true;
+        for (double rise = least; now.value < target; rise *= 1 / PathTolerances.AFTER_LOSS) {
+            double to = Math.min(target, now.value + rise);
+            next.state.set(now.state);
+            parameter.set(next.state, to);
+            if (equilibrium.solve(next.state, now.state)) {
+                place(next, to);
+                completeJump(next, now.state, now.descent);
+                accept();
+                return;
+            }
+            if (to == target) {
+                throw failure(now.value / target);
+            }
+        }
     }
 
     /** Where the next step goes to. */
@@ -288,12 +310,12 @@ final class EquilibriumPath {
         double b = half * coordinate.perW(next);
         double worst = 0;
         for (int i = 0; i < system.spans; i++) {
-            int k = system.tensionIndex(i);
-            double x = system.along(point.state, i) - system.along(now.state, i);
+            int k = system.unknowns.tensionIndex(i);
+            double x = system.unknowns.along(point.state, i) - system.unknowns.along(now.state, i);
             double miss = x - a * now.tangent[k] - b * point.tangent[k];
-            worst = Math.max(worst, Math.abs(miss) / system.tensionBehind(point.state, i));
+            worst = Math.max(worst, Math.abs(miss) / system.forces.endSideTension(point.state, i));
             if (i > 0) {
-                int q = system.slipIndex(i);
+                int q = system.unknowns.slipIndex(i);
                 double slip = point.state.slip[i] - now.state.slip[i];
                 double missSlip = slip - a * now.tangent[q] - b * point.tangent[q];
                 worst = Math.max(worst, Math.abs(missSlip) / system.chord[i]);

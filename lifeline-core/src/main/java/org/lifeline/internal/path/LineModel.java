@@ -13,6 +13,7 @@ import org.lifeline.internal.line.Installation;
 import org.lifeline.internal.line.LineAssembly;
 import org.lifeline.internal.line.LineEnergies;
 import org.lifeline.internal.line.LineEnergy;
+import org.lifeline.internal.line.LineGeometry;
 import org.lifeline.internal.line.LineState;
 import org.lifeline.internal.line.LineSystem;
 import org.lifeline.internal.line.LoadSlot;
@@ -170,8 +171,8 @@ public final class LineModel {
     private double presentCoordinate(int span, double station) {
         double sum = state.slip[span];
         for (Piece piece : pieces(span)) {
-            double run = runTo(span, station, piece.start());
-            if (run <= runTo(piece)) {
+            double run = geometry().runTo(span, station, piece.start());
+            if (run <= LineGeometry.runTo(piece)) {
                 return sum + piece.lengthAtRun(Math.max(run, 0)) / state.thermal;
             }
             sum += piece.length() / state.thermal;
@@ -256,8 +257,8 @@ public final class LineModel {
             state.coordinate[j] = state.coordinate[behind];
             state.mode[behind] = LineState.FOLLOWS;
         } else {
-            double low = system.bound(state, j, false);
-            double high = system.bound(state, j, true);
+            double low = system.forces.bound(state, j, false);
+            double high = system.forces.bound(state, j, true);
             double at = state.coordinate[j];
             state.mode[j] =
                     at <= low ? LineState.AT_START : at >= Math.nextDown(high) ? LineState.AT_END : LineState.RUNNING;
@@ -327,7 +328,7 @@ public final class LineModel {
 
     NoEquilibriumException failure(String what, double share, Equilibrium e) {
         return new NoEquilibriumException(
-                what + reason(), share, new Convergence(e.iterations, e.residual, Equilibrium.TOLERANCE));
+                what + reason(), share, new Convergence(e.iterations, e.residual, Equilibrium.CONVERGED));
     }
 
     private String reason() {
@@ -356,9 +357,9 @@ public final class LineModel {
         if (iterations == 0) {
             LineAssembly assembly = new LineAssembly(system);
             assembly.assemble(state, false);
-            residual = assembly.worst;
+            residual = assembly.equations.worst;
         }
-        return new Convergence(iterations, residual, Equilibrium.TOLERANCE);
+        return new Convergence(iterations, residual, Equilibrium.CONVERGED);
     }
 
     /**
@@ -368,7 +369,7 @@ public final class LineModel {
      * @return number of the support from 0, or −1 for a load on the cable
      */
     public int restsOn(Load load) {
-        return system.restSupport(state, load.index);
+        return system.forces.restSupport(state, load.index);
     }
 
     /**
@@ -393,61 +394,7 @@ public final class LineModel {
             return support(load.support);
         }
         int j = load.index;
-        return walk(pieces, load.span, state.coordinate[j], j);
-    }
-
-    private Point walk(List<Piece> pieces, int span, double coordinate, int stopLoad) {
-        double from = state.slip[span];
-        Point last = pieces.get(0).start();
-        int k = 0;
-        for (int j = system.firstLoad[span]; j < system.firstLoad[span + 1]; j++) {
-            if (!state.active[j]) {
-                continue;
-            }
-            if (j == stopLoad) {
-                return pieces.get(k).end();
-            }
-            if (stopLoad < 0 && state.coordinate[j] >= coordinate) {
-                break;
-            }
-            from = state.coordinate[j];
-            last = pieces.get(k).end();
-            k++;
-        }
-        return pieces.get(k).at((coordinate - from) * state.thermal, last);
-    }
-
-    /**
-     * The point of the cable at a station of a span, in the current state.
-     *
-     * @param span span from 0
-     * @param station horizontal distance from the span's first support as installed [m]
-     * @return the point
-     */
-    public Point pointAtStation(int span, double station) {
-        List<Piece> pieces = pieces(span);
-        for (Piece piece : pieces) {
-            double run = runTo(span, station, piece.start());
-            if (run <= runTo(piece)) {
-                return piece.at(piece.lengthAtRun(Math.max(run, 0)));
-            }
-        }
-        return pieces.get(pieces.size() - 1).end();
-    }
-
-    /** Horizontal distance, along a span's present direction, from a point of the span to a station as installed. */
-    private double runTo(int span, double station, Point from) {
-        Point a = support(span);
-        Point b = support(span + 1);
-        double run = a.horizontalDistance(b);
-        double ux = (b.x() - a.x()) / run;
-        double uy = (b.y() - a.y()) / run;
-        return station - (from.x() - system.px[span]) * ux - (from.y() - system.py[span]) * uy;
-    }
-
-    /** Horizontal distance from the start of a piece to its end. */
-    private static double runTo(Piece piece) {
-        return piece.start().horizontalDistance(piece.end());
+        return geometry().walk(pieces, load.span, state.coordinate[j], j);
     }
 
     /**
@@ -462,38 +409,7 @@ public final class LineModel {
             return support(load.support);
         }
         int stop = state.active[load.index] ? load.index : -1;
-        return walk(pieces(load.span), load.span, load.coordinate, stop);
-    }
-
-    /**
-     * Position of a support in the current state.
-     *
-     * @param i support from 0
-     * @return as-installed position plus displacement
-     */
-    public Point support(int i) {
-        return new Point(system.px[i], system.py[i], system.pz[i]).plus(displacement(i));
-    }
-
-    /**
-     * Displacement of a support since installation.
-     *
-     * @param i support from 0
-     * @return displacement, components in [m]
-     */
-    public Vector3 displacement(int i) {
-        return new Vector3(
-                system.displacement(state, i, 0), system.displacement(state, i, 1), system.displacement(state, i, 2));
-    }
-
-    /**
-     * Force of the line on a support.
-     *
-     * @param i support from 0
-     * @return force, components in [N]
-     */
-    public Vector3 reaction(int i) {
-        return new Vector3(system.reaction(state, i, 0), system.reaction(state, i, 1), system.reaction(state, i, 2));
+        return geometry().walk(pieces(load.span), load.span, load.coordinate, stop);
     }
 
     /**
@@ -537,48 +453,66 @@ public final class LineModel {
     }
 
     /**
-     * The pieces of cable of a span in the current state.
-     *
-     * @param span span from 0
-     * @return at least one piece
-     */
-    public List<Piece> pieces(int span) {
-        int most = system.firstLoad[span + 1] - system.firstLoad[span] + 1;
-        List<Piece> list = new ArrayList<>(most);
-        Vector3 t = new Vector3(state.tension[3 * span], state.tension[3 * span + 1], state.tension[3 * span + 2]);
-        Point at = support(span);
-        if (span == 0 && system.absorbers[0] != null) {
-            double link = state.extension[0] - system.installedExtension[0];
-            at = at.plus(t.times(link / t.magnitude()));
-        }
-        double from = state.slip[span];
-        for (int j = system.firstLoad[span]; j <= system.firstLoad[span + 1]; j++) {
-            boolean last = j == system.firstLoad[span + 1];
-            if (!last && !state.active[j]) {
-                continue;
-            }
-            double to = last ? system.length[span] + state.slip[span + 1] : state.coordinate[j];
-            double load = last ? 0 : system.cableForce(state, j);
-            Piece piece = Piece.of(
-                    system.catenary,
-                    new Piece.Start(at, t),
-                    (to - from) * state.thermal,
-                    system.weight / state.thermal,
-                    load);
-            list.add(piece);
-            at = piece.end();
-            t = piece.endTension().plus(new Vector3(0, 0, load));
-            from = to;
-        }
-        return list;
-    }
-
-    /**
      * Energies of the current state.
      *
      * @return the parts
      */
     public LineEnergy energy() {
         return LineEnergies.of(system, state);
+    }
+
+    private LineGeometry geometry() {
+        return new LineGeometry(system, state);
+    }
+
+    /**
+     * The point of the cable at a station of a span, in the current state.
+     *
+     * @param span span from 0
+     * @param station horizontal distance from the span's first support as installed [m]
+     * @return the point
+     */
+    public Point pointAtStation(int span, double station) {
+        return geometry().pointAtStation(span, station);
+    }
+
+    /**
+     * Position of a support in the current state.
+     *
+     * @param i support from 0
+     * @return as-installed position plus displacement
+     */
+    public Point support(int i) {
+        return geometry().support(i);
+    }
+
+    /**
+     * Displacement of a support since installation.
+     *
+     * @param i support from 0
+     * @return displacement, components in [m]
+     */
+    public Vector3 displacement(int i) {
+        return geometry().displacement(i);
+    }
+
+    /**
+     * Force of the line on a support.
+     *
+     * @param i support from 0
+     * @return force, components in [N]
+     */
+    public Vector3 reaction(int i) {
+        return geometry().reaction(i);
+    }
+
+    /**
+     * The pieces of cable of a span in the current state.
+     *
+     * @param span span from 0
+     * @return at least one piece
+     */
+    public List<Piece> pieces(int span) {
+        return geometry().pieces(span);
     }
 }

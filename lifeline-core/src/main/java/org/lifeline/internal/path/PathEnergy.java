@@ -149,7 +149,7 @@ final class PathEnergy {
 
     /** Difference of T + ∫ε dT across a support [N]: what a unit of cable that slips there turns to heat. */
     private double slipForce(LineState s, int i) {
-        return slipForce(system.law, system.tensionBefore(s, i), system.tensionBehind(s, i));
+        return slipForce(system.law, system.forces.startSideTension(s, i), system.forces.endSideTension(s, i));
     }
 
     /** The same from the tensions on the start side and on the end side [N]. */

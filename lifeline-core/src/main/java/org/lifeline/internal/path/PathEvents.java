@@ -1,6 +1,7 @@
 package org.lifeline.internal.path;
 
 import org.lifeline.internal.line.Equilibrium;
+import org.lifeline.internal.line.LineForces;
 import org.lifeline.internal.line.LineState;
 import org.lifeline.internal.line.LineSystem;
 import org.lifeline.model.InlineAbsorber;
@@ -25,6 +26,7 @@ final class PathEvents {
     private final int absorbers;
     private final int count;
     private int watched;
+    private boolean passOver;
 
     PathEvents(LineSystem system, Equilibrium equilibrium) {
         this.system = system;
@@ -61,6 +63,15 @@ final class PathEvents {
             }
         }
         return first;
+    }
+
+    /** Counts what loads and absorbers do as an event, or not. */
+    void passOver(boolean pass) {
+        passOver = pass;
+    }
+
+    boolean passesOver() {
+        return passOver;
     }
 
     /** Number of what is watched. */
@@ -134,25 +145,28 @@ final class PathEvents {
         if (k < loads) {
             return k == jams || system.clamped[k - jams] ? Double.NEGATIVE_INFINITY : excessOfJam(s, k - jams);
         }
+        if (passOver) {
+            return Double.NEGATIVE_INFINITY;
+        }
         return k < absorbers ? excessOfLoad(s, k - loads) : excessOfAbsorber(s, k - absorbers);
     }
 
     private double excessOfFriction(LineState s, LineState later, int i) {
-        return Math.signum(system.logRatio(later, i)) * system.logRatio(s, i)
-                - system.friction[i] * system.turned(s, i);
+        return Math.signum(system.forces.logRatio(later, i)) * system.forces.logRatio(s, i)
+                - system.friction[i] * system.forces.turned(s, i);
     }
 
     private double excessOfJam(LineState s, int i) {
         int mode = s.passage[i];
         if (Math.abs(mode) == 2) {
-            double limit = system.friction[i] == 0 ? 0 : system.friction[i] * system.turned(s, i);
-            double ratio = system.logRatio(s, i);
+            double limit = system.friction[i] == 0 ? 0 : system.friction[i] * system.forces.turned(s, i);
+            double ratio = system.forces.logRatio(s, i);
             return (mode == LineState.JAMMED_BACK ? ratio : -ratio) - limit;
         }
         if (mode == LineState.STUCK) {
             return Double.NEGATIVE_INFINITY;
         }
-        double beyond = Math.max(s.slip[i] - system.mostSlip(s, i), system.leastSlip(s, i) - s.slip[i]);
+        double beyond = Math.max(s.slip[i] - system.forces.mostSlip(s, i), system.forces.leastSlip(s, i) - s.slip[i]);
         return beyond / system.chord[i];
     }
 
@@ -161,12 +175,12 @@ final class PathEvents {
             return Double.NEGATIVE_INFINITY;
         }
         if (s.mode[j] == LineState.RUNNING) {
-            double low = system.bound(s, j, false);
-            double high = system.bound(s, j, true);
+            double low = system.forces.bound(s, j, false);
+            double high = system.forces.bound(s, j, true);
             return Math.max(low - s.coordinate[j], s.coordinate[j] - high) / system.chord[system.loadSpan[j]];
         }
-        double pull = system.pull(s, j);
-        double size = Math.abs(system.beforeLoad(s, j)) + s.force[j];
+        double pull = system.forces.pull(s, j);
+        double size = Math.abs(system.forces.beforeLoad(s, j)) + s.force[j];
         return (s.mode[j] == LineState.AT_START ? -pull : pull) / size;
     }
 
@@ -176,17 +190,17 @@ final class PathEvents {
             return Double.NEGATIVE_INFINITY;
         }
         double chord = system.chord[e == 0 ? 0 : system.spans - 1];
-        if (LineSystem.isAtStop(s, e, a)) {
+        if (LineForces.isAtStop(s, e, a)) {
             double last = a.curve().lastForce();
             return Double.isInfinite(a.curve().stopStiffness())
-                    ? 1 - system.endTension(s, e) / last
+                    ? 1 - system.forces.endTension(s, e) / last
                     : (a.curve().maximumExtension() - s.extension[e]) / chord;
         }
         if (s.yielding[e]) {
             double corner = a.curve().pieceStart(s.piece[e] + 1);
             return (s.extension[e] - corner) / chord;
         }
-        return system.endTension(s, e) / equilibrium.resistance(a, s, e) - 1;
+        return system.forces.endTension(s, e) / equilibrium.modes.resistance(a, s, e) - 1;
     }
 
     /**
@@ -203,15 +217,15 @@ final class PathEvents {
             int mode = next.state.passage[i];
             boolean runs = system.friction[i] > 0 && Math.abs(mode) == 1 && mode == now.state.passage[i];
             if (runs) {
-                int k = system.slipIndex(i);
+                int k = system.unknowns.slipIndex(i);
                 least = Math.min(least, share(-mode * now.tangent[k], -mode * next.tangent[k]));
             }
         }
         for (int e = 0; e < 2; e++) {
             InlineAbsorber a = system.absorbers[e];
             boolean yields = a != null && now.state.yielding[e] && next.state.yielding[e];
-            if (yields && !LineSystem.isAtStop(now.state, e, a)) {
-                int k = system.extensionIndex(e);
+            if (yields && !LineForces.isAtStop(now.state, e, a)) {
+                int k = system.unknowns.extensionIndex(e);
                 least = Math.min(least, share(now.tangent[k], next.tangent[k]));
             }
         }

@@ -1,8 +1,8 @@
 package org.lifeline.internal.path;
 
-import org.lifeline.internal.line.LineAssembly;
 import org.lifeline.internal.line.LineState;
 import org.lifeline.internal.line.LineSystem;
+import org.lifeline.internal.line.ResidualRates;
 
 /** The one number that is changed along a path, while everything else about the line follows. */
 sealed interface PathParameter {
@@ -13,7 +13,7 @@ sealed interface PathParameter {
     void set(LineState s, double value);
 
     /** Derivative of the residuals by it, at fixed unknowns; replaces what {@code out} holds. */
-    void residualRate(LineAssembly assembly, LineState s, double[] out);
+    void residualRate(ResidualRates rates, LineState s, double[] out);
 
     /** The value about which the line's response turns from that of a taut line to that of one that gives. */
     double scale(LineSystem system, LineState s);
@@ -41,8 +41,8 @@ sealed interface PathParameter {
         }
 
         @Override
-        public void residualRate(LineAssembly assembly, LineState s, double[] out) {
-            assembly.byForce(s, load, out);
+        public void residualRate(ResidualRates rates, LineState s, double[] out) {
+            rates.byForce(s, load, out);
         }
 
         /**
@@ -52,7 +52,7 @@ sealed interface PathParameter {
         @Override
         public double scale(LineSystem system, LineState s) {
             int span = system.loadSpan[load];
-            double tension = system.tensionBehind(s, span);
+            double tension = system.forces.endSideTension(s, span);
             double taut = 2 * tension * Math.sqrt(tension * system.law.compliance(0));
             return taut + 0.5 * system.weight * system.chord[span] + LEAST;
         }
@@ -79,8 +79,8 @@ sealed interface PathParameter {
         }
 
         @Override
-        public void residualRate(LineAssembly assembly, LineState s, double[] out) {
-            assembly.byTemperature(s, out);
+        public void residualRate(ResidualRates rates, LineState s, double[] out) {
+            rates.byTemperature(s, out);
             for (int i = 0; i < out.length; i++) {
                 out[i] *= sign;
             }
@@ -89,7 +89,7 @@ sealed interface PathParameter {
         /** The strain of the tension and the slack of the parabola, w²l²/24T²: what the first span can give. */
         @Override
         public double scale(LineSystem system, LineState s) {
-            double tension = system.tensionBehind(s, 0);
+            double tension = system.forces.endSideTension(s, 0);
             double sag = system.weight * system.chord[0] / tension;
             return system.law.strain(tension) + sag * sag / 24 + LEAST;
         }

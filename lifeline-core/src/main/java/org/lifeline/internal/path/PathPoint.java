@@ -52,7 +52,7 @@ final class PathPoint {
 
     /** A point; with the rates at supports, if the path is followed. */
     PathPoint(LineSystem s, boolean followed) {
-        this(s.spans, s.loads, s.unknowns(), followed ? s.spans + 1 : 0);
+        this(s.spans, s.loads, s.unknowns.count(), followed ? s.spans + 1 : 0);
     }
 
     private PathPoint(int spans, int loads, int unknowns, int supports) {

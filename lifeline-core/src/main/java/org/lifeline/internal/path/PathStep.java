@@ -2,6 +2,7 @@ package org.lifeline.internal.path;
 
 import org.jspecify.annotations.Nullable;
 import org.lifeline.internal.line.Equilibrium;
+import org.lifeline.internal.line.LineForces;
 import org.lifeline.internal.line.LineState;
 import org.lifeline.internal.line.LineSystem;
 import org.lifeline.internal.numeric.RootBracket;
@@ -36,6 +37,11 @@ final class PathStep {
         this.tangent = tangent;
         this.events = new PathEvents(system, equilibrium);
         this.low = new LineState(system.spans, system.loads);
+    }
+
+    /** Steps over what loads and absorbers do from now on, or ends at it. */
+    void passOver(boolean pass) {
+        events.passOver(pass);
     }
 
     /** A point to keep the end of a step in, made when there is need of it. */
@@ -114,7 +120,7 @@ final class PathStep {
         // The step ends where something lets go: up to here with the rates before that, from here on with those after.
         end.state.set(next.state);
         next.state.set(low);
-        equilibrium.keepYield(next.state, now.state);
+        equilibrium.modes.keepYield(next.state, now.state);
         path.complete(next);
         turn = events.turn(now, next);
         low.set(next.state);
@@ -259,7 +265,7 @@ final class PathStep {
             changed |= letGo(now.state, i);
         }
         for (int round = 0; changed && round < 2 * system.spans; round++) {
-            equilibrium.spoil();
+            equilibrium.forget();
             tangent.find(now);
             changed = stick(now);
             if (!changed) {
@@ -275,10 +281,10 @@ final class PathStep {
     /** Lets what moves the wrong way by the tangent come to rest, support or absorber; returns whether there is any. */
     private boolean stick(PathPoint now) {
         boolean any = false;
-        for (int e = 0; e < 2; e++) {
+        for (int e = 0; e < 2 && !events.passesOver(); e++) {
             InlineAbsorber absorber = system.absorbers[e];
-            if (absorber != null && now.state.yielding[e] && !LineSystem.isAtStop(now.state, e, absorber)) {
-                double on = now.tangent[system.extensionIndex(e)] * coordinate.perStep(now.value);
+            if (absorber != null && now.state.yielding[e] && !LineForces.isAtStop(now.state, e, absorber)) {
+                double on = now.tangent[system.unknowns.extensionIndex(e)] * coordinate.perStep(now.value);
                 if (on < -PathTolerances.STILL * system.chord[e == 0 ? 0 : system.spans - 1]) {
                     now.state.yielding[e] = false;
                     any = true;
@@ -288,7 +294,7 @@ final class PathStep {
         for (int i = 1; i < system.spans; i++) {
             int mode = now.state.passage[i];
             if (system.friction[i] > 0 && Math.abs(mode) == 1) {
-                double back = mode * now.tangent[system.slipIndex(i)] * coordinate.perStep(now.value);
+                double back = mode * now.tangent[system.unknowns.slipIndex(i)] * coordinate.perStep(now.value);
                 if (back > PathTolerances.STILL * system.chord[i]) {
                     now.state.passage[i] = LineState.STUCK;
                     any = true;
@@ -300,10 +306,10 @@ final class PathStep {
 
     /** Lets a support slip that sticks on its limit; returns whether it does. */
     private boolean letGo(LineState s, int i) {
-        if (!events.sticks(s, i) || equilibrium.excess(s, i) <= PathTolerances.AT_LIMIT) {
+        if (!events.sticks(s, i) || equilibrium.modes.excess(s, i) <= PathTolerances.AT_LIMIT) {
             return false;
         }
-        s.passage[i] = system.logRatio(s, i) > 0 ? LineState.RUNS_ON : LineState.RUNS_BACK;
+        s.passage[i] = system.forces.logRatio(s, i) > 0 ? LineState.RUNS_ON : LineState.RUNS_BACK;
         return true;
     }
 }

@@ -2,10 +2,10 @@ package org.lifeline.internal.path;
 
 import java.util.Arrays;
 import org.lifeline.internal.line.Equilibrium;
-import org.lifeline.internal.line.LineAssembly;
 import org.lifeline.internal.line.LineRates;
 import org.lifeline.internal.line.LineState;
 import org.lifeline.internal.line.LineSystem;
+import org.lifeline.internal.line.ResidualRates;
 import org.lifeline.model.LoadElongation;
 
 /** The tangent of a path at its points, and the rates that follow from it. Not thread-safe. */
@@ -15,6 +15,7 @@ final class PathTangent {
     private final PathParameter parameter;
     private final boolean followed;
     private final LineRates rates;
+    private final ResidualRates residualRates;
 
     /** A state a little further along the last tangent, and how much further the parameter is there. */
     private final LineState ahead;
@@ -26,6 +27,7 @@ final class PathTangent {
         this.system = equilibrium.system;
         this.parameter = parameter;
         this.followed = followed;
+        this.residualRates = new ResidualRates(system);
         this.rates = new LineRates(system, parameter.load());
         this.ahead = followed ? new LineState(system.spans, system.loads) : new LineState(0, 0);
     }
@@ -34,12 +36,11 @@ final class PathTangent {
     void find(PathPoint point) {
         boolean fine = equilibrium.factorAt(point.state);
         if (fine) {
-            LineAssembly assembly = equilibrium.assembly;
-            parameter.residualRate(assembly, point.state, point.tangent);
+            parameter.residualRate(residualRates, point.state, point.tangent);
             for (int i = 0; i < point.tangent.length; i++) {
                 point.tangent[i] = -point.tangent[i];
             }
-            assembly.matrix.solve(point.tangent);
+            equilibrium.assembly.equations.matrix.solve(point.tangent);
             for (double v : point.tangent) {
                 fine &= Double.isFinite(v);
             }
@@ -65,10 +66,10 @@ final class PathTangent {
         for (int i = 1; followed && i < system.spans; i++) {
             if (system.friction[i] > 0 && !system.clamped[i]) {
                 LoadElongation law = system.law;
-                double a = system.tensionBefore(s, i);
-                double b = system.tensionBehind(s, i);
-                double rateA = rates.before(s, point.tangent, i);
-                double rateB = rates.behind(s, point.tangent, i);
+                double a = system.forces.startSideTension(s, i);
+                double b = system.forces.endSideTension(s, i);
+                double rateA = rates.startSideTension(s, point.tangent, i);
+                double rateB = rates.endSideTension(s, point.tangent, i);
                 point.slipRate[i] = rates.slip(point.tangent, i);
                 point.slipForce[i] = PathEnergy.slipForce(law, a, b);
                 point.slipForceRate[i] = rateB - rateA + law.strain(b) * rateB - law.strain(a) * rateA;
@@ -100,6 +101,6 @@ final class PathTangent {
 
     /** Tells whether a support goes further beyond its limit of friction along the tangent, after {@link #lookAhead}. */
     boolean excessGrows(PathPoint point, int support) {
-        return equilibrium.excess(ahead, support) > equilibrium.excess(point.state, support);
+        return equilibrium.modes.excess(ahead, support) > equilibrium.modes.excess(point.state, support);
     }
 }

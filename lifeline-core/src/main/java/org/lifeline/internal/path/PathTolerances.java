@@ -75,6 +75,15 @@ final class PathTolerances {
     /** Excess from which an event that is not a beginning slip is met [-]: that from which modes are changed. */
     static final double SEEN = 1e-9;
 
+    /**
+     * A step of less than this share of the value to go to [-] is crowded; after so many of them one is taken that steps
+     * over loads and absorbers: a load that can neither rest on a support with friction nor hang beside it, or two absorbers
+     * of the same force that yield in turn, would go on in ever smaller steps.
+     */
+    static final double CROWDED = 1e-6;
+
+    static final int CROWD = 20;
+
     /** Share of the value within which an event is not sought any closer [-], and the value's own share of the target. */
     static final double NARROW = 1e-9;
 

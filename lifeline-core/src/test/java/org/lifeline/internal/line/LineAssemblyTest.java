@@ -45,7 +45,7 @@ class LineAssemblyTest {
             LineState s = random.state;
             LineAssembly exact = new LineAssembly(sys);
             assertThat(exact.assemble(s, true)).as("seed " + seed).isTrue();
-            int n = sys.unknowns();
+            int n = sys.unknowns.count();
             double[] scale = rowScale(sys, s);
             for (int column = 0; column < n; column++) {
                 double step = step(sys, s, column);
@@ -59,7 +59,7 @@ class LineAssemblyTest {
                 for (int row = 0; row < n; row++) {
                     // An unknown that is held has the equation "no step", whose residual is nothing.
                     double byDifference = held(sys, s, row) ? (row == column ? 1 : 0) : difference[row] / scale[row];
-                    double have = exact.matrix.get(row, column);
+                    double have = exact.equations.matrix.get(row, column);
                     double allowed = 1e-6 * (Math.abs(byDifference) + largest / length(sys, s, row));
                     assertThat(have)
                             .as("seed %d, row %d, column %d of %d", seed, row, column, n)
@@ -85,8 +85,8 @@ class LineAssemblyTest {
                     continue;
                 }
                 assertThat(assembly.assemble(s, true)).isTrue();
-                double[] exact = new double[sys.unknowns()];
-                assembly.byForce(s, load, exact);
+                double[] exact = new double[sys.unknowns.count()];
+                new ResidualRates(sys).byForce(s, load, exact);
                 double step = 1e-4 * s.force[load];
                 LineState a = s.copy();
                 LineState b = s.copy();
@@ -119,9 +119,9 @@ class LineAssemblyTest {
             LineAssembly b = new LineAssembly(random.system);
             a.assemble(random.state, true);
             b.assemble(random.state, false);
-            assertThat(b.residual).containsExactly(a.residual);
-            assertThat(b.worst).isEqualTo(a.worst);
-            assertThat(b.merit).isEqualTo(a.merit);
+            assertThat(b.equations.residual).containsExactly(a.equations.residual);
+            assertThat(b.equations.worst).isEqualTo(a.equations.worst);
+            assertThat(b.equations.merit).isEqualTo(a.equations.merit);
         }
     }
 
@@ -139,12 +139,12 @@ class LineAssemblyTest {
 
     private static boolean held(LineSystem sys, LineState s, int row) {
         for (int i = 1; i < sys.spans; i++) {
-            if (row == sys.slipIndex(i)) {
+            if (row == sys.unknowns.slipIndex(i)) {
                 return Math.abs(s.passage[i]) != 1;
             }
         }
         for (int j = 0; j < sys.loads; j++) {
-            if (row == sys.loadIndex(j)) {
+            if (row == sys.unknowns.loadIndex(j)) {
                 return !s.active[j];
             }
         }
@@ -153,8 +153,8 @@ class LineAssemblyTest {
 
     private static double step(LineSystem sys, LineState s, int column) {
         for (int i = 0; i < sys.spans; i++) {
-            int at = sys.tensionIndex(i);
-            if (column >= at && column <= at + sys.up) {
+            int at = sys.unknowns.tensionIndex(i);
+            if (column >= at && column <= at + sys.unknowns.up) {
                 return 1e-5 * Math.hypot(s.tension[3 * i], s.tension[3 * i + 1]);
             }
         }
@@ -164,8 +164,8 @@ class LineAssemblyTest {
     /** What makes the rows comparable: a length, so that all of them are without unit. */
     private static double length(LineSystem sys, LineState s, int row) {
         for (int i = 0; i < sys.spans; i++) {
-            int at = sys.tensionIndex(i);
-            if (row >= at && row <= at + sys.up) {
+            int at = sys.unknowns.tensionIndex(i);
+            if (row >= at && row <= at + sys.unknowns.up) {
                 return 1 / sys.chord[i];
             }
         }
@@ -191,7 +191,7 @@ class LineAssemblyTest {
         LineAssembly assembly = new LineAssembly(sys);
         assertThat(assembly.assemble(s, false)).isTrue();
         double[] scale = rowScale(sys, s);
-        double[] out = assembly.residual.clone();
+        double[] out = assembly.equations.residual.clone();
         for (int i = 0; i < out.length; i++) {
             out[i] *= scale[i];
         }
@@ -199,17 +199,18 @@ class LineAssemblyTest {
     }
 
     private static double[] rowScale(LineSystem sys, LineState s) {
-        double[] scale = new double[sys.unknowns()];
+        double[] scale = new double[sys.unknowns.count()];
         java.util.Arrays.fill(scale, 1);
         for (int j = 0; j < sys.loads; j++) {
             if (!sys.gripped[j] && s.active[j] && s.mode[j] == LineState.RUNNING) {
                 int i = sys.loadSpan[j];
-                scale[sys.loadIndex(j)] = Math.abs(s.tension[3 * i]) + Math.abs(s.tension[3 * i + 1]) + s.force[j];
+                scale[sys.unknowns.loadIndex(j)] =
+                        Math.abs(s.tension[3 * i]) + Math.abs(s.tension[3 * i + 1]) + s.force[j];
             }
         }
         for (int e = 0; e < 2; e++) {
             if (sys.absorbers[e] != null && s.yielding[e]) {
-                scale[sys.extensionIndex(e)] = sys.endTension(s, e);
+                scale[sys.unknowns.extensionIndex(e)] = sys.forces.endTension(s, e);
             }
         }
         return scale;
@@ -239,7 +240,7 @@ class LineAssemblyTest {
                             default -> Seen.FOLLOWS;
                         };
                 seen.merge(what, 1, Integer::sum);
-                if (sys.restSupport(s, j) >= 0) {
+                if (sys.forces.restSupport(s, j) >= 0) {
                     seen.merge(Seen.RESTING, 1, Integer::sum);
                 }
             }
@@ -253,8 +254,8 @@ class LineAssemblyTest {
         if (sys.elastic) {
             seen.merge(Seen.SPRINGS, 1, Integer::sum);
         }
-        if (sys.planar) {
-            seen.merge(sys.uy == 0 ? Seen.PLANAR : Seen.OBLIQUE, 1, Integer::sum);
+        if (sys.unknowns.planar) {
+            seen.merge(sys.unknowns.uy == 0 ? Seen.PLANAR : Seen.OBLIQUE, 1, Integer::sum);
         }
     }
 }

@@ -22,13 +22,13 @@ class LineRatesTest {
                 if (!s.active[load]) {
                     continue;
                 }
-                double[] tangent = new double[sys.unknowns()];
+                double[] tangent = new double[sys.unknowns.count()];
                 for (int i = 0; i < tangent.length; i++) {
                     tangent[i] = r.nextDouble(-1e-3, 1e-3);
                 }
                 for (int i = 0; i < sys.spans; i++) {
-                    for (int c = 0; c <= sys.up; c++) {
-                        tangent[sys.tensionIndex(i) + c] = r.nextDouble(-1, 1);
+                    for (int c = 0; c <= sys.unknowns.up; c++) {
+                        tangent[sys.unknowns.tensionIndex(i) + c] = r.nextDouble(-1, 1);
                     }
                 }
                 double step = 1e-5 * Math.abs(s.tension[0] + s.tension[1]);
@@ -42,13 +42,13 @@ class LineRatesTest {
                 for (int i = 0; i <= sys.spans; i++) {
                     check("slip", seed, rates.slip(tangent, i), new double[] {fore.slip[i], aft.slip[i], step});
                     if (i > 0) {
-                        check("before", seed, rates.before(s, tangent, i), new double[] {
-                            sys.tensionBefore(fore, i), sys.tensionBefore(aft, i), step
+                        check("before", seed, rates.startSideTension(s, tangent, i), new double[] {
+                            sys.forces.startSideTension(fore, i), sys.forces.startSideTension(aft, i), step
                         });
                     }
                     if (i < sys.spans) {
-                        check("behind", seed, rates.behind(s, tangent, i), new double[] {
-                            sys.tensionBehind(fore, i), sys.tensionBehind(aft, i), step
+                        check("behind", seed, rates.endSideTension(s, tangent, i), new double[] {
+                            sys.forces.endSideTension(fore, i), sys.forces.endSideTension(aft, i), step
                         });
                     }
                     compared++;

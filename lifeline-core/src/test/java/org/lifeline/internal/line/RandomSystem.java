@@ -63,7 +63,7 @@ final class RandomSystem {
             double x = (points.get(i + 1).x() - points.get(i).x()) / run;
             double y = (points.get(i + 1).y() - points.get(i).y()) / run;
             double along = 1 + some(0.05);
-            double across = system.planar ? 0 : some(0.05);
+            double across = system.unknowns.planar ? 0 : some(0.05);
             state.tension[3 * i] = tension * (along * x - across * y);
             state.tension[3 * i + 1] = tension * (along * y + across * x);
             state.tension[3 * i + 2] = tension * some(0.4);
@@ -74,9 +74,9 @@ final class RandomSystem {
         }
         for (int k = 0; k < system.reference.length; k += 3) {
             double along = tension * some(0.3);
-            double across = system.planar ? 0 : tension * some(0.3);
-            system.reference[k] = system.ux * along - system.uy * across;
-            system.reference[k + 1] = system.uy * along + system.ux * across;
+            double across = system.unknowns.planar ? 0 : tension * some(0.3);
+            system.reference[k] = system.unknowns.ux * along - system.unknowns.uy * across;
+            system.reference[k + 1] = system.unknowns.uy * along + system.unknowns.ux * across;
             system.reference[k + 2] = tension * some(0.3);
         }
         for (int j = 0; j < system.loads; j++) {

@@ -73,8 +73,8 @@ final class PlainLoadPath {
 
     private double drop(LineState s, int i) {
         LoadElongation law = system.law;
-        double a = system.tensionBefore(s, i);
-        double b = system.tensionBehind(s, i);
+        double a = system.forces.startSideTension(s, i);
+        double b = system.forces.endSideTension(s, i);
         return b - a + law.complementaryEnergy(b) - law.complementaryEnergy(a);
     }
 }
