@@ -115,7 +115,8 @@ class EnvelopeAgainstTimeTest {
                         place,
                         post,
                         time.anchorLoad(post),
-                        envelope.onSupport(post).orElseThrow().value(), c.posts());
+                        envelope.onSupport(post).orElseThrow().value(),
+                        c.posts());
             }
             below(
                     c,
