@@ -230,7 +230,15 @@ public final class AnalyzeCommand implements Callable<Integer> {
             out.print(FirstScreen.of(assessed.assessment(), choice.leading()));
             out.flush();
             check.lines().forEach(line -> err.println("Independent check: " + InertText.plain(line)));
-            if (!check.passed()) {
+            boolean failed = false;
+            for (org.lifeline.design.assessment.IndependentCheck each :
+                    assessed.assessment().checks()) {
+                failed |= !each.passed();
+                each.failures()
+                        .forEach(f -> err.println("Independent check: "
+                                + InertText.plain(each.fallCase().describe() + ": " + f)));
+            }
+            if (failed || !check.passed()) {
                 err.println("The independent check FAILED; do not use the results before the cause is known.");
                 return ExitCode.CHECK_FAILED;
             }

@@ -58,8 +58,7 @@ class CommandLinesTest {
         assertThat(run()).isZero();
         assertThat(out())
                 .contains("Flour mill, loading roof over the wagon siding")
-                .contains("Worst values over 8 arrests")
-                .contains("Cautions")
+                .contains("ASSESSMENT: ", "WHAT GOVERNS", "CRITERIA", "WARNINGS")
                 .doesNotContain("Result file");
         assertThat(err()).isEmpty();
         assertThat(listWorkingFolder()).isEqualTo(before);
@@ -74,8 +73,8 @@ class CommandLinesTest {
     @Test
     void theDemonstrationWritesItsResultWhereItIsTold() {
         Path result = folder.resolve("demo.out");
-        assertThat(run("analyze", "--result", result.toString())).isZero();
-        assertThat(TestFiles.tree(read(result)).get("format").textValue()).isEqualTo("org.lifeline.result/1");
+        assertThat(run("analyze", "--no-motion", "--result", result.toString())).isZero();
+        assertThat(TestFiles.tree(read(result)).get("format").textValue()).isEqualTo("org.lifeline.result/2");
         assertThat(out()).contains("Result file: " + result);
     }
 
@@ -90,7 +89,7 @@ class CommandLinesTest {
     @Test
     void aDesignIsAnalyzedAndItsResultStandsBesideIt() throws IOException {
         Path design = file("gallery.json", TestFiles.text("independent/conveyor-gallery.design.json"));
-        assertThat(run("analyze", design.toString())).isZero();
+        assertThat(run("analyze", "--no-motion", design.toString())).isZero();
         assertThat(names()).containsExactly("gallery.json", "gallery.result.json");
         assertThat(TestFiles.tree(read(folder.resolve("gallery.result.json"))).get("arrests"))
                 .hasSize(6);
@@ -102,14 +101,14 @@ class CommandLinesTest {
     @ValueSource(strings = {"--no-result", "--result=-"})
     void aResultFileCanBeLeftOut(String option) throws IOException {
         Path design = file("gallery.json", TestFiles.text("independent/conveyor-gallery.design.json"));
-        assertThat(run("analyze", design.toString(), option)).isZero();
+        assertThat(run("analyze", "--no-motion", design.toString(), option)).isZero();
         assertThat(names()).containsExactly("gallery.json");
     }
 
     @Test
     void aNameWithoutEndingGetsOne() throws IOException {
         Path design = file("gallery", TestFiles.text("independent/silo-roof-gripped-middle.design.json"));
-        assertThat(run("analyze", design.toString())).isZero();
+        assertThat(run("analyze", "--no-motion", design.toString())).isZero();
         assertThat(names()).containsExactly("gallery", "gallery.result.json");
     }
 
@@ -117,7 +116,7 @@ class CommandLinesTest {
     void theDesignItselfIsNeverOverwritten() throws IOException {
         String text = TestFiles.text("independent/silo-roof-gripped-middle.design.json");
         Path design = file("d.json", text);
-        assertThat(run("analyze", design.toString(), "--result", design.toString()))
+        assertThat(run("analyze", "--no-motion", design.toString(), "--result", design.toString()))
                 .isEqualTo(2);
         assertThat(design).hasContent(text);
         assertThat(out()).isEmpty();
@@ -127,7 +126,7 @@ class CommandLinesTest {
     @ParameterizedTest
     @CsvSource({"both, true, true", "si, true, false", "us, false, true"})
     void unitsAreChosen(String units, boolean si, boolean us) {
-        assertThat(run("analyze", "--units", units)).isZero();
+        assertThat(run("analyze", "--no-motion", "--full", "--units", units)).isZero();
         String results = out().substring(out().indexOf("Installed state"), out().indexOf("Documents of the plan"));
         assertThat(results.contains(" kN")).isEqualTo(si);
         assertThat(results.contains(" lbf")).isEqualTo(us);
@@ -171,7 +170,7 @@ class CommandLinesTest {
     @MethodSource("badFiles")
     void aBadFileExitsWithTwo(BadFile bad) throws IOException {
         Path design = file("bad.json", bad.text());
-        assertThat(run("analyze", design.toString())).isEqualTo(2);
+        assertThat(run("analyze", "--no-motion", design.toString())).isEqualTo(2);
         assertThat(out()).isEmpty();
         assertThat(err()).contains(bad.message()).contains("violation").doesNotContain("\tat ");
         assertThat(names()).containsExactly("bad.json");
@@ -181,23 +180,23 @@ class CommandLinesTest {
     void anOldResultStaysWhenTheDesignIsBad() throws IOException {
         file("bad.result.json", "old");
         Path design = file("bad.json", TestFiles.gallery("\"100 kg\"", "\"-1 kg\""));
-        assertThat(run("analyze", design.toString())).isEqualTo(2);
+        assertThat(run("analyze", "--no-motion", design.toString())).isEqualTo(2);
         assertThat(folder.resolve("bad.result.json")).hasContent("old");
     }
 
     @Test
     void aMissingFileExitsWithTwo() {
-        assertThat(run("analyze", folder.resolve("none.json").toString())).isEqualTo(2);
+        assertThat(run("analyze", "--no-motion", folder.resolve("none.json").toString())).isEqualTo(2);
         assertThat(out()).isEmpty();
         assertThat(err()).contains("cannot be read").contains("none.json");
-        assertThat(run("analyze", folder.toString())).isEqualTo(2);
+        assertThat(run("analyze", "--no-motion", folder.toString())).isEqualTo(2);
     }
 
     @Test
     void aFileThatIsTooLargeExitsWithTwo() throws IOException {
         Path design = folder.resolve("large.json");
         Files.write(design, new byte[10_000_001]);
-        assertThat(run("analyze", design.toString())).isEqualTo(2);
+        assertThat(run("analyze", "--no-motion", design.toString())).isEqualTo(2);
         assertThat(err()).contains("must not be larger than");
     }
 
@@ -218,7 +217,7 @@ class CommandLinesTest {
 
     @Test
     void aResultWithoutAFolderIsRefusedAndNothingIsPrinted() {
-        assertThat(run("analyze", "--result", folder.resolve("no/where.json").toString()))
+        assertThat(run("analyze", "--no-motion", "--result", folder.resolve("no/where.json").toString()))
                 .isEqualTo(2);
         assertThat(out()).isEmpty();
         assertThat(err()).contains("no/where.json: its folder does not exist");
@@ -301,12 +300,12 @@ class CommandLinesTest {
                         "Conveyor gallery, walkway line 2", "red \\u001b[31m\\u202etxt\\u0007 \\u009b2J")
                 .replace("\"middle of bay 2\"", "\"bay\\r\\n 2\"");
         Path design = file("inert.json", text);
-        assertThat(run("analyze", design.toString(), "--no-result")).isZero();
+        assertThat(run("analyze", "--no-motion", design.toString(), "--no-result")).isZero();
         assertThat(out()).contains("red ␛[31m⟨U+202E⟩txt␇ ⟨U+009B⟩2J").contains("bay   2");
         assertThat(out().chars().filter(c -> c != '\n')).noneMatch(Character::isISOControl);
 
         Path bad = file("bad.json", TestFiles.gallery("\"mass\"", "\"\\u001b[2Jmass\""));
-        assertThat(run("analyze", bad.toString())).isEqualTo(2);
+        assertThat(run("analyze", "--no-motion", bad.toString())).isEqualTo(2);
         assertThat(err()).contains("␛[2Jmass");
         assertThat(err().chars().filter(c -> c != '\n')).noneMatch(Character::isISOControl);
     }
@@ -316,7 +315,7 @@ class CommandLinesTest {
         String text = TestFiles.text("independent/conveyor-gallery.design.json")
                 .replace("\"falls\": [", "\"falls\": [],\n\"criteria\": []}");
         Path design = file("search.json", text.substring(0, text.indexOf("\"criteria\": []}") + 15));
-        assertThat(run("analyze", design.toString())).isZero();
+        assertThat(run("analyze", "--no-motion", design.toString())).isZero();
         assertThat(out()).contains("The design names no falls").contains("worker A, span 1");
         assertThat(TestFiles.tree(read(folder.resolve("search.result.json")))
                         .get("fallsSearched")

@@ -107,7 +107,7 @@ class ProcessTest {
     @Test
     void theResultIsNotWrittenOverTheStandardOutput() throws Exception {
         Path out = folder.resolve("out");
-        int code = program("analyze", design.toString(), "--result", out.toString())
+        int code = program("analyze", "--no-motion", design.toString(), "--result", out.toString())
                 .redirectOutput(out.toFile())
                 .start()
                 .waitFor();
