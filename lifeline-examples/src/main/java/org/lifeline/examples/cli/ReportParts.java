@@ -45,7 +45,10 @@ final class ReportParts {
                     if (!f.picture().data().rows().isEmpty()) {
                         String numbers = String.format(Locale.ROOT, "picture-%03d.csv", pictures);
                         put(numbers, CsvReport.writeTable(f.picture().data()));
-                        list(numbers, section.title(), "Numbers of " + f.picture().title());
+                        list(
+                                numbers,
+                                section.title(),
+                                "Numbers of " + f.picture().title());
                     }
                 }
             }

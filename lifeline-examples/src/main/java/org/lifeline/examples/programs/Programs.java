@@ -11,7 +11,10 @@ public final class Programs {
     private static final List<Program> ALL = List.of(
             new Program("single-span", "a fall in the middle of one span, both sides", List.of(), SingleSpan::main),
             new Program(
-                    "five-spans", "five spans with friction and an in-line energy absorber", List.of(), FiveSpans::main),
+                    "five-spans",
+                    "five spans with friction and an in-line energy absorber",
+                    List.of(),
+                    FiveSpans::main),
             new Program("corner", "a line that turns a corner and climbs", List.of(), CornerLine::main),
             new Program(
                     "yielding-posts",

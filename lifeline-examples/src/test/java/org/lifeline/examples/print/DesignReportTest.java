@@ -167,11 +167,11 @@ class DesignReportTest {
 
     @Test
     void resultsCarrySymbolUnitsAndFormula() {
-        List<String> rows = tables(full("independent/silo-roof-gripped-middle.design.json", UnitChoice.BOTH), "Results")
-                .stream()
-                .flatMap(t -> t.rows().stream())
-                .map(r -> String.join(" ", r.cells()))
-                .toList();
+        List<String> rows =
+                tables(full("independent/silo-roof-gripped-middle.design.json", UnitChoice.BOTH), "Results").stream()
+                        .flatMap(t -> t.rows().stream())
+                        .map(r -> String.join(" ", r.cells()))
+                        .toList();
         // Values of the independent program: h 1.891935 m, x 0.285291 m, T 24799.9 N on the maximum side.
         assertThat(rows)
                 .contains("Free fall distance h 1.892 m (6.207 ft) [2]")
