@@ -127,11 +127,11 @@ public final class TextReport {
         line("");
         wrap(InertText.plain(t.caption()), "");
         List<ReportBlock.Table> parts = parts(t);
-        for (ReportBlock.Table part : parts) {
-            if (part != parts.get(0)) {
+        for (int i = 0; i < parts.size(); i++) {
+            if (i > 0) {
                 line("");
             }
-            part(part);
+            part(parts.get(i));
         }
     }
 
