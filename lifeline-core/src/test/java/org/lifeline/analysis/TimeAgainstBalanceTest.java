@@ -15,7 +15,6 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.TreeMap;
-import java.util.function.ToDoubleFunction;
 import org.junit.jupiter.api.Test;
 import org.lifeline.base.NoEquilibriumException;
 import org.lifeline.model.Attachment;
@@ -36,16 +35,20 @@ class TimeAgainstBalanceTest {
 
     /** What is compared. */
     private enum Compared {
-        END_LOAD(ArrestResult::endAnchorLoad),
-        POST_LOAD(TimeAgainstBalanceTest::postLoad),
-        TENSION(ArrestResult::maximumTension),
-        ARREST_FORCE(ArrestResult::arrestForce),
-        FALL_DISTANCE(ArrestResult::totalFallDistance);
+        END_LOAD,
+        POST_LOAD,
+        TENSION,
+        ARREST_FORCE,
+        FALL_DISTANCE;
 
-        private final ToDoubleFunction<ArrestResult> value;
-
-        Compared(ToDoubleFunction<ArrestResult> value) {
-            this.value = value;
+        double of(ArrestResult r) {
+            return switch (this) {
+                case END_LOAD -> r.endAnchorLoad();
+                case POST_LOAD -> postLoad(r);
+                case TENSION -> r.maximumTension();
+                case ARREST_FORCE -> r.arrestForce();
+                case FALL_DISTANCE -> r.totalFallDistance();
+            };
         }
     }
 
@@ -80,8 +83,7 @@ class TimeAgainstBalanceTest {
                     .arrest();
             for (String kind : List.of("all", kind(line, fall))) {
                 for (Compared c : Compared.values()) {
-                    double ratio = c.value.applyAsDouble(time)
-                            / balance.largest(c.value).value();
+                    double ratio = c.of(time) / balance.largest(c::of).value();
                     if (!Double.isNaN(ratio)) {
                         all.computeIfAbsent(kind, k -> new EnumMap<>(Compared.class))
                                 .computeIfAbsent(c, k -> new ArrayList<>())
