@@ -6,8 +6,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.lifeline.analysis.ArrestResult;
-import org.lifeline.analysis.InlineAbsorberState;
 import org.lifeline.design.criteria.Status;
 import org.lifeline.design.envelope.Extreme;
 import org.lifeline.design.envelope.FallCase;
@@ -24,14 +24,16 @@ final class AssessmentWarnings {
     /** Slope of a span above which a free attachment may run down it [rad]; CEN/TS 16415:2013 draws a line at 15°. */
     private static final double STEEP = Math.toRadians(15);
 
-    /** Way of the attachment along the span above which the worker is said to swing [m]; our own choice. */
-    private static final double FAR = 0.5;
-
     /** Share by which a load elsewhere, or in time, must be larger to be worth a warning [-]: more than a rounding. */
     private static final double NOTABLE = 0.01;
 
     /** The same for distances [m]. */
     private static final double NOTABLE_LENGTH = 0.01;
+
+    /** Strengths, which are compared here with the model factors in the load. */
+    private static final Set<org.lifeline.analysis.warning.Warning.Code> CHECKED_WITH_FACTORS = Set.of(
+            org.lifeline.analysis.warning.Warning.Code.CABLE_STRENGTH,
+            org.lifeline.analysis.warning.Warning.Code.ANCHOR_CAPACITY);
 
     private final AssessmentResult result;
     private final List<Warning> list = new ArrayList<>();
@@ -46,7 +48,7 @@ final class AssessmentWarnings {
         criteria();
         strengths();
         clearance();
-        absorbers();
+        ofArrests();
         elsewhere();
         inTime();
         motion();
@@ -131,28 +133,21 @@ final class AssessmentWarnings {
                         "m")));
     }
 
-    /** Absorbers that are used up in an arrest that governs, each named once with the first such case. */
-    private void absorbers() {
-        Map<String, FallCase> bottomed = new LinkedHashMap<>();
-        Map<String, FallCase> used = new LinkedHashMap<>();
+    /** What the arrests that govern say of themselves: each kind once for each part, with its worst value. */
+    private void ofArrests() {
+        Map<String, Warning> found = new LinkedHashMap<>();
         for (GoverningValue each : result.governing()) {
-            ArrestResult r = each.arrest();
-            if (r.bottomedOut()) {
-                bottomed.putIfAbsent(r.firstFaller().id(), each.fallCase());
-            }
-            for (InlineAbsorberState state : r.inlineAbsorbers()) {
-                if (state.bottomedOut()) {
-                    used.putIfAbsent(state.supportId(), each.fallCase());
+            for (org.lifeline.analysis.warning.Warning w : each.arrest().warnings()) {
+                if (CHECKED_WITH_FACTORS.contains(w.code())) {
+                    continue;
                 }
+                String code = w.code().name().toLowerCase(Locale.ROOT).replace('_', '-');
+                String where = w.where() + ", " + each.fallCase().describe();
+                Warning here = new Warning(code, w.where() + ": " + w.code().text(), where, w.value(), w.limit(), w.unit());
+                found.merge(code + w.where(), here, (old, other) -> other.value() > old.value() ? other : old);
             }
         }
-        bottomed.forEach((worker, c) -> add(
-                "bottomed-out",
-                c.describe(),
-                "the connecting subsystem of " + worker
-                        + " bottoms out; force and distance go beyond what it is made for"));
-        used.forEach((support, c) ->
-                add("inline-absorber-used-up", c.describe(), "the in-line absorber at " + support + " is used up"));
+        list.addAll(found.values());
     }
 
     /** Where it is worse than in the stated falls. */
@@ -239,34 +234,18 @@ final class AssessmentWarnings {
 
     private void geometry() {
         double flat = 0;
-        double far = 0;
         FallCase flatCase = null;
-        FallCase farCase = null;
         for (GoverningValue each : result.governing()) {
             ArrestResult r = each.arrest();
             double ratio = r.lineLoad() > 0 ? r.maximumTension() / r.lineLoad() : 0;
-            double along = r.attachmentAtPeak().horizontalDistance(r.attachmentBefore());
             if (ratio > flat) {
                 flat = ratio;
                 flatCase = each.fallCase();
-            }
-            if (along > far) {
-                far = along;
-                farCase = each.fallCase();
             }
         }
         if (flatCase != null && flat > FLAT) {
             list.add(new Warning(
                     "flat-line", "flat line, tension over force on the line", flatCase.describe(), flat, FLAT, "-"));
-        }
-        if (farCase != null && far > FAR) {
-            list.add(new Warning(
-                    "attachment-runs",
-                    "the attachment runs along the span, the worker swings",
-                    farCase.describe(),
-                    far,
-                    FAR,
-                    "m"));
         }
         Lifeline line = result.design().line();
         for (int i = 1; i <= line.spans(); i++) {

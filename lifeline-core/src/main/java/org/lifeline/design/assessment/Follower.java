@@ -3,6 +3,7 @@ package org.lifeline.design.assessment;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import org.lifeline.analysis.AttachmentLimit;
+import org.lifeline.analysis.AttachmentLimit;
 import org.lifeline.analysis.TransientArrest;
 import org.lifeline.analysis.TransientResult;
 import org.lifeline.base.InvalidInputException;
@@ -45,11 +46,7 @@ final class Follower {
         FallCase fallCase = task.fallCase();
         Lifeline line = task.line();
         double run = line.run(line.spanOf(fallCase.fall().place()));
-        boolean held = fallCase.attachmentLimit()
-                .filter(l -> l == AttachmentLimit.HELD)
-                .isPresent();
-        TransientArrest start = TransientArrest.withDefaults();
-        return (held ? start.withAttachmentHeld() : start)
+        TransientArrest analysis = TransientArrest.withDefaults()
                 .withTemperature(fallCase.temperature())
                 .withSide(fallCase.side())
                 .withClearance(clearance)
@@ -58,6 +55,11 @@ final class Follower {
                 .withEndAfterFirstCatch(0)
                 .withSegmentLength(Math.max(run / SearchParameters.SEGMENTS, SearchParameters.SHORTEST))
                 .withRefinements(refinements);
+        return fallCase.attachmentLimit()
+                        .filter(l -> l == AttachmentLimit.HELD)
+                        .isPresent()
+                ? analysis.withAttachmentHeld()
+                : analysis;
     }
 
     /** The case on as many meshes as give a bound of what finer ones would change. */

@@ -16,6 +16,7 @@ import org.lifeline.design.envelope.Extremes;
 import org.lifeline.design.envelope.FallCase;
 import org.lifeline.design.envelope.LoadCombination;
 import org.lifeline.internal.numeric.OrderedWork;
+import org.lifeline.model.Attachment;
 import org.lifeline.model.DeploymentForce;
 import org.lifeline.model.Fall;
 import org.lifeline.model.LifelineDesign;
@@ -94,11 +95,20 @@ final class MotionSearch {
                     for (double share : stations(combination)) {
                         Place place = Place.of(span, share * design.line().run(span));
                         tasks.add(new Follower.Task(combination.of(fall.at(place)), combination.line()));
+                        if (mayBeHeld(fall, combination)) {
+                            tasks.add(new Follower.Task(combination.held().of(fall.at(place)), combination.line()));
+                        }
                     }
                 }
             }
         }
         survey(tasks, 0.25);
+    }
+
+    /** A free-running attachment that is held gives larger forces, and smaller distances. */
+    private static boolean mayBeHeld(Fall fall, LoadCombination combination) {
+        return combination.side() == DeploymentForce.MAXIMUM
+                && fall.fallers().get(0).attachment() == Attachment.FREE_RUNNING;
     }
 
     private static double[] stations(LoadCombination combination) {

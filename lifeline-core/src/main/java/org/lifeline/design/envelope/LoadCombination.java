@@ -53,8 +53,12 @@ public final class LoadCombination {
         this.analysis = other.analysis.withAttachmentLimit(limit);
     }
 
-    /** The same with a free-running attachment that does not run. */
-    LoadCombination held() {
+    /**
+     * The same with a free-running attachment that does not run.
+     *
+     * @return the new combination
+     */
+    public LoadCombination held() {
         return new LoadCombination(this, AttachmentLimit.HELD);
     }
 

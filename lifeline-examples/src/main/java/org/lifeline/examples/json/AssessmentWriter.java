@@ -5,6 +5,7 @@ import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.Locale;
 import org.lifeline.analysis.ArrestResult;
+import org.lifeline.analysis.AttachmentLimit;
 import org.lifeline.design.assessment.AssessedCriterion;
 import org.lifeline.design.assessment.AssessmentResult;
 import org.lifeline.design.assessment.FollowedArrest;
@@ -19,7 +20,6 @@ import org.lifeline.design.envelope.Extreme;
 import org.lifeline.design.envelope.FallCase;
 import org.lifeline.design.envelope.Quantity;
 import org.lifeline.examples.criteria.PrintedComparison;
-import org.lifeline.model.Attachment;
 import org.lifeline.model.Place;
 
 /** Draws up the member {@code assessment} of a result file: plain SI numbers, unrounded. */
@@ -82,13 +82,23 @@ final class AssessmentWriter {
         ObjectNode node = NODES.objectNode();
         node.put("fall", c.fall().id());
         node.set("place", place(c.fall().place()));
-        node.put("attachment", c.fall().fallers().get(0).attachment() == Attachment.GRIPPED ? "gripped" : "running");
+        node.put("attachment", attachment(c));
         ResultWriter.number(node, "temperature", c.temperature());
         node.put("force", c.side().name().toLowerCase(Locale.ROOT));
         c.pretensionFactor().ifPresent(v -> ResultWriter.number(node, "pretensionFactor", v));
         c.friction().ifPresent(v -> ResultWriter.number(node, "friction", v));
         c.mass().ifPresent(v -> ResultWriter.number(node, "mass", v));
         return node;
+    }
+
+    /** Where the connection pulls on a support itself it cannot run. */
+    private static String attachment(FallCase c) {
+        if (c.fall().place().isAtSupport()) {
+            return "held";
+        }
+        return c.attachmentLimit()
+                .map(l -> l == AttachmentLimit.HELD ? "held" : "running")
+                .orElse("gripped");
     }
 
     private static ObjectNode place(Place place) {

@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import org.lifeline.analysis.AttachmentLimit;
 import org.lifeline.analysis.Method;
 import org.lifeline.base.UnitSystem;
 import org.lifeline.design.assessment.AssessedCriterion;
@@ -133,7 +134,7 @@ public final class FirstScreen {
     }
 
     private static String row(String name, String balance, String inTime, String where) {
-        return String.format(Locale.ROOT, "%-28.28s%11s%11s %s", name, balance, inTime, where);
+        return String.format(Locale.ROOT, "%-26.26s%11s%11s %s", name, balance, inTime, where);
     }
 
     private static QuantityKind kind(String unit) {
@@ -165,7 +166,8 @@ public final class FirstScreen {
                 .orElseGet(() -> "span " + c.fall().place().span() + " "
                         + number("m", c.fall().place().station()));
         return place + " " + quantities.input(QuantityKind.TEMPERATURE, c.temperature())
-                + (c.side() == DeploymentForce.MAXIMUM ? " max" : " clr");
+                + (c.side() == DeploymentForce.MAXIMUM ? " max" : " clr")
+                + (c.attachmentLimit().filter(l -> l == AttachmentLimit.HELD).isPresent() ? " held" : "");
     }
 
     /** The range of the governing forces in time over the damping of the cable, for which no source is known. */
@@ -190,7 +192,7 @@ public final class FirstScreen {
             lines.add("CRITERIA: the design names none");
             return;
         }
-        lines.add("CRITERIA, on the worst of the whole line");
+        lines.add("CRITERIA, on the worst of the whole line (max, clr: the absorber's force)");
         int most = Math.min(MOST_CRITERIA, result.criteria().size());
         result.criteria().subList(0, most).forEach(this::criterion);
         if (result.criteria().size() > most) {

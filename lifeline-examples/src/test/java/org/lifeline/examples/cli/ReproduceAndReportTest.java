@@ -79,9 +79,20 @@ class ReproduceAndReportTest {
         assertThat(run("reproduce", result.toString(), design.toString())).isEqualTo(4);
         assertThat(out()).contains("the file is cut off");
         Files.write(result, whole);
-        Files.writeString(design, Files.readString(design) + "\n");
+        String text = Files.readString(design);
+        Files.writeString(design, text.replace("\"1.2 kN\"", "\"1.3 kN\""));
         assertThat(run("reproduce", result.toString(), design.toString())).isEqualTo(4);
         assertThat(out()).contains("belongs to another design file");
+    }
+
+    @Test
+    void whiteSpaceAndWrongOrderAreTold() throws IOException {
+        Files.writeString(design, Files.readString(design) + "\n \n");
+        assertThat(run("reproduce", result.toString(), design.toString())).isZero();
+        assertThat(out()).contains("white space only").contains("not compared: how iterations went");
+
+        assertThat(run("reproduce", design.toString(), result.toString())).isEqualTo(2);
+        assertThat(err()).contains("the files stand in the wrong order");
     }
 
     @Test
