@@ -173,7 +173,9 @@ public final class EnergyBalance {
             throw path.failure(
                     "the energy account of the fall does not close: " + account.residual() + " J are left over");
         }
+        Worker hardest = fall.fallers().get(found.forces().indexOf(found.largestForce()));
         Levels levels = new Levels(start.point().z(), end.z(), OptionalDouble.empty(), place.isAtSupport());
+        WorkerClearance needed = account(line, fall, found.extensions(), levels, end);
         return new ArrestResult.Builder(
                         new ArrestResult.Conditions(fall, side, Method.ENERGY_BALANCE, attachmentLimit(fall)))
                 .before(start.before())
@@ -188,7 +190,9 @@ public final class EnergyBalance {
                 .bound(found.isBound())
                 .energy(account)
                 .pathWork(path.pathWork())
-                .clearance(account(line, fall, found.extensions(), levels, end))
+                .clearance(needed.account())
+                .clearanceWorker(needed.worker())
+                .hardestArrested(hardest)
                 .harnessStretch(clearance.harnessStretch())
                 .build();
     }
@@ -275,11 +279,14 @@ public final class EnergyBalance {
         v.throwIfAny();
     }
 
-    private Clearance account(Lifeline line, Fall fall, List<Double> x, Levels levels, Point atPeak) {
+    /** The worker who needs the most clearance, with the account. */
+    private record WorkerClearance(Worker worker, Clearance account) {}
+
+    private WorkerClearance account(Lifeline line, Fall fall, List<Double> x, Levels levels, Point atPeak) {
         Point first = line.supports().get(line.spanOf(fall.place()) - 1).position();
         double along = line.along(fall.place()) - line.stationOf(fall.place()) + first.horizontalDistance(atPeak);
         OptionalDouble below = ClearanceAccount.highest(clearance, line, fall, along);
-        Clearance worst = null;
+        WorkerClearance worst = null;
         for (int i = 0; i < fall.fallers().size(); i++) {
             Worker each = fall.fallers().get(i);
             double above = levels.lineBefore() - each.harnessElevation();
@@ -287,8 +294,8 @@ public final class EnergyBalance {
             double taut = Math.max(each.connection().tautLength(above), above);
             Clearance c =
                     ClearanceAccount.draw(clearance, each, levels, new ClearanceAccount.Reach(taut, x.get(i)), below);
-            if (worst == null || c.requiredElevation() < worst.requiredElevation()) {
-                worst = c;
+            if (worst == null || c.requiredElevation() < worst.account().requiredElevation()) {
+                worst = new WorkerClearance(each, c);
             }
         }
         if (worst == null) {

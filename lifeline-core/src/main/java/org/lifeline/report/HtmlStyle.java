@@ -80,7 +80,7 @@ final class HtmlStyle {
             p{margin:.8mm 0 1.4mm;orphans:3;widows:3}
             h2+p,h3+p{break-after:avoid}
             ul{margin:.6mm 0 1.4mm;padding-left:4.5mm}
-            .identity{margin:0 0 1.5mm;columns:2}
+            .identity{margin:0 0 1.5mm}
             caption{break-after:avoid;padding:.3mm 0 .5mm}
             tr,figure,figcaption{break-inside:avoid}
             thead{display:table-header-group;break-after:avoid;break-inside:avoid}

@@ -45,13 +45,13 @@ public final class TextReport {
 
     private void document(ReportDocument d) {
         String title = InertText.plain(d.title());
-        line(title);
+        wrap(title, "");
         line("=".repeat(Math.min(WIDTH, title.length())));
         d.identity().forEach(i -> wrap(InertText.plain(i), ""));
         for (ReportSection s : d.sections()) {
             String heading = InertText.plain(s.title());
             line("");
-            line(heading);
+            wrap(heading, "");
             line((s.level() == 1 ? "-" : ".").repeat(Math.min(WIDTH, heading.length())));
             for (ReportBlock b : s.blocks()) {
                 block(b);

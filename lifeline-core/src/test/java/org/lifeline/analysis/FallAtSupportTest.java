@@ -279,7 +279,8 @@ class FallAtSupportTest {
     void randomLinesAreVerified(long seed) {
         ArrestCase c = RandomLines.of(seed);
         int number = (int) (seed % (c.line().spans() + 1));
-        Fall fall = c.fall().at(Place.atSupport(c.line().supports().get(number).id()));
+        Support support = c.line().supports().get(number);
+        Fall fall = below(c.fall(), support);
         EnergyBalance balance =
                 EnergyBalance.withDefaults().withTemperature(c.temperature()).withSide(c.side());
         LoadingCurve curve = c.fall().fallers().get(0).connection().curve(c.side());
@@ -294,6 +295,19 @@ class FallAtSupportTest {
             assertThat(e.getMessage()).as("seed %s", seed).contains("state the stiffness of the stop");
             assertThat(curve.stopStiffness()).isInfinite();
         }
+    }
+
+    /** The same workers at a support, standing so that their connections reach it. */
+    private static Fall below(Fall fall, Support support) {
+        Fall.Builder b = Fall.builder("fall").at(Place.atSupport(support.id()));
+        for (Worker each : fall.fallers()) {
+            double below = Math.min(0.5, 0.5 * each.connection().tautLength(0));
+            b.faller(each.toBuilder(each.id())
+                    .walkingLevel(support.position().z() - each.attachmentHeight() - below)
+                    .build());
+        }
+        fall.hanging().forEach(h -> b.hanging(h.worker(), h.place()));
+        return b.build();
     }
 
     @Test

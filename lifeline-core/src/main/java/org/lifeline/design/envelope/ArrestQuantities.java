@@ -1,9 +1,9 @@
 package org.lifeline.design.envelope;
 
-import org.lifeline.base.Direction;
 import java.util.List;
 import org.lifeline.analysis.ArrestResult;
 import org.lifeline.analysis.SupportReaction;
+import org.lifeline.base.Direction;
 import org.lifeline.base.Point;
 import org.lifeline.base.Vector3;
 import org.lifeline.model.DeploymentForce;

@@ -1,9 +1,9 @@
 package org.lifeline.design.envelope;
 
-import org.lifeline.base.Direction;
 import java.util.Locale;
 import java.util.Optional;
 import org.lifeline.analysis.ArrestResult;
+import org.lifeline.base.Direction;
 
 /**
  * The worst value of a quantity, with the case that governs it.

@@ -1,6 +1,5 @@
 package org.lifeline.design.envelope;
 
-import org.lifeline.base.Direction;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -8,6 +7,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.lifeline.analysis.ArrestResult;
+import org.lifeline.base.Direction;
 import org.lifeline.base.Interval;
 import org.lifeline.model.DeploymentForce;
 import org.lifeline.model.Fall;

@@ -92,7 +92,7 @@ final class DerivationSection {
         }
         TableBuilder t = new TableBuilder(
                         "Cable that passes each intermediate support: growth of the unstretched length ΣS"
-                                + " from the first support to it, positive toward the start of the line")
+                                + " from the first support to it, positive toward the start of the line, at the temperature of the arrest")
                 .text("Support")
                 .number("ΣS before the fall")
                 .number("ΣS at the lowest point")
@@ -153,9 +153,9 @@ final class DerivationSection {
         for (FrictionHeat.Step step : heat.steps()) {
             List<String> cells = new ArrayList<>(List.of(q.result(QuantityKind.FORCE, step.force())));
             for (int i : supports) {
-                cells.add(q.result(QuantityKind.FORCE, step.drop().get(i)));
-                cells.add(q.result(QuantityKind.SMALL_LENGTH, step.passed().get(i)));
-                cells.add(q.result(QuantityKind.ENERGY, step.heat().get(i)));
+                cells.add(q.result(QuantityKind.FORCE, FrictionHeat.of(step.drop(), i)));
+                cells.add(q.result(QuantityKind.SMALL_LENGTH, FrictionHeat.of(step.passed(), i)));
+                cells.add(q.result(QuantityKind.ENERGY, FrictionHeat.of(step.heat(), i)));
             }
             t.row(cells);
         }

@@ -81,7 +81,8 @@ final class FrictionHeat {
         return new Step(force, drop, passed, heat);
     }
 
-    private static double of(Map<Integer, Double> values, int support) {
+    /** The value of a support in one of the maps of a step; 0 where it has none. */
+    static double of(Map<Integer, Double> values, int support) {
         return values.getOrDefault(support, 0.0);
     }
 

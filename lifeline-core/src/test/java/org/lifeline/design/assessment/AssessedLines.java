@@ -63,12 +63,8 @@ final class AssessedLines {
         return LifelineDesign.builder("assessed line")
                 .line(line)
                 .worker(worker)
-                .fall(Fall.builder("stated")
-                        .at(Place.of(1, 3))
-                        .faller(worker)
-                        .build())
-                .clearance(ClearanceRules.commonPractice()
-                        .withObstructions(List.of(new Obstruction(0, 100, 4))))
+                .fall(Fall.builder("stated").at(Place.of(1, 3)).faller(worker).build())
+                .clearance(ClearanceRules.commonPractice().withObstructions(List.of(new Obstruction(0, 100, 4))))
                 .build();
     }
 }

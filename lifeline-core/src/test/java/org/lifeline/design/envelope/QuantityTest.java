@@ -13,8 +13,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
-import org.lifeline.analysis.AttachmentLimit;
 import org.lifeline.analysis.ArrestResult;
+import org.lifeline.analysis.AttachmentLimit;
 import org.lifeline.analysis.EnergyBalance;
 import org.lifeline.base.Direction;
 import org.lifeline.base.Interval;
@@ -145,11 +145,7 @@ class QuantityTest {
         assertThat(plain.friction()).isEmpty();
         assertThat(plain.pretensionFactor()).isEmpty();
         FallCase other = new FallCase(
-                FALL,
-                -30,
-                DeploymentForce.CLEARANCE,
-                new FallCase.Deviation(0.8, 0.2, 130),
-                AttachmentLimit.RUNNING);
+                FALL, -30, DeploymentForce.CLEARANCE, new FallCase.Deviation(0.8, 0.2, 130), AttachmentLimit.RUNNING);
         assertThat(other.describe())
                 .endsWith("-30.0 °C, clearance deployment force, pretension × 0.800, friction 0.200, mass 130.0 kg");
         assertThat(other.mass()).hasValue(130);

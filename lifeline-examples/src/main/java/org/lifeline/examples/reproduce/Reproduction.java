@@ -211,6 +211,7 @@ public final class Reproduction {
     }
 
     /** What was computed anew, and the file that it makes. */
+    @SuppressWarnings("ArrayRecordComponent") // handed on once, never compared
     private record Recomputed(DesignRun run, byte[] bytes, List<String> failedChecks) {}
 
     private Recomputed stated(DesignFile design, Method method) {

@@ -271,12 +271,13 @@ class HostileInputTest {
         assertThat(picture).exists();
     }
 
-    /** All the others have their own line; they repeat nothing of what they are given. */
+    /** All the others have their own line and take nothing; what they are given is refused and comes out inert. */
     @Test
     void programsWithoutADesignRepeatNothing() {
         for (Programs.Program each : Programs.all()) {
             if (!ON_DESIGNS.contains(each.name()) && !each.name().equals("span-study")) {
-                assertExample(each.name(), STEERING);
+                assertThat(run("example", each.name(), STEERING)).isEqualTo(ExitCode.BAD_INPUT);
+                assertInert(said());
             }
         }
     }

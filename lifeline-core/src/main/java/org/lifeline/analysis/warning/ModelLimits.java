@@ -1,0 +1,28 @@
+package org.lifeline.analysis.warning;
+
+import java.util.List;
+
+/** What the model leaves out, in one list for reports; the theory page on the arrest has the same. */
+public final class ModelLimits {
+    private static final List<String> LIST = List.of(
+            "creep and constructional stretch of the cable",
+            "wet, iced or cold energy absorbers, whose forces differ",
+            "edges that the connection or the cable runs over",
+            "falls that nearly coincide: together or in sequence is computed, not half a second apart",
+            "wind and ice on the line",
+            "loads of rescue",
+            "pull across the line, out of its vertical plane",
+            "dependence of absorbers on the speed of deployment",
+            "damage, wear, and what was overloaded before");
+
+    private ModelLimits() {}
+
+    /**
+     * The limits.
+     *
+     * @return one clause each; unmodifiable
+     */
+    public static List<String> list() {
+        return LIST;
+    }
+}
