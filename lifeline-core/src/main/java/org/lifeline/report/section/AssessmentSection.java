@@ -54,6 +54,7 @@ public final class AssessmentSection {
                 + ", with the model factors; the stated falls stand in a column beside it."
                 + (result.isComplete() ? "" : " THE SEARCH WAS ENDED EARLY: worse cases may exist.")));
         blocks.add(table());
+        blocks.add(places());
         blocks.add(damping());
         blocks.add(new ReportBlock.Paragraph("It judges nothing: whether a value is acceptable is for a qualified person to"
                 + " decide."));
@@ -61,14 +62,13 @@ public final class AssessmentSection {
     }
 
     private ReportBlock table() {
-        TableBuilder t = new TableBuilder("What governs, model factors applied, and where")
+        TableBuilder t = new TableBuilder("What governs, model factors applied")
                 .text("Quantity")
                 .number("Worst")
                 .text("Method")
                 .number("By energy balance")
                 .number("In time")
-                .number("Stated falls")
-                .text("Where");
+                .number("Stated falls");
         for (GoverningValue g : result.governing()) {
             t.row(
                     name(g),
@@ -76,8 +76,15 @@ public final class AssessmentSection {
                     g.method() == Method.ENERGY_BALANCE ? "energy balance" : "in time",
                     cell(g, g.balanceExtreme()),
                     cell(g, g.inTimeExtreme()),
-                    cell(g, stated(g)),
-                    CaseNames.name(g.fallCase(), q));
+                    cell(g, stated(g)));
+        }
+        return t.build();
+    }
+
+    private ReportBlock places() {
+        TableBuilder t = new TableBuilder("Where it governs").text("Quantity").text("Case");
+        for (GoverningValue g : result.governing()) {
+            t.row(name(g), CaseNames.name(g.fallCase(), q));
         }
         return t.build();
     }
