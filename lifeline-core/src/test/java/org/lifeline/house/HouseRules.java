@@ -96,7 +96,7 @@ final class HouseRules {
                 .mayOnlyBeAccessedByLayers("analysis", "motion", "path")
                 .whereLayer("model")
                 .mayOnlyBeAccessedByLayers(
-                        "report", "design", "verify", "analysis", "motion", "balance", "path", "line")
+                        "report", "assessment", "design", "verify", "analysis", "motion", "balance", "path", "line")
                 .whereLayer("numeric")
                 .mayOnlyBeAccessedByLayers("assessment", "design", "analysis", "motion", "path", "line")
                 .because("a floor builds on the floors below it, and a check that reuses the solver proves nothing");
