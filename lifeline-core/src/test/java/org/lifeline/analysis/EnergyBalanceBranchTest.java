@@ -232,56 +232,66 @@ class EnergyBalanceBranchTest {
     }
 
     @Test
-    void severalTogether() {
-        // Two workers of different mass, one absorber each: they share the extension, forces add up.
-        LoadingCurve one = LoadingCurve.through(List.of(new Corner(0, 4000), new Corner(2, 4000)), RIGID, 1e5);
-        LoadingCurve two = LoadingCurve.through(List.of(new Corner(0, 2500), new Corner(2, 2500)), RIGID, 1e5);
+    void alikeTogetherShareTheExtension() {
+        LoadingCurve curve = LoadingCurve.through(List.of(new Corner(0, 3250), new Corner(2, 3250)), RIGID, 1e5);
         StraightLegs.Shape s = LEGS.running(6500);
         double x = (190 * G * (1.5 + s.drop()) - (s.energy() - STORED)) / (6500 - 190 * G);
         assertThat(x).isBetween(0.05, 1.95);
-        ArrestResult a = solve(fall(1.5, worker("A", 100, one), worker("B", 90, two)));
+        ArrestResult a = solve(fall(1.5, worker("A", 95, curve), worker("B", 95, curve)));
         compare(a, 6500, x);
-        assertThat(a.arrestForce()).isCloseTo(4000, within(1e-9));
+        assertThat(a.isBound()).isFalse();
+        assertThat(a.arrestForce()).isCloseTo(3250, within(1e-9));
         assertThat(a.energy().connection()).isCloseTo(6500 * x, within(1e-6));
         assertThat(a.firstFaller().id()).isEqualTo("A");
     }
 
     @Test
-    void twoTogetherOneBottomsOut() {
-        LoadingCurve one = LoadingCurve.through(List.of(new Corner(0, 3000), new Corner(2, 3000)), RIGID, 1e5);
-        LoadingCurve two = LoadingCurve.through(List.of(new Corner(0, 3000), new Corner(0.3, 3000)), RIGID, 5e4);
-        DoubleUnaryOperator x = f -> f <= 6000 ? 0.3 : 0.3 + (f - 6000) / 5e4;
+    void alikeTogetherBottomOutTogether() {
+        LoadingCurve curve = LoadingCurve.through(List.of(new Corner(0, 3000), new Corner(0.3, 3000)), RIGID, 5e4);
+        DoubleUnaryOperator x = f -> f <= 6000 ? 0.3 : 0.3 + (f - 6000) / 1e5;
         double p = force(190, 1.5, x, f -> {
             double over = x.applyAsDouble(f) - 0.3;
-            return 3000 * (0.3 + over) + 3000 * (0.3 + over) + 2.5e4 * over * over;
+            return 6000 * (0.3 + over) + 5e4 * over * over;
         });
-        ArrestResult a = solve(fall(1.5, worker("A", 100, one), worker("B", 90, two)));
+        ArrestResult a = solve(fall(1.5, worker("A", 95, curve), worker("B", 95, curve)));
         compare(a, p, x.applyAsDouble(p));
         assertThat(a.bottomedOut()).isTrue();
-        assertThat(a.arrestForce()).isCloseTo(p - 3000, within(1e-5));
+        assertThat(a.arrestForce()).isCloseTo(p / 2, within(1e-5));
     }
 
+    /** Workers of other masses, curves and free falls: a bound, for each of them not below that of himself alone. */
     @Test
-    void theFreeFallOfSeveralIsWeighedByTheirMass() {
-        LoadingCurve curve = LoadingCurve.through(List.of(new Corner(0, 4000), new Corner(2, 4000)), RIGID, 1e5);
+    void unlikeTogetherAreABound() {
+        LoadingCurve one = LoadingCurve.through(List.of(new Corner(0, 4000), new Corner(2, 4000)), RIGID, 1e5);
+        LoadingCurve two = LoadingCurve.through(List.of(new Corner(0, 2500), new Corner(0.3, 2500)), RIGID, 5e4);
         Worker low = Worker.builder("low")
                 .mass(120)
                 .walkingLevel(6.5)
-                .connection(Connection.givenCurve(1.0, curve))
+                .connection(Connection.givenCurve(1.0, one))
                 .build();
         Worker high = Worker.builder("high")
                 .mass(60)
                 .walkingLevel(7.5)
-                .connection(Connection.givenCurve(1.0, curve))
+                .connection(Connection.givenCurve(1.0, two))
                 .build();
-        Fall f = Fall.builder("f").at(Place.of(1, 6)).faller(low).faller(high).build();
-        ArrestResult a = solve(f);
+        Place place = Place.of(1, 6);
+        EnergyBalance balance = EnergyBalance.withDefaults();
+        ArrestResult pair = balance.solve(
+                line(),
+                Fall.builder("pair").at(place).faller(low).faller(high).build());
+        List<Worker> workers = List.of(low, high);
+        assertThat(pair.isBound()).isTrue();
         // Line 8 m: the lower harness at 8 m falls 1 m, the higher at 9 m falls 2 m.
-        assertThat(a.freeFall()).isCloseTo(2, within(1e-12));
-        StraightLegs.Shape s = LEGS.running(8000);
-        double mean = (120 * 1.0 + 60 * 2.0) / 180;
-        double x = (180 * G * (mean + s.drop()) - (s.energy() - STORED)) / (8000 - 180 * G);
-        compare(a, 8000, x);
+        assertThat(pair.freeFall()).isCloseTo(2, within(1e-12));
+        assertThat(pair.energy().residual()).isLessThanOrEqualTo(0);
+        for (int i = 0; i < workers.size(); i++) {
+            Worker w = workers.get(i);
+            ArrestResult alone = balance.solve(
+                    line(), Fall.builder("alone").at(place).faller(w).build());
+            assertThat(pair.deployments().get(i)).as(w.id()).isGreaterThanOrEqualTo(alone.deployment());
+            assertThat(pair.arrestForce()).as(w.id()).isGreaterThanOrEqualTo(alone.arrestForce());
+            assertThat(pair.lineLoad()).as(w.id()).isGreaterThan(alone.lineLoad());
+        }
     }
 
     @Test

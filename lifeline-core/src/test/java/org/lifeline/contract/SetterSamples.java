@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Supplier;
 import java.util.function.UnaryOperator;
+import org.lifeline.analysis.AttachmentLimit;
 import org.lifeline.analysis.EnergyBalance;
 import org.lifeline.analysis.LoadedSpans;
 import org.lifeline.analysis.Statics;
@@ -145,6 +146,7 @@ final class SetterSamples {
         map.put(ClearanceRules.class, ClearanceRules.commonPractice());
         map.put(Connection.class, connection());
         map.put(DeploymentForce.class, DeploymentForce.CLEARANCE);
+        map.put(AttachmentLimit.class, AttachmentLimit.HELD);
         map.put(Fall.class, fall());
         map.put(InlineAbsorber.class, InlineAbsorber.of(LoadingCurve.spring(1e5)));
         map.put(Installed.class, Installed.pretension(2000));

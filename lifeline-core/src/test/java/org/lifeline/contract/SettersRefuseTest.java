@@ -43,6 +43,7 @@ class SettersRefuseTest {
             "Worker.Builder.walkingLevel(-1.0E-5)",
             "Cable.Builder.thermalExpansion(-1.0E-5)",
             "LifelineDesign.Builder.temperature(-1.0E-5)",
+            "LifelineDesign.Builder.workingFloor(-1.0E-5)",
             "EnergyBalance.withTemperature(-1.0E-5)",
             "Statics.withTemperature(-1.0E-5)",
             "TransientArrest.withTemperature(-1.0E-5)");

@@ -48,8 +48,16 @@ final class HouseRules {
                 .withOptionalLayers(true)
                 .layer("report")
                 .definedBy(root + ".report..")
+                .layer("assessment")
+                .definedBy(root + ".design.assessment..")
                 .layer("design")
-                .definedBy(root + ".design..")
+                .definedBy(
+                        root + ".design",
+                        root + ".design.envelope..",
+                        root + ".design.criteria..",
+                        root + ".design.variable..",
+                        root + ".design.study..",
+                        root + ".design.field..")
                 .layer("verify")
                 .definedBy(root + ".verify..")
                 .layer("analysis")
@@ -70,12 +78,14 @@ final class HouseRules {
                 .definedBy(root + ".base..")
                 .whereLayer("report")
                 .mayNotBeAccessedByAnyLayer()
-                .whereLayer("design")
+                .whereLayer("assessment")
                 .mayOnlyBeAccessedByLayers("report")
+                .whereLayer("design")
+                .mayOnlyBeAccessedByLayers("report", "assessment")
                 .whereLayer("verify")
-                .mayOnlyBeAccessedByLayers("report", "design")
+                .mayOnlyBeAccessedByLayers("report", "assessment")
                 .whereLayer("analysis")
-                .mayOnlyBeAccessedByLayers("report", "design", "verify")
+                .mayOnlyBeAccessedByLayers("report", "assessment", "design", "verify")
                 .whereLayer("motion")
                 .mayOnlyBeAccessedByLayers("analysis")
                 .whereLayer("path")
@@ -86,9 +96,9 @@ final class HouseRules {
                 .mayOnlyBeAccessedByLayers("analysis", "motion", "path")
                 .whereLayer("model")
                 .mayOnlyBeAccessedByLayers(
-                        "report", "design", "verify", "analysis", "motion", "balance", "path", "line")
+                        "report", "assessment", "design", "verify", "analysis", "motion", "balance", "path", "line")
                 .whereLayer("numeric")
-                .mayOnlyBeAccessedByLayers("design", "analysis", "motion", "path", "line")
+                .mayOnlyBeAccessedByLayers("assessment", "design", "analysis", "motion", "path", "line")
                 .because("a floor builds on the floors below it, and a check that reuses the solver proves nothing");
     }
 

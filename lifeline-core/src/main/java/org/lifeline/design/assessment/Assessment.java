@@ -168,7 +168,7 @@ public final class Assessment implements WorstCases {
             return e.fallCase();
         }
         double run = e.arrest().line().run(place.span());
-        double least = SearchParameters.SURVEY[0] * run;
+        double least = SearchParameters.SURVEY.get(0) * run;
         double station = Math.max(least, Math.min(run - least, place.station()));
         return station == place.station() ? e.fallCase() : e.fallCase().at(Place.of(place.span(), station));
     }

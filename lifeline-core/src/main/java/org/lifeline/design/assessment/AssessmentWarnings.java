@@ -143,7 +143,8 @@ final class AssessmentWarnings {
                 }
                 String code = w.code().name().toLowerCase(Locale.ROOT).replace('_', '-');
                 String where = w.where() + ", " + each.fallCase().describe();
-                Warning here = new Warning(code, w.where() + ": " + w.code().text(), where, w.value(), w.limit(), w.unit());
+                Warning here =
+                        new Warning(code, w.where() + ": " + w.code().text(), where, w.value(), w.limit(), w.unit());
                 found.merge(code + w.where(), here, (old, other) -> other.value() > old.value() ? other : old);
             }
         }

@@ -3,7 +3,6 @@ package org.lifeline.design.assessment;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import org.lifeline.analysis.AttachmentLimit;
-import org.lifeline.analysis.AttachmentLimit;
 import org.lifeline.analysis.TransientArrest;
 import org.lifeline.analysis.TransientResult;
 import org.lifeline.base.InvalidInputException;
@@ -55,9 +54,7 @@ final class Follower {
                 .withEndAfterFirstCatch(0)
                 .withSegmentLength(Math.max(run / SearchParameters.SEGMENTS, SearchParameters.SHORTEST))
                 .withRefinements(refinements);
-        return fallCase.attachmentLimit()
-                        .filter(l -> l == AttachmentLimit.HELD)
-                        .isPresent()
+        return fallCase.attachmentLimit().filter(l -> l == AttachmentLimit.HELD).isPresent()
                 ? analysis.withAttachmentHeld()
                 : analysis;
     }

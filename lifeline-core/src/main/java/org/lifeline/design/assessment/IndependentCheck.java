@@ -17,7 +17,13 @@ import org.lifeline.verify.Verifier;
  * @param failures what failed, in words; empty when everything passed
  */
 public record IndependentCheck(FallCase fallCase, Method method, List<String> failures) {
-    /** Copies the list. */
+    /**
+     * Copies the list.
+     *
+     * @param fallCase the case
+     * @param method how it was computed
+     * @param failures what failed
+     */
     public IndependentCheck {
         failures = List.copyOf(failures);
     }

@@ -111,7 +111,7 @@ final class MotionSearch {
                 && fall.fallers().get(0).attachment() == Attachment.FREE_RUNNING;
     }
 
-    private static double[] stations(LoadCombination combination) {
+    private static List<Double> stations(LoadCombination combination) {
         return combination.side() == DeploymentForce.MAXIMUM
                 ? SearchParameters.SURVEY
                 : SearchParameters.SURVEY_OF_DISTANCES;

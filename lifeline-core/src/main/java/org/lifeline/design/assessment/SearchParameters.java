@@ -1,18 +1,20 @@
 package org.lifeline.design.assessment;
 
+import java.util.List;
+
 /** Every number that steers the search in time, with its reason and its unit. */
 final class SearchParameters {
     /**
      * Stations of the survey, as shares of a span [-]. Peaks of tension vary slowly along a span but near its supports, where
      * the attachment comes to hang on the anchor; the outermost stations stand for that.
      */
-    static final double[] SURVEY = {0.002, 0.25, 0.5, 0.75, 0.998};
+    static final List<Double> SURVEY = List.of(0.002, 0.25, 0.5, 0.75, 0.998);
 
     /**
      * The same with the clearance deployment force [-]. Next to a support the load is what the absorber lets through, which is
      * less than with the maximum deployment force, and the distances are small.
      */
-    static final double[] SURVEY_OF_DISTANCES = {0.25, 0.5, 0.75};
+    static final List<Double> SURVEY_OF_DISTANCES = List.of(0.25, 0.5, 0.75);
 
     /**
      * Segments of the span of the fall on the first mesh, the survey's only one [-]: half as many as the analysis in time begins
@@ -47,7 +49,7 @@ final class SearchParameters {
     static final int DAMPING_REFINEMENTS = 0;
 
     /** Factors on the damping time of the cable [-]: the reference first, then those between which a governing value is given. */
-    static final double[] DAMPING = {1, 0.25, 4};
+    static final List<Double> DAMPING = List.of(1.0, 0.25, 4.0);
 
     /** Share of the energy of a fall to which the account of a motion has to close [-]. */
     static final double DRIFT = 1e-3;

@@ -24,11 +24,11 @@ import org.w3c.dom.Element;
 /** The drawing of the system is complete, within its frame and to scale. */
 class SystemPictureTest {
     private static LifelineDesign design(String title, ArrestResult r) {
-        return LifelineDesign.builder(title)
-                .line(r.line())
-                .worker(r.firstFaller())
-                .fall(r.fall())
-                .clearance(SampleDesigns.design(title)
+        LifelineDesign.Builder builder =
+                LifelineDesign.builder(title).line(r.line()).fall(r.fall());
+        r.fall().fallers().forEach(builder::worker);
+        r.fall().hanging().forEach(h -> builder.worker(h.worker()));
+        return builder.clearance(SampleDesigns.design(title)
                         .clearance()
                         .withObstructions(List.of(new Obstruction(0, 6, 4.0), new Obstruction(6, 9, 5.5))))
                 .build();
