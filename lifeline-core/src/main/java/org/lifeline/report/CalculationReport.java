@@ -339,7 +339,7 @@ public final class CalculationReport {
                     .section(assessment.criteria().stream()
                             .map(AssessedCriterion::result)
                             .toList()));
-            sections.add(worst.warnings());
+            sections.add(worst.warnings(check));
             sections.add(new SummarySection(governing, q).section(options.detail, "Stated falls"));
             return;
         }

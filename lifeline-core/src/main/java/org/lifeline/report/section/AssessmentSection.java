@@ -140,10 +140,15 @@ public final class AssessmentSection {
     /**
      * What must not be overlooked.
      *
+     * @param check the independent check of the stated falls
      * @return the section
      */
-    public ReportSection warnings() {
+    public ReportSection warnings(IndependentCheckSection check) {
         List<String> items = new ArrayList<>();
+        if (!check.failed().isEmpty()) {
+            items.add(CaseNames.capital(CaseNames.list(check.failed()))
+                    + ": the independent check FAILED; do not use the results before the cause is known.");
+        }
         for (Warning each : result.warnings()) {
             String numbers = Double.isNaN(each.value())
                     ? ""
