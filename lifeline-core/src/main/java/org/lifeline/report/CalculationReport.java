@@ -11,6 +11,8 @@ import org.lifeline.analysis.LineEquilibrium;
 import org.lifeline.analysis.Statics;
 import org.lifeline.analysis.SupportReaction;
 import org.lifeline.analysis.TransientResult;
+import org.lifeline.design.assessment.AssessedCriterion;
+import org.lifeline.design.assessment.AssessmentResult;
 import org.lifeline.design.criteria.CriterionResult;
 import org.lifeline.design.envelope.EnvelopeResult;
 import org.lifeline.model.LifelineDesign;
@@ -29,6 +31,7 @@ import org.lifeline.report.document.ReportSection;
 import org.lifeline.report.document.UnitChoice;
 import org.lifeline.report.picture.SystemPicture;
 import org.lifeline.report.section.ArrestSections;
+import org.lifeline.report.section.AssessmentSection;
 import org.lifeline.report.section.ArrestTables;
 import org.lifeline.report.section.CriteriaSection;
 import org.lifeline.report.section.EnvelopeSections;
@@ -75,6 +78,7 @@ public final class CalculationReport {
         private @Nullable List<CriterionResult> criteria;
         private @Nullable EnvelopeResult envelope;
         private List<TransientResult> motions = List.of();
+        private @Nullable AssessmentResult assessment;
 
         Options with(Consumer<Options> change) {
             Options o = new Options();
@@ -89,6 +93,7 @@ public final class CalculationReport {
             o.criteria = criteria;
             o.envelope = envelope;
             o.motions = motions;
+            o.assessment = assessment;
             change.accept(o);
             return o;
         }
@@ -250,6 +255,19 @@ public final class CalculationReport {
     }
 
     /**
+     * The same with the assessment of the whole line: summary, criteria, warnings and the documents of the plan are then those
+     * of the assessment, and the stated falls stand beside it. Its envelope is shown unless another one is given.
+     *
+     * @param value the assessment, of the same design
+     * @return the new report
+     * @throws IllegalArgumentException if the assessment is one of a line with other supports
+     */
+    public CalculationReport withAssessment(AssessmentResult value) {
+        requireSupports("assessment", "an assessment", design, ids(value.design()));
+        return with(o -> o.assessment = value);
+    }
+
+    /**
      * The numbers of the arrests that govern, as the report counts them: those with the largest loads and distances and
      * the least clearance.
      *
@@ -288,7 +306,9 @@ public final class CalculationReport {
         sections.add(check.section(options.detail == ReportDetail.FULL));
         sections.add(RemarkSections.iterations(installed, arrests));
         sections.add(RemarkSections.notConsidered(design, arrests, !options.motions.isEmpty()));
-        sections.add(new PlanDocumentsSection(design, arrests, installed, q).section());
+        AssessmentResult assessment = options.assessment;
+        sections.add(new PlanDocumentsSection(design, arrests, installed, q)
+                .section(Optional.ofNullable(assessment).map(a -> new AssessmentSection(a, q))));
         if (extended) {
             sections.add(RemarkSections.formulas());
             sections.add(GlossarySection.section(q));
@@ -310,8 +330,20 @@ public final class CalculationReport {
         }
         sections.add(new ReportSection(
                 "System", 1, List.of(new ReportBlock.Figure(SystemPicture.draw(design, installed, options.units)))));
-        sections.add(new SummarySection(governing, q).section(options.detail));
+        AssessmentResult assessment = options.assessment;
         List<CriterionResult> criteria = options.criteria;
+        if (assessment != null) {
+            AssessmentSection worst = new AssessmentSection(assessment, q);
+            sections.add(worst.summary());
+            sections.add(new CriteriaSection(governing, q)
+                    .section(assessment.criteria().stream()
+                            .map(AssessedCriterion::result)
+                            .toList()));
+            sections.add(worst.warnings());
+            sections.add(new SummarySection(governing, q).section(options.detail, "Stated falls"));
+            return;
+        }
+        sections.add(new SummarySection(governing, q).section(options.detail, "Summary"));
         if (criteria != null) {
             sections.add(new CriteriaSection(governing, q).section(criteria));
         }
@@ -330,7 +362,9 @@ public final class CalculationReport {
     private void results(GoverningArrests governing, LineEquilibrium installed, List<ReportSection> sections) {
         Quantities q = Quantities.in(options.units);
         boolean extended = options.detail != ReportDetail.SHORT;
-        EnvelopeResult envelope = options.envelope;
+        EnvelopeResult envelope = options.envelope != null || options.assessment == null
+                ? options.envelope
+                : options.assessment.envelope();
         if (envelope != null) {
             List<CriterionResult> again = Objects.requireNonNullElse(options.criteria, List.of());
             sections.add(new EnvelopeSections(envelope, q).section(governing, again, extended));

@@ -3,6 +3,7 @@ package org.lifeline.report.section;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
 import org.lifeline.analysis.ArrestResult;
@@ -51,9 +52,10 @@ public final class PlanDocumentsSection {
     /**
      * Writes the section.
      *
+     * @param assessment the worst of the whole line with model factors; without it the arrests as computed are stated
      * @return the section
      */
-    public ReportSection section() {
+    public ReportSection section(Optional<AssessmentSection> assessment) {
         TableBuilder t = new TableBuilder("What the documents of a plan state")
                 .text("Item")
                 .text("From this analysis");
@@ -67,21 +69,42 @@ public final class PlanDocumentsSection {
         t.row("Component data", components());
         t.row("Proof test", ENGINEER);
         t.row("Environmental limits", environment());
-        t.row("Maximum arrest load at the end anchors (MAL)", most(QuantityKind.FORCE, ArrestResult::endAnchorLoad));
-        t.row("Maximum load on every component", loads());
-        t.row("Sags", sags());
-        t.row("Deployment of absorbers", deployment());
-        t.row("Maximum arrest force on a worker (MAF)", most(QuantityKind.FORCE, ArrestResult::arrestForce));
-        t.row("Worst case over temperature", worst());
-        t.row("Clearance", clearance());
+        t.row(
+                "Maximum arrest load at the end anchors (MAL)",
+                worst(assessment, "endAnchorLoad", most(QuantityKind.FORCE, ArrestResult::endAnchorLoad)));
+        t.row(
+                "Maximum load on every component",
+                assessment
+                        .map(a -> a.loadsInDocuments() + "; cable "
+                                + worst(assessment, "maximumTension", "no fall was analysed"))
+                        .orElseGet(this::loads));
+        t.row("Sags", sags(assessment));
+        t.row("Deployment of absorbers", worst(assessment, "deployment", deployment()));
+        t.row(
+                "Maximum arrest force on a worker (MAF)",
+                worst(assessment, "arrestForce", most(QuantityKind.FORCE, ArrestResult::arrestForce)));
+        t.row("Worst case over temperature", assessment.isPresent() ? "named with each value" : worst());
+        t.row(
+                "Clearance",
+                assessment
+                        .map(a -> "required below the line " + worst(assessment, "requiredBelowLine", "–")
+                                + a.inDocuments("clearanceMargin").map(m -> "; margin " + m).orElse(""))
+                        .orElseGet(this::clearance));
         return new ReportSection(
                 "Documents of the plan",
                 1,
                 List.of(
                         t.build(),
                         new ReportBlock.Paragraph(
-                                "Items after CSA Z259.16-15 cl. 4.3, as summarised publicly. The list is an aid; the"
+                                (assessment.isPresent()
+                                        ? "Loads and distances are the worst of the whole line with the model factors. "
+                                        : "Loads and distances are those of the arrests as computed. ")
+                                + "Items after CSA Z259.16-15 cl. 4.3, as summarised publicly. The list is an aid; the"
                                         + " document that applies decides what is to be stated.")));
+    }
+
+    private static String worst(Optional<AssessmentSection> assessment, String quantity, String otherwise) {
+        return assessment.flatMap(a -> a.inDocuments(quantity)).orElse(otherwise);
     }
 
     private String layout() {
@@ -151,13 +174,15 @@ public final class PlanDocumentsSection {
         return String.join("; ", list);
     }
 
-    private String sags() {
+    private String sags(Optional<AssessmentSection> assessment) {
         String initial = installed.spans().stream()
                 .map(SpanState::sag)
                 .map(s -> q.result(QuantityKind.LENGTH, s))
                 .collect(Collectors.joining(", "));
         return "initial " + initial
-                + (arrests.isEmpty() ? "" : "; at the load " + most(QuantityKind.LENGTH, ArrestResult::sag));
+                + (arrests.isEmpty()
+                        ? ""
+                        : "; at the load " + worst(assessment, "sag", most(QuantityKind.LENGTH, ArrestResult::sag)));
     }
 
     private String deployment() {

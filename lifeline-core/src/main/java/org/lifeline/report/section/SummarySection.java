@@ -32,21 +32,22 @@ public final class SummarySection {
      * Writes the section.
      *
      * @param detail how much the report shows of each arrest
+     * @param title title of the section
      * @return the section
      */
-    public ReportSection section(ReportDetail detail) {
+    public ReportSection section(ReportDetail detail, String title) {
         List<ReportBlock> blocks = new ArrayList<>();
         List<ArrestResult> arrests = governing.arrests();
         if (arrests.isEmpty()) {
             blocks.add(new ReportBlock.Paragraph("No fall was analysed."));
-            return new ReportSection("Summary", 1, blocks);
+            return new ReportSection(title, 1, blocks);
         }
         RemarkSections.factorsBelowOne(governing.design())
                 .ifPresent(s -> blocks.add(new ReportBlock.Paragraph("ATTENTION: " + s)));
         blocks.add(worst());
         blocks.add(new ReportBlock.Paragraph(
-                "Loads are governed by the maximum deployment force, distances by the clearance deployment force; this table"
-                        + " takes the worst of the arrests that were computed. It judges nothing: whether a value is"
+                "Loads come from the maximum deployment force as a rule, distances from the clearance deployment force; this"
+                        + " table takes the worst of these arrests. It judges nothing: whether a value is"
                         + " acceptable is for a qualified person to decide."));
         long bottomed = arrests.stream().filter(ArrestResult::bottomedOut).count();
         if (bottomed > 0) {
@@ -61,7 +62,7 @@ public final class SummarySection {
                             + CaseNames.list(governing.calculated()) + "; calculated line by line is "
                             + CaseNames.list(governing.lineByLine(detail)) + "; all arrests stand in tables."));
         }
-        return new ReportSection("Summary", 1, blocks);
+        return new ReportSection(title, 1, blocks);
     }
 
     private ReportBlock worst() {

@@ -212,6 +212,7 @@ public final class AnalyzeCommand implements Callable<Integer> {
             if (full) {
                 out.print(TextReport.write(DesignReport.of(design, run, choice, List.of())
                         .withDetail(ReportDetail.SHORT)
+                        .withAssessment(assessed.assessment())
                         .withProvenance(new Provenance("Lifeline " + LibraryVersion.text(), design.sha256(), "", ""))
                         .build()));
             }

@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import org.lifeline.analysis.ArrestResult;
@@ -16,8 +17,10 @@ import org.lifeline.analysis.TransientArrest;
 import org.lifeline.analysis.TransientResult;
 import org.lifeline.base.InvalidInputException;
 import org.lifeline.base.NoEquilibriumException;
+import org.lifeline.base.ProgressListener;
+import org.lifeline.design.assessment.Assessment;
+import org.lifeline.design.assessment.AssessmentResult;
 import org.lifeline.design.envelope.DesignAnalysis;
-import org.lifeline.design.envelope.Envelope;
 import org.lifeline.examples.arrests.DesignRun;
 import org.lifeline.examples.files.FileKind;
 import org.lifeline.examples.files.Output;
@@ -190,13 +193,27 @@ public final class ReportCommand implements Callable<Integer> {
         }
     }
 
+    /** The assessment, with arrests in time unless they are left out. */
+    private AssessmentResult assess(DesignFile design, ProgressListener progress) {
+        try (Workers workers = Workers.begin()) {
+            Assessment assessment = Assessment.withDefaults()
+                    .withCriteria(design.criteria())
+                    .withBasis(design.basis())
+                    .withProgress(progress)
+                    .withExecutor(workers);
+            return (noTransient ? assessment.withoutMotion() : assessment).solve(design.design());
+        }
+    }
+
     /** A report and the arrests that it is about. */
     private record Drawn(ReportDocument document, List<ArrestResult> arrests, UnitChoice units) {}
 
     private Drawn report(DesignFile design, UnitChoice choice, ReportDetail much) {
         Progress progress = new Progress(err, System::nanoTime);
-        DesignRun run =
-                DesignRun.of(design.design(), DesignAnalysis.withDefaults().withProgress(progress));
+        Optional<AssessmentResult> assessment = noEnvelope ? Optional.empty() : Optional.of(assess(design, progress));
+        DesignRun run = assessment.isPresent()
+                ? DesignRun.of(assessment.get().stated())
+                : DesignRun.of(design.design(), DesignAnalysis.withDefaults().withProgress(progress));
         List<TransientResult> motions = new ArrayList<>();
         List<String> remarks = new ArrayList<>();
         if (!noTransient) {
@@ -215,9 +232,8 @@ public final class ReportCommand implements Callable<Integer> {
                 .withPaper(PAPERS.getOrDefault(paper, Paper.A4))
                 .withMotions(motions)
                 .withProvenance(new Provenance("Lifeline " + LibraryVersion.text(), design.sha256(), date, by));
-        if (!noEnvelope) {
-            report = report.withEnvelope(
-                    Envelope.withDefaults().withProgress(progress).solve(run.design()));
+        if (assessment.isPresent()) {
+            report = report.withAssessment(assessment.get());
         }
         remarks.forEach(r -> err.println(InertText.plain(r)));
         return new Drawn(report.build(), run.arrests(), choice);

@@ -33,7 +33,7 @@ class FailedCheckTest {
                     }
                     return run;
                 });
-        return new CommandLine(command).execute("--result", result.toString());
+        return new CommandLine(command).execute("--full", "--result", result.toString());
     }
 
     private static void moreFreeFall(ArrestResult arrest) {

@@ -1,0 +1,200 @@
+package org.lifeline.report.section;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.lifeline.analysis.Method;
+import org.lifeline.design.assessment.AssessmentResult;
+import org.lifeline.design.assessment.GoverningValue;
+import org.lifeline.design.assessment.MotionScope;
+import org.lifeline.design.assessment.NotComputed;
+import org.lifeline.design.assessment.Warning;
+import org.lifeline.design.envelope.Extreme;
+import org.lifeline.design.envelope.Quantity;
+import org.lifeline.report.document.CaseNames;
+import org.lifeline.report.document.InertText;
+import org.lifeline.report.document.Quantities;
+import org.lifeline.report.document.QuantityKind;
+import org.lifeline.report.document.ReportBlock;
+import org.lifeline.report.document.ReportSection;
+import org.lifeline.report.document.TableBuilder;
+
+/** The assessment of the whole line: what governs, by both methods; warnings; what was not computed. */
+public final class AssessmentSection {
+    private final AssessmentResult result;
+    private final Quantities q;
+
+    /**
+     * Sections in the units of a report.
+     *
+     * @param result the assessment
+     * @param q the units
+     */
+    public AssessmentSection(AssessmentResult result, Quantities q) {
+        this.result = result;
+        this.q = q;
+    }
+
+    /**
+     * What governs.
+     *
+     * @return the section
+     */
+    public ReportSection summary() {
+        List<ReportBlock> blocks = new ArrayList<>();
+        RemarkSections.factorsBelowOne(result.design())
+                .ifPresent(s -> blocks.add(new ReportBlock.Paragraph("ATTENTION: " + s)));
+        blocks.add(new ReportBlock.Paragraph("The falls of the design moved along the whole line, at every temperature in"
+                + " service and with both deployment forces. "
+                + (result.motion() == MotionScope.LEFT_OUT
+                        ? "Arrests in time were LEFT OUT: the values are by energy balance alone. "
+                        : result.followed().size() + " arrests were followed in time to look for the worst. ")
+                + "Verdicts rest on " + result.basis().words()
+                + ", with the model factors; the stated falls stand in a column beside it."
+                + (result.isComplete() ? "" : " THE SEARCH WAS ENDED EARLY: worse cases may exist.")));
+        blocks.add(table());
+        blocks.add(places());
+        blocks.add(damping());
+        blocks.add(new ReportBlock.Paragraph("It judges nothing: whether a value is acceptable is for a qualified person to"
+                + " decide."));
+        return new ReportSection("Summary", 1, blocks);
+    }
+
+    private ReportBlock table() {
+        TableBuilder t = new TableBuilder("What governs, model factors applied")
+                .text("Quantity")
+                .number("Worst")
+                .text("Method")
+                .number("By energy balance")
+                .number("In time")
+                .number("Stated falls");
+        for (GoverningValue g : result.governing()) {
+            t.row(
+                    name(g),
+                    number(g, g.factored()),
+                    g.method() == Method.ENERGY_BALANCE ? "energy balance" : "in time",
+                    cell(g, g.balanceExtreme()),
+                    cell(g, g.inTimeExtreme()),
+                    cell(g, stated(g)));
+        }
+        return t.build();
+    }
+
+    private ReportBlock places() {
+        TableBuilder t = new TableBuilder("Where it governs").text("Quantity").text("Case");
+        for (GoverningValue g : result.governing()) {
+            t.row(name(g), CaseNames.name(g.fallCase(), q));
+        }
+        return t.build();
+    }
+
+    private Optional<Extreme> stated(GoverningValue g) {
+        return result.stated().extremes().governing().stream()
+                .filter(e -> e.name().equals(g.name()))
+                .findFirst();
+    }
+
+    private ReportBlock damping() {
+        List<String> items = new ArrayList<>();
+        for (GoverningValue g : result.governing()) {
+            g.dampingRange().filter(i -> i.high() > i.low()).ifPresent(i -> items.add(name(g) + ": "
+                    + number(g, i.low()) + " to " + number(g, i.high())));
+        }
+        return items.isEmpty()
+                ? new ReportBlock.Paragraph("No governing value comes from an arrest in time whose damping matters.")
+                : new ReportBlock.Items(prefixed(items));
+    }
+
+    private static List<String> prefixed(List<String> items) {
+        List<String> list = new ArrayList<>();
+        list.add("Peaks in time depend on the damping of the cable, for which no source is known. With a quarter and with four"
+                + " times the damping time, without model factors:");
+        list.addAll(items);
+        return list;
+    }
+
+    private static String name(GoverningValue g) {
+        return g.support().isPresent()
+                ? CaseNames.capital(InertText.name(g.name()))
+                : CaseNames.capital(g.quantity().map(Quantity::words).orElse(g.name()));
+    }
+
+    private String cell(GoverningValue g, Optional<Extreme> extreme) {
+        return extreme.map(e -> number(g, e.value())).orElse("–");
+    }
+
+    private String number(GoverningValue g, double value) {
+        return q.result(
+                switch (g.unit()) {
+                    case "N" -> QuantityKind.FORCE;
+                    case "rad" -> QuantityKind.ANGLE;
+                    default -> QuantityKind.LENGTH;
+                },
+                value);
+    }
+
+    /**
+     * What must not be overlooked.
+     *
+     * @return the section
+     */
+    public ReportSection warnings() {
+        List<String> items = new ArrayList<>();
+        for (Warning each : result.warnings()) {
+            String numbers = Double.isNaN(each.value())
+                    ? ""
+                    : ": " + value(each, each.value())
+                            + (Double.isNaN(each.limit()) ? "" : " against " + value(each, each.limit()));
+            items.add(CaseNames.capital(InertText.plain(each.text())) + numbers + " (" + InertText.plain(each.where()) + ").");
+        }
+        List<ReportBlock> blocks = new ArrayList<>();
+        blocks.add(items.isEmpty() ? new ReportBlock.Paragraph("None.") : new ReportBlock.Items(items));
+        List<String> missing = new ArrayList<>();
+        for (NotComputed each : result.notComputed()) {
+            missing.add(InertText.plain(each.what()) + ": " + InertText.plain(each.why()));
+        }
+        if (!missing.isEmpty()) {
+            blocks.add(new ReportBlock.Paragraph("What could not be computed, or was left out:"));
+            blocks.add(new ReportBlock.Items(missing));
+        }
+        return new ReportSection("Warnings", 1, blocks);
+    }
+
+    private String value(Warning w, double value) {
+        return switch (w.unit()) {
+            case "N" -> q.result(QuantityKind.FORCE, value);
+            case "m" -> q.result(QuantityKind.LENGTH, value);
+            case "rad" -> q.result(QuantityKind.ANGLE, value);
+            default -> String.format(Locale.ROOT, "%.4g", value);
+        };
+    }
+
+    /**
+     * A worst value of the whole line with its place, for the documents of a plan.
+     *
+     * @param name name of the quantity
+     * @return value, method and place, if there is such a value
+     */
+    Optional<String> inDocuments(String name) {
+        return result.governing(name)
+                .map(g -> number(g, g.factored()) + " ("
+                        + (g.method() == Method.ENERGY_BALANCE ? "energy balance" : "in time") + "; "
+                        + CaseNames.name(g.fallCase(), q) + ")");
+    }
+
+    /**
+     * The worst load on every support.
+     *
+     * @return value and place of each
+     */
+    String loadsInDocuments() {
+        List<String> list = new ArrayList<>();
+        for (GoverningValue g : result.governing()) {
+            if (g.support().isPresent()) {
+                list.add(InertText.name(g.support().get()) + " " + number(g, g.factored()));
+            }
+        }
+        return String.join(", ", list);
+    }
+}
