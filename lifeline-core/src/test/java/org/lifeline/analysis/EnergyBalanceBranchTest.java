@@ -277,8 +277,7 @@ class EnergyBalanceBranchTest {
         Place place = Place.of(1, 6);
         EnergyBalance balance = EnergyBalance.withDefaults();
         ArrestResult pair = balance.solve(
-                line(),
-                Fall.builder("pair").at(place).faller(low).faller(high).build());
+                line(), Fall.builder("pair").at(place).faller(low).faller(high).build());
         List<Worker> workers = List.of(low, high);
         assertThat(pair.isBound()).isTrue();
         // Line 8 m: the lower harness at 8 m falls 1 m, the higher at 9 m falls 2 m.

@@ -45,19 +45,20 @@ public final class AssessmentSection {
         List<ReportBlock> blocks = new ArrayList<>();
         RemarkSections.factorsBelowOne(result.design())
                 .ifPresent(s -> blocks.add(new ReportBlock.Paragraph("ATTENTION: " + s)));
-        blocks.add(new ReportBlock.Paragraph("The falls of the design moved along the whole line, at every temperature in"
-                + " service and with both deployment forces. "
-                + (result.motion() == MotionScope.LEFT_OUT
-                        ? "Arrests in time were LEFT OUT: the values are by energy balance alone. "
-                        : result.followed().size() + " arrests were followed in time to look for the worst. ")
-                + "Verdicts rest on " + result.basis().words()
-                + ", with the model factors; the stated falls stand in a column beside it."
-                + (result.isComplete() ? "" : " THE SEARCH WAS ENDED EARLY: worse cases may exist.")));
+        blocks.add(
+                new ReportBlock.Paragraph("The falls of the design moved along the whole line, at every temperature in"
+                        + " service and with both deployment forces. "
+                        + (result.motion() == MotionScope.LEFT_OUT
+                                ? "Arrests in time were LEFT OUT: the values are by energy balance alone. "
+                                : result.followed().size() + " arrests were followed in time to look for the worst. ")
+                        + "Verdicts rest on " + result.basis().words()
+                        + ", with the model factors; the stated falls stand in a column beside it."
+                        + (result.isComplete() ? "" : " THE SEARCH WAS ENDED EARLY: worse cases may exist.")));
         blocks.add(table());
         blocks.add(places());
         blocks.add(damping());
-        blocks.add(new ReportBlock.Paragraph("It judges nothing: whether a value is acceptable is for a qualified person to"
-                + " decide."));
+        blocks.add(new ReportBlock.Paragraph(
+                "It judges nothing: whether a value is acceptable is for a qualified person to" + " decide."));
         return new ReportSection("Summary", 1, blocks);
     }
 
@@ -98,8 +99,9 @@ public final class AssessmentSection {
     private ReportBlock damping() {
         List<String> items = new ArrayList<>();
         for (GoverningValue g : result.governing()) {
-            g.dampingRange().filter(i -> i.high() > i.low()).ifPresent(i -> items.add(name(g) + ": "
-                    + number(g, i.low()) + " to " + number(g, i.high())));
+            g.dampingRange()
+                    .filter(i -> i.high() > i.low())
+                    .ifPresent(i -> items.add(name(g) + ": " + number(g, i.low()) + " to " + number(g, i.high())));
         }
         return items.isEmpty()
                 ? new ReportBlock.Paragraph("No governing value comes from an arrest in time whose damping matters.")
@@ -108,8 +110,9 @@ public final class AssessmentSection {
 
     private static List<String> prefixed(List<String> items) {
         List<String> list = new ArrayList<>();
-        list.add("Peaks in time depend on the damping of the cable, for which no source is known. With a quarter and with four"
-                + " times the damping time, without model factors:");
+        list.add(
+                "Peaks in time depend on the damping of the cable, for which no source is known. With a quarter and with four"
+                        + " times the damping time, without model factors:");
         list.addAll(items);
         return list;
     }
@@ -146,7 +149,8 @@ public final class AssessmentSection {
                     ? ""
                     : ": " + value(each, each.value())
                             + (Double.isNaN(each.limit()) ? "" : " against " + value(each, each.limit()));
-            items.add(CaseNames.capital(InertText.plain(each.text())) + numbers + " (" + InertText.plain(each.where()) + ").");
+            items.add(CaseNames.capital(InertText.plain(each.text())) + numbers + " (" + InertText.plain(each.where())
+                    + ").");
         }
         List<ReportBlock> blocks = new ArrayList<>();
         blocks.add(items.isEmpty() ? new ReportBlock.Paragraph("None.") : new ReportBlock.Items(items));

@@ -88,19 +88,20 @@ public final class PlanDocumentsSection {
                 "Clearance",
                 assessment
                         .map(a -> "required below the line " + worst(assessment, "requiredBelowLine", "–")
-                                + a.inDocuments("clearanceMargin").map(m -> "; margin " + m).orElse(""))
+                                + a.inDocuments("clearanceMargin")
+                                        .map(m -> "; margin " + m)
+                                        .orElse(""))
                         .orElseGet(this::clearance));
         return new ReportSection(
                 "Documents of the plan",
                 1,
                 List.of(
                         t.build(),
-                        new ReportBlock.Paragraph(
-                                (assessment.isPresent()
+                        new ReportBlock.Paragraph((assessment.isPresent()
                                         ? "Loads and distances are the worst of the whole line with the model factors. "
                                         : "Loads and distances are those of the arrests as computed. ")
                                 + "Items after CSA Z259.16-15 cl. 4.3, as summarised publicly. The list is an aid; the"
-                                        + " document that applies decides what is to be stated.")));
+                                + " document that applies decides what is to be stated.")));
     }
 
     private static String worst(Optional<AssessmentSection> assessment, String quantity, String otherwise) {

@@ -67,11 +67,10 @@ class AssessmentTest {
         assertThat(whole.value()).isGreaterThan(stated + 0.01);
         // The attachment runs to the middle from anywhere; counted from the line at the station an end needs the most.
         assertThat(whole.fallCase().fall().place().station()).isLessThan(0.1);
-        assertThat(FOLLOWED.warnings())
-                .anySatisfy(w -> {
-                    assertThat(w.code()).isEqualTo("worse-than-stated");
-                    assertThat(w.limit()).isEqualTo(stated, within(1e-9));
-                });
+        assertThat(FOLLOWED.warnings()).anySatisfy(w -> {
+            assertThat(w.code()).isEqualTo("worse-than-stated");
+            assertThat(w.limit()).isEqualTo(stated, within(1e-9));
+        });
     }
 
     @Test

@@ -305,7 +305,8 @@ class CommandLinesTest {
                         "Conveyor gallery, walkway line 2", "red \\u001b[31m\\u202etxt\\u0007 \\u009b2J")
                 .replace("\"middle of bay 2\"", "\"bay\\r\\n 2\"");
         Path design = file("inert.json", text);
-        assertThat(run("analyze", "--no-motion", design.toString(), "--no-result", "--full")).isZero();
+        assertThat(run("analyze", "--no-motion", design.toString(), "--no-result", "--full"))
+                .isZero();
         assertThat(out()).contains("red ␛[31m⟨U+202E⟩txt␇ ⟨U+009B⟩2J").contains("bay   2");
         assertThat(out().chars().filter(c -> c != '\n')).noneMatch(Character::isISOControl);
 

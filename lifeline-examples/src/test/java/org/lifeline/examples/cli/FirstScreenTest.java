@@ -33,7 +33,8 @@ class FirstScreenTest {
                 result.toString());
         assertThat(code).isZero();
         List<String> all = bytes.toString(StandardCharsets.UTF_8).lines().toList();
-        int head = (int) all.stream().takeWhile(l -> !l.startsWith("ASSESSMENT: ")).count();
+        int head =
+                (int) all.stream().takeWhile(l -> !l.startsWith("ASSESSMENT: ")).count();
         List<String> screen = all.subList(head, all.size());
         assertThat(screen).hasSizeLessThanOrEqualTo(50).allMatch(l -> l.length() <= 80);
         assertThat(screen.stream().filter(l -> l.startsWith("NOT MET"))).hasSize(3);
@@ -49,7 +50,8 @@ class FirstScreenTest {
                     assertThat(screen).anyMatch(l -> l.startsWith("End anchor load") && l.contains(row));
                 }
                 case "arrestForce" -> assertThat(each.path("value").asDouble()).isGreaterThan(5.1e3);
-                case "clearanceMargin" -> assertThat(each.path("value").asDouble()).isLessThan(0.0602);
+                case "clearanceMargin" ->
+                    assertThat(each.path("value").asDouble()).isLessThan(0.0602);
                 default -> assertThat(each.path("unit").asText()).isNotEmpty();
             }
         }

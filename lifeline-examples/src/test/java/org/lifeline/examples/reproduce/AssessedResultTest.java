@@ -28,8 +28,8 @@ import org.lifeline.examples.json.ResultWriter;
 /** The result file with an assessment: its schema, and that a change anywhere in it is found. */
 class AssessedResultTest {
     private static final DesignFile FILE = TestFiles.design("independent/silo-roof-gripped-middle.design.json");
-    private static final AssessedRun RUN = AssessedRun.of(
-            FILE.design(), Assessment.withDefaults().withCriteria(FILE.criteria()));
+    private static final AssessedRun RUN =
+            AssessedRun.of(FILE.design(), Assessment.withDefaults().withCriteria(FILE.criteria()));
     private static final byte[] BYTES = new ResultWriter("1", FILE.sha256())
             .write(
                     RUN,
@@ -60,7 +60,8 @@ class AssessedResultTest {
         for (JsonNode g : assessment.path("governing")) {
             double value = g.path("value").asDouble();
             boolean balance = g.path("method").asText().equals("energy balance");
-            assertThat(value).isEqualTo(g.path(balance ? "energyBalance" : "transient").asDouble());
+            assertThat(value)
+                    .isEqualTo(g.path(balance ? "energyBalance" : "transient").asDouble());
         }
     }
 
