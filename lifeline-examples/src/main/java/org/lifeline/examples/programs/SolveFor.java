@@ -43,7 +43,9 @@ public final class SolveFor {
         FeasibleSearch search = FeasibleSearch.withCriteria(file.criteria())
                 .withAnalysis(everywhere ? Envelope.withDefaults() : DesignAnalysis.withDefaults());
         System.out.println(
-                everywhere ? "Falls anywhere on the line." : "The falls of the design, where it states them.");
+                everywhere
+                        ? "Falls anywhere on the line. By ENERGY BALANCE alone; analyze looks in time as well."
+                        : "The STATED FALLS BY ENERGY BALANCE; analyze looks at the whole line and in time.");
         System.out.println("Criteria: "
                 + String.join(
                         ", ",

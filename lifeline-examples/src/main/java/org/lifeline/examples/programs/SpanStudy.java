@@ -112,8 +112,8 @@ public final class SpanStudy {
             Picture picture = ChartPicture.in(UnitChoice.SI)
                     .draw(
                             "Anchor load, sag and clearance over the span",
-                            "With an absorber on its plateau the anchor load hardly changes with the span; sag and clearance"
-                                    + " grow with it.",
+                            "By energy balance, with an absorber on its plateau, the anchor load hardly changes with the span;"
+                                    + " in time it is larger on short spans. Sag and clearance grow with the span.",
                             new ChartAxis("span", QuantityKind.LENGTH),
                             List.of(
                                     ChartPanel.of(

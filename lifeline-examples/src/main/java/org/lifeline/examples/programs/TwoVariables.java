@@ -27,6 +27,8 @@ import org.lifeline.report.picture.MapPicture;
  * feasible range in each row, and a picture if a file is named.
  */
 public final class TwoVariables {
+    private static final String RESTS_ON =
+            "Rests on the STATED FALLS BY ENERGY BALANCE; analyze looks at the whole line and in time.";
     private static final String ALL_MET = "all met";
     private static final String NOT_ANALYSED = "cannot be analysed";
     private static final int MOST_CLASSES = 7;
@@ -62,6 +64,7 @@ public final class TwoVariables {
             System.out.println("drawn: " + InertText.plain(args[1]));
             return;
         }
+        System.out.println(RESTS_ON);
         System.out.println("worst ratio of demand to capacity, and the pretension at which all criteria are met");
         System.out.println("line at [m]"
                 + pretension.values().stream()
@@ -115,7 +118,7 @@ public final class TwoVariables {
         return MapPicture.in(UnitChoice.SI)
                 .draw(
                         "Which criterion governs, over elevation and pretension",
-                        "Where no criterion is named, the ratio of demand to capacity of every criterion is at most 1.",
+                        RESTS_ON + " Where no criterion is named, every ratio of demand to capacity is at most 1.",
                         new ChartAxis("elevation of the first support", QuantityKind.LENGTH),
                         new ChartAxis("pretension", QuantityKind.FORCE),
                         MapPicture.Grid.of(values(elevation), values(pretension), classes, names))

@@ -57,6 +57,7 @@ public final class UncertainLine {
         long cases = args.length > 1 ? cases(args[1]) : 400;
         Output table = args.length > 2 ? outputs.claim(args[2], FileKind.CASES) : null;
         List<UncertainVariable> variables = variables(file.design());
+        System.out.println("The STATED FALLS BY ENERGY BALANCE; analyze looks at the whole line and in time.");
         System.out.println("assumed, for want of measurements:");
         variables.forEach(u -> System.out.println(
                 String.format(Locale.ROOT, "  %-36s %s", u.variable().name(), u.distribution())));
