@@ -43,8 +43,11 @@ public final class TransientArrest {
     /** Bound of the peaks that is asked for by default [-]: what three meshes reach as a rule. */
     private static final double ACCURACY = 0.05;
 
-    /** How often mesh and step may be halved by default: three meshes, the least that bound an error. */
-    private static final int REFINEMENTS = 2;
+    /**
+     * How often mesh and step may be halved by default: three meshes are the least that bound an error, and one more follows
+     * where they do not reach the accuracy.
+     */
+    private static final int REFINEMENTS = 3;
 
     /** Time that is followed by default [s]: catch and the first rebounds. */
     private static final double DURATION = 3;

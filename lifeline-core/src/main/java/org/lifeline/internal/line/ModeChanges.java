@@ -185,10 +185,7 @@ public final class ModeChanges {
             if (tension <= resistance(a, s, e) * (1 + LineTolerances.RESISTANCE)) {
                 return false;
             }
-            s.yielding[e] = true;
-            s.piece[e] = Math.max(curve.firstYieldPiece(), curve.piece(s.yielded[e]));
-            double least = Math.max(s.yielded[e], curve.pieceStart(s.piece[e]));
-            s.extension[e] = rigidStop(s, e, a) ? least : Math.max(s.extension[e], least);
+            startYield(s, e, a);
             return true;
         }
         if (piece == stop && comesBack(s, e, a, tension)) {
@@ -215,6 +212,15 @@ public final class ModeChanges {
         }
         keepYield(s, past);
         return false;
+    }
+
+    /** Lets an in-line absorber yield from the extension that it has. */
+    public void startYield(LineState s, int e, InlineAbsorber a) {
+        LoadingCurve curve = a.curve();
+        s.yielding[e] = true;
+        s.piece[e] = Math.max(curve.firstYieldPiece(), curve.piece(s.yielded[e]));
+        double least = Math.max(s.yielded[e], curve.pieceStart(s.piece[e]));
+        s.extension[e] = rigidStop(s, e, a) ? least : Math.max(s.extension[e], least);
     }
 
     private static boolean rigidStop(LineState s, int e, InlineAbsorber a) {

@@ -191,8 +191,9 @@ final class EquilibriumPath {
         int steps = 0;
         int failures = 0;
         int crowd = 0;
-        double least = PathTolerances.SHORTEST_STEP * target;
         while (now.value < target) {
+            // A line of hardly any weight gives most of its way under a load that is as small.
+            double least = PathTolerances.SHORTEST_STEP * Math.min(target, Math.max(now.value, coordinate.scale()));
             double to = goal(target, least, failures);
             settleFor(to == target);
             double reached = step(to);

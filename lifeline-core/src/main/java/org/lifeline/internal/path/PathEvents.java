@@ -12,8 +12,8 @@ import org.lifeline.model.InlineAbsorber;
  * its curve.
  *
  * <p>Each has an excess, below zero before the event and above it after: of the log of a ratio of tensions, of a tension
- * over its limit, or of a length over a chord [-]. What begins to slip is met just before its limit, and the next step
- * lets it go; everything else just beyond it, where the settling of modes sees it. Not thread-safe.
+ * over its limit, or of a length over a chord [-]. What begins to slip or to yield is met just before its limit, and the
+ * next step lets it go; everything else just beyond it, where the settling of modes sees it. Not thread-safe.
  */
 final class PathEvents {
     private final LineSystem system;
@@ -108,22 +108,32 @@ final class PathEvents {
     }
 
     private double aim(int k, LineState s) {
-        return k < jams ? PathTolerances.AIM : 0.5 * passedFrom(k, s);
+        return letsGo(k, s) ? PathTolerances.AIM : 0.5 * passedFrom(k, s);
     }
 
     /** Excess above which an event is passed [-]. */
     private double passedFrom(int k, LineState s) {
-        return k < jams ? PathTolerances.BEYOND_LIMIT : isOfLength(k, s) ? PathTolerances.BOUND : PathTolerances.EVENT;
+        return letsGo(k, s) ? PathTolerances.BEYOND_LIMIT : isOfLength(k, s) ? PathTolerances.BOUND : PathTolerances.EVENT;
     }
 
     /** Excess above which it is met [-]: the settling of modes acts from there. */
     private double metFrom(int k, LineState s) {
-        return k < jams ? PathTolerances.AT_LIMIT : isOfLength(k, s) ? 0 : PathTolerances.SEEN;
+        return letsGo(k, s) ? PathTolerances.AT_LIMIT : isOfLength(k, s) ? 0 : PathTolerances.SEEN;
     }
 
     /** Excess above which what is at its limit from the start is no event [-]. */
     private double startsFrom(int k, LineState s) {
-        return k < jams ? PathTolerances.AT_LIMIT : aim(k, s);
+        return letsGo(k, s) ? PathTolerances.AT_LIMIT : aim(k, s);
+    }
+
+    /** Tells whether an event is that of a support that begins to slip, or an absorber that begins to yield. */
+    private boolean letsGo(int k, LineState s) {
+        return k < jams || (k >= absorbers && !s.yielding[k - absorbers]);
+    }
+
+    /** Excess of the tension at an in-line absorber that does not yield over what it resists; −∞ for any other [-]. */
+    double excessOfYield(LineState s, int e) {
+        return s.yielding[e] || passOver ? Double.NEGATIVE_INFINITY : excessOfAbsorber(s, e);
     }
 
     /** Tells whether an event is that of a length: cable or a load comes to a bound, an absorber to a corner. */

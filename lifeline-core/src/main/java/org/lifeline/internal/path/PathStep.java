@@ -256,13 +256,16 @@ final class PathStep {
     }
 
     /**
-     * Lets supports that stand on their limit slip, if the tangent says that they then slip the right way, and lets none
+     * Lets supports that stand on their limit slip and absorbers yield, if the tangent says that they then slip the right way, and lets none
      * stick that the tangent would drive beyond its limit. Supports that have come to rest stick from here on.
      */
     private void release(PathPoint now) {
         boolean changed = now.hasTangent && stick(now);
         for (int i = 1; i < system.spans; i++) {
             changed |= letGo(now.state, i);
+        }
+        for (int e = 0; e < 2; e++) {
+            changed |= letYield(now.state, e);
         }
         for (int round = 0; changed && round < 2 * system.spans; round++) {
             equilibrium.forget();
@@ -296,12 +299,24 @@ final class PathStep {
             if (system.friction[i] > 0 && Math.abs(mode) == 1) {
                 double back = mode * now.tangent[system.unknowns.slipIndex(i)] * coordinate.perStep(now.value);
                 if (back > PathTolerances.STILL * system.chord[i]) {
-                    now.state.passage[i] = LineState.STUCK;
+                    // Where friction is next to nothing both limits are one, and what cannot run one way runs the other.
+                    boolean holds = system.friction[i] * system.forces.turned(now.state, i) > -PathTolerances.AT_LIMIT;
+                    now.state.passage[i] = holds ? LineState.STUCK : -mode;
                     any = true;
                 }
             }
         }
         return any;
+    }
+
+    /** Lets an absorber yield whose tension stands at what it resists; returns whether it does. */
+    private boolean letYield(LineState s, int e) {
+        InlineAbsorber absorber = system.absorbers[e];
+        if (absorber == null || events.excessOfYield(s, e) <= PathTolerances.AT_LIMIT) {
+            return false;
+        }
+        equilibrium.modes.startYield(s, e, absorber);
+        return true;
     }
 
     /** Lets a support slip that sticks on its limit; returns whether it does. */

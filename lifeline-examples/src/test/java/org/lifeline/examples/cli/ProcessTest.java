@@ -46,8 +46,7 @@ class ProcessTest {
                         "com.fasterxml.jackson.annotation.JsonInclude",
                         "org.apache.commons.math3.util.FastMath",
                         "org.ejml.data.Matrix",
-                        "org.ejml.dense.row.CommonOps_DDRM",
-                        "org.ejml.sparse.csc.CommonOps_DSCC")
+                        "org.ejml.dense.row.CommonOps_DDRM")
                 .map(ProcessTest::place)
                 .distinct()
                 .collect(Collectors.joining(File.pathSeparator));
