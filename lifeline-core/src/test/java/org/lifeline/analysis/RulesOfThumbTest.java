@@ -38,14 +38,13 @@ class RulesOfThumbTest {
     }
 
     private static Fall middle(double span) {
-        return Fall.builder("middle")
-                .at(Place.of(1, span / 2))
-                .faller(WORKER)
-                .build();
+        return Fall.builder("middle").at(Place.of(1, span / 2)).faller(WORKER).build();
     }
 
     private static double balance(double span, Installed installed) {
-        return EnergyBalance.withDefaults().solve(line(span, installed), middle(span)).endAnchorLoad();
+        return EnergyBalance.withDefaults()
+                .solve(line(span, installed), middle(span))
+                .endAnchorLoad();
     }
 
     private static double inTime(double span) {

@@ -1,6 +1,7 @@
 package org.lifeline.examples.programs;
 
 import java.util.Locale;
+import org.lifeline.analysis.AttachmentLimit;
 import org.lifeline.design.criteria.CriterionResult;
 import org.lifeline.design.envelope.FallCase;
 import org.lifeline.model.DeploymentForce;
@@ -36,6 +37,7 @@ final class Lines {
                 .orElseGet(() -> ": span " + place.span() + " at " + SI.result(QuantityKind.LENGTH, place.station())));
         b.append(", ").append(SI.input(QuantityKind.TEMPERATURE, c.temperature()));
         b.append(c.side() == DeploymentForce.CLEARANCE ? ", clearance force" : ", maximum force");
+        c.attachmentLimit().filter(l -> l == AttachmentLimit.HELD).ifPresent(l -> b.append(", attachment held"));
         c.pretensionFactor().ifPresent(f -> b.append(", pretension × ").append(f));
         c.friction().ifPresent(f -> b.append(", friction ").append(f));
         c.mass().ifPresent(m -> b.append(", mass ").append(SI.input(QuantityKind.MASS, m)));
