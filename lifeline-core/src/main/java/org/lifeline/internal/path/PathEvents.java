@@ -113,7 +113,9 @@ final class PathEvents {
 
     /** Excess above which an event is passed [-]. */
     private double passedFrom(int k, LineState s) {
-        return letsGo(k, s) ? PathTolerances.BEYOND_LIMIT : isOfLength(k, s) ? PathTolerances.BOUND : PathTolerances.EVENT;
+        return letsGo(k, s)
+                ? PathTolerances.BEYOND_LIMIT
+                : isOfLength(k, s) ? PathTolerances.BOUND : PathTolerances.EVENT;
     }
 
     /** Excess above which it is met [-]: the settling of modes acts from there. */

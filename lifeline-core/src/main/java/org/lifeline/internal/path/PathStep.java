@@ -299,7 +299,8 @@ final class PathStep {
             if (system.friction[i] > 0 && Math.abs(mode) == 1) {
                 double back = mode * now.tangent[system.unknowns.slipIndex(i)] * coordinate.perStep(now.value);
                 if (back > PathTolerances.STILL * system.chord[i]) {
-                    // Where friction is next to nothing both limits are one, and what cannot run one way runs the other.
+                    // Where friction is next to nothing both limits are one, and what cannot run one way runs the
+                    // other.
                     boolean holds = system.friction[i] * system.forces.turned(now.state, i) > -PathTolerances.AT_LIMIT;
                     now.state.passage[i] = holds ? LineState.STUCK : -mode;
                     any = true;
