@@ -46,8 +46,11 @@ public enum PlausibleRange {
     TENSION(1e-12, 1e12, "N", "no lifeline is tensioned like this"),
     /** Force of an absorber, a brake or a point of a loading curve [N]. */
     ARREST_FORCE(0, 1e9, "N", "no absorber takes such a force"),
-    /** Stiffness of an anchor, a lanyard, an absorber or its stop [N/m]; what is stiffer is left out, which means rigid. */
-    STIFFNESS(1e-6, 1e15, "N/m", "16 digits do not carry others; leave it out where rigid"),
+    /**
+     * Stiffness of an anchor, a lanyard, an absorber or its stop [N/m]; what is stiffer is left out, which means rigid. One
+     * newton draws out the softest by 100 m; below it rounding of the tensions moves an anchor by more than 1e-10 of a span.
+     */
+    STIFFNESS(1e-2, 1e15, "N/m", "16 digits do not carry others; leave it out where rigid"),
     /** Temperatures [°C]: above absolute zero; steel ropes lose their strength far below the upper bound. */
     TEMPERATURE(-273.15, 1000, "°C", "must lie between absolute zero and 1000 °C"),
     /** Acceleration of gravity [m/s²]. */

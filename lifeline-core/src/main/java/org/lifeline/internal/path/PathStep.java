@@ -300,8 +300,10 @@ final class PathStep {
                 double back = mode * now.tangent[system.unknowns.slipIndex(i)] * coordinate.perStep(now.value);
                 if (back > PathTolerances.STILL * system.chord[i]) {
                     // Where friction is next to nothing both limits are one, and what cannot run one way runs the
-                    // other.
-                    boolean holds = system.friction[i] * system.forces.turned(now.state, i) > -PathTolerances.AT_LIMIT;
+                    // other. A
+                    // cable that is straight at a rough support has both limits in one place too, but sticks.
+                    boolean holds = system.friction[i] > PathTolerances.HARDLY_ROUGH
+                            || system.friction[i] * system.forces.turned(now.state, i) > -PathTolerances.AT_LIMIT;
                     now.state.passage[i] = holds ? LineState.STUCK : -mode;
                     any = true;
                 }

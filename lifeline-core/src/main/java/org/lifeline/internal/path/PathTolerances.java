@@ -60,6 +60,9 @@ final class PathTolerances {
     /** The same of a length's bound, over a chord [-]: what a support that then sticks keeps as an error of its slip. */
     static final double BOUND = 1e-10;
 
+    /** Coefficient of friction below which the limits of a support may be one for rounding at any angle turned [-]. */
+    static final double HARDLY_ROUGH = 1e-6;
+
     /**
      * Excess, as the log of a ratio of tensions [-], from which a support that sticks counts as standing on its limit. A
      * step ends there, before it slips, and the next one lets it go; so no jump is left to be made at the event.
