@@ -88,7 +88,7 @@ final class HtmlStyle {
             .wide{overflow:visible;margin:.6mm 0 1.6mm;background:none}
             .short{break-inside:avoid;display:inline-block;vertical-align:top;margin-right:5mm;max-width:100%}
             table{font-size:7.4pt}
-            th,td{padding:.35mm 1.1mm}
+            th,td{padding:.28mm 1.1mm}
             thead th{border-bottom-width:1pt}
             .total th,.total td{border-top-width:1pt}
             .calc .f span{display:inline}
@@ -97,8 +97,8 @@ final class HtmlStyle {
             .calc .group{break-after:avoid}
             figure{margin:1.5mm 0}
             figcaption{font-size:7.6pt;margin-top:.6mm}
-            figure svg{min-width:0;width:auto;max-width:100%;max-height:80mm;margin:0 auto}
-            figure.tall svg{max-height:132mm}}
+            figure svg{min-width:0;width:auto;max-width:100%;max-height:66mm;margin:0 auto}
+            figure.tall svg{max-height:98mm}}
             """;
 
     private HtmlStyle() {}
@@ -107,7 +107,7 @@ final class HtmlStyle {
         String document =
                 joined(mark(marks.document()), marks.revision().isBlank() ? "" : "rev. " + mark(marks.revision()));
         return SCREEN + PRINT
-                + "@page{size:" + marks.paper().css() + ";margin:13mm 12mm 12mm;"
+                + "@page{size:" + marks.paper().css() + ";margin:12mm 11mm 11mm;"
                 + box("top-left", quoted(document))
                 + box("top-right", quoted(mark(marks.program())))
                 + box("bottom-left", quoted("computed, not approved"))
