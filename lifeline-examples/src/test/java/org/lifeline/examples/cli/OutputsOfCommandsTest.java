@@ -236,7 +236,8 @@ class OutputsOfCommandsTest {
             } finally {
                 System.setOut(before);
             }
-            assertThat(withoutProgress(errBytes.toString(StandardCharsets.UTF_8))).isEqualTo(CommandLines.LOST + System.lineSeparator());
+            assertThat(withoutProgress(errBytes.toString(StandardCharsets.UTF_8)))
+                    .isEqualTo(CommandLines.LOST + System.lineSeparator());
         }
     }
 }
