@@ -9,8 +9,10 @@ import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.lifeline.analysis.ArrestResult;
+import org.lifeline.analysis.AttachmentLimit;
 import org.lifeline.analysis.EnergyAccount;
 import org.lifeline.analysis.InlineAbsorberState;
 import org.lifeline.analysis.LineEquilibrium;
@@ -118,11 +120,18 @@ public final class ResultWriter {
         }
         root.put("fallsSearched", run.searched());
         root.set("installed", installed(run.installed()));
+        // One arrest for each fall, temperature and force; where the attachment is held beside them what governs more.
         ArrayNode arrests = root.putArray("arrests");
+        ArrayNode held = NODES.arrayNode();
         for (int i = 0; i < run.arrests().size(); i++) {
-            ObjectNode node = arrest(run.arrests().get(i));
+            ArrestResult r = run.arrests().get(i);
+            ObjectNode node = arrest(r);
             check.flag(i).ifPresent(flag -> node.put("independentCheck", flag));
-            arrests.add(node);
+            boolean isHeld = r.attachmentLimit().equals(Optional.of(AttachmentLimit.HELD));
+            (isHeld ? held : arrests).add(node);
+        }
+        if (!held.isEmpty()) {
+            root.set("heldArrests", held);
         }
         ArrayNode list = root.putArray("criteria");
         criteria.forEach(c -> list.add(criterion(c)));

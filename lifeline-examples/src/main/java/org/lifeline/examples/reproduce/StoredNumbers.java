@@ -41,6 +41,10 @@ final class StoredNumbers {
             numbers.arrest("arrests[" + i++ + "]", arrest, weight);
         }
         i = 0;
+        for (JsonNode arrest : result.path("heldArrests")) {
+            numbers.arrest("heldArrests[" + i++ + "]", arrest, weight);
+        }
+        i = 0;
         for (JsonNode criterion : result.path("criteria")) {
             numbers.criterion("criteria[" + i++ + "]", criterion);
         }
@@ -335,7 +339,10 @@ final class StoredNumbers {
             if (!g.has("value")) {
                 return;
             }
-            for (JsonNode a : result.path("arrests")) {
+            List<JsonNode> all = new ArrayList<>();
+            result.path("arrests").forEach(all::add);
+            result.path("heldArrests").forEach(all::add);
+            for (JsonNode a : all) {
                 boolean same = a.path("fall").equals(g.path("fall"))
                         && a.path("temperature").asDouble()
                                 == g.path("temperature").asDouble()
