@@ -5,6 +5,7 @@ import java.util.concurrent.CancellationException;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.Executor;
 import java.util.concurrent.FutureTask;
+import java.util.concurrent.RejectedExecutionException;
 import java.util.function.LongFunction;
 import org.jspecify.annotations.Nullable;
 
@@ -69,6 +70,15 @@ public final class OrderedWork {
         return count;
     }
 
+    /** Offers a piece to the executor; one that takes no more leaves it to the caller, who runs what nobody has run. */
+    private static void offer(Executor executor, Runnable piece) {
+        try {
+            executor.execute(piece);
+        } catch (RejectedExecutionException e) {
+            // The caller comes to the piece in its turn.
+        }
+    }
+
     private static <T> long shared(long count, LongFunction<T> task, Executor executor, Sink<T> sink) {
         ArrayDeque<FutureTask<T>> underWay = new ArrayDeque<>();
         Thread caller = Thread.currentThread();
@@ -80,7 +90,7 @@ public final class OrderedWork {
                     stopIfInterrupted();
                     FutureTask<T> piece = piece(task, next++);
                     underWay.add(piece);
-                    executor.execute(() -> runFor(caller, piece));
+                    offer(executor, () -> runFor(caller, piece));
                 }
                 FutureTask<T> first = underWay.element();
                 first.run();
