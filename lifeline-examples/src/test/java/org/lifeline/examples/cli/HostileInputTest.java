@@ -315,10 +315,12 @@ class HostileInputTest {
     @Test
     void aMegabyteOfTextIsCutWithItsLengthStated() throws Exception {
         Path design = design("n".repeat(200_000), "t".repeat(1 << 20));
+        assertThat(run("analyze", "--no-motion", design, "--no-result")).isZero();
+        // One screen, in which every name is cut.
+        assertThat(said()).hasSizeLessThan(100_000);
         assertThat(run("analyze", "--no-motion", "--full", design, "--no-result"))
-                .as(said().substring(0, Math.min(500, said().length())))
                 .isZero();
-        assertThat(said()).contains("(1048576 characters)").hasSizeLessThan(500_000);
+        assertThat(said()).contains("(1048576 characters)").doesNotContain("t".repeat(10_000));
         Path html = folder.resolve("r.html");
         assertThat(run("report", design, "--html", html, "--no-transient", "--no-envelope"))
                 .isZero();
