@@ -5,18 +5,18 @@ import java.util.SplittableRandom;
 import org.lifeline.analysis.LoadedSpans;
 import org.lifeline.base.Point;
 import org.lifeline.model.Attachment;
-import org.lifeline.model.Cable;
 import org.lifeline.model.Connection;
 import org.lifeline.model.Fall;
 import org.lifeline.model.InlineAbsorber;
 import org.lifeline.model.Installed;
 import org.lifeline.model.Lifeline;
-import org.lifeline.model.LoadingCurve;
 import org.lifeline.model.Passage;
 import org.lifeline.model.Place;
 import org.lifeline.model.Stiffness;
 import org.lifeline.model.Support;
 import org.lifeline.model.Worker;
+import org.lifeline.model.absorber.LoadingCurve;
+import org.lifeline.model.cable.Cable;
 
 /** The lines that the benchmarks solve. */
 final class Lines {

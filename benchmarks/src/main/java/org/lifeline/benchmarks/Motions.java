@@ -5,10 +5,10 @@ import org.lifeline.base.Point;
 import org.lifeline.internal.motion.Motion;
 import org.lifeline.internal.motion.MotionSetup;
 import org.lifeline.internal.path.LineModel;
-import org.lifeline.model.Cable;
-import org.lifeline.model.DeploymentForce;
 import org.lifeline.model.Lifeline;
-import org.lifeline.model.LoadingCurve;
+import org.lifeline.model.absorber.DeploymentForce;
+import org.lifeline.model.absorber.LoadingCurve;
+import org.lifeline.model.cable.Cable;
 
 /** The motions that the benchmarks follow. */
 final class Motions {

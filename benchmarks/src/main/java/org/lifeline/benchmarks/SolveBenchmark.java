@@ -2,11 +2,11 @@ package org.lifeline.benchmarks;
 
 import java.util.List;
 import java.util.concurrent.TimeUnit;
-import org.lifeline.analysis.AppliedLoad;
 import org.lifeline.analysis.ArrestResult;
 import org.lifeline.analysis.EnergyBalance;
 import org.lifeline.analysis.LoadedSpans;
 import org.lifeline.analysis.Statics;
+import org.lifeline.analysis.state.AppliedLoad;
 import org.lifeline.model.Attachment;
 import org.lifeline.model.Fall;
 import org.lifeline.model.Lifeline;

@@ -9,12 +9,12 @@ import org.lifeline.design.study.UncertainVariable;
 import org.lifeline.design.variable.DesignVariables;
 import org.lifeline.model.Attachment;
 import org.lifeline.model.ClearanceRules;
-import org.lifeline.model.DeploymentForce;
 import org.lifeline.model.Fall;
 import org.lifeline.model.LifelineDesign;
 import org.lifeline.model.Obstruction;
 import org.lifeline.model.Place;
 import org.lifeline.model.Worker;
+import org.lifeline.model.absorber.DeploymentForce;
 
 /** The designs that the benchmarks of envelopes and studies work on. */
 final class Studies {

@@ -10,16 +10,18 @@ import org.lifeline.analysis.clearance.Clearance;
 import org.lifeline.analysis.explain.CalculationStep;
 import org.lifeline.analysis.explain.Explanations;
 import org.lifeline.analysis.motion.MotionSummary;
+import org.lifeline.analysis.state.InlineAbsorberState;
+import org.lifeline.analysis.state.SupportReaction;
 import org.lifeline.analysis.warning.Warning;
 import org.lifeline.base.Convergence;
 import org.lifeline.base.Point;
 import org.lifeline.base.UnitSystem;
 import org.lifeline.base.Violations;
 import org.lifeline.model.Attachment;
-import org.lifeline.model.DeploymentForce;
 import org.lifeline.model.Fall;
 import org.lifeline.model.Lifeline;
 import org.lifeline.model.Worker;
+import org.lifeline.model.absorber.DeploymentForce;
 
 /**
  * The arrest of one fall, at one temperature, on one side of the absorber's force range.

@@ -8,6 +8,8 @@ import org.jspecify.annotations.Nullable;
 import org.lifeline.analysis.clearance.Clearance;
 import org.lifeline.analysis.clearance.ClearanceAccount;
 import org.lifeline.analysis.clearance.ClearanceAccount.Levels;
+import org.lifeline.analysis.state.LoadPosition;
+import org.lifeline.base.PlausibleRange;
 import org.lifeline.base.Point;
 import org.lifeline.base.Violation;
 import org.lifeline.base.Violations;
@@ -16,12 +18,11 @@ import org.lifeline.internal.path.LineModel;
 import org.lifeline.internal.path.LoadPath;
 import org.lifeline.model.Attachment;
 import org.lifeline.model.ClearanceRules;
-import org.lifeline.model.DeploymentForce;
 import org.lifeline.model.Fall;
 import org.lifeline.model.Lifeline;
 import org.lifeline.model.Place;
-import org.lifeline.model.PlausibleRange;
 import org.lifeline.model.Worker;
+import org.lifeline.model.absorber.DeploymentForce;
 
 /**
  * The arrest of a fall by energy balance.

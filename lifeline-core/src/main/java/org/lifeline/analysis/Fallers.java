@@ -7,10 +7,10 @@ import java.util.function.Supplier;
 import org.lifeline.internal.balance.FallBalance;
 import org.lifeline.internal.balance.UnequalFallers;
 import org.lifeline.internal.path.LoadPath;
-import org.lifeline.model.DeploymentForce;
 import org.lifeline.model.Fall;
-import org.lifeline.model.LoadingCurve;
 import org.lifeline.model.Worker;
+import org.lifeline.model.absorber.DeploymentForce;
+import org.lifeline.model.absorber.LoadingCurve;
 
 /** Those who fall together at one place: alike, under one extension; or not, each under their own. */
 final class Fallers {

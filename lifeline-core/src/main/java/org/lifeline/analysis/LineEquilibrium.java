@@ -6,6 +6,9 @@ import java.util.Optional;
 import java.util.function.IntToDoubleFunction;
 import org.lifeline.analysis.explain.CalculationStep;
 import org.lifeline.analysis.explain.Explanations;
+import org.lifeline.analysis.state.InlineAbsorberState;
+import org.lifeline.analysis.state.LoadPosition;
+import org.lifeline.analysis.state.SupportReaction;
 import org.lifeline.base.Convergence;
 import org.lifeline.base.InvalidInputException;
 import org.lifeline.base.Point;
@@ -15,8 +18,8 @@ import org.lifeline.base.Violations;
 import org.lifeline.internal.line.Piece;
 import org.lifeline.internal.path.LineModel;
 import org.lifeline.model.Lifeline;
-import org.lifeline.model.LoadingCurve;
 import org.lifeline.model.Support;
+import org.lifeline.model.absorber.LoadingCurve;
 
 /**
  * A whole line in equilibrium; in the result of a transient analysis, the line at the lowest point of the fall, in

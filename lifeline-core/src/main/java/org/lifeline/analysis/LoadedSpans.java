@@ -4,7 +4,7 @@ import java.util.Arrays;
 import org.lifeline.base.Convergence;
 import org.lifeline.base.NoEquilibriumException;
 import org.lifeline.base.Violations;
-import org.lifeline.internal.line.LoadedSpan;
+import org.lifeline.internal.catenary.LoadedSpan;
 
 /**
  * Many single spans at once, each between two fixed supports under one load that grips the cable: the bare equilibrium

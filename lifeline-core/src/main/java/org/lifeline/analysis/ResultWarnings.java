@@ -3,12 +3,13 @@ package org.lifeline.analysis;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.lifeline.analysis.state.InlineAbsorberState;
 import org.lifeline.analysis.warning.Warning;
 import org.lifeline.base.Vector3;
-import org.lifeline.model.Cable;
-import org.lifeline.model.LoadElongation;
 import org.lifeline.model.Support;
 import org.lifeline.model.Worker;
+import org.lifeline.model.cable.Cable;
+import org.lifeline.model.cable.LoadElongation;
 
 /** Looks for what a reader of an arrest must not overlook. */
 final class ResultWarnings {

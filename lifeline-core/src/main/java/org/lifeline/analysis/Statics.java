@@ -3,13 +3,14 @@ package org.lifeline.analysis;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.lifeline.analysis.state.AppliedLoad;
+import org.lifeline.base.PlausibleRange;
 import org.lifeline.base.Violation;
 import org.lifeline.base.Violations;
 import org.lifeline.internal.path.LineModel;
 import org.lifeline.model.Attachment;
 import org.lifeline.model.Lifeline;
 import org.lifeline.model.Place;
-import org.lifeline.model.PlausibleRange;
 
 /**
  * The line at rest: as installed, at another temperature, under loads that were put on slowly one after the other.

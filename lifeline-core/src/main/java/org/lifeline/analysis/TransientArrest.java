@@ -6,6 +6,7 @@ import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
 import org.lifeline.base.Convergence;
 import org.lifeline.base.NoEquilibriumException;
+import org.lifeline.base.PlausibleRange;
 import org.lifeline.base.Point;
 import org.lifeline.base.Violation;
 import org.lifeline.base.Violations;
@@ -15,12 +16,11 @@ import org.lifeline.internal.motion.MotionSetup;
 import org.lifeline.internal.path.LineModel;
 import org.lifeline.model.Attachment;
 import org.lifeline.model.ClearanceRules;
-import org.lifeline.model.DeploymentForce;
 import org.lifeline.model.Fall;
 import org.lifeline.model.Lifeline;
 import org.lifeline.model.Place;
-import org.lifeline.model.PlausibleRange;
 import org.lifeline.model.Worker;
+import org.lifeline.model.absorber.DeploymentForce;
 
 /**
  * The arrest of a fall in time: free fall, catch, rebound, and what follows, of workers, connecting subsystems and line.

@@ -10,6 +10,8 @@ import org.lifeline.analysis.clearance.ClearanceAccount;
 import org.lifeline.analysis.motion.MeshRun;
 import org.lifeline.analysis.motion.MotionSummary;
 import org.lifeline.analysis.motion.PeakAllowances;
+import org.lifeline.analysis.state.LoadPosition;
+import org.lifeline.analysis.state.SupportReaction;
 import org.lifeline.base.Convergence;
 import org.lifeline.base.Point;
 import org.lifeline.base.Vector3;
@@ -20,10 +22,10 @@ import org.lifeline.internal.motion.MotionState;
 import org.lifeline.internal.motion.PeakValues;
 import org.lifeline.internal.path.LineModel;
 import org.lifeline.model.ClearanceRules;
-import org.lifeline.model.DeploymentForce;
 import org.lifeline.model.Fall;
 import org.lifeline.model.Lifeline;
 import org.lifeline.model.Worker;
+import org.lifeline.model.absorber.DeploymentForce;
 
 /** Gathers one fall in time, and puts its result together. Not thread-safe; made and used within one call. */
 final class TransientCase {

@@ -9,7 +9,8 @@
  * kernel of the line and read it out into a {@link org.lifeline.analysis.LineEquilibrium}.
  *
  * <p>Beside it stand {@code analysis.clearance}, the account of elevations, {@code analysis.explain}, the calculation
- * sheet, {@code analysis.motion}, histories in time, and {@code analysis.warning}, what a result warns of. This package may use the {@code internal} packages, {@code model}
+ * sheet, {@code analysis.motion}, histories in time, {@code analysis.state}, what is read off one state, and {@code
+ * analysis.warning}, what a result warns of. This package may use the {@code internal} packages, {@code model}
  * and {@code base}; none of the internal types shows in a public signature.
  *
  * <p>Signs: z up; forces on an anchor are those that the line exerts on it; sag, descent and fall distances are positive

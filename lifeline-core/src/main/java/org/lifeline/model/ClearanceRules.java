@@ -1,6 +1,7 @@
 package org.lifeline.model;
 
 import java.util.List;
+import org.lifeline.base.PlausibleRange;
 import org.lifeline.base.Violations;
 
 /**

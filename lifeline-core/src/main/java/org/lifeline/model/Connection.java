@@ -3,7 +3,10 @@ package org.lifeline.model;
 import java.util.List;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
+import org.lifeline.base.PlausibleRange;
 import org.lifeline.base.Violations;
+import org.lifeline.model.absorber.DeploymentForce;
+import org.lifeline.model.absorber.LoadingCurve;
 
 /**
  * The connecting subsystem between the harness and the line, as far as it takes part in the arrest: its length and its

@@ -7,6 +7,7 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.UnaryOperator;
 import org.jspecify.annotations.Nullable;
+import org.lifeline.base.PlausibleRange;
 import org.lifeline.base.Violation;
 import org.lifeline.base.Violations;
 

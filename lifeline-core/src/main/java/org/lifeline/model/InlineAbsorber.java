@@ -1,6 +1,7 @@
 package org.lifeline.model;
 
 import org.lifeline.base.Violations;
+import org.lifeline.model.absorber.LoadingCurve;
 
 /**
  * An energy absorber between an end anchor and the cable. Extends along the cable; when it is unloaded it gives back

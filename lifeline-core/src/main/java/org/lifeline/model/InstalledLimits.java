@@ -1,6 +1,7 @@
 package org.lifeline.model;
 
 import org.lifeline.base.Violations;
+import org.lifeline.model.cable.LoadElongation;
 
 /** Installed states that no cable could hang in, or that lie beyond the model: found before anything is solved. */
 final class InstalledLimits {

@@ -8,10 +8,12 @@ import java.util.Objects;
 import java.util.function.UnaryOperator;
 import org.jspecify.annotations.Nullable;
 import org.lifeline.base.InvalidInputException;
+import org.lifeline.base.PlausibleRange;
 import org.lifeline.base.Point;
 import org.lifeline.base.Units;
 import org.lifeline.base.Violation;
 import org.lifeline.base.Violations;
+import org.lifeline.model.cable.Cable;
 
 /**
  * A horizontal lifeline: a cable between two end anchors, carried by intermediate anchors, as it was installed.

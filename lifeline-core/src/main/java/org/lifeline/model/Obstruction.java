@@ -1,5 +1,6 @@
 package org.lifeline.model;
 
+import org.lifeline.base.PlausibleRange;
 import org.lifeline.base.Violations;
 
 /**

@@ -2,6 +2,7 @@ package org.lifeline.model;
 
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
+import org.lifeline.base.PlausibleRange;
 import org.lifeline.base.Violations;
 
 /**

@@ -1,7 +1,7 @@
 package org.lifeline.verify;
 
 import org.jspecify.annotations.Nullable;
-import org.lifeline.analysis.InlineAbsorberState;
+import org.lifeline.analysis.state.InlineAbsorberState;
 import org.lifeline.model.InlineAbsorber;
 import org.lifeline.verify.state.CableIntegration;
 import org.lifeline.verify.state.LoadingTable;

@@ -2,14 +2,14 @@ package org.lifeline.verify;
 
 import java.util.List;
 import org.lifeline.analysis.EnergyAccount;
-import org.lifeline.analysis.InlineAbsorberState;
-import org.lifeline.analysis.LoadPosition;
+import org.lifeline.analysis.state.InlineAbsorberState;
+import org.lifeline.analysis.state.LoadPosition;
 import org.lifeline.base.Vector3;
 import org.lifeline.model.InlineAbsorber;
-import org.lifeline.model.LoadingCurve;
 import org.lifeline.model.Passage;
 import org.lifeline.model.Stiffness;
 import org.lifeline.model.Worker;
+import org.lifeline.model.absorber.LoadingCurve;
 import org.lifeline.verify.state.ArrestNumbers;
 import org.lifeline.verify.state.CableIntegration;
 import org.lifeline.verify.state.LoadingTable;

@@ -1,9 +1,9 @@
 package org.lifeline.verify;
 
 import java.util.List;
-import org.lifeline.analysis.AppliedLoad;
-import org.lifeline.analysis.LoadPosition;
-import org.lifeline.analysis.SupportReaction;
+import org.lifeline.analysis.state.AppliedLoad;
+import org.lifeline.analysis.state.LoadPosition;
+import org.lifeline.analysis.state.SupportReaction;
 import org.lifeline.base.Point;
 import org.lifeline.base.Vector3;
 import org.lifeline.model.Place;

@@ -1,7 +1,7 @@
 package org.lifeline.verify;
 
 import java.util.List;
-import org.lifeline.analysis.SupportReaction;
+import org.lifeline.analysis.state.SupportReaction;
 import org.lifeline.model.Passage;
 import org.lifeline.model.Support;
 import org.lifeline.verify.state.SpanNumbers;

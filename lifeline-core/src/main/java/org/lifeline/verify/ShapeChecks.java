@@ -1,6 +1,6 @@
 package org.lifeline.verify;
 
-import org.lifeline.analysis.SupportReaction;
+import org.lifeline.analysis.state.SupportReaction;
 import org.lifeline.base.Point;
 import org.lifeline.base.Vector3;
 import org.lifeline.model.Stiffness;

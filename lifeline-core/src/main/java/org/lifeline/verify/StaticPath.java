@@ -2,9 +2,9 @@ package org.lifeline.verify;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.lifeline.analysis.AppliedLoad;
 import org.lifeline.analysis.LineEquilibrium;
 import org.lifeline.analysis.Statics;
+import org.lifeline.analysis.state.AppliedLoad;
 import org.lifeline.model.Passage;
 import org.lifeline.verify.state.ArrestNumbers;
 import org.lifeline.verify.state.Quadrature;

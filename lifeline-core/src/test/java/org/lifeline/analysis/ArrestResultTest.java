@@ -8,23 +8,26 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.lifeline.analysis.clearance.Clearance;
 import org.lifeline.analysis.clearance.ClearanceRow;
+import org.lifeline.analysis.state.AppliedLoad;
+import org.lifeline.analysis.state.InlineAbsorberState;
+import org.lifeline.analysis.state.SupportReaction;
 import org.lifeline.base.Point;
 import org.lifeline.base.Refusal;
 import org.lifeline.model.Attachment;
-import org.lifeline.model.Cable;
 import org.lifeline.model.ClearanceRules;
 import org.lifeline.model.Connection;
 import org.lifeline.model.Connection.PersonalAbsorber;
 import org.lifeline.model.Fall;
 import org.lifeline.model.InlineAbsorber;
 import org.lifeline.model.Lifeline;
-import org.lifeline.model.LoadingCurve;
-import org.lifeline.model.LoadingCurve.Corner;
 import org.lifeline.model.Obstruction;
 import org.lifeline.model.Passage;
 import org.lifeline.model.Place;
 import org.lifeline.model.Support;
 import org.lifeline.model.Worker;
+import org.lifeline.model.absorber.LoadingCurve;
+import org.lifeline.model.absorber.LoadingCurve.Corner;
+import org.lifeline.model.cable.Cable;
 
 /** What a result says of itself: clearance as sums of its rows, supports, places, and inputs that are refused. */
 class ArrestResultTest {

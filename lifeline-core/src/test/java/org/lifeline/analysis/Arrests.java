@@ -3,6 +3,8 @@ package org.lifeline.analysis;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import org.lifeline.analysis.state.LoadPosition;
+import org.lifeline.analysis.state.SupportReaction;
 import org.lifeline.base.Vector3;
 import org.lifeline.model.PlausibleLine;
 

@@ -10,7 +10,6 @@ import org.junit.jupiter.params.provider.ValueSource;
 import org.lifeline.base.InvalidInputException;
 import org.lifeline.base.Point;
 import org.lifeline.model.Attachment;
-import org.lifeline.model.Cable;
 import org.lifeline.model.Connection;
 import org.lifeline.model.Connection.PersonalAbsorber;
 import org.lifeline.model.Fall;
@@ -18,6 +17,7 @@ import org.lifeline.model.Lifeline;
 import org.lifeline.model.Passage;
 import org.lifeline.model.Place;
 import org.lifeline.model.Worker;
+import org.lifeline.model.cable.Cable;
 import org.lifeline.verify.Verifier;
 
 /** A free-running attachment at its two limits; decision 32. */

@@ -9,13 +9,13 @@ import org.assertj.core.api.ThrowableAssert.ThrowingCallable;
 import org.junit.jupiter.api.Test;
 import org.lifeline.base.InvalidInputException;
 import org.lifeline.base.Point;
-import org.lifeline.model.Cable;
 import org.lifeline.model.Connection;
 import org.lifeline.model.Fall;
 import org.lifeline.model.Installed;
 import org.lifeline.model.Lifeline;
 import org.lifeline.model.Place;
 import org.lifeline.model.Worker;
+import org.lifeline.model.cable.Cable;
 
 /** What a result does not have is refused with the range of what it has. */
 class BorderTest {

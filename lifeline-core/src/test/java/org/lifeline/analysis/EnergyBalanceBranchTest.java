@@ -8,18 +8,18 @@ import java.util.function.DoubleUnaryOperator;
 import org.junit.jupiter.api.Test;
 import org.lifeline.base.Point;
 import org.lifeline.model.Attachment;
-import org.lifeline.model.Cable;
 import org.lifeline.model.Connection;
-import org.lifeline.model.DeploymentForce;
 import org.lifeline.model.Fall;
 import org.lifeline.model.Installed;
 import org.lifeline.model.Lifeline;
-import org.lifeline.model.LoadElongation;
-import org.lifeline.model.LoadingCurve;
-import org.lifeline.model.LoadingCurve.Corner;
 import org.lifeline.model.Passage;
 import org.lifeline.model.Place;
 import org.lifeline.model.Worker;
+import org.lifeline.model.absorber.DeploymentForce;
+import org.lifeline.model.absorber.LoadingCurve;
+import org.lifeline.model.absorber.LoadingCurve.Corner;
+import org.lifeline.model.cable.Cable;
+import org.lifeline.model.cable.LoadElongation;
 
 /**
  * Every branch of the energy balance on a weightless span, against the balance solved by bisection over the closed form

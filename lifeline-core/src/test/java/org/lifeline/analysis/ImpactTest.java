@@ -8,7 +8,7 @@ import org.assertj.core.data.Percentage;
 import org.junit.jupiter.api.Test;
 import org.lifeline.analysis.motion.WorkerPeaks;
 import org.lifeline.base.Units;
-import org.lifeline.model.LoadingCurve;
+import org.lifeline.model.absorber.LoadingCurve;
 import org.lifeline.testing.StiffLine;
 import org.lifeline.testing.StiffLine.Body;
 

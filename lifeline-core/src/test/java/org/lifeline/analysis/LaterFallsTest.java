@@ -8,13 +8,13 @@ import org.junit.jupiter.api.Test;
 import org.lifeline.base.InvalidInputException;
 import org.lifeline.base.Point;
 import org.lifeline.model.Attachment;
-import org.lifeline.model.Cable;
 import org.lifeline.model.Connection;
 import org.lifeline.model.Fall;
 import org.lifeline.model.Lifeline;
 import org.lifeline.model.Passage;
 import org.lifeline.model.Place;
 import org.lifeline.model.Worker;
+import org.lifeline.model.cable.Cable;
 
 /** Falls beside the first or after it: what they add, what they do not, and when they are refused. */
 class LaterFallsTest {

@@ -7,9 +7,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
+import org.lifeline.analysis.state.AppliedLoad;
 import org.lifeline.base.Point;
 import org.lifeline.model.Attachment;
-import org.lifeline.model.Cable;
 import org.lifeline.model.Installed;
 import org.lifeline.model.Lifeline;
 import org.lifeline.model.Passage;
@@ -17,6 +17,7 @@ import org.lifeline.model.Place;
 import org.lifeline.model.PlausibleLine;
 import org.lifeline.model.Stiffness;
 import org.lifeline.model.Support;
+import org.lifeline.model.cable.Cable;
 
 /** Splits that change nothing, passages at their limits, and very long lines. */
 class LineLimitsTest {

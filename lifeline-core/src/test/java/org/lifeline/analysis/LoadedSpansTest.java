@@ -8,14 +8,15 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.List;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
+import org.lifeline.analysis.state.AppliedLoad;
 import org.lifeline.base.InvalidInputException;
 import org.lifeline.base.Point;
 import org.lifeline.base.Violation;
 import org.lifeline.model.Attachment;
-import org.lifeline.model.Cable;
 import org.lifeline.model.Installed;
 import org.lifeline.model.Lifeline;
 import org.lifeline.model.Place;
+import org.lifeline.model.cable.Cable;
 
 /** The batch against the statics of a whole line, row by row. */
 class LoadedSpansTest {

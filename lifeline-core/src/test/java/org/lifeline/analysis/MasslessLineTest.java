@@ -9,19 +9,19 @@ import org.junit.jupiter.api.Test;
 import org.lifeline.analysis.motion.WorkerPeaks;
 import org.lifeline.base.Point;
 import org.lifeline.model.Attachment;
-import org.lifeline.model.Cable;
 import org.lifeline.model.Connection;
-import org.lifeline.model.DeploymentForce;
 import org.lifeline.model.Fall;
 import org.lifeline.model.InlineAbsorber;
 import org.lifeline.model.Lifeline;
-import org.lifeline.model.LoadingCurve;
-import org.lifeline.model.LoadingCurve.Corner;
 import org.lifeline.model.Passage;
 import org.lifeline.model.Place;
 import org.lifeline.model.Stiffness;
 import org.lifeline.model.Support;
 import org.lifeline.model.Worker;
+import org.lifeline.model.absorber.DeploymentForce;
+import org.lifeline.model.absorber.LoadingCurve;
+import org.lifeline.model.absorber.LoadingCurve.Corner;
+import org.lifeline.model.cable.Cable;
 
 /**
  * A line of next to no mass follows its load without waves. Then the motion is that of one mass on a nonlinear spring:

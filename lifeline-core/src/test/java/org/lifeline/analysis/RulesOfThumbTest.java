@@ -5,13 +5,13 @@ import static org.assertj.core.api.Assertions.within;
 
 import org.junit.jupiter.api.Test;
 import org.lifeline.base.Point;
-import org.lifeline.model.Cable;
 import org.lifeline.model.Connection;
 import org.lifeline.model.Fall;
 import org.lifeline.model.Installed;
 import org.lifeline.model.Lifeline;
 import org.lifeline.model.Place;
 import org.lifeline.model.Worker;
+import org.lifeline.model.cable.Cable;
 
 /** The rules of thumb of the tutorials over a range, each with its exceptions, on the line of the span study. */
 class RulesOfThumbTest {

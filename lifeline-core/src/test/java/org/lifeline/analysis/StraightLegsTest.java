@@ -5,13 +5,15 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.lifeline.analysis.state.AppliedLoad;
+import org.lifeline.analysis.state.LoadPosition;
 import org.lifeline.base.Point;
 import org.lifeline.model.Attachment;
-import org.lifeline.model.Cable;
 import org.lifeline.model.Installed;
 import org.lifeline.model.Lifeline;
-import org.lifeline.model.LoadElongation;
 import org.lifeline.model.Place;
+import org.lifeline.model.cable.Cable;
+import org.lifeline.model.cable.LoadElongation;
 
 /** One weightless span under a load, against two straight legs. */
 class StraightLegsTest {

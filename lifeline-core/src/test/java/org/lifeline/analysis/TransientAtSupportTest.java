@@ -5,16 +5,16 @@ import static org.assertj.core.api.Assertions.within;
 
 import org.junit.jupiter.api.Test;
 import org.lifeline.base.Point;
-import org.lifeline.model.Cable;
 import org.lifeline.model.Connection;
 import org.lifeline.model.Fall;
 import org.lifeline.model.Lifeline;
-import org.lifeline.model.LoadingCurve;
 import org.lifeline.model.Passage;
 import org.lifeline.model.Place;
 import org.lifeline.model.Stiffness;
 import org.lifeline.model.Support;
 import org.lifeline.model.Worker;
+import org.lifeline.model.absorber.LoadingCurve;
+import org.lifeline.model.cable.Cable;
 
 /** Falls at a support, in time: a mass on a spring where the support is rigid, on two in series where it yields. */
 class TransientAtSupportTest {

@@ -10,17 +10,17 @@ import org.lifeline.analysis.motion.MeshRun;
 import org.lifeline.analysis.motion.SupportPeaks;
 import org.lifeline.base.Point;
 import org.lifeline.model.Attachment;
-import org.lifeline.model.Cable;
 import org.lifeline.model.Connection;
 import org.lifeline.model.Fall;
 import org.lifeline.model.Installed;
 import org.lifeline.model.Lifeline;
-import org.lifeline.model.LoadingCurve;
 import org.lifeline.model.Passage;
 import org.lifeline.model.Place;
 import org.lifeline.model.Stiffness;
 import org.lifeline.model.Support;
 import org.lifeline.model.Worker;
+import org.lifeline.model.absorber.LoadingCurve;
+import org.lifeline.model.cable.Cable;
 
 /**
  * What an arrest in time claims of its accuracy, beside a mesh that is finer: no peak of the first catch is off by more

@@ -10,15 +10,15 @@ import org.lifeline.analysis.motion.MeshRun;
 import org.lifeline.analysis.motion.WorkerPeaks;
 import org.lifeline.base.Point;
 import org.lifeline.model.Attachment;
-import org.lifeline.model.Cable;
 import org.lifeline.model.Connection;
 import org.lifeline.model.Fall;
 import org.lifeline.model.Installed;
 import org.lifeline.model.Lifeline;
-import org.lifeline.model.LoadingCurve;
 import org.lifeline.model.Passage;
 import org.lifeline.model.Place;
 import org.lifeline.model.Worker;
+import org.lifeline.model.absorber.LoadingCurve;
+import org.lifeline.model.cable.Cable;
 
 /** What halving mesh and step does, and where the energy of a fall without an absorber goes. */
 class TransientConvergenceTest {

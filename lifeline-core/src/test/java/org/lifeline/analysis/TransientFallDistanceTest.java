@@ -7,13 +7,13 @@ import org.junit.jupiter.api.Test;
 import org.lifeline.analysis.motion.WorkerPeaks;
 import org.lifeline.base.Point;
 import org.lifeline.model.Attachment;
-import org.lifeline.model.Cable;
 import org.lifeline.model.Connection;
 import org.lifeline.model.Fall;
 import org.lifeline.model.Lifeline;
-import org.lifeline.model.LoadingCurve;
 import org.lifeline.model.Place;
 import org.lifeline.model.Worker;
+import org.lifeline.model.absorber.LoadingCurve;
+import org.lifeline.model.cable.Cable;
 
 /** In a transient the fall distance ends at the lowest point, which is not the moment of the largest extension. */
 class TransientFallDistanceTest {

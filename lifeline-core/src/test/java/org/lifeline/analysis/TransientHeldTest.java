@@ -9,13 +9,13 @@ import org.junit.jupiter.api.Test;
 import org.lifeline.base.InvalidInputException;
 import org.lifeline.base.Point;
 import org.lifeline.model.Attachment;
-import org.lifeline.model.Cable;
 import org.lifeline.model.Connection;
 import org.lifeline.model.Fall;
 import org.lifeline.model.Lifeline;
 import org.lifeline.model.Passage;
 import org.lifeline.model.Place;
 import org.lifeline.model.Worker;
+import org.lifeline.model.cable.Cable;
 
 /** A free-running attachment that is held at the station of the fall, a run that is interrupted, settings refused. */
 class TransientHeldTest {

@@ -9,19 +9,20 @@ import java.util.List;
 import org.assertj.core.data.Percentage;
 import org.junit.jupiter.api.Test;
 import org.lifeline.analysis.motion.SupportHistory;
+import org.lifeline.analysis.state.AppliedLoad;
 import org.lifeline.base.Point;
 import org.lifeline.base.Units;
 import org.lifeline.model.Attachment;
-import org.lifeline.model.Cable;
 import org.lifeline.model.Connection;
 import org.lifeline.model.Fall;
 import org.lifeline.model.Lifeline;
-import org.lifeline.model.LoadingCurve;
 import org.lifeline.model.Passage;
 import org.lifeline.model.Place;
 import org.lifeline.model.Stiffness;
 import org.lifeline.model.Support;
 import org.lifeline.model.Worker;
+import org.lifeline.model.absorber.LoadingCurve;
+import org.lifeline.model.cable.Cable;
 
 /**
  * With much damping the motion comes to rest, and rest is the static equilibrium. Line and fall are symmetric, since

@@ -8,18 +8,18 @@ import org.junit.jupiter.api.Test;
 import org.lifeline.analysis.motion.EnergyHistory;
 import org.lifeline.base.Point;
 import org.lifeline.model.Attachment;
-import org.lifeline.model.Cable;
 import org.lifeline.model.Connection;
 import org.lifeline.model.Fall;
 import org.lifeline.model.InlineAbsorber;
 import org.lifeline.model.Lifeline;
-import org.lifeline.model.LoadingCurve;
-import org.lifeline.model.LoadingCurve.Corner;
 import org.lifeline.model.Passage;
 import org.lifeline.model.Place;
 import org.lifeline.model.Stiffness;
 import org.lifeline.model.Support;
 import org.lifeline.model.Worker;
+import org.lifeline.model.absorber.LoadingCurve;
+import org.lifeline.model.absorber.LoadingCurve.Corner;
+import org.lifeline.model.cable.Cable;
 
 /** Motions that once made energy out of nothing, or had no lowest point. */
 class TransientStabilityTest {

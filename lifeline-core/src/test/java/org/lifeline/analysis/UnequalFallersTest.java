@@ -13,7 +13,6 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.lifeline.base.Point;
 import org.lifeline.model.Attachment;
-import org.lifeline.model.Cable;
 import org.lifeline.model.Connection;
 import org.lifeline.model.Connection.PersonalAbsorber;
 import org.lifeline.model.Fall;
@@ -21,6 +20,7 @@ import org.lifeline.model.Lifeline;
 import org.lifeline.model.Passage;
 import org.lifeline.model.Place;
 import org.lifeline.model.Worker;
+import org.lifeline.model.cable.Cable;
 import org.lifeline.verify.Verifier;
 
 /** Two who fall together and are not alike: one extension each, bounds on the safe side. */

@@ -7,17 +7,17 @@ import org.junit.jupiter.api.Test;
 import org.lifeline.analysis.warning.Warning;
 import org.lifeline.base.Point;
 import org.lifeline.model.Attachment;
-import org.lifeline.model.Cable;
 import org.lifeline.model.Connection;
 import org.lifeline.model.Connection.PersonalAbsorber;
 import org.lifeline.model.Fall;
 import org.lifeline.model.InlineAbsorber;
 import org.lifeline.model.Lifeline;
-import org.lifeline.model.LoadElongation;
-import org.lifeline.model.LoadingCurve;
 import org.lifeline.model.Place;
 import org.lifeline.model.Support;
 import org.lifeline.model.Worker;
+import org.lifeline.model.absorber.LoadingCurve;
+import org.lifeline.model.cable.Cable;
+import org.lifeline.model.cable.LoadElongation;
 
 /** What an arrest warns of, each brought about by one change of a line that gives no warning. */
 class WarningsTest {

@@ -21,8 +21,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.lifeline.base.InvalidInputException;
-import org.lifeline.model.Cable;
 import org.lifeline.model.Worker;
+import org.lifeline.model.cable.Cable;
 
 /**
  * Every public {@code with…} method and every setter of a public builder refuses NaN, infinity, what is negative, and

@@ -70,6 +70,8 @@ final class HouseRules {
                 .definedBy(root + ".internal.path..")
                 .layer("line")
                 .definedBy(root + ".internal.line..")
+                .layer("catenary")
+                .definedBy(root + ".internal.catenary..")
                 .layer("model")
                 .definedBy(root + ".model..")
                 .layer("numeric")
@@ -94,11 +96,22 @@ final class HouseRules {
                 .mayOnlyBeAccessedByLayers("analysis")
                 .whereLayer("line")
                 .mayOnlyBeAccessedByLayers("analysis", "motion", "path")
+                .whereLayer("catenary")
+                .mayOnlyBeAccessedByLayers("analysis", "motion", "path", "line")
                 .whereLayer("model")
                 .mayOnlyBeAccessedByLayers(
-                        "report", "assessment", "design", "verify", "analysis", "motion", "balance", "path", "line")
+                        "report",
+                        "assessment",
+                        "design",
+                        "verify",
+                        "analysis",
+                        "motion",
+                        "balance",
+                        "path",
+                        "line",
+                        "catenary")
                 .whereLayer("numeric")
-                .mayOnlyBeAccessedByLayers("assessment", "design", "analysis", "motion", "path", "line")
+                .mayOnlyBeAccessedByLayers("assessment", "design", "analysis", "motion", "path", "line", "catenary")
                 .because("a floor builds on the floors below it, and a check that reuses the solver proves nothing");
     }
 
@@ -136,6 +149,7 @@ final class HouseRules {
                         root + ".internal.balance..",
                         root + ".internal.path..",
                         root + ".internal.line..",
+                        root + ".internal.catenary..",
                         root + ".model..",
                         root + ".internal.numeric..",
                         root + ".base..")

@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import org.junit.jupiter.api.Test;
 import org.lifeline.base.Refusal;
 import org.lifeline.model.Connection.PersonalAbsorber;
+import org.lifeline.model.absorber.DeploymentForce;
+import org.lifeline.model.absorber.LoadingCurve;
 
 class ConnectionTest {
     private static PersonalAbsorber absorber() {

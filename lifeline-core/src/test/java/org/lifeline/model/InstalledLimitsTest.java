@@ -6,6 +6,8 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.lifeline.base.Point;
 import org.lifeline.base.Refusal;
+import org.lifeline.model.cable.Cable;
+import org.lifeline.model.cable.LoadElongation;
 
 /** Installed states beyond what cable and terminations hold, or beyond the model, are refused before anything is solved. */
 class InstalledLimitsTest {

@@ -9,6 +9,8 @@ import org.junit.jupiter.api.Test;
 import org.lifeline.base.Point;
 import org.lifeline.base.Refusal;
 import org.lifeline.base.Violation;
+import org.lifeline.model.absorber.LoadingCurve;
+import org.lifeline.model.cable.Cable;
 
 class LifelineTest {
     private static final Cable CABLE =

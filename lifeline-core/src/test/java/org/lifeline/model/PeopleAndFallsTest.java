@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import org.junit.jupiter.api.Test;
 import org.lifeline.base.Refusal;
+import org.lifeline.model.absorber.LoadingCurve;
 
 /** Workers and falls. */
 class PeopleAndFallsTest {

@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.SplittableRandom;
 import org.jspecify.annotations.Nullable;
 import org.lifeline.base.Point;
+import org.lifeline.model.absorber.LoadingCurve;
+import org.lifeline.model.cable.Cable;
 
 /**
  * A line and a fall as they stand on sites, drawn from a seed, with every number open to change: what a test of a truth

@@ -7,6 +7,8 @@ import org.junit.jupiter.api.Test;
 import org.lifeline.base.Point;
 import org.lifeline.base.Violation;
 import org.lifeline.model.Connection.PersonalAbsorber;
+import org.lifeline.model.absorber.LoadingCurve;
+import org.lifeline.model.cable.Cable;
 
 /** A worker who cannot reach the line, and a free fall that the connection cannot give, are refused with both lengths. */
 class ReachBugTest {

@@ -6,6 +6,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.lifeline.base.Point;
 import org.lifeline.base.Refusal;
+import org.lifeline.model.absorber.LoadingCurve;
 
 /** Passages, stiffnesses, supports, installed states, obstructions, clearance rules, factors, places. */
 class SmallValuesTest {

@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import org.junit.jupiter.api.Test;
 import org.lifeline.base.Point;
 import org.lifeline.base.Refusal;
+import org.lifeline.model.absorber.LoadingCurve;
+import org.lifeline.model.cable.Cable;
 
 /** What falls is what is judged: a fall of another worker than those of the design is refused. */
 class WhoFallsBugTest {

@@ -8,7 +8,7 @@ import org.lifeline.analysis.TransientResult;
 import org.lifeline.analysis.motion.WorkerPeaks;
 import org.lifeline.base.Units;
 import org.lifeline.internal.motion.WaveSignals;
-import org.lifeline.model.LoadingCurve;
+import org.lifeline.model.absorber.LoadingCurve;
 import org.lifeline.reference.ReferenceCases.Inputs;
 import org.lifeline.testing.StiffLine;
 import org.lifeline.testing.StiffLine.Body;

@@ -11,11 +11,11 @@ import org.lifeline.model.Attachment;
 import org.lifeline.model.Connection;
 import org.lifeline.model.Fall;
 import org.lifeline.model.Lifeline;
-import org.lifeline.model.LoadingCurve;
 import org.lifeline.model.Place;
 import org.lifeline.model.Stiffness;
 import org.lifeline.model.Support;
 import org.lifeline.model.Worker;
+import org.lifeline.model.absorber.LoadingCurve;
 import org.lifeline.reference.ReferenceCases.Inputs;
 
 /** Published cases of a mass that is dropped on a spring, computed as the arrest of a fall. */

@@ -6,7 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
-import org.lifeline.model.RopeClass;
+import org.lifeline.model.cable.RopeClass;
 
 /** Brings the reference data and the computations together. */
 final class ReferenceCases {

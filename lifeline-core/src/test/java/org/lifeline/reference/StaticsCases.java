@@ -5,20 +5,20 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.DoubleUnaryOperator;
 import java.util.function.Function;
-import org.lifeline.analysis.AppliedLoad;
 import org.lifeline.analysis.CablePiece;
 import org.lifeline.analysis.LineEquilibrium;
 import org.lifeline.analysis.SpanState;
 import org.lifeline.analysis.Statics;
+import org.lifeline.analysis.state.AppliedLoad;
 import org.lifeline.base.Point;
 import org.lifeline.base.Units;
 import org.lifeline.model.Attachment;
-import org.lifeline.model.Cable;
 import org.lifeline.model.Installed;
 import org.lifeline.model.Lifeline;
-import org.lifeline.model.LoadElongation;
 import org.lifeline.model.Passage;
 import org.lifeline.model.Place;
+import org.lifeline.model.cable.Cable;
+import org.lifeline.model.cable.LoadElongation;
 import org.lifeline.reference.ReferenceCases.Inputs;
 
 /** Published cases of cables at rest, computed through the public interface. */

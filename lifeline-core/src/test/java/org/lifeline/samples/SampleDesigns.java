@@ -8,24 +8,24 @@ import org.lifeline.analysis.EnergyBalance;
 import org.lifeline.base.Point;
 import org.lifeline.base.Units;
 import org.lifeline.model.Attachment;
-import org.lifeline.model.Cable;
 import org.lifeline.model.ClearanceRules;
 import org.lifeline.model.Connection;
-import org.lifeline.model.DeploymentForce;
 import org.lifeline.model.Fall;
 import org.lifeline.model.InlineAbsorber;
 import org.lifeline.model.Installed;
 import org.lifeline.model.Lifeline;
 import org.lifeline.model.LifelineDesign;
-import org.lifeline.model.LoadElongation;
-import org.lifeline.model.LoadingCurve;
 import org.lifeline.model.Obstruction;
 import org.lifeline.model.Passage;
 import org.lifeline.model.Place;
-import org.lifeline.model.RopeClass;
 import org.lifeline.model.Stiffness;
 import org.lifeline.model.Support;
 import org.lifeline.model.Worker;
+import org.lifeline.model.absorber.DeploymentForce;
+import org.lifeline.model.absorber.LoadingCurve;
+import org.lifeline.model.cable.Cable;
+import org.lifeline.model.cable.LoadElongation;
+import org.lifeline.model.cable.RopeClass;
 
 /** Designs of our own that between them use every part of the model, and their arrests. */
 public final class SampleDesigns {

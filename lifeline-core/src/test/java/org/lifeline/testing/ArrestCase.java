@@ -2,9 +2,9 @@ package org.lifeline.testing;
 
 import org.lifeline.analysis.ArrestResult;
 import org.lifeline.analysis.EnergyBalance;
-import org.lifeline.model.DeploymentForce;
 import org.lifeline.model.Fall;
 import org.lifeline.model.Lifeline;
+import org.lifeline.model.absorber.DeploymentForce;
 
 /**
  * A fall on a line, at a temperature, on one side of the force range.

@@ -4,9 +4,9 @@ import static org.lifeline.testing.Shorthand.INF;
 
 import java.util.List;
 import org.lifeline.model.Attachment;
-import org.lifeline.model.DeploymentForce;
 import org.lifeline.model.Installed.Form;
 import org.lifeline.model.Place;
+import org.lifeline.model.absorber.DeploymentForce;
 
 /** Lines and falls that between them use every part of the model. */
 public final class Cases {

@@ -7,10 +7,10 @@ import org.lifeline.model.Connection.AbsorberBuilder;
 import org.lifeline.model.Connection.PersonalAbsorber;
 import org.lifeline.model.Fall;
 import org.lifeline.model.Lifeline;
-import org.lifeline.model.LoadingCurve;
-import org.lifeline.model.LoadingCurve.Corner;
 import org.lifeline.model.Place;
 import org.lifeline.model.Worker;
+import org.lifeline.model.absorber.LoadingCurve;
+import org.lifeline.model.absorber.LoadingCurve.Corner;
 
 /** Random falls on a line: one to three together, up to four who hang, every kind of connection, forces to 100 kN. */
 final class RandomFalls {

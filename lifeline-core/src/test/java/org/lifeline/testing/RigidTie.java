@@ -3,13 +3,13 @@ package org.lifeline.testing;
 import org.lifeline.analysis.TransientArrest;
 import org.lifeline.base.Point;
 import org.lifeline.model.Attachment;
-import org.lifeline.model.Cable;
 import org.lifeline.model.Connection;
 import org.lifeline.model.Fall;
 import org.lifeline.model.Lifeline;
-import org.lifeline.model.LoadingCurve;
 import org.lifeline.model.Place;
 import org.lifeline.model.Worker;
+import org.lifeline.model.absorber.LoadingCurve;
+import org.lifeline.model.cable.Cable;
 
 /**
  * Workers on ties that hardly give, in a span of a common rope. Every catch is a blow, and steps that follow a coarse mesh

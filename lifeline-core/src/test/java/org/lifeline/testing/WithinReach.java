@@ -2,8 +2,8 @@ package org.lifeline.testing;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.lifeline.analysis.AppliedLoad;
 import org.lifeline.analysis.Statics;
+import org.lifeline.analysis.state.AppliedLoad;
 import org.lifeline.base.InvalidInputException;
 import org.lifeline.base.NoEquilibriumException;
 import org.lifeline.model.Attachment;

@@ -11,7 +11,7 @@ import org.junit.jupiter.api.Test;
 import org.lifeline.examples.arrests.DesignRun;
 import org.lifeline.examples.criteria.CriteriaCheck;
 import org.lifeline.examples.json.DesignFile;
-import org.lifeline.examples.json.Unit;
+import org.lifeline.examples.units.Unit;
 
 /** What this module's README.md says is true. */
 class ExamplesReadmeTest {

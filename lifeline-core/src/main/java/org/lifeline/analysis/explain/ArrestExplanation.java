@@ -21,8 +21,8 @@ import org.lifeline.base.UnitSystem;
 import org.lifeline.model.Connection;
 import org.lifeline.model.Fall;
 import org.lifeline.model.Lifeline;
-import org.lifeline.model.LoadingCurve;
 import org.lifeline.model.Worker;
+import org.lifeline.model.absorber.LoadingCurve;
 
 /** Writes down an arrest, from the inputs to the clearance, line by line. */
 final class ArrestExplanation {

@@ -11,13 +11,13 @@ import java.util.List;
 import java.util.Optional;
 import org.lifeline.analysis.ArrestResult;
 import org.lifeline.analysis.EnergyAccount;
-import org.lifeline.analysis.InlineAbsorberState;
 import org.lifeline.analysis.LineEquilibrium;
-import org.lifeline.analysis.LoadPosition;
+import org.lifeline.analysis.state.InlineAbsorberState;
+import org.lifeline.analysis.state.LoadPosition;
 import org.lifeline.base.Dimension;
-import org.lifeline.model.LoadingCurve;
 import org.lifeline.model.Support;
 import org.lifeline.model.Worker;
+import org.lifeline.model.absorber.LoadingCurve;
 
 /** Writes down the energy balance of an arrest: what the line took, what the connection took, what the fall set free. */
 final class BalanceExplanation {

@@ -12,7 +12,7 @@ import java.util.List;
 import java.util.Optional;
 import org.lifeline.base.Dimension;
 import org.lifeline.model.Lifeline;
-import org.lifeline.model.LoadElongation;
+import org.lifeline.model.cable.LoadElongation;
 
 /**
  * The figures of a cable at a temperature, as they are used in formulas.

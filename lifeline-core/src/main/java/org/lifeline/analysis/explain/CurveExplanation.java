@@ -11,7 +11,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.lifeline.base.Dimension;
-import org.lifeline.model.LoadingCurve;
+import org.lifeline.model.absorber.LoadingCurve;
 
 /** Writes down a loading curve up to an extension: its corners, the work done, the extension that goes with a force. */
 final class CurveExplanation {

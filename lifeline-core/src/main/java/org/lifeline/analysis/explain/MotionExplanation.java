@@ -7,8 +7,8 @@ import java.util.ArrayList;
 import java.util.List;
 import org.lifeline.analysis.ArrestResult;
 import org.lifeline.analysis.EnergyAccount;
-import org.lifeline.analysis.InlineAbsorberState;
-import org.lifeline.analysis.SupportReaction;
+import org.lifeline.analysis.state.InlineAbsorberState;
+import org.lifeline.analysis.state.SupportReaction;
 import org.lifeline.base.Dimension;
 
 /**

@@ -17,10 +17,10 @@ import org.lifeline.design.envelope.FallCase;
 import org.lifeline.design.envelope.LoadCombination;
 import org.lifeline.internal.numeric.OrderedWork;
 import org.lifeline.model.Attachment;
-import org.lifeline.model.DeploymentForce;
 import org.lifeline.model.Fall;
 import org.lifeline.model.LifelineDesign;
 import org.lifeline.model.Place;
+import org.lifeline.model.absorber.DeploymentForce;
 
 /**
  * The search for the worst in time, in rounds; each works on its cases independently of one another, with what the rounds

@@ -3,9 +3,9 @@ package org.lifeline.design.criteria;
 import java.util.ArrayList;
 import java.util.List;
 import org.lifeline.base.Interval;
-import org.lifeline.model.DeploymentForce;
-import org.lifeline.model.LoadingCurve;
 import org.lifeline.model.Worker;
+import org.lifeline.model.absorber.DeploymentForce;
+import org.lifeline.model.absorber.LoadingCurve;
 
 /** Mass and absorber of everyone who uses the line or falls fit one of the classes E4 and E6. */
 final class AbsorberClasses implements Requirement.BuiltIn {

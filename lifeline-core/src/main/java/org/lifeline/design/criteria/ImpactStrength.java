@@ -14,10 +14,10 @@ import org.lifeline.base.Units;
 import org.lifeline.design.envelope.Extreme;
 import org.lifeline.design.envelope.Extremes;
 import org.lifeline.design.envelope.Quantity;
-import org.lifeline.model.DeploymentForce;
 import org.lifeline.model.Fall;
 import org.lifeline.model.Lifeline;
 import org.lifeline.model.Support;
+import org.lifeline.model.absorber.DeploymentForce;
 
 /**
  * Strength of cable and anchors over their load when twice the potential impact energy is arrested (29 CFR

@@ -7,8 +7,8 @@ import java.util.OptionalDouble;
 import java.util.function.Predicate;
 import org.lifeline.design.envelope.Extreme;
 import org.lifeline.design.envelope.Quantity;
-import org.lifeline.model.Cable;
 import org.lifeline.model.Support;
+import org.lifeline.model.cable.Cable;
 
 /** Strengths against loads. */
 final class Strengths {

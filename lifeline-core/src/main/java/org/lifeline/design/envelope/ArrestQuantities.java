@@ -2,14 +2,14 @@ package org.lifeline.design.envelope;
 
 import java.util.List;
 import org.lifeline.analysis.ArrestResult;
-import org.lifeline.analysis.SupportReaction;
+import org.lifeline.analysis.state.SupportReaction;
 import org.lifeline.base.Direction;
 import org.lifeline.base.Point;
 import org.lifeline.base.Vector3;
-import org.lifeline.model.DeploymentForce;
 import org.lifeline.model.LifelineDesign;
 import org.lifeline.model.ModelFactors;
 import org.lifeline.model.Obstruction;
+import org.lifeline.model.absorber.DeploymentForce;
 
 /**
  * The numbers that are read off every arrest, in one row: the quantities, the margin above each obstruction, force and

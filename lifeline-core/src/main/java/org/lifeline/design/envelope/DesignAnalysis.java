@@ -15,11 +15,11 @@ import org.lifeline.base.InvalidInputException;
 import org.lifeline.base.NoEquilibriumException;
 import org.lifeline.base.ProgressListener;
 import org.lifeline.internal.numeric.OrderedWork;
-import org.lifeline.model.DeploymentForce;
 import org.lifeline.model.Fall;
 import org.lifeline.model.LifelineDesign;
 import org.lifeline.model.Place;
 import org.lifeline.model.Worker;
+import org.lifeline.model.absorber.DeploymentForce;
 
 /**
  * A design as it stands: each of its falls at each temperature in service with both deployment forces. A design without

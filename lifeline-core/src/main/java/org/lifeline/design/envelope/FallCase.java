@@ -5,9 +5,9 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.lifeline.analysis.ArrestResult;
 import org.lifeline.analysis.AttachmentLimit;
-import org.lifeline.model.DeploymentForce;
 import org.lifeline.model.Fall;
 import org.lifeline.model.Place;
+import org.lifeline.model.absorber.DeploymentForce;
 
 /**
  * One case that was computed: which fall, where, at which temperature, on which side of the force range, and how line

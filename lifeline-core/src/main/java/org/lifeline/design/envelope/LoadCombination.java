@@ -5,11 +5,11 @@ import org.lifeline.analysis.AttachmentLimit;
 import org.lifeline.analysis.EnergyBalance;
 import org.lifeline.analysis.TransientArrest;
 import org.lifeline.model.ClearanceRules;
-import org.lifeline.model.DeploymentForce;
 import org.lifeline.model.Fall;
 import org.lifeline.model.Lifeline;
 import org.lifeline.model.LifelineDesign;
 import org.lifeline.model.Place;
+import org.lifeline.model.absorber.DeploymentForce;
 
 /**
  * One combination of the ranges: a temperature, a side of the force range, a deviation, and the line that goes with it.

@@ -8,12 +8,12 @@ import java.util.Optional;
 import java.util.Set;
 import org.lifeline.analysis.Statics;
 import org.lifeline.base.Interval;
-import org.lifeline.model.DeploymentForce;
 import org.lifeline.model.Installed;
 import org.lifeline.model.Lifeline;
 import org.lifeline.model.LifelineDesign;
 import org.lifeline.model.Passage;
 import org.lifeline.model.Support;
+import org.lifeline.model.absorber.DeploymentForce;
 
 /** The combinations of the ranges of a design: temperatures, sides, masses, pretension, friction. */
 final class LoadCombinations {

@@ -4,8 +4,8 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import org.lifeline.analysis.ArrestResult;
-import org.lifeline.analysis.InlineAbsorberState;
-import org.lifeline.analysis.SupportReaction;
+import org.lifeline.analysis.state.InlineAbsorberState;
+import org.lifeline.analysis.state.SupportReaction;
 import org.lifeline.model.ModelFactors;
 
 /**

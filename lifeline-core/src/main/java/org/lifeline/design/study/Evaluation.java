@@ -11,9 +11,9 @@ import org.lifeline.design.criteria.Criterion;
 import org.lifeline.design.envelope.Extremes;
 import org.lifeline.design.envelope.Quantity;
 import org.lifeline.design.envelope.WorstCases;
-import org.lifeline.model.DeploymentForce;
 import org.lifeline.model.Fall;
 import org.lifeline.model.LifelineDesign;
+import org.lifeline.model.absorber.DeploymentForce;
 
 /**
  * What is computed in each case of a study. Must be a pure function of the design; it is called from several threads.

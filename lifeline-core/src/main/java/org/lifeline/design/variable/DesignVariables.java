@@ -8,19 +8,19 @@ import org.lifeline.base.InvalidInputException;
 import org.lifeline.base.Point;
 import org.lifeline.base.Violation;
 import org.lifeline.base.Violations;
-import org.lifeline.model.DeploymentForce;
 import org.lifeline.model.Fall;
 import org.lifeline.model.InlineAbsorber;
 import org.lifeline.model.Installed;
 import org.lifeline.model.Lifeline;
 import org.lifeline.model.LifelineDesign;
-import org.lifeline.model.LoadElongation;
-import org.lifeline.model.LoadingCurve;
 import org.lifeline.model.Passage;
 import org.lifeline.model.Place;
 import org.lifeline.model.Stiffness;
 import org.lifeline.model.Support;
 import org.lifeline.model.Worker;
+import org.lifeline.model.absorber.DeploymentForce;
+import org.lifeline.model.absorber.LoadingCurve;
+import org.lifeline.model.cable.LoadElongation;
 
 /** The variables that are asked for most. Each takes the bounds within which it is considered. */
 public final class DesignVariables {

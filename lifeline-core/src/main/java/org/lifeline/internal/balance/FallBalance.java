@@ -1,7 +1,7 @@
 package org.lifeline.internal.balance;
 
 import org.lifeline.internal.path.LoadPath;
-import org.lifeline.model.LoadingCurve;
+import org.lifeline.model.absorber.LoadingCurve;
 
 /**
  * The energy balance of what falls under one extension: weight G, free fall h, force F(x) of the connection, on a line that

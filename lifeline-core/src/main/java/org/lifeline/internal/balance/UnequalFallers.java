@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Supplier;
 import org.lifeline.internal.path.LoadPath;
-import org.lifeline.model.LoadingCurve;
+import org.lifeline.model.absorber.LoadingCurve;
 
 /**
  * Bounds of force and extension for workers who fall together and are not alike.

@@ -1,6 +1,7 @@
 package org.lifeline.internal.line;
 
 import org.jspecify.annotations.Nullable;
+import org.lifeline.internal.catenary.LoadedSpan;
 
 /**
  * First guesses that do not build on the state: for a line between rigid ends, gripped by one load. Newton's method on the

@@ -68,7 +68,7 @@ final class FreeLineStart {
         double low = 0;
         double high = total;
         double depth = Math.sqrt(own * run) * 0.05;
-        for (int k = 0; k < STEPS && high - low > 1e-3 * high; k++) {
+        for (int k = 0; k < STEPS && high - low > LineTolerances.START_WIDTH * high; k++) {
             evaluate(x, depth);
             if (excess[0] + excess[1] < 0) {
                 low = depth;
@@ -78,8 +78,8 @@ final class FreeLineStart {
             depth = high == total ? Math.min(2 * depth, 0.5 * (depth + total)) : 0.5 * (low + high);
         }
         for (int k = 0; k < STEPS; k++) {
-            double hx = 1e-6 * run;
-            double hd = 1e-6 * depth;
+            double hx = LineTolerances.DIFFERENCE * run;
+            double hd = LineTolerances.DIFFERENCE * depth;
             evaluate(x + hx, depth);
             double ax = excess[0];
             double bx = excess[1];

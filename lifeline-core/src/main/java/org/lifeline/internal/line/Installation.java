@@ -4,11 +4,12 @@ import java.util.List;
 import org.lifeline.base.InvalidInputException;
 import org.lifeline.base.Violation;
 import org.lifeline.base.Violations;
+import org.lifeline.internal.catenary.SpanFinder;
 import org.lifeline.internal.numeric.Roots;
 import org.lifeline.model.InlineAbsorber;
 import org.lifeline.model.Installed;
 import org.lifeline.model.Lifeline;
-import org.lifeline.model.LoadElongation;
+import org.lifeline.model.cable.LoadElongation;
 
 /**
  * The installed state: the cable runs freely over every intermediate anchor, so its tension T obeys one law along the
@@ -145,7 +146,7 @@ public final class Installation {
                 SpanFinder f = named(k);
                 double first = tensionAt(Math.sqrt(f.h * f.h + f.v * f.v), k, 0);
                 double length = taut(k, first).s;
-                if (Math.abs(length - f.s) > 1e-9 * f.s) {
+                if (Math.abs(length - f.s) > LineTolerances.SAME_LENGTH * f.s) {
                     throw refuse("is too slack: the cable of the other spans would run into span " + (k + 1));
                 }
                 yield first;
@@ -155,7 +156,7 @@ public final class Installation {
     }
 
     private double fromLength(double length) {
-        double low = Math.max(leastFirstTension() * (1 + 1e-9), 1e-9);
+        double low = Math.max(leastFirstTension() * (1 + LineTolerances.ABOVE_LEAST), LineTolerances.ABOVE_LEAST);
         double most = totalLength(low);
         if (length > most) {
             throw refuse("must be at most " + most + " m, or the cable would run together into one span");
@@ -220,11 +221,11 @@ public final class Installation {
         if (value <= 0) {
             return value;
         }
-        double t = Math.max(guess, value * 1e-6);
+        double t = Math.max(guess, value * LineTolerances.LEAST_GUESS);
         for (int k = 0; k < 100; k++) {
             double step = (t + law.complementaryEnergy(t) - value) / (1 + law.strain(t));
             double next = Math.max(t - step, 0.1 * t);
-            if (Math.abs(next - t) <= 1e-15 * t) {
+            if (Math.abs(next - t) <= LineTolerances.LAST_BIT * t) {
                 return next;
             }
             t = next;

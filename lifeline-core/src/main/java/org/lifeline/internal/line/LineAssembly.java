@@ -1,5 +1,6 @@
 package org.lifeline.internal.line;
 
+import org.lifeline.internal.catenary.ElasticCatenary;
 import org.lifeline.model.InlineAbsorber;
 
 /**
@@ -298,7 +299,7 @@ public final class LineAssembly {
             double area = Math.sqrt(cx * cx + cy * cy + cz * cz);
             double theta = Math.atan2(area, dot);
             limit = mu * theta;
-            if (theta > 1e-9) {
+            if (theta > LineTolerances.TURNED) {
                 // ∂θ/∂b = (cos θ b/|b| − a/|a|)/(|b| sin θ), with cos θ = dot/|a||b| and sin θ = area/|a||b|.
                 fb -= mu * dot / (area * b2);
                 fa -= mu * dot / (area * a2);

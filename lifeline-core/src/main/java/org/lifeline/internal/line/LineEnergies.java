@@ -1,5 +1,6 @@
 package org.lifeline.internal.line;
 
+import org.lifeline.internal.catenary.ElasticCatenary;
 import org.lifeline.model.InlineAbsorber;
 
 /** Heights and energies of the states of a line, in closed form. Not thread-safe. */

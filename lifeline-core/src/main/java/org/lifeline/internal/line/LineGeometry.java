@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.lifeline.base.Point;
 import org.lifeline.base.Vector3;
+import org.lifeline.internal.catenary.ElasticCatenary;
 
 /** Where the cable and the supports of a line are in a state. Not thread-safe. */
 public final class LineGeometry {

@@ -1,5 +1,7 @@
 package org.lifeline.internal.line;
 
+import org.lifeline.internal.catenary.ElasticCatenary;
+
 /**
  * Derivatives of what a {@link LineState} shows by the force of one load, from the derivatives of the unknowns. Not
  * thread-safe.

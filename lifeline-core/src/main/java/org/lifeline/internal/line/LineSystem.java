@@ -3,8 +3,8 @@ package org.lifeline.internal.line;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.lifeline.model.InlineAbsorber;
-import org.lifeline.model.LoadElongation;
 import org.lifeline.model.Support;
+import org.lifeline.model.cable.LoadElongation;
 
 /**
  * The numbers of a line: supports, spans, cable and the places of its loads. Which unknown stands where is told by

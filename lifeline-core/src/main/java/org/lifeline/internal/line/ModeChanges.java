@@ -1,7 +1,7 @@
 package org.lifeline.internal.line;
 
 import org.lifeline.model.InlineAbsorber;
-import org.lifeline.model.LoadingCurve;
+import org.lifeline.model.absorber.LoadingCurve;
 
 /**
  * Changes the modes of a {@link LineState} that its equilibrium shows to be wrong: which supports hold the cable, which

@@ -2,7 +2,8 @@ package org.lifeline.internal.line;
 
 import org.lifeline.base.Point;
 import org.lifeline.base.Vector3;
-import org.lifeline.model.LoadElongation;
+import org.lifeline.internal.catenary.ElasticCatenary;
+import org.lifeline.model.cable.LoadElongation;
 
 /**
  * A piece of cable between two places where force enters, with its numbers worked out.

@@ -1,6 +1,7 @@
 package org.lifeline.internal.line;
 
 import java.util.Arrays;
+import org.lifeline.internal.catenary.ElasticCatenary;
 import org.lifeline.model.InlineAbsorber;
 
 /** Derivatives of the residuals of a {@link LineSystem} by what is changed from outside. Not thread-safe. */
@@ -128,7 +129,7 @@ public final class ResidualRates {
         double mu = s.passage[support] * sys.friction[support];
         double daz = -az / a2;
         double theta = mu == 0 ? 0 : sys.forces.turned(s, support);
-        if (theta > 1e-9) {
+        if (theta > LineTolerances.TURNED) {
             double b = sys.forces.endSideTension(s, support);
             double sin = Math.sin(theta);
             daz += -mu * Math.cos(theta) / sin * az / a2 + mu / (sin * Math.sqrt(a2) * b) * s.tension[3 * support + 2];

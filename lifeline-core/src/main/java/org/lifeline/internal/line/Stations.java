@@ -1,5 +1,7 @@
 package org.lifeline.internal.line;
 
+import org.lifeline.internal.catenary.ElasticCatenary;
+
 /** Which material point of a span is where. */
 public final class Stations {
     private Stations() {}
@@ -27,7 +29,7 @@ public final class Stations {
                 low = x;
             }
             double step = (station - at) / slope;
-            if (Math.abs(step) <= 1e-8 * total) {
+            if (Math.abs(step) <= LineTolerances.STATION_STEP * total) {
                 // The square of such a step is rounding.
                 x += step;
                 break;

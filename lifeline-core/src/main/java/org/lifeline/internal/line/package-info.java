@@ -1,6 +1,6 @@
 /**
- * Floor 3: a line in one state: the elastic catenary, the assembly of a whole line, its installed state and its
- * equilibrium, its energies. Not part of the public interface. May use {@code internal.numeric}, {@code model} and
+ * Floor 3: a line in one state: the assembly of a whole line, its installed state and its
+ * equilibrium, its energies. Not part of the public interface. May use {@code internal.catenary}, {@code internal.numeric}, {@code model} and
  * {@code base}; knows nothing of how a state came about, which is {@code internal.path}.
  *
  * <p>The unknowns are forces: of every span the tension vector at its first support, t, pointing along the line.
@@ -12,7 +12,7 @@
  * <p>Signs: z up; the tension vector at arc length s is the force of the cable beyond s on the cable before it,
  * t(s) = t(0) + (w s + loads before s) ẑ.
  *
- * <p>Start reading with {@code ElasticCatenary} (one piece of cable), then {@code LineSystem} (the numbers of a line) and
+ * <p>Start reading with {@code LineSystem} (the numbers of a line) and
  * {@code LineState} (its unknowns), then {@code LineAssembly} (residuals and tangent) and {@code Equilibrium}.
  */
 @NullMarked

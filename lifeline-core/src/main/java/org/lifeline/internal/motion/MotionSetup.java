@@ -5,7 +5,7 @@ import java.util.List;
 import org.lifeline.base.Point;
 import org.lifeline.internal.line.Piece;
 import org.lifeline.internal.path.LineModel;
-import org.lifeline.model.LoadingCurve;
+import org.lifeline.model.absorber.LoadingCurve;
 
 /**
  * What a motion starts from: a line at rest and the workers on it. The same setup serves for every mesh.

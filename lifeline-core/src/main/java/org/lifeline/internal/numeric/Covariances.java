@@ -9,6 +9,9 @@ import org.ejml.interfaces.linsol.LinearSolverDense;
  * Technometrics 4(3):419–420, 1962, for several variables). Not thread-safe.
  */
 public final class Covariances {
+    /** Ratio of pivots below which the correlations of the variables count as singular [-]. */
+    private static final double LEAST_QUALITY = 1e-10;
+
     private final double[] mean;
     private final double[][] sum;
     private final double[] before;
@@ -126,7 +129,7 @@ public final class Covariances {
             b.set(i, 0, correlation(varying[i], n));
         }
         LinearSolverDense<DMatrixRMaj> solver = LinearSolverFactory_DDRM.chol(k);
-        if (!solver.setA(a) || solver.quality() < 1e-10) {
+        if (!solver.setA(a) || solver.quality() < LEAST_QUALITY) {
             return result;
         }
         solver.solve(b, x);

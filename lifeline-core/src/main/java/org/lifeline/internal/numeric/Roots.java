@@ -17,6 +17,20 @@ import org.lifeline.base.NoEquilibriumException;
 public final class Roots {
     private static final int EVALUATIONS = 300;
 
+    /** Rounding of a root, relative [-]. */
+    private static final double ROUNDING = 1e-15;
+
+    /** Accuracy of a minimum, relative [-], and over the larger end of its search: the square root of rounding is 1e-8. */
+    private static final double MINIMUM = 1e-9;
+
+    private static final double MINIMUM_ABSOLUTE = 1e-12;
+
+    /** Accuracy of a minimum that costs much, relative [-]: its absolute one is the caller's. */
+    private static final double ROUGH = 1e-10;
+
+    /** Width of a bracket, over the first one, that is taken as a jump [-]. */
+    private static final double JUMP = 1e-9;
+
     private Roots() {}
 
     /**
@@ -29,8 +43,8 @@ public final class Roots {
      * @return the root, to about 1e-15 relative
      */
     public static double bracketed(String where, DoubleUnaryOperator f, double low, double high) {
-        double relative = 1e-15;
-        double absolute = 1e-15 * Math.max(Math.abs(low), Math.abs(high)) + Double.MIN_NORMAL;
+        double relative = ROUNDING;
+        double absolute = ROUNDING * Math.max(Math.abs(low), Math.abs(high)) + Double.MIN_NORMAL;
         BracketingNthOrderBrentSolver solver = new BracketingNthOrderBrentSolver(relative, absolute, 0, 5);
         try {
             return solver.solve(EVALUATIONS, f::applyAsDouble, low, high, AllowedSolution.ANY_SIDE);
@@ -52,7 +66,8 @@ public final class Roots {
      * @return where the function is least
      */
     public static double minimum(DoubleUnaryOperator f, double low, double high) {
-        return new BrentOptimizer(1e-9, 1e-12 * Math.max(Math.abs(low), Math.abs(high)) + 1e-300)
+        return new BrentOptimizer(
+                        MINIMUM, MINIMUM_ABSOLUTE * Math.max(Math.abs(low), Math.abs(high)) + Double.MIN_NORMAL)
                 .optimize(
                         new UnivariateObjectiveFunction(f::applyAsDouble),
                         GoalType.MINIMIZE,
@@ -73,8 +88,8 @@ public final class Roots {
      * @return the end of the last bracket at which the function is zero or less
      */
     public static double crossing(String where, DoubleUnaryOperator f, double low, double high, double accuracy) {
-        double absolute = 1e-9 * Math.abs(high - low);
-        BracketingNthOrderBrentSolver solver = new BracketingNthOrderBrentSolver(1e-15, absolute, accuracy, 5);
+        double absolute = JUMP * Math.abs(high - low);
+        BracketingNthOrderBrentSolver solver = new BracketingNthOrderBrentSolver(ROUNDING, absolute, accuracy, 5);
         try {
             return solver.solve(EVALUATIONS, f::applyAsDouble, low, high, AllowedSolution.BELOW_SIDE);
         } catch (TooManyEvaluationsException | MathIllegalArgumentException e) {
@@ -96,7 +111,7 @@ public final class Roots {
      * @return where the function is least
      */
     public static double roughMinimum(DoubleUnaryOperator f, double low, double high, double share) {
-        return new BrentOptimizer(1e-10, share * Math.abs(high - low))
+        return new BrentOptimizer(ROUGH, share * Math.abs(high - low))
                 .optimize(
                         new UnivariateObjectiveFunction(f::applyAsDouble),
                         GoalType.MINIMIZE,

@@ -45,7 +45,9 @@ final class DescentControl {
             }
             double off = want - energies.height(s, load);
             equilibrium.residual = assembly.equations.worst;
-            if (k > 0 && assembly.equations.worst < Equilibrium.CONVERGED && Math.abs(off) < 1e-13 * span) {
+            if (k > 0
+                    && assembly.equations.worst < Equilibrium.CONVERGED
+                    && Math.abs(off) < PathTolerances.DESCENT * span) {
                 return true;
             }
             residualRates.byForce(s, load, b);
@@ -59,7 +61,7 @@ final class DescentControl {
             assembly.equations.matrix.solve(a);
             assembly.equations.matrix.solve(b);
             equilibrium.iterations++;
-            double small = 1e-5 * s.force[load];
+            double small = PathTolerances.FORCE_DIFFERENCE * s.force[load];
             equilibrium.apply(probe, s, small, b);
             probe.force[load] = s.force[load] + small;
             double byForce = energies.height(probe, load);
@@ -67,8 +69,9 @@ final class DescentControl {
             probe.force[load] = s.force[load] - small;
             byForce = (byForce - energies.height(probe, load)) / (2 * small);
             probe.force[load] = s.force[load];
-            equilibrium.apply(probe, s, 1e-3, a);
-            double byResidual = (energies.height(probe, load) - energies.height(s, load)) / 1e-3;
+            equilibrium.apply(probe, s, PathTolerances.STEP_DIFFERENCE, a);
+            double byResidual =
+                    (energies.height(probe, load) - energies.height(s, load)) / PathTolerances.STEP_DIFFERENCE;
             double force = (off - byResidual) / byForce;
             if (!Double.isFinite(force) || Math.abs(force) > 0.5 * s.force[load]) {
                 return false;

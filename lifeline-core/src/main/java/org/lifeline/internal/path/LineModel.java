@@ -1,7 +1,6 @@
 package org.lifeline.internal.path;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.lifeline.base.Convergence;
@@ -18,7 +17,6 @@ import org.lifeline.internal.line.LineState;
 import org.lifeline.internal.line.LineSystem;
 import org.lifeline.internal.line.LoadSlot;
 import org.lifeline.internal.line.Piece;
-import org.lifeline.internal.line.Stations;
 import org.lifeline.model.Lifeline;
 
 /**
@@ -37,11 +35,15 @@ public final class LineModel {
 
     /** A load hooked on to the line; its number in the current system may change when others are added. */
     public static final class Load {
-        private final int span;
-        private final boolean gripped;
-        private double coordinate;
-        private final int support;
-        private int index;
+        final int span;
+        final boolean gripped;
+        final int support;
+
+        /** Material coordinate when the load was hooked on, or when the loads were last put in order [m]. */
+        double coordinate;
+
+        /** Number in the current system, in the order along the cable. */
+        int index;
 
         private Load(LoadSlot slot) {
             this.span = slot.span();
@@ -95,6 +97,14 @@ public final class LineModel {
         return state;
     }
 
+    LineSystem bare() {
+        return bare;
+    }
+
+    LineState installed() {
+        return installed;
+    }
+
     /**
      * Brings the line to a temperature.
      *
@@ -123,7 +133,8 @@ public final class LineModel {
      * @return the load
      */
     public Load hook(int span, double station, boolean gripped) {
-        double coordinate = gripped ? grippedCoordinate(span, station) : runningCoordinate(span, station);
+        LoadPlacement placement = new LoadPlacement(this);
+        double coordinate = gripped ? placement.gripped(span, station) : placement.running(span, station);
         return add(new LoadSlot(span, gripped, coordinate));
     }
 
@@ -140,141 +151,11 @@ public final class LineModel {
 
     private Load add(LoadSlot slot) {
         Load load = new Load(slot);
+        LoadPlacement.Arrangement next = new LoadPlacement(this).with(load, loads);
         loads.add(load);
-        rebuild();
+        system = next.system();
+        state = next.state();
         return load;
-    }
-
-    private double grippedCoordinate(int span, double station) {
-        double coordinate = Stations.coordinateAt(bare, installed, span, station);
-        double low = state.slip[span];
-        double high = system.length[span] + state.slip[span + 1];
-        return coordinate > low && coordinate < high ? coordinate : presentCoordinate(span, station);
-    }
-
-    /** Where a free-running load goes without weight: to the lowest point of its bay, since it does not pass a grip. */
-    private double runningCoordinate(int span, double station) {
-        double at = presentCoordinate(span, station);
-        double low = Double.NEGATIVE_INFINITY;
-        double high = Double.POSITIVE_INFINITY;
-        for (int j = system.firstLoad[span]; j < system.firstLoad[span + 1]; j++) {
-            if (system.gripped[j] && state.coordinate[j] <= at) {
-                low = state.coordinate[j];
-            } else if (system.gripped[j]) {
-                high = Math.min(high, Math.nextDown(state.coordinate[j]));
-            }
-        }
-        return Math.max(low, Math.min(high, Stations.lowest(system, state, span)));
-    }
-
-    /** Material coordinate that hangs at a station in the current state. */
-    private double presentCoordinate(int span, double station) {
-        double sum = state.slip[span];
-        for (Piece piece : pieces(span)) {
-            double run = geometry().runTo(span, station, piece.start());
-            if (run <= LineGeometry.runTo(piece)) {
-                return sum + piece.lengthAtRun(Math.max(run, 0)) / state.thermal;
-            }
-            sum += piece.length() / state.thermal;
-        }
-        return system.length[span] + state.slip[span + 1];
-    }
-
-    /** Makes a new system in which the loads stand in their present order along the cable. */
-    private void rebuild() {
-        for (Load each : loads) {
-            if (each != loads.get(loads.size() - 1)) {
-                each.coordinate = state.coordinate[each.index];
-            }
-        }
-        Load added = loads.get(loads.size() - 1);
-        List<Load> order = new ArrayList<>(loads.subList(0, loads.size() - 1));
-        order.sort(Comparator.comparingInt(Load::index));
-        int at = 0;
-        while (at < order.size() && isBefore(order.get(at), added)) {
-            at++;
-        }
-        order.add(at, added);
-        List<LoadSlot> slots = new ArrayList<>();
-        for (Load each : order) {
-            slots.add(new LoadSlot(each.span, each.gripped, each.coordinate, each.support));
-        }
-        LineSystem next = new LineSystem(bare, slots);
-        LineState s = new LineState(next.spans, next.loads);
-        System.arraycopy(state.tension, 0, s.tension, 0, s.tension.length);
-        System.arraycopy(state.slip, 0, s.slip, 0, s.slip.length);
-        System.arraycopy(state.passage, 0, s.passage, 0, s.passage.length);
-        for (int e = 0; e < 2; e++) {
-            s.extension[e] = state.extension[e];
-            s.yielded[e] = state.yielded[e];
-            s.yielding[e] = state.yielding[e];
-            s.piece[e] = state.piece[e];
-        }
-        s.thermal = state.thermal;
-        for (int j = 0; j < order.size(); j++) {
-            Load each = order.get(j);
-            s.coordinate[j] = each.coordinate;
-            if (each != added) {
-                s.force[j] = state.force[each.index];
-                s.active[j] = state.active[each.index];
-                s.mode[j] = state.mode[each.index];
-            }
-            each.index = j;
-        }
-        system = next;
-        state = s;
-    }
-
-    private static boolean isBefore(Load a, Load b) {
-        return a.span < b.span || (a.span == b.span && a.coordinate <= b.coordinate);
-    }
-
-    /**
-     * Lets a load take part, if it does not yet: from now on it rests on the line, without weight yet.
-     *
-     * @param load the load
-     */
-    void activate(Load load) {
-        int j = load.index;
-        if (state.active[j] || load.support >= 0) {
-            return;
-        }
-        state.active[j] = true;
-        if (load.gripped) {
-            state.mode[j] = LineState.GRIPPED;
-            double low = state.slip[load.span];
-            double high = system.length[load.span] + state.slip[load.span + 1];
-            state.coordinate[j] = Math.min(Math.max(state.coordinate[j], low), high);
-            return;
-        }
-        int before = neighbour(j, -1);
-        int behind = neighbour(j, 1);
-        if (before >= 0) {
-            state.mode[j] = LineState.FOLLOWS;
-            state.coordinate[j] = state.coordinate[before];
-        } else if (behind >= 0) {
-            state.mode[j] = state.mode[behind];
-            state.coordinate[j] = state.coordinate[behind];
-            state.mode[behind] = LineState.FOLLOWS;
-        } else {
-            double low = system.forces.bound(state, j, false);
-            double high = system.forces.bound(state, j, true);
-            double at = state.coordinate[j];
-            state.mode[j] =
-                    at <= low ? LineState.AT_START : at >= Math.nextDown(high) ? LineState.AT_END : LineState.RUNNING;
-            state.coordinate[j] = Math.min(Math.max(at, low), high);
-        }
-    }
-
-    /** The nearest active free-running load on a side with no gripped one between, or −1. */
-    private int neighbour(int load, int step) {
-        int span = system.loadSpan[load];
-        for (int j = load + step; j >= system.firstLoad[span] && j < system.firstLoad[span + 1]; j += step) {
-            if (state.active[j]) {
-                return system.gripped[j] ? -1 : j;
-            }
-        }
-        return -1;
     }
 
     /**
@@ -286,7 +167,7 @@ public final class LineModel {
     public void hang(Load load, double force) {
         LineEnergy before = energy();
         double others = before.hanging() - energyOf(load);
-        activate(load);
+        new LoadPlacement(this).activate(load);
         PathEnergy.Datum datum =
                 new PathEnergy.Datum(line.supports().get(0).position().z(), before.line() + others);
         change(new PathParameter.Weight(load.index), force, new EquilibriumPath.Scale(datum, force));
@@ -461,7 +342,7 @@ public final class LineModel {
         return LineEnergies.of(system, state);
     }
 
-    private LineGeometry geometry() {
+    LineGeometry geometry() {
         return new LineGeometry(system, state);
     }
 

@@ -50,7 +50,7 @@ public final class LoadPath {
     public LoadPath(LineModel model, LineModel.Load load, double startHeight, double energyScale) {
         this.energyBefore = model.energy();
         double others = energyBefore.hanging() - model.energyOf(load);
-        model.activate(load);
+        new LoadPlacement(model).activate(load);
         PathEnergy.Datum datum = new PathEnergy.Datum(startHeight, energyBefore.line() + others);
         this.path = new EquilibriumPath(
                 model, new PathParameter.Weight(load.index()), new EquilibriumPath.Scale(datum, energyScale));

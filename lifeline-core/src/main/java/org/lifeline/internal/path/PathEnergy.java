@@ -3,7 +3,7 @@ package org.lifeline.internal.path;
 import org.lifeline.internal.line.LineEnergies;
 import org.lifeline.internal.line.LineState;
 import org.lifeline.internal.line.LineSystem;
-import org.lifeline.model.LoadElongation;
+import org.lifeline.model.cable.LoadElongation;
 
 /**
  * Energy that the line has taken up along the path of a load, heat of friction and work of the load; their agreement is

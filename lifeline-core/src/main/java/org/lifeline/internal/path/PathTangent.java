@@ -6,7 +6,7 @@ import org.lifeline.internal.line.LineRates;
 import org.lifeline.internal.line.LineState;
 import org.lifeline.internal.line.LineSystem;
 import org.lifeline.internal.line.ResidualRates;
-import org.lifeline.model.LoadElongation;
+import org.lifeline.model.cable.LoadElongation;
 
 /** The tangent of a path at its points, and the rates that follow from it. Not thread-safe. */
 final class PathTangent {

@@ -143,6 +143,16 @@ final class PathTolerances {
     /** Share of the energy of the fall that is left over where the path jumps over its end [-]. */
     static final double JUMP = 1e-10;
 
+    // A descent held while the force changes
+
+    /** Descent off its value that is rounding, in chords [-]. */
+    static final double DESCENT = 1e-13;
+
+    /** Share of the force, and of a Newton step, for difference quotients [-]. */
+    static final double FORCE_DIFFERENCE = 1e-5;
+
+    static final double STEP_DIFFERENCE = 1e-3;
+
     // Snap-through, lengths in chords [-]
 
     static final double FIRST_DROP = 1e-4;

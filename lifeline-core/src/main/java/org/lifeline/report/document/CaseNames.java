@@ -6,7 +6,7 @@ import java.util.stream.Collectors;
 import org.lifeline.analysis.ArrestResult;
 import org.lifeline.analysis.AttachmentLimit;
 import org.lifeline.design.envelope.FallCase;
-import org.lifeline.model.DeploymentForce;
+import org.lifeline.model.absorber.DeploymentForce;
 
 /** How arrests and cases are named in text, tables and pictures. */
 public final class CaseNames {

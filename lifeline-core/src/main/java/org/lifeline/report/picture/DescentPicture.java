@@ -2,13 +2,13 @@ package org.lifeline.report.picture;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.lifeline.analysis.AppliedLoad;
 import org.lifeline.analysis.ArrestResult;
 import org.lifeline.analysis.LineEquilibrium;
 import org.lifeline.analysis.Statics;
+import org.lifeline.analysis.state.AppliedLoad;
 import org.lifeline.model.Fall;
 import org.lifeline.model.Lifeline;
-import org.lifeline.model.LoadingCurve;
+import org.lifeline.model.absorber.LoadingCurve;
 import org.lifeline.report.document.CaseNames;
 import org.lifeline.report.document.Picture;
 import org.lifeline.report.document.Quantities;

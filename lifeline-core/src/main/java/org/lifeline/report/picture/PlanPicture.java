@@ -4,7 +4,7 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import org.lifeline.analysis.ArrestResult;
-import org.lifeline.analysis.SupportReaction;
+import org.lifeline.analysis.state.SupportReaction;
 import org.lifeline.base.Point;
 import org.lifeline.base.UnitSystem;
 import org.lifeline.base.Vector3;

@@ -2,9 +2,9 @@ package org.lifeline.report.section;
 
 import org.lifeline.design.criteria.CapacityCheck;
 import org.lifeline.design.envelope.Extreme;
-import org.lifeline.model.Cable;
 import org.lifeline.model.LifelineDesign;
 import org.lifeline.model.Support;
+import org.lifeline.model.cable.Cable;
 import org.lifeline.report.document.CaseNames;
 import org.lifeline.report.document.InertText;
 import org.lifeline.report.document.Quantities;

@@ -4,12 +4,12 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import org.lifeline.analysis.AppliedLoad;
 import org.lifeline.analysis.ArrestResult;
 import org.lifeline.analysis.LineEquilibrium;
 import org.lifeline.analysis.Statics;
+import org.lifeline.analysis.state.AppliedLoad;
 import org.lifeline.model.Fall;
-import org.lifeline.model.LoadElongation;
+import org.lifeline.model.cable.LoadElongation;
 
 /**
  * Heat of friction of an arrest as a sum over steps of the static load path, for a reader to follow; the analysis itself

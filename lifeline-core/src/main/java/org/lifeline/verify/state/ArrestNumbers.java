@@ -2,13 +2,13 @@ package org.lifeline.verify.state;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.lifeline.analysis.AppliedLoad;
 import org.lifeline.analysis.ArrestResult;
 import org.lifeline.analysis.EnergyAccount;
+import org.lifeline.analysis.state.AppliedLoad;
 import org.lifeline.base.Point;
 import org.lifeline.model.Attachment;
-import org.lifeline.model.DeploymentForce;
 import org.lifeline.model.Fall;
+import org.lifeline.model.absorber.DeploymentForce;
 
 /**
  * An arrest as plain numbers. Immutable and thread-safe.

@@ -1,6 +1,6 @@
 package org.lifeline.verify.state;
 
-import org.lifeline.model.Cable;
+import org.lifeline.model.cable.Cable;
 
 /**
  * What the checks integrate with.

@@ -1,7 +1,7 @@
 package org.lifeline.verify.state;
 
 import java.util.List;
-import org.lifeline.model.LoadElongation;
+import org.lifeline.model.cable.LoadElongation;
 
 /** Strain and strain energy of a rope, read off the corners of its load–elongation law. Immutable and thread-safe. */
 public final class ElongationTable {

@@ -3,8 +3,8 @@ package org.lifeline.verify.state;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import org.lifeline.analysis.AppliedLoad;
-import org.lifeline.analysis.LoadPosition;
+import org.lifeline.analysis.state.AppliedLoad;
+import org.lifeline.analysis.state.LoadPosition;
 import org.lifeline.model.Attachment;
 
 /**

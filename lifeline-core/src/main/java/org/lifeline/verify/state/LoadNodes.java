@@ -1,7 +1,7 @@
 package org.lifeline.verify.state;
 
 import java.util.List;
-import org.lifeline.analysis.LoadPosition;
+import org.lifeline.analysis.state.LoadPosition;
 
 /** Which load hangs at which node of a span. */
 public final class LoadNodes {

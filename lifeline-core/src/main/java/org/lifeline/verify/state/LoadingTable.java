@@ -1,7 +1,7 @@
 package org.lifeline.verify.state;
 
 import java.util.List;
-import org.lifeline.model.LoadingCurve;
+import org.lifeline.model.absorber.LoadingCurve;
 
 /**
  * A loading curve read off its corners. A vertical piece, at a rigid start or a rigid stop, gives a range of forces.

@@ -3,10 +3,10 @@ package org.lifeline.verify.state;
 import java.util.List;
 import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
-import org.lifeline.analysis.InlineAbsorberState;
 import org.lifeline.analysis.LineEquilibrium;
-import org.lifeline.analysis.LoadPosition;
-import org.lifeline.analysis.SupportReaction;
+import org.lifeline.analysis.state.InlineAbsorberState;
+import org.lifeline.analysis.state.LoadPosition;
+import org.lifeline.analysis.state.SupportReaction;
 import org.lifeline.base.Vector3;
 import org.lifeline.model.Lifeline;
 

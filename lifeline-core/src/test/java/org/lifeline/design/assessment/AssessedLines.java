@@ -6,18 +6,18 @@ import java.util.List;
 import org.lifeline.base.Point;
 import org.lifeline.design.envelope.Designs;
 import org.lifeline.model.Attachment;
-import org.lifeline.model.Cable;
 import org.lifeline.model.ClearanceRules;
 import org.lifeline.model.Fall;
 import org.lifeline.model.InlineAbsorber;
 import org.lifeline.model.Lifeline;
 import org.lifeline.model.LifelineDesign;
-import org.lifeline.model.LoadingCurve;
 import org.lifeline.model.Obstruction;
 import org.lifeline.model.Passage;
 import org.lifeline.model.Place;
 import org.lifeline.model.Support;
 import org.lifeline.model.Worker;
+import org.lifeline.model.absorber.LoadingCurve;
+import org.lifeline.model.cable.Cable;
 
 /** Invented lines for the tests of assessments, one temperature each. */
 final class AssessedLines {

@@ -19,7 +19,6 @@ import org.lifeline.design.envelope.Extremes;
 import org.lifeline.design.envelope.Quantity;
 import org.lifeline.design.envelope.Tolerances;
 import org.lifeline.model.Attachment;
-import org.lifeline.model.Cable;
 import org.lifeline.model.ClearanceRules;
 import org.lifeline.model.Fall;
 import org.lifeline.model.Installed;
@@ -31,6 +30,7 @@ import org.lifeline.model.Passage;
 import org.lifeline.model.Place;
 import org.lifeline.model.Support;
 import org.lifeline.model.Worker;
+import org.lifeline.model.cable.Cable;
 
 class CriteriaTest {
     private static LifelineDesign design(int spans) {

@@ -21,7 +21,6 @@ import org.lifeline.design.envelope.Extremes;
 import org.lifeline.design.envelope.Quantity;
 import org.lifeline.model.Attachment;
 import org.lifeline.model.Connection;
-import org.lifeline.model.DeploymentForce;
 import org.lifeline.model.Fall;
 import org.lifeline.model.Installed;
 import org.lifeline.model.Lifeline;
@@ -29,6 +28,7 @@ import org.lifeline.model.LifelineDesign;
 import org.lifeline.model.Passage;
 import org.lifeline.model.Place;
 import org.lifeline.model.Worker;
+import org.lifeline.model.absorber.DeploymentForce;
 
 /** Built-in criteria against the words of their texts, at and beside the limits. */
 class CriteriaTextTest {
@@ -280,7 +280,7 @@ class CriteriaTextTest {
                                 .demand(),
                         within(1e-6));
         Lifeline bare = Lifeline.builder()
-                .cable(org.lifeline.model.Cable.builder()
+                .cable(org.lifeline.model.cable.Cable.builder()
                         .massPerLength(0.576)
                         .axialStiffness(4.9e6)
                         .build())

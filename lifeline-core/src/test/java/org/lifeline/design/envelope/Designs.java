@@ -5,7 +5,6 @@ import static org.lifeline.base.Units.kN;
 import java.util.List;
 import org.lifeline.base.Point;
 import org.lifeline.model.Attachment;
-import org.lifeline.model.Cable;
 import org.lifeline.model.ClearanceRules;
 import org.lifeline.model.Connection;
 import org.lifeline.model.Lifeline;
@@ -14,6 +13,7 @@ import org.lifeline.model.Obstruction;
 import org.lifeline.model.Passage;
 import org.lifeline.model.Support;
 import org.lifeline.model.Worker;
+import org.lifeline.model.cable.Cable;
 
 /** Plain designs for tests: an invented walkway line. */
 public final class Designs {

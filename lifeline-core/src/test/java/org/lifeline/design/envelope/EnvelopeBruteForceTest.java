@@ -16,7 +16,6 @@ import org.lifeline.base.InvalidInputException;
 import org.lifeline.base.NoEquilibriumException;
 import org.lifeline.base.Point;
 import org.lifeline.base.Vector3;
-import org.lifeline.model.DeploymentForce;
 import org.lifeline.model.Fall;
 import org.lifeline.model.Installed;
 import org.lifeline.model.Lifeline;
@@ -25,6 +24,7 @@ import org.lifeline.model.Obstruction;
 import org.lifeline.model.Passage;
 import org.lifeline.model.Place;
 import org.lifeline.model.Support;
+import org.lifeline.model.absorber.DeploymentForce;
 
 /**
  * The search against brute force: every combination of temperature, side, mass, pretension and friction at many places

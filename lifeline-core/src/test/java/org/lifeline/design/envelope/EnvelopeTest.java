@@ -17,13 +17,13 @@ import org.lifeline.base.InvalidInputException;
 import org.lifeline.model.Attachment;
 import org.lifeline.model.ClearanceRules;
 import org.lifeline.model.Connection;
-import org.lifeline.model.DeploymentForce;
 import org.lifeline.model.Fall;
 import org.lifeline.model.LifelineDesign;
 import org.lifeline.model.Obstruction;
 import org.lifeline.model.Passage;
 import org.lifeline.model.Place;
 import org.lifeline.model.Worker;
+import org.lifeline.model.absorber.DeploymentForce;
 
 class EnvelopeTest {
     private static final LifelineDesign THREE_SPANS = Designs.design(3, Passage.friction(0.12), Attachment.GRIPPED);

@@ -12,12 +12,12 @@ import org.junit.jupiter.api.Test;
 import org.lifeline.analysis.ArrestResult;
 import org.lifeline.base.Direction;
 import org.lifeline.model.Attachment;
-import org.lifeline.model.DeploymentForce;
 import org.lifeline.model.Fall;
 import org.lifeline.model.LifelineDesign;
 import org.lifeline.model.ModelFactors;
 import org.lifeline.model.Passage;
 import org.lifeline.model.Place;
+import org.lifeline.model.absorber.DeploymentForce;
 
 /** What governs, and which case does where several give the same value. */
 class ExtremesTest {

@@ -22,12 +22,12 @@ import org.lifeline.base.InvalidInputException;
 import org.lifeline.base.Vector3;
 import org.lifeline.base.Violation;
 import org.lifeline.model.Attachment;
-import org.lifeline.model.DeploymentForce;
 import org.lifeline.model.Fall;
 import org.lifeline.model.LifelineDesign;
 import org.lifeline.model.ModelFactors;
 import org.lifeline.model.Passage;
 import org.lifeline.model.Place;
+import org.lifeline.model.absorber.DeploymentForce;
 
 /** What is read off an arrest, with the model factors where they belong. */
 class QuantityTest {

@@ -7,7 +7,6 @@ import org.lifeline.base.Interval;
 import org.lifeline.base.InvalidInputException;
 import org.lifeline.base.Point;
 import org.lifeline.model.Attachment;
-import org.lifeline.model.Cable;
 import org.lifeline.model.ClearanceRules;
 import org.lifeline.model.Connection;
 import org.lifeline.model.Fall;
@@ -15,7 +14,6 @@ import org.lifeline.model.InlineAbsorber;
 import org.lifeline.model.Installed;
 import org.lifeline.model.Lifeline;
 import org.lifeline.model.LifelineDesign;
-import org.lifeline.model.LoadingCurve;
 import org.lifeline.model.ModelFactors;
 import org.lifeline.model.Obstruction;
 import org.lifeline.model.Passage;
@@ -23,6 +21,8 @@ import org.lifeline.model.Place;
 import org.lifeline.model.Stiffness;
 import org.lifeline.model.Support;
 import org.lifeline.model.Worker;
+import org.lifeline.model.absorber.LoadingCurve;
+import org.lifeline.model.cable.Cable;
 
 /** Random designs, the same for the same seed. */
 public final class RandomDesigns {

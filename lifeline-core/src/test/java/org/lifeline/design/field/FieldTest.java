@@ -15,13 +15,13 @@ import org.lifeline.design.envelope.Designs;
 import org.lifeline.design.envelope.Envelope;
 import org.lifeline.design.envelope.Quantity;
 import org.lifeline.model.Attachment;
-import org.lifeline.model.Cable;
 import org.lifeline.model.Fall;
 import org.lifeline.model.Installed;
 import org.lifeline.model.Lifeline;
 import org.lifeline.model.LifelineDesign;
 import org.lifeline.model.Passage;
 import org.lifeline.model.Place;
+import org.lifeline.model.cable.Cable;
 
 class FieldTest {
     /**

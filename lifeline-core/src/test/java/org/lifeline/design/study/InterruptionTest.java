@@ -34,11 +34,11 @@ import org.lifeline.design.variable.DesignVariables;
 import org.lifeline.design.variable.FeasibleResult;
 import org.lifeline.design.variable.FeasibleSearch;
 import org.lifeline.model.Attachment;
-import org.lifeline.model.DeploymentForce;
 import org.lifeline.model.Fall;
 import org.lifeline.model.LifelineDesign;
 import org.lifeline.model.Passage;
 import org.lifeline.model.Place;
+import org.lifeline.model.absorber.DeploymentForce;
 
 /** Long calls end when their thread is interrupted, keep what is complete and say that it is not all. */
 @Timeout(120)

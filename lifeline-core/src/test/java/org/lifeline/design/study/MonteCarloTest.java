@@ -16,11 +16,11 @@ import org.lifeline.design.envelope.Quantity;
 import org.lifeline.design.variable.DesignVariable;
 import org.lifeline.design.variable.DesignVariables;
 import org.lifeline.model.Attachment;
-import org.lifeline.model.DeploymentForce;
 import org.lifeline.model.Fall;
 import org.lifeline.model.LifelineDesign;
 import org.lifeline.model.Passage;
 import org.lifeline.model.Place;
+import org.lifeline.model.absorber.DeploymentForce;
 
 class MonteCarloTest {
     private static final LifelineDesign DESIGN = design();

@@ -10,7 +10,6 @@ import org.lifeline.base.Interval;
 import org.lifeline.base.Point;
 import org.lifeline.design.envelope.Designs;
 import org.lifeline.model.Attachment;
-import org.lifeline.model.DeploymentForce;
 import org.lifeline.model.Fall;
 import org.lifeline.model.Installed;
 import org.lifeline.model.LifelineDesign;
@@ -19,6 +18,7 @@ import org.lifeline.model.Passage;
 import org.lifeline.model.Place;
 import org.lifeline.model.Stiffness;
 import org.lifeline.model.Worker;
+import org.lifeline.model.absorber.DeploymentForce;
 
 class DesignVariablesTest {
     private static final Interval ANY = Interval.of(1, 2);

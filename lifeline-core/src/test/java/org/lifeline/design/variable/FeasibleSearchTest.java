@@ -23,10 +23,10 @@ import org.lifeline.model.Attachment;
 import org.lifeline.model.Fall;
 import org.lifeline.model.InlineAbsorber;
 import org.lifeline.model.LifelineDesign;
-import org.lifeline.model.LoadingCurve;
 import org.lifeline.model.Obstruction;
 import org.lifeline.model.Passage;
 import org.lifeline.model.Place;
+import org.lifeline.model.absorber.LoadingCurve;
 
 class FeasibleSearchTest {
     private static final LifelineDesign DESIGN = Designs.design(1, Passage.free(), Attachment.GRIPPED);

@@ -10,15 +10,15 @@ import org.lifeline.base.Point;
 import org.lifeline.base.Refusal;
 import org.lifeline.base.Vector3;
 import org.lifeline.internal.path.LineModel;
-import org.lifeline.model.Cable;
 import org.lifeline.model.InlineAbsorber;
 import org.lifeline.model.Installed;
 import org.lifeline.model.Lifeline;
-import org.lifeline.model.LoadElongation;
-import org.lifeline.model.LoadingCurve;
 import org.lifeline.model.Passage;
 import org.lifeline.model.Stiffness;
 import org.lifeline.model.Support;
+import org.lifeline.model.absorber.LoadingCurve;
+import org.lifeline.model.cable.Cable;
+import org.lifeline.model.cable.LoadElongation;
 
 /** The installed state in its four forms, and what is refused. */
 class InstallationTest {

@@ -5,11 +5,11 @@ import java.util.List;
 import java.util.SplittableRandom;
 import org.lifeline.base.Point;
 import org.lifeline.model.InlineAbsorber;
-import org.lifeline.model.LoadElongation;
-import org.lifeline.model.LoadingCurve;
 import org.lifeline.model.Passage;
 import org.lifeline.model.Stiffness;
 import org.lifeline.model.Support;
+import org.lifeline.model.absorber.LoadingCurve;
+import org.lifeline.model.cable.LoadElongation;
 
 /**
  * A random system in a random state, not in equilibrium: every mode of passages, loads and absorbers occurs. For tests of

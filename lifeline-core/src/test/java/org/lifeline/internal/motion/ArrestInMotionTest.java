@@ -7,12 +7,12 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.lifeline.base.Point;
 import org.lifeline.internal.path.LineModel;
-import org.lifeline.model.Cable;
 import org.lifeline.model.Lifeline;
-import org.lifeline.model.LoadingCurve;
 import org.lifeline.model.Passage;
 import org.lifeline.model.Stiffness;
 import org.lifeline.model.Support;
+import org.lifeline.model.absorber.LoadingCurve;
+import org.lifeline.model.cable.Cable;
 
 /** What every arrest must keep: impulse and momentum, energy, the capstan rule, the length of the cable. */
 class ArrestInMotionTest {

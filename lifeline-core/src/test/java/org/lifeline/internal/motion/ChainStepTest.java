@@ -12,10 +12,10 @@ import org.junit.jupiter.api.Test;
 import org.lifeline.base.Point;
 import org.lifeline.internal.motion.law.TensionStrainLaw;
 import org.lifeline.internal.path.LineModel;
-import org.lifeline.model.Cable;
 import org.lifeline.model.Lifeline;
-import org.lifeline.model.LoadingCurve;
 import org.lifeline.model.Passage;
+import org.lifeline.model.absorber.LoadingCurve;
+import org.lifeline.model.cable.Cable;
 
 /** The loops of a step, and free motion. */
 class ChainStepTest {

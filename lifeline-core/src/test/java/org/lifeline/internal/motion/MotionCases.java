@@ -4,12 +4,12 @@ import java.util.List;
 import java.util.OptionalDouble;
 import org.lifeline.base.Point;
 import org.lifeline.internal.path.LineModel;
-import org.lifeline.model.Cable;
 import org.lifeline.model.InlineAbsorber;
 import org.lifeline.model.Lifeline;
-import org.lifeline.model.LoadingCurve;
 import org.lifeline.model.Passage;
 import org.lifeline.model.Support;
+import org.lifeline.model.absorber.LoadingCurve;
+import org.lifeline.model.cable.Cable;
 
 /** Small lines and workers that several tests set in motion. */
 final class MotionCases {

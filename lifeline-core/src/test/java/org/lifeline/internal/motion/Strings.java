@@ -5,9 +5,9 @@ import java.util.List;
 import java.util.function.DoubleUnaryOperator;
 import org.lifeline.base.Point;
 import org.lifeline.internal.path.LineModel;
-import org.lifeline.model.Cable;
 import org.lifeline.model.Lifeline;
-import org.lifeline.model.LoadingCurve;
+import org.lifeline.model.absorber.LoadingCurve;
+import org.lifeline.model.cable.Cable;
 
 /** A single level span as a vibrating string, and what is read from its signal. */
 final class Strings {

@@ -6,13 +6,13 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.lifeline.base.Point;
-import org.lifeline.model.Cable;
 import org.lifeline.model.InlineAbsorber;
 import org.lifeline.model.Lifeline;
-import org.lifeline.model.LoadingCurve;
-import org.lifeline.model.LoadingCurve.Corner;
 import org.lifeline.model.Passage;
 import org.lifeline.model.Support;
+import org.lifeline.model.absorber.LoadingCurve;
+import org.lifeline.model.absorber.LoadingCurve.Corner;
+import org.lifeline.model.cable.Cable;
 
 /**
  * An in-line absorber that comes to its stop: the elastic branch went on beyond a rigid stop, so that an absorber of 0.1 m

@@ -10,13 +10,13 @@ import org.lifeline.base.Point;
 import org.lifeline.base.Vector3;
 import org.lifeline.internal.line.Piece;
 import org.lifeline.model.Attachment;
-import org.lifeline.model.Cable;
 import org.lifeline.model.Installed;
 import org.lifeline.model.Lifeline;
 import org.lifeline.model.Passage;
 import org.lifeline.model.PlausibleLine;
 import org.lifeline.model.Stiffness;
 import org.lifeline.model.Support;
+import org.lifeline.model.cable.Cable;
 
 /** A line through its history: heat and cold, loads one after the other, where things are. */
 class LineModelTest {

@@ -8,10 +8,10 @@ import org.junit.jupiter.api.Test;
 import org.lifeline.base.Point;
 import org.lifeline.internal.line.Piece;
 import org.lifeline.model.Attachment;
-import org.lifeline.model.Cable;
 import org.lifeline.model.Lifeline;
 import org.lifeline.model.Passage;
 import org.lifeline.model.PlausibleLine;
+import org.lifeline.model.cable.Cable;
 
 /** The path of one growing load: work against quadrature, roots, events of friction, and the way back of nothing. */
 class LoadPathTest {

@@ -6,10 +6,10 @@ import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 import org.lifeline.base.Point;
 import org.lifeline.model.Attachment;
-import org.lifeline.model.Cable;
 import org.lifeline.model.Lifeline;
 import org.lifeline.model.Passage;
 import org.lifeline.model.PlausibleLine;
+import org.lifeline.model.cable.Cable;
 
 /** The load path against the plain one, on random lines. */
 class PlainAgainstFastPathTest {

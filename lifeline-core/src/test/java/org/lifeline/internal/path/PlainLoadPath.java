@@ -5,7 +5,7 @@ import org.lifeline.internal.line.LineEnergies;
 import org.lifeline.internal.line.LineEnergy;
 import org.lifeline.internal.line.LineState;
 import org.lifeline.internal.line.LineSystem;
-import org.lifeline.model.LoadElongation;
+import org.lifeline.model.cable.LoadElongation;
 
 /**
  * The load path as plainly as it can be had: a great many short steps, each one Newton's method from the point before it
@@ -29,7 +29,7 @@ final class PlainLoadPath {
 
     PlainLoadPath(LineModel model, LineModel.Load load, double startHeight) {
         LineEnergy before = model.energy();
-        model.activate(load);
+        new LoadPlacement(model).activate(load);
         this.model = model;
         this.system = model.system();
         this.load = load.index();

@@ -5,8 +5,8 @@ import static org.assertj.core.api.Assertions.within;
 
 import org.junit.jupiter.api.Test;
 import org.lifeline.base.Point;
-import org.lifeline.model.Cable;
 import org.lifeline.model.Lifeline;
+import org.lifeline.model.cable.Cable;
 
 /**
  * A free-running load that is hooked on beyond a gripped one started from the lowest point of the whole span, on the

@@ -5,8 +5,8 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
-import org.lifeline.model.LoadElongation;
-import org.lifeline.model.LoadElongation.Corner;
+import org.lifeline.model.cable.LoadElongation;
+import org.lifeline.model.cable.LoadElongation.Corner;
 
 class ElongationTableTest {
     private final ElongationTable linear = new ElongationTable(LoadElongation.linear(2e6));

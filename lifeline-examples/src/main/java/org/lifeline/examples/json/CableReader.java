@@ -8,9 +8,10 @@ import java.util.Optional;
 import java.util.function.DoubleConsumer;
 import org.jspecify.annotations.Nullable;
 import org.lifeline.examples.json.Fields.Range;
-import org.lifeline.model.Cable;
-import org.lifeline.model.LoadElongation;
-import org.lifeline.model.RopeClass;
+import org.lifeline.examples.units.Dimension;
+import org.lifeline.model.cable.Cable;
+import org.lifeline.model.cable.LoadElongation;
+import org.lifeline.model.cable.RopeClass;
 
 /** Reads {@code cable}. */
 final class CableReader {

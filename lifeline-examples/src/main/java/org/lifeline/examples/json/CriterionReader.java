@@ -12,6 +12,8 @@ import org.lifeline.design.criteria.Criterion;
 import org.lifeline.design.criteria.Requirement;
 import org.lifeline.design.envelope.Quantity;
 import org.lifeline.examples.json.Fields.Range;
+import org.lifeline.examples.units.Dimension;
+import org.lifeline.examples.units.NearestName;
 
 /** Reads {@code criteria}. */
 final class CriterionReader {

@@ -15,13 +15,14 @@ import org.lifeline.base.InvalidInputException;
 import org.lifeline.design.assessment.Basis;
 import org.lifeline.design.criteria.Criterion;
 import org.lifeline.examples.json.Fields.Range;
-import org.lifeline.model.Cable;
+import org.lifeline.examples.units.Dimension;
 import org.lifeline.model.Fall;
 import org.lifeline.model.Installed;
 import org.lifeline.model.Lifeline;
 import org.lifeline.model.LifelineDesign;
 import org.lifeline.model.Support;
 import org.lifeline.model.Worker;
+import org.lifeline.model.cable.Cable;
 import org.lifeline.report.document.ProjectData;
 
 /**

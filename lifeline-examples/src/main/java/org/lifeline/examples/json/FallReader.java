@@ -8,6 +8,8 @@ import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.lifeline.base.Violation;
 import org.lifeline.examples.json.Fields.Range;
+import org.lifeline.examples.units.Dimension;
+import org.lifeline.examples.units.NearestName;
 import org.lifeline.model.Fall;
 import org.lifeline.model.Lifeline;
 import org.lifeline.model.Place;

@@ -11,6 +11,10 @@ import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import org.lifeline.base.InvalidInputException;
 import org.lifeline.base.Violation;
+import org.lifeline.examples.units.Dimension;
+import org.lifeline.examples.units.NearestName;
+import org.lifeline.examples.units.Quantity;
+import org.lifeline.examples.units.QuantityText;
 
 /**
  * The fields of one JSON object, read one by one; what is wrong goes to the {@link Findings}.

@@ -2,6 +2,7 @@ package org.lifeline.examples.json;
 
 import org.jspecify.annotations.Nullable;
 import org.lifeline.examples.json.Fields.Range;
+import org.lifeline.examples.units.Dimension;
 import org.lifeline.model.Installed;
 
 /** Reads {@code installed}. */

@@ -14,15 +14,15 @@ import java.util.OptionalDouble;
 import org.lifeline.analysis.ArrestResult;
 import org.lifeline.analysis.AttachmentLimit;
 import org.lifeline.analysis.EnergyAccount;
-import org.lifeline.analysis.InlineAbsorberState;
 import org.lifeline.analysis.LineEquilibrium;
 import org.lifeline.analysis.SpanState;
-import org.lifeline.analysis.SupportReaction;
 import org.lifeline.analysis.clearance.Clearance;
 import org.lifeline.analysis.clearance.ClearanceRow;
 import org.lifeline.analysis.motion.MotionSummary;
 import org.lifeline.analysis.motion.SupportPeaks;
 import org.lifeline.analysis.motion.WorkerPeaks;
+import org.lifeline.analysis.state.InlineAbsorberState;
+import org.lifeline.analysis.state.SupportReaction;
 import org.lifeline.base.Vector3;
 import org.lifeline.design.envelope.Extreme;
 import org.lifeline.design.envelope.Quantity;
@@ -30,7 +30,7 @@ import org.lifeline.examples.arrests.AssessedRun;
 import org.lifeline.examples.arrests.DesignRun;
 import org.lifeline.examples.arrests.IndependentCheck;
 import org.lifeline.examples.criteria.PrintedComparison;
-import org.lifeline.model.DeploymentForce;
+import org.lifeline.model.absorber.DeploymentForce;
 
 /**
  * Draws up the result file: plain SI numbers, unrounded; what is not known is left out.

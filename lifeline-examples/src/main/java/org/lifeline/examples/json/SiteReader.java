@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import java.util.ArrayList;
 import java.util.List;
 import org.lifeline.examples.json.Fields.Range;
+import org.lifeline.examples.units.Dimension;
 import org.lifeline.model.ClearanceRules;
 import org.lifeline.model.LifelineDesign;
 import org.lifeline.model.ModelFactors;

@@ -6,11 +6,12 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.lifeline.base.Point;
 import org.lifeline.examples.json.Fields.Range;
+import org.lifeline.examples.units.Dimension;
 import org.lifeline.model.InlineAbsorber;
-import org.lifeline.model.LoadingCurve;
 import org.lifeline.model.Passage;
 import org.lifeline.model.Stiffness;
 import org.lifeline.model.Support;
+import org.lifeline.model.absorber.LoadingCurve;
 
 /** Reads one of {@code supports}. */
 final class SupportReader {

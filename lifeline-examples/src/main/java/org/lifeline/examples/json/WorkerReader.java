@@ -6,11 +6,12 @@ import org.jspecify.annotations.Nullable;
 import org.lifeline.base.InvalidInputException;
 import org.lifeline.base.Violation;
 import org.lifeline.examples.json.Fields.Range;
+import org.lifeline.examples.units.Dimension;
 import org.lifeline.model.Attachment;
 import org.lifeline.model.Connection;
 import org.lifeline.model.Connection.PersonalAbsorber;
-import org.lifeline.model.LoadingCurve;
 import org.lifeline.model.Worker;
+import org.lifeline.model.absorber.LoadingCurve;
 
 /** Reads one of {@code workers}. */
 final class WorkerReader {

@@ -19,7 +19,7 @@ import org.lifeline.design.criteria.CriterionResult;
 import org.lifeline.design.criteria.Status;
 import org.lifeline.design.envelope.Extreme;
 import org.lifeline.design.envelope.FallCase;
-import org.lifeline.model.DeploymentForce;
+import org.lifeline.model.absorber.DeploymentForce;
 import org.lifeline.report.document.CaseNames;
 import org.lifeline.report.document.InertText;
 import org.lifeline.report.document.Quantities;

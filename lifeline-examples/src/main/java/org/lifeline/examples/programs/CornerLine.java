@@ -7,15 +7,15 @@ import static org.lifeline.base.Units.meganewtons;
 import java.util.Locale;
 import org.lifeline.analysis.ArrestResult;
 import org.lifeline.analysis.EnergyBalance;
-import org.lifeline.analysis.SupportReaction;
+import org.lifeline.analysis.state.SupportReaction;
 import org.lifeline.base.Point;
-import org.lifeline.model.Cable;
 import org.lifeline.model.Connection;
 import org.lifeline.model.Fall;
 import org.lifeline.model.Lifeline;
 import org.lifeline.model.Passage;
 import org.lifeline.model.Place;
 import org.lifeline.model.Worker;
+import org.lifeline.model.cable.Cable;
 
 /** A line that turns a corner and climbs: the corner bracket is pulled inward by both its spans. */
 public final class CornerLine {

@@ -7,8 +7,8 @@ import org.lifeline.examples.cli.AnalyzeCommand;
 import org.lifeline.examples.files.FileNames;
 import org.lifeline.examples.json.DesignFile;
 import org.lifeline.examples.json.DesignReader;
-import org.lifeline.examples.json.Dimension;
-import org.lifeline.examples.json.QuantityText;
+import org.lifeline.examples.units.Dimension;
+import org.lifeline.examples.units.QuantityText;
 
 /** Reads what the programs on design files are given: the file, and quantities with their units. */
 final class DesignArgument {

@@ -13,7 +13,7 @@ import org.lifeline.design.field.FieldCheck;
 import org.lifeline.design.field.FieldCheckResult;
 import org.lifeline.design.field.Measurement;
 import org.lifeline.examples.json.DesignFile;
-import org.lifeline.examples.json.Dimension;
+import org.lifeline.examples.units.Dimension;
 
 /** A sag was measured on a line years after it was built: which pretension does it have now, and does it still do? */
 public final class FieldReading {

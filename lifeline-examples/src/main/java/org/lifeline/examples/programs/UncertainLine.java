@@ -29,9 +29,9 @@ import org.lifeline.examples.files.FileKind;
 import org.lifeline.examples.files.Output;
 import org.lifeline.examples.files.OutputSet;
 import org.lifeline.examples.json.DesignFile;
-import org.lifeline.model.DeploymentForce;
 import org.lifeline.model.LifelineDesign;
 import org.lifeline.model.Passage;
+import org.lifeline.model.absorber.DeploymentForce;
 import org.lifeline.report.document.InertText;
 
 /** Nobody knows pretension, friction, mass and deployment force exactly: a Monte Carlo study of a design. */

@@ -19,20 +19,20 @@ import org.lifeline.design.criteria.LimitType;
 import org.lifeline.design.criteria.SourceKind;
 import org.lifeline.examples.TestFiles;
 import org.lifeline.model.Attachment;
-import org.lifeline.model.Cable;
 import org.lifeline.model.Connection;
-import org.lifeline.model.DeploymentForce;
 import org.lifeline.model.Fall;
 import org.lifeline.model.Installed;
 import org.lifeline.model.Lifeline;
 import org.lifeline.model.LifelineDesign;
-import org.lifeline.model.LoadElongation;
-import org.lifeline.model.LoadingCurve;
 import org.lifeline.model.Passage;
 import org.lifeline.model.Place;
-import org.lifeline.model.RopeClass;
 import org.lifeline.model.Support;
 import org.lifeline.model.Worker;
+import org.lifeline.model.absorber.DeploymentForce;
+import org.lifeline.model.absorber.LoadingCurve;
+import org.lifeline.model.cable.Cable;
+import org.lifeline.model.cable.LoadElongation;
+import org.lifeline.model.cable.RopeClass;
 
 /** Valid designs: every key and every alternative arrives in the model. */
 class DesignReaderTest {

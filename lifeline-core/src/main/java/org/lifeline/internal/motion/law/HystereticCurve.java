@@ -1,7 +1,7 @@
 package org.lifeline.internal.motion.law;
 
 import java.util.List;
-import org.lifeline.model.LoadingCurve;
+import org.lifeline.model.absorber.LoadingCurve;
 
 /**
  * Force against extension of an absorber or a lanyard that remembers how far it was torn open.

@@ -1,7 +1,7 @@
 package org.lifeline.internal.motion.law;
 
 import java.util.List;
-import org.lifeline.model.LoadElongation;
+import org.lifeline.model.cable.LoadElongation;
 
 /**
  * A load–elongation law in the form that the stepping loop needs: tension, slope and energy against strain.

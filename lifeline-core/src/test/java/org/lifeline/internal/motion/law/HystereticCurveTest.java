@@ -6,8 +6,8 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
-import org.lifeline.model.LoadingCurve;
-import org.lifeline.model.LoadingCurve.Corner;
+import org.lifeline.model.absorber.LoadingCurve;
+import org.lifeline.model.absorber.LoadingCurve.Corner;
 
 /** What an absorber remembers. */
 class HystereticCurveTest {

@@ -5,9 +5,9 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
-import org.lifeline.model.Cable;
-import org.lifeline.model.LoadElongation;
-import org.lifeline.model.LoadElongation.Corner;
+import org.lifeline.model.cable.Cable;
+import org.lifeline.model.cable.LoadElongation;
+import org.lifeline.model.cable.LoadElongation.Corner;
 
 /** Tension, slope and energy of a cable against strain, beside the integral and the difference of the tension. */
 class TensionStrainLawTest {

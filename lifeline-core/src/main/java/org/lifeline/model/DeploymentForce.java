@@ -1,9 +1,0 @@
-package org.lifeline.model;
-
-/** Which side of an absorber's force range an analysis takes. */
-public enum DeploymentForce {
-    /** The low deployment force: governs distances and clearance. */
-    CLEARANCE,
-    /** The high deployment force: governs loads. */
-    MAXIMUM
-}

@@ -1,0 +1,9 @@
+package org.lifeline.model.absorber;
+
+/** Which side of an absorber's force range an analysis takes. */
+public enum DeploymentForce {
+    /** The low deployment force: governs distances and clearance. */
+    CLEARANCE,
+    /** The high deployment force: governs loads. */
+    MAXIMUM
+}

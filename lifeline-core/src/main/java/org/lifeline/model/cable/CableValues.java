@@ -1,0 +1,112 @@
+package org.lifeline.model.cable;
+
+import org.jspecify.annotations.Nullable;
+import org.lifeline.base.PlausibleRange;
+import org.lifeline.base.Violations;
+
+/**
+ * What follows from what was stated of a cable: the values of a rope class stand in where none is given, and every value
+ * is checked. The builder itself is not changed, so that it can be used again.
+ *
+ * <p>Immutable and thread-safe.
+ *
+ * @param massPerLength mass [kg/m]; null where the weight is stated
+ * @param elongation tension against strain; null where it does not follow from what was stated
+ * @param breakingStrength minimum breaking strength [N]; null where none is stated
+ */
+record CableValues(
+        @Nullable Double massPerLength,
+        @Nullable LoadElongation elongation,
+        @Nullable Double breakingStrength) {
+
+    /** Works out the values; what is wrong is added to the violations. */
+    static CableValues of(Cable.Builder b, Violations v) {
+        check(PlausibleRange.ROPE_DIAMETER, v, "diameter", b.diameter);
+        RopeClass type = usable(b, v);
+        Double d = b.diameter;
+        Double mass = b.massPerLength;
+        Double area = b.metallicArea;
+        Double strength = b.breakingStrength;
+        if (type != null && d != null) {
+            mass = mass == null && b.weightPerLength == null ? (Double) type.massPerLength(d) : mass;
+            area = area == null ? (Double) type.metallicArea(d) : area;
+            Double grade = b.tensileGrade;
+            strength = strength == null && grade != null ? (Double) type.minimumBreakingForce(d, grade) : strength;
+        }
+        checkMass(b, mass, v);
+        LoadElongation law = elongation(b, area, v);
+        check(PlausibleRange.STRENGTH, v, "minimumBreakingStrength", b.breakingStrength);
+        Double efficiency = b.terminationEfficiency;
+        if (efficiency != null) {
+            v.require(
+                    efficiency > 0 && efficiency <= 1,
+                    "terminationEfficiency",
+                    Violations.show(efficiency, ""),
+                    "must be above 0 and at most 1");
+        }
+        check(PlausibleRange.THERMAL_EXPANSION, v, "thermalExpansion", b.thermalExpansion);
+        check(PlausibleRange.DAMPING_TIME, v, "dampingTime", b.dampingTime);
+        return new CableValues(mass, law, strength);
+    }
+
+    private static void check(PlausibleRange range, Violations v, String path, @Nullable Double value) {
+        if (value != null) {
+            range.check(v, path, value);
+        }
+    }
+
+    private static @Nullable RopeClass usable(Cable.Builder b, Violations v) {
+        RopeClass type = b.ropeClass;
+        Double grade = b.tensileGrade;
+        if (grade != null) {
+            PlausibleRange.TENSILE_GRADE.check(v, "tensileGrade", grade);
+            v.require(
+                    type != null,
+                    "tensileGrade",
+                    Violations.show(grade, "Pa"),
+                    "is of use only together with a ropeClass");
+        }
+        if (type != null && b.diameter == null) {
+            v.add("ropeClass", type.designation(), "needs the diameter as well");
+        }
+        return type;
+    }
+
+    private static void checkMass(Cable.Builder b, @Nullable Double mass, Violations v) {
+        boolean twice = b.massPerLength != null && b.weightPerLength != null;
+        if (twice || (mass == null && b.weightPerLength == null)) {
+            v.add(
+                    "massPerLength",
+                    twice ? "given twice" : "missing",
+                    "give exactly one of massPerLength and weightPerLength (or a ropeClass with diameter)");
+        }
+        check(PlausibleRange.MASS_PER_LENGTH, v, "massPerLength", b.massPerLength);
+        check(PlausibleRange.WEIGHT_PER_LENGTH, v, "weightPerLength", b.weightPerLength);
+    }
+
+    private static @Nullable LoadElongation elongation(Cable.Builder b, @Nullable Double area, Violations v) {
+        Double stiffness = b.axialStiffness;
+        Double modulus = b.elasticModulus;
+        int ways = (stiffness != null ? 1 : 0) + (modulus != null ? 1 : 0) + (b.elongation != null ? 1 : 0);
+        if (ways != 1) {
+            v.add(
+                    "axialStiffness",
+                    ways == 0 ? "missing" : "given more than once",
+                    "give exactly one of axialStiffness, elasticModulus with metallicArea, and loadElongation");
+        }
+        check(PlausibleRange.AXIAL_STIFFNESS, v, "axialStiffness", stiffness);
+        check(PlausibleRange.ELASTIC_MODULUS, v, "elasticModulus", modulus);
+        check(PlausibleRange.METALLIC_AREA, v, "metallicArea", b.metallicArea);
+        if (modulus != null && area == null) {
+            v.add("metallicArea", "missing", "must be given together with elasticModulus");
+        }
+        if (!v.isEmpty()) {
+            return null;
+        }
+        if (modulus != null && area != null) {
+            PlausibleRange.AXIAL_STIFFNESS.check(v, "axialStiffness", modulus * area);
+            return v.isEmpty() ? LoadElongation.linear(modulus * area) : null;
+        }
+        return stiffness != null ? LoadElongation.linear(stiffness) : b.elongation;
+    }
+}
