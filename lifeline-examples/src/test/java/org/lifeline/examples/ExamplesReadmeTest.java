@@ -10,8 +10,8 @@ import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.lifeline.examples.arrests.DesignRun;
 import org.lifeline.examples.criteria.CriteriaCheck;
-import org.lifeline.examples.json.DesignFile;
-import org.lifeline.examples.units.Unit;
+import org.lifeline.file.DesignFile;
+import org.lifeline.file.units.Unit;
 
 /** What this module's README.md says is true. */
 class ExamplesReadmeTest {

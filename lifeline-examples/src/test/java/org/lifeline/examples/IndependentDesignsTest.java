@@ -8,8 +8,8 @@ import java.util.List;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.lifeline.examples.arrests.DesignRun;
-import org.lifeline.examples.json.DesignFile;
-import org.lifeline.examples.json.ResultWriter;
+import org.lifeline.file.DesignFile;
+import org.lifeline.file.ResultWriter;
 
 /**
  * Result files against those of an independent bar-chain program with energy minimisation, whose accuracy is 1e-6 (see

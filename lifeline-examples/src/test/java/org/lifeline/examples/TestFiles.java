@@ -7,8 +7,8 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
-import org.lifeline.examples.json.DesignFile;
-import org.lifeline.examples.json.DesignReader;
+import org.lifeline.file.DesignFile;
+import org.lifeline.file.DesignReader;
 
 /** Design files and results among the test resources. */
 public final class TestFiles {

@@ -5,9 +5,9 @@ import java.io.PrintStream;
 import java.util.List;
 import org.lifeline.base.NoEquilibriumException;
 import org.lifeline.base.Violation;
-import org.lifeline.examples.files.FileNames;
-import org.lifeline.examples.files.OutputException;
-import org.lifeline.examples.json.DesignFile;
+import org.lifeline.file.DesignFile;
+import org.lifeline.file.output.FileNames;
+import org.lifeline.file.output.OutputException;
 import org.lifeline.report.document.InertText;
 
 /** Says why a command did not do what it was asked for. */

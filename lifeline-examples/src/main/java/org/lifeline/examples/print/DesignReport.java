@@ -6,7 +6,7 @@ import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.lifeline.design.criteria.Criteria;
 import org.lifeline.examples.arrests.DesignRun;
-import org.lifeline.examples.json.DesignFile;
+import org.lifeline.file.DesignFile;
 import org.lifeline.report.CalculationReport;
 import org.lifeline.report.document.Quantities;
 import org.lifeline.report.document.QuantityKind;

@@ -2,7 +2,7 @@ package org.lifeline.examples.print;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.lifeline.examples.json.DesignFile;
+import org.lifeline.file.DesignFile;
 import org.lifeline.model.Lifeline;
 import org.lifeline.model.LifelineDesign;
 import org.lifeline.model.Passage;

@@ -4,11 +4,11 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
 import org.lifeline.examples.cli.AnalyzeCommand;
-import org.lifeline.examples.files.FileNames;
-import org.lifeline.examples.json.DesignFile;
-import org.lifeline.examples.json.DesignReader;
-import org.lifeline.examples.units.Dimension;
-import org.lifeline.examples.units.QuantityText;
+import org.lifeline.file.DesignFile;
+import org.lifeline.file.DesignReader;
+import org.lifeline.file.output.FileNames;
+import org.lifeline.file.units.Dimension;
+import org.lifeline.file.units.QuantityText;
 
 /** Reads what the programs on design files are given: the file, and quantities with their units. */
 final class DesignArgument {

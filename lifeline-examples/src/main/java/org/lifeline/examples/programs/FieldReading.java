@@ -12,8 +12,8 @@ import org.lifeline.design.envelope.Quantity;
 import org.lifeline.design.field.FieldCheck;
 import org.lifeline.design.field.FieldCheckResult;
 import org.lifeline.design.field.Measurement;
-import org.lifeline.examples.json.DesignFile;
-import org.lifeline.examples.units.Dimension;
+import org.lifeline.file.DesignFile;
+import org.lifeline.file.units.Dimension;
 
 /** A sag was measured on a line years after it was built: which pretension does it have now, and does it still do? */
 public final class FieldReading {

@@ -3,8 +3,8 @@ package org.lifeline.examples.programs;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import org.lifeline.examples.files.FileNames;
-import org.lifeline.examples.files.OutputSet;
+import org.lifeline.file.output.FileNames;
+import org.lifeline.file.output.OutputSet;
 
 /** The arguments of a program that writes files: {@value #OVERWRITE} may stand anywhere among them. */
 final class FileArguments {

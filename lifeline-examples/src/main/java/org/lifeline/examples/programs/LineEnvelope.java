@@ -12,7 +12,7 @@ import org.lifeline.design.envelope.Extreme;
 import org.lifeline.design.envelope.Extremes;
 import org.lifeline.design.envelope.Quantity;
 import org.lifeline.design.envelope.Tolerances;
-import org.lifeline.examples.json.DesignFile;
+import org.lifeline.file.DesignFile;
 import org.lifeline.model.LifelineDesign;
 import org.lifeline.model.Support;
 import org.lifeline.report.document.InertText;

@@ -12,8 +12,8 @@ import org.lifeline.design.variable.DesignVariables;
 import org.lifeline.design.variable.FeasibleInterval;
 import org.lifeline.design.variable.FeasibleResult;
 import org.lifeline.design.variable.FeasibleSearch;
-import org.lifeline.examples.json.DesignFile;
-import org.lifeline.examples.units.Dimension;
+import org.lifeline.file.DesignFile;
+import org.lifeline.file.units.Dimension;
 import org.lifeline.model.LifelineDesign;
 import org.lifeline.report.document.InertText;
 

@@ -23,10 +23,10 @@ import org.junit.jupiter.api.io.TempDir;
 import org.lifeline.examples.TestFiles;
 import org.lifeline.examples.arrests.DesignRun;
 import org.lifeline.examples.criteria.CriteriaCheck;
-import org.lifeline.examples.json.DesignFile;
-import org.lifeline.examples.json.ResultWriter;
-import org.lifeline.examples.reproduce.Reproduction;
-import org.lifeline.examples.reproduce.Verdict;
+import org.lifeline.file.DesignFile;
+import org.lifeline.file.ResultWriter;
+import org.lifeline.file.reproduce.Reproduction;
+import org.lifeline.file.reproduce.Verdict;
 
 /**
  * Designs and results with values that somebody mistyped, mixed up or made up: a command always ends with a stated code, and

@@ -19,7 +19,7 @@ import org.lifeline.design.criteria.Status;
 import org.lifeline.design.envelope.Quantity;
 import org.lifeline.examples.TestFiles;
 import org.lifeline.examples.arrests.DesignRun;
-import org.lifeline.examples.json.DesignFile;
+import org.lifeline.file.DesignFile;
 import org.lifeline.model.ModelFactors;
 
 class CriteriaCheckTest {

@@ -12,7 +12,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.lifeline.examples.TestFiles;
 import org.lifeline.examples.arrests.DesignRun;
-import org.lifeline.examples.json.DesignFile;
+import org.lifeline.file.DesignFile;
 import org.lifeline.report.TextReport;
 import org.lifeline.report.document.ReportBlock;
 import org.lifeline.report.document.ReportDetail;

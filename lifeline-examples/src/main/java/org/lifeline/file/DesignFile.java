@@ -1,0 +1,91 @@
+package org.lifeline.file;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.lifeline.design.assessment.Basis;
+import org.lifeline.design.criteria.Criterion;
+import org.lifeline.model.LifelineDesign;
+import org.lifeline.report.document.ProjectData;
+
+/**
+ * A design file that was read.
+ *
+ * <p>Immutable and thread-safe.
+ *
+ * @param design what the core computes
+ * @param project what the calculation belongs to
+ * @param criteriaChoice what the design is judged by
+ * @param written texts and quantities as they were written, by path, in the order of reading
+ * @param hashes what tells this file from another one
+ */
+public record DesignFile(
+        LifelineDesign design,
+        ProjectData project,
+        CriteriaChoice criteriaChoice,
+        Map<String, String> written,
+        Hashes hashes) {
+
+    /**
+     * What a design is judged by.
+     *
+     * @param criteria the criteria asked for, in the order of the file
+     * @param basis what the verdicts rest on
+     */
+    public record CriteriaChoice(List<Criterion> criteria, Basis basis) {
+        /** Copies the list. */
+        public CriteriaChoice {
+            criteria = List.copyOf(criteria);
+        }
+    }
+
+    /**
+     * Hashes of a design file, in lower-case hexadecimal.
+     *
+     * @param bytes SHA-256 of the bytes as read
+     * @param content SHA-256 of what stands in it, without white space between its parts
+     */
+    public record Hashes(String bytes, String content) {}
+
+    /** Copies the collections. */
+    public DesignFile {
+        written = java.util.Collections.unmodifiableMap(new java.util.LinkedHashMap<>(written));
+    }
+
+    /**
+     * The criteria asked for.
+     *
+     * @return the criteria in the order of the file; unmodifiable
+     */
+    public List<Criterion> criteria() {
+        return criteriaChoice.criteria();
+    }
+
+    /**
+     * What the verdicts rest on.
+     *
+     * @return the basis
+     */
+    public Basis basis() {
+        return criteriaChoice.basis();
+    }
+
+    /**
+     * SHA-256 of the bytes as read.
+     *
+     * @return lower-case hexadecimal
+     */
+    public String sha256() {
+        return hashes.bytes();
+    }
+
+    /**
+     * A value as it was written.
+     *
+     * @param path the path in the file, for example {@code workers[0].mass}
+     * @return the text, if the file has this value
+     */
+    public Optional<String> written(String path) {
+        return Optional.ofNullable(written.get(path));
+    }
+}

@@ -1,0 +1,322 @@
+package org.lifeline.file;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import org.lifeline.design.criteria.Criterion;
+import org.lifeline.model.Attachment;
+import org.lifeline.model.Connection;
+import org.lifeline.model.Fall;
+import org.lifeline.model.Installed;
+import org.lifeline.model.Lifeline;
+import org.lifeline.model.LifelineDesign;
+import org.lifeline.model.Obstruction;
+import org.lifeline.model.Passage;
+import org.lifeline.model.Place;
+import org.lifeline.model.Stiffness;
+import org.lifeline.model.Support;
+import org.lifeline.model.Worker;
+import org.lifeline.model.absorber.DeploymentForce;
+import org.lifeline.model.absorber.LoadingCurve;
+import org.lifeline.model.cable.Cable;
+import org.lifeline.report.document.ProjectData;
+
+/**
+ * Writes a design as a design file, in SI with all digits. What the reader turned into something simpler stays simpler: a
+ * rope class is written as mass, stiffness and strength, an initial stiffness of a curve as a corner of the curve, slack of
+ * a self-retracting device as part of its lock-up distance.
+ *
+ * <p>Immutable and thread-safe.
+ */
+public final class DesignWriter {
+    private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
+
+    private DesignWriter() {}
+
+    /**
+     * A design as a design file without criteria, which belong to the file.
+     *
+     * @param design the design
+     * @return the file, JSON in UTF-8
+     */
+    public static byte[] write(LifelineDesign design) {
+        return write(design, List.of(), ProjectData.none());
+    }
+
+    /**
+     * A design and criteria as a design file.
+     *
+     * @param design the design
+     * @param criteria the criteria, built in or stated by the design
+     * @return the file, JSON in UTF-8
+     * @throws IllegalArgumentException if a stated criterion limits an angle, which a design file cannot say
+     */
+    public static byte[] writeWithCriteria(LifelineDesign design, List<Criterion> criteria) {
+        return write(design, criteria, ProjectData.none());
+    }
+
+    /**
+     * A design, its criteria and what it belongs to as a design file.
+     *
+     * @param design the design
+     * @param criteria the criteria, built in or stated by the design
+     * @param project the project; what is blank is left out
+     * @return the file, JSON in UTF-8
+     * @throws IllegalArgumentException if a stated criterion limits an angle, which a design file cannot say
+     */
+    public static byte[] write(LifelineDesign design, List<Criterion> criteria, ProjectData project) {
+        ObjectNode root = NODES.objectNode();
+        root.put("format", DesignReader.FORMAT);
+        root.put("title", design.title());
+        if (!project.isEmpty()) {
+            root.set("project", project(project));
+        }
+        Lifeline line = design.line();
+        root.put("gravity", quantity(line.gravity(), "m/s²"));
+        root.set("cable", cable(line));
+        ArrayNode supports = root.putArray("supports");
+        line.supports().forEach(s -> supports.add(support(s)));
+        root.set("installed", installed(line.installed()));
+        ArrayNode temperatures = root.putObject("service").putArray("temperatures");
+        design.temperatures().forEach(t -> temperatures.add(quantity(t, "°C")));
+        ArrayNode workers = root.putArray("workers");
+        design.workers().forEach(w -> workers.add(worker(w)));
+        ArrayNode falls = root.putArray("falls");
+        design.falls().forEach(f -> falls.add(fall(f)));
+        ObjectNode clearance = root.putObject("clearance");
+        clearance.put("harnessStretch", metres(design.clearance().harnessStretch()));
+        clearance.put("margin", metres(design.clearance().margin()));
+        design.workingFloor().ifPresent(z -> clearance.put("workingFloor", metres(z)));
+        ArrayNode obstructions = clearance.putArray("obstructions");
+        for (Obstruction each : design.clearance().obstructions()) {
+            obstructions
+                    .addObject()
+                    .put("from", metres(each.from()))
+                    .put("to", metres(each.to()))
+                    .put("elevation", metres(each.elevation()));
+        }
+        if (!criteria.isEmpty()) {
+            ArrayNode list = root.putArray("criteria");
+            criteria.forEach(c -> list.add(CriterionWriter.write(c)));
+        }
+        ObjectNode factors = root.putObject("modelFactors")
+                .put("force", design.modelFactors().force())
+                .put("distance", design.modelFactors().distance());
+        if (!design.modelFactors().reason().isEmpty()) {
+            factors.put("reason", design.modelFactors().reason());
+        }
+        try {
+            String text = new ObjectMapper().writerWithDefaultPrettyPrinter().writeValueAsString(root) + "\n";
+            return text.getBytes(StandardCharsets.UTF_8);
+        } catch (JsonProcessingException e) {
+            throw new IllegalStateException("a tree of numbers and texts is always written", e);
+        }
+    }
+
+    private static ObjectNode project(ProjectData project) {
+        ObjectNode node = NODES.objectNode();
+        for (ProjectData.Item each : ProjectData.Item.values()) {
+            if (!project.text(each).isEmpty()) {
+                node.put(each.key(), project.text(each));
+            }
+        }
+        if (!project.revisions().isEmpty()) {
+            ArrayNode list = node.putArray("revisions");
+            project.revisions()
+                    .forEach(r -> list.addObject()
+                            .put("revision", r.revision())
+                            .put("date", r.date())
+                            .put("description", r.description())
+                            .put("by", r.by()));
+        }
+        return node;
+    }
+
+    private static ObjectNode cable(Lifeline line) {
+        Cable cable = line.cable();
+        ObjectNode node = NODES.objectNode();
+        node.put("name", cable.name());
+        cable.diameter().ifPresent(d -> node.put("diameter", metres(d)));
+        node.put("weightPerLength", quantity(line.weightPerLength(), "N/m"));
+        if (cable.elongation().isStiffnessAlone()) {
+            node.put("axialStiffness", newtons(cable.elongation().initialStiffness()));
+        } else {
+            ArrayNode curve = node.putArray("loadElongation");
+            cable.elongation()
+                    .corners()
+                    .forEach(c -> curve.addArray().add(c.strain()).add(newtons(c.tension())));
+        }
+        cable.breakingStrength().ifPresent(f -> node.put("minimumBreakingStrength", newtons(f)));
+        if (cable.isTerminationEfficiencyStated()) {
+            node.put("terminationEfficiency", cable.terminationEfficiency());
+        }
+        node.put("thermalExpansion", quantity(cable.thermalExpansion(), "/K"));
+        cable.dampingTime().ifPresent(t -> node.put("dampingTime", quantity(t, "s")));
+        return node;
+    }
+
+    private static ObjectNode support(Support support) {
+        ObjectNode node = NODES.objectNode();
+        node.put("id", support.id());
+        node.put("type", support.isEnd() ? "end" : "intermediate");
+        node.putArray("position")
+                .add(metres(support.position().x()))
+                .add(metres(support.position().y()))
+                .add(metres(support.position().z()));
+        if (!support.isEnd()) {
+            Passage passage = support.passage();
+            switch (passage.kind()) {
+                case FREE -> node.put("passage", "free");
+                case CLAMPED -> node.put("passage", "clamped");
+                case FRICTION -> node.putObject("passage").put("friction", passage.friction());
+            }
+        }
+        Stiffness k = support.stiffness();
+        if (!k.isRigid()) {
+            ObjectNode stiffness = node.putObject("stiffness");
+            finite(stiffness, "x", k.x());
+            finite(stiffness, "y", k.y());
+            finite(stiffness, "z", k.z());
+        }
+        support.inlineAbsorber().ifPresent(a -> {
+            ObjectNode absorber = node.putObject("inlineAbsorber");
+            absorber.set("curve", corners(deployment(a.curve())));
+            finite(absorber, "initialStiffness", initialStiffness(a.curve()));
+            finite(absorber, "stopStiffness", a.curve().stopStiffness());
+        });
+        support.capacity().ifPresent(f -> node.put("capacity", newtons(f)));
+        return node;
+    }
+
+    private static ObjectNode installed(Installed installed) {
+        ObjectNode node = NODES.objectNode();
+        switch (installed.form()) {
+            case PRETENSION -> node.put("pretension", newtons(installed.value()));
+            case HORIZONTAL_TENSION ->
+                node.put("horizontalTension", newtons(installed.value())).put("span", installed.span());
+            case INITIAL_SAG ->
+                node.put("initialSag", metres(installed.value())).put("span", installed.span());
+            case UNSTRETCHED_LENGTH -> node.put("unstretchedLength", metres(installed.value()));
+        }
+        return node.put("temperature", quantity(installed.temperature(), "°C"));
+    }
+
+    private static ObjectNode worker(Worker worker) {
+        ObjectNode node = NODES.objectNode();
+        node.put("id", worker.id());
+        node.put("mass", quantity(worker.mass(), "kg"));
+        node.put("walkingLevel", metres(worker.walkingLevel()));
+        node.put("attachmentHeight", metres(worker.attachmentHeight()));
+        node.put("attachment", worker.attachment() == Attachment.GRIPPED ? "gripped" : "free-running");
+        node.put("offset", metres(worker.offset()));
+        node.set("connection", connection(worker.connection()));
+        return node;
+    }
+
+    private static ObjectNode connection(Connection connection) {
+        ObjectNode node = NODES.objectNode();
+        LoadingCurve maximum = connection.curve(DeploymentForce.MAXIMUM);
+        LoadingCurve clearance = connection.curve(DeploymentForce.CLEARANCE);
+        if (connection.kind() == Connection.Kind.SELF_RETRACTING) {
+            ObjectNode device = node.putObject("retractable");
+            device.put("lockDistance", metres(connection.freeFall(0)));
+            device.putObject("brakeForce")
+                    .put("clearance", newtons(clearance.activationForce()))
+                    .put("maximum", newtons(maximum.activationForce()));
+            lengths(device, maximum);
+            return node;
+        }
+        node.put("tautLength", metres(connection.tautLength(0)));
+        switch (connection.kind()) {
+            case LANYARD_WITH_ABSORBER -> {
+                ObjectNode absorber = node.putObject("absorber");
+                absorber.put("clearanceForce", newtons(clearance.activationForce()));
+                absorber.put("maximumForce", newtons(maximum.activationForce()));
+                lengths(absorber, maximum);
+            }
+            case PLAIN_LANYARD -> node.put("stiffness", quantity(maximum.stopStiffness(), "N/m"));
+            default -> {
+                node.set("loadingCurve", corners(maximum.corners()));
+                finite(node, "stopStiffness", maximum.stopStiffness());
+            }
+        }
+        return node;
+    }
+
+    private static void lengths(ObjectNode node, LoadingCurve curve) {
+        node.put("maximumExtension", metres(curve.maximumExtension()));
+        finite(node, "initialStiffness", initialStiffness(curve));
+        finite(node, "stopStiffness", curve.stopStiffness());
+    }
+
+    /** The rise up to the activation force; infinite where the curve is rigid up to there. */
+    private static double initialStiffness(LoadingCurve curve) {
+        return curve.rigidForce() == 0 && curve.activationForce() > 0 ? curve.slope(0) : Double.POSITIVE_INFINITY;
+    }
+
+    /** The corners without the first rise, begun at the activation force. */
+    private static List<LoadingCurve.Corner> deployment(LoadingCurve curve) {
+        if (Double.isInfinite(initialStiffness(curve))) {
+            return curve.corners();
+        }
+        List<LoadingCurve.Corner> corners = new java.util.ArrayList<>(curve.corners());
+        LoadingCurve.Corner met = corners.get(1);
+        double slope = corners.size() > 2
+                ? (corners.get(2).force() - met.force()) / (corners.get(2).extension() - met.extension())
+                : 0;
+        corners.remove(1);
+        corners.set(0, new LoadingCurve.Corner(0, met.force() - slope * met.extension()));
+        return corners;
+    }
+
+    private static ArrayNode corners(List<LoadingCurve.Corner> corners) {
+        ArrayNode node = NODES.arrayNode();
+        corners.forEach(c -> node.addArray().add(metres(c.extension())).add(newtons(c.force())));
+        return node;
+    }
+
+    private static ObjectNode fall(Fall fall) {
+        ObjectNode node = NODES.objectNode();
+        node.put("id", fall.id());
+        place(node, fall.place());
+        ArrayNode fallers = node.putArray("fallers");
+        fall.fallers().forEach(w -> fallers.add(w.id()));
+        fall.freeFall().ifPresent(h -> node.put("freeFall", metres(h)));
+        ArrayNode hanging = node.putArray("hanging");
+        for (Fall.Hanging each : fall.hanging()) {
+            place(hanging.addObject().put("worker", each.worker().id()), each.place());
+        }
+        return node;
+    }
+
+    private static void place(ObjectNode node, Place place) {
+        if (place.isAtSupport()) {
+            node.put("support", place.support().orElseThrow());
+        } else {
+            node.put("span", place.span());
+            node.put("station", metres(place.station()));
+        }
+    }
+
+    private static void finite(ObjectNode node, String key, double stiffness) {
+        if (Double.isFinite(stiffness)) {
+            node.put(key, quantity(stiffness, "N/m"));
+        }
+    }
+
+    private static String metres(double value) {
+        return quantity(value, "m");
+    }
+
+    private static String newtons(double value) {
+        return quantity(value, "N");
+    }
+
+    private static String quantity(double value, String unit) {
+        return value + " " + unit;
+    }
+}

@@ -1,0 +1,95 @@
+package org.lifeline.file;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.util.ArrayList;
+import java.util.List;
+import org.lifeline.file.Fields.Range;
+import org.lifeline.file.units.Dimension;
+import org.lifeline.model.ClearanceRules;
+import org.lifeline.model.LifelineDesign;
+import org.lifeline.model.ModelFactors;
+import org.lifeline.model.Obstruction;
+
+/** Reads {@code service}, {@code clearance} and {@code modelFactors}. */
+final class SiteReader {
+    private static final double ABSOLUTE_ZERO = -273.15;
+    private static final double HOTTEST = 1000;
+
+    private final Fields top;
+
+    SiteReader(Fields top) {
+        this.top = top;
+    }
+
+    static void temperatures(Fields top, LifelineDesign.Builder b) {
+        Fields f = top.object("service");
+        if (f == null) {
+            return;
+        }
+        List<JsonNode> items = f.array("temperatures");
+        for (int i = 0; i < items.size(); i++) {
+            String at = f.path("temperatures") + "[" + i + "]";
+            double t = f.quantity(items.get(i), at, Dimension.TEMPERATURE, Range.ANY);
+            if (t <= ABSOLUTE_ZERO || t >= HOTTEST) {
+                f.findings().bad(at, items.get(i), "must lie between absolute zero and 1000 °C");
+            } else if (!Double.isNaN(t)) {
+                b.temperature(t);
+            }
+        }
+        f.close();
+    }
+
+    void clearance(LifelineDesign.Builder b) {
+        Fields f = top.object("clearance");
+        if (f == null) {
+            return;
+        }
+        double stretch = f.quantity("harnessStretch", Dimension.LENGTH, Range.NOT_NEGATIVE);
+        double margin = f.quantity("margin", Dimension.LENGTH, Range.NOT_NEGATIVE);
+        double floor = f.quantity("workingFloor", Dimension.LENGTH, Range.ANY);
+        if (!Double.isNaN(floor)) {
+            b.workingFloor(floor);
+        }
+        List<Obstruction> obstructions = new ArrayList<>();
+        List<JsonNode> items = f.array("obstructions");
+        for (int i = 0; i < items.size(); i++) {
+            Fields o = Fields.of(items.get(i), f.path("obstructions") + "[" + i + "]", f.findings());
+            if (o == null) {
+                continue;
+            }
+            double from = o.requiredQuantity("from", Dimension.LENGTH, Range.ANY);
+            double to = o.requiredQuantity("to", Dimension.LENGTH, Range.ANY);
+            double elevation = o.requiredQuantity("elevation", Dimension.LENGTH, Range.ANY);
+            o.close();
+            Obstruction built = o.build(() -> new Obstruction(from, to, elevation));
+            if (built != null) {
+                obstructions.add(built);
+            }
+        }
+        f.close();
+        ClearanceRules read = f.build(() -> {
+            ClearanceRules rules = ClearanceRules.commonPractice().withObstructions(obstructions);
+            rules = Double.isNaN(stretch) ? rules : rules.withHarnessStretch(stretch);
+            return Double.isNaN(margin) ? rules : rules.withMargin(margin);
+        });
+        if (read != null) {
+            b.clearance(read);
+        }
+    }
+
+    void modelFactors(LifelineDesign.Builder b) {
+        Fields f = top.object("modelFactors");
+        if (f == null) {
+            return;
+        }
+        double force = f.number("force", Range.POSITIVE);
+        double distance = f.number("distance", Range.POSITIVE);
+        String reason = f.text("reason");
+        f.close();
+        ModelFactors factors = f.build(() -> new ModelFactors(
+                Double.isNaN(force) ? 1 : force, Double.isNaN(distance) ? 1 : distance, reason == null ? "" : reason));
+        if (factors != null) {
+            b.modelFactors(factors);
+        }
+    }
+}

@@ -1,0 +1,147 @@
+package org.lifeline.file;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.lifeline.base.Point;
+import org.lifeline.file.Fields.Range;
+import org.lifeline.file.units.Dimension;
+import org.lifeline.model.InlineAbsorber;
+import org.lifeline.model.Passage;
+import org.lifeline.model.Stiffness;
+import org.lifeline.model.Support;
+import org.lifeline.model.absorber.LoadingCurve;
+
+/** Reads one of {@code supports}. */
+final class SupportReader {
+    private static final String END = "end";
+
+    private SupportReader() {}
+
+    /** Reads a support; {@code outer} if it is the first or the last. */
+    static @Nullable Support read(Fields f, boolean outer) {
+        String id = f.requiredText("id");
+        if (id != null && id.isBlank()) {
+            f.findings().bad(f.path("id"), f.node("id"), "must not be blank");
+        }
+        f.required("type");
+        String type = f.choice("type", List.of(END, "intermediate"));
+        if (type != null && type.equals(END) != outer) {
+            f.findings()
+                    .bad(
+                            f.path("type"),
+                            f.node("type"),
+                            outer
+                                    ? "the first and the last support must be end anchors"
+                                    : "only the first and the last support may be end anchors");
+        }
+        Point position = position(f);
+        double capacity = f.quantity("capacity", Dimension.FORCE, Range.POSITIVE);
+        Passage passage = passage(f);
+        if (END.equals(type) && f.has("passage")) {
+            f.findings()
+                    .bad(
+                            f.path("passage"),
+                            f.node("passage"),
+                            "an end anchor holds the cable; only intermediate anchors have a passage");
+        }
+        Stiffness stiffness = stiffness(f);
+        InlineAbsorber absorber = absorber(f);
+        if ("intermediate".equals(type) && f.has("inlineAbsorber")) {
+            f.findings()
+                    .bad(
+                            f.path("inlineAbsorber"),
+                            f.node("inlineAbsorber"),
+                            "only an end anchor can carry an in-line absorber");
+        }
+        f.close();
+        return f.build(() -> {
+            if (id == null || position == null || stiffness == null || passage == null) {
+                throw new IllegalStateException("unreachable: what is missing has been reported");
+            }
+            Support s = END.equals(type) ? Support.end(id, position) : Support.intermediate(id, position, passage);
+            s = s.withStiffness(stiffness);
+            s = absorber == null ? s : s.withInlineAbsorber(absorber);
+            return Double.isNaN(capacity) ? s : s.withCapacity(capacity);
+        });
+    }
+
+    private static @Nullable Point position(Fields f) {
+        JsonNode value = f.required("position");
+        if (value == null) {
+            return null;
+        }
+        String path = f.path("position");
+        if (!value.isArray() || value.size() != 3) {
+            f.findings().bad(path, value, "must be three lengths, for example [\"0 m\", \"0 m\", \"12.4 m\"]");
+            return null;
+        }
+        double[] c = new double[3];
+        for (int i = 0; i < 3; i++) {
+            c[i] = f.quantity(value.get(i), path + "[" + i + "]", Dimension.LENGTH, Range.ANY);
+        }
+        return Point.of(c[0], c[1], c[2]);
+    }
+
+    private static @Nullable Passage passage(Fields f) {
+        JsonNode value = f.value("passage");
+        if (value == null) {
+            return Passage.free();
+        }
+        if (value.isObject()) {
+            Fields friction = f.object("passage");
+            if (friction == null) {
+                return null;
+            }
+            friction.required("friction");
+            double coefficient = friction.number("friction", Range.NOT_NEGATIVE);
+            friction.close();
+            return friction.build(() -> Passage.friction(coefficient));
+        }
+        if (!value.isTextual()) {
+            f.findings().bad(f.path("passage"), value, "must be \"free\", \"clamped\" or {\"friction\": 0.12}");
+            return null;
+        }
+        String text = f.choice("passage", List.of("free", "clamped"));
+        return text == null ? null : text.equals("free") ? Passage.free() : Passage.clamped();
+    }
+
+    private static @Nullable Stiffness stiffness(Fields f) {
+        Fields s = f.object("stiffness");
+        if (s == null) {
+            return f.has("stiffness") ? null : Stiffness.rigid();
+        }
+        double[] k = new double[3];
+        String[] axes = {"x", "y", "z"};
+        for (int i = 0; i < 3; i++) {
+            double read = s.quantity(axes[i], Dimension.FORCE_PER_LENGTH, Range.POSITIVE);
+            k[i] = Double.isNaN(read) ? Double.POSITIVE_INFINITY : read;
+        }
+        s.close();
+        return s.build(() -> new Stiffness(k[0], k[1], k[2]));
+    }
+
+    private static @Nullable InlineAbsorber absorber(Fields f) {
+        Fields a = f.object("inlineAbsorber");
+        if (a == null) {
+            return null;
+        }
+        a.required("curve");
+        double initial = orRigid(a.quantity("initialStiffness", Dimension.FORCE_PER_LENGTH, Range.POSITIVE));
+        double stop = orRigid(a.quantity("stopStiffness", Dimension.FORCE_PER_LENGTH, Range.POSITIVE));
+        List<LoadingCurve.Corner> corners = corners(a.pairs("curve", Dimension.LENGTH, Dimension.FORCE));
+        a.close();
+        return a.build(() -> InlineAbsorber.of(LoadingCurve.through(corners, initial, stop)));
+    }
+
+    static List<LoadingCurve.Corner> corners(List<double[]> pairs) {
+        List<LoadingCurve.Corner> list = new ArrayList<>();
+        pairs.forEach(p -> list.add(new LoadingCurve.Corner(p[0], p[1])));
+        return list;
+    }
+
+    static double orRigid(double stiffness) {
+        return Double.isNaN(stiffness) ? Double.POSITIVE_INFINITY : stiffness;
+    }
+}

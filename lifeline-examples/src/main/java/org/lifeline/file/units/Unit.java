@@ -1,0 +1,212 @@
+package org.lifeline.file.units;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.text.Normalizer;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+
+/**
+ * The units that a design file may use, with exact factors into SI.
+ *
+ * <p>Exact by definition: 1 in = 0.0254 m, 1 ft = 0.3048 m, 1 lb = 0.45359237 kg (international yard and pound agreement,
+ * 1959); standard gravity 9.80665 m/s² (3rd CGPM, 1901), hence 1 lbf = 4.4482216152605 N. Immutable and thread-safe.
+ */
+public enum Unit {
+    /** Metre. */
+    METRE(Dimension.LENGTH, "m", "1"),
+    /** Millimetre. */
+    MILLIMETRE(Dimension.LENGTH, "mm", "0.001"),
+    /** Centimetre. */
+    CENTIMETRE(Dimension.LENGTH, "cm", "0.01"),
+    /** Foot. */
+    FOOT(Dimension.LENGTH, "ft", "0.3048"),
+    /** Inch. */
+    INCH(Dimension.LENGTH, "in", "0.0254"),
+    /** Newton. */
+    NEWTON(Dimension.FORCE, "N", "1"),
+    /** Kilonewton. */
+    KILONEWTON(Dimension.FORCE, "kN", "1e3"),
+    /** Meganewton. */
+    MEGANEWTON(Dimension.FORCE, "MN", "1e6"),
+    /** Pound-force. */
+    POUND_FORCE(Dimension.FORCE, "lbf", "4.4482216152605"),
+    /** Thousand pounds-force. */
+    KIP(Dimension.FORCE, "kip", "4448.2216152605"),
+    /** Kilogram. */
+    KILOGRAM(Dimension.MASS, "kg", "1"),
+    /** Pound of mass. */
+    POUND(Dimension.MASS, "lb", "0.45359237"),
+    /** Newton per metre. */
+    NEWTON_PER_METRE(Dimension.FORCE_PER_LENGTH, "N/m", "1"),
+    /** Kilonewton per metre. */
+    KILONEWTON_PER_METRE(Dimension.FORCE_PER_LENGTH, "kN/m", "1e3"),
+    /** Meganewton per metre. */
+    MEGANEWTON_PER_METRE(Dimension.FORCE_PER_LENGTH, "MN/m", "1e6"),
+    /** Newton per millimetre. */
+    NEWTON_PER_MILLIMETRE(Dimension.FORCE_PER_LENGTH, "N/mm", "1e3"),
+    /** Pound-force per foot. */
+    POUND_FORCE_PER_FOOT(Dimension.FORCE_PER_LENGTH, "lbf/ft", "4.4482216152605", "0.3048"),
+    /** Pound-force per inch. */
+    POUND_FORCE_PER_INCH(Dimension.FORCE_PER_LENGTH, "lbf/in", "4.4482216152605", "0.0254"),
+    /** Kilogram per metre. */
+    KILOGRAM_PER_METRE(Dimension.MASS_PER_LENGTH, "kg/m", "1"),
+    /** Pound per foot. */
+    POUND_PER_FOOT(Dimension.MASS_PER_LENGTH, "lb/ft", "0.45359237", "0.3048"),
+    /** Pascal. */
+    PASCAL(Dimension.STRESS, "Pa", "1"),
+    /** Kilopascal. */
+    KILOPASCAL(Dimension.STRESS, "kPa", "1e3"),
+    /** Megapascal. */
+    MEGAPASCAL(Dimension.STRESS, "MPa", "1e6"),
+    /** Gigapascal. */
+    GIGAPASCAL(Dimension.STRESS, "GPa", "1e9"),
+    /** Newton per square millimetre. */
+    NEWTON_PER_SQUARE_MILLIMETRE(Dimension.STRESS, "N/mm²", "1e6", "1", "N/mm^2"),
+    /** Pound-force per square inch. */
+    POUND_PER_SQUARE_INCH(Dimension.STRESS, "psi", "4.4482216152605", "0.00064516"),
+    /** Thousand pounds-force per square inch. */
+    KIP_PER_SQUARE_INCH(Dimension.STRESS, "ksi", "4448.2216152605", "0.00064516"),
+    /** Square millimetre. */
+    SQUARE_MILLIMETRE(Dimension.AREA, "mm²", "1e-6", "1", "mm^2"),
+    /** Square inch. */
+    SQUARE_INCH(Dimension.AREA, "in²", "0.00064516", "1", "in^2"),
+    /** Square metre. */
+    SQUARE_METRE(Dimension.AREA, "m²", "1", "1", "m^2"),
+    /** Joule. */
+    JOULE(Dimension.ENERGY, "J", "1"),
+    /** Kilojoule. */
+    KILOJOULE(Dimension.ENERGY, "kJ", "1e3"),
+    /** Foot pound-force. */
+    FOOT_POUND_FORCE(
+            Dimension.ENERGY, "ft·lbf", "1.3558179483314004", "1", "ftlbf", "ft-lbf", "ft*lbf", "ft.lbf", "ft lbf"),
+    /** Second. */
+    SECOND(Dimension.TIME, "s", "1"),
+    /** Millisecond. */
+    MILLISECOND(Dimension.TIME, "ms", "0.001"),
+    /** Degree Celsius. */
+    CELSIUS(Dimension.TEMPERATURE, "°C", "1", "1", "degC", "deg C"),
+    /** Degree Fahrenheit. */
+    FAHRENHEIT(Dimension.TEMPERATURE, "°F", "5", "9", "degF", "deg F"),
+    /** Kelvin. */
+    KELVIN(Dimension.TEMPERATURE, "K", "1"),
+    /** Per kelvin. */
+    PER_KELVIN(Dimension.EXPANSION, "/K", "1", "1", "1/K", "/°C", "1/°C", "/degC", "1/degC"),
+    /** Per degree Fahrenheit of difference. */
+    PER_FAHRENHEIT(Dimension.EXPANSION, "/°F", "1.8", "1", "1/°F", "/degF", "1/degF"),
+    /** Percent. */
+    PERCENT(Dimension.STRAIN, "%", "0.01"),
+    /** Metre per second squared. */
+    METRE_PER_SECOND_SQUARED(Dimension.ACCELERATION, "m/s²", "1", "1", "m/s^2"),
+    /** Foot per second squared. */
+    FOOT_PER_SECOND_SQUARED(Dimension.ACCELERATION, "ft/s²", "0.3048", "1", "ft/s^2");
+
+    private static final Map<String, Unit> BY_SPELLING = spellings();
+
+    private final Dimension dimension;
+    private final String symbol;
+    private final BigDecimal factor;
+    private final BigDecimal divisor;
+    private final String otherSpellings;
+
+    Unit(Dimension dimension, String symbol, String factor) {
+        this(dimension, symbol, factor, "1");
+    }
+
+    Unit(Dimension dimension, String symbol, String factor, String divisor, String... otherSpellings) {
+        this.dimension = dimension;
+        this.symbol = symbol;
+        this.factor = new BigDecimal(factor);
+        this.divisor = new BigDecimal(divisor);
+        this.otherSpellings = String.join("|", otherSpellings);
+    }
+
+    private static Map<String, Unit> spellings() {
+        Map<String, Unit> map = new LinkedHashMap<>();
+        for (Unit each : values()) {
+            each.allSpellings().forEach(s -> map.put(fold(s), each));
+        }
+        return Map.copyOf(map);
+    }
+
+    /** One form for spellings that look alike: mm² and mm2, ℃ and °C, µ signs, blanks around a slash. */
+    private static String fold(String text) {
+        return Normalizer.normalize(text, Normalizer.Form.NFKC)
+                .replace('⋅', '·')
+                .replaceAll("\\s*([/·])\\s*", "$1")
+                .strip();
+    }
+
+    /**
+     * The unit of a spelling.
+     *
+     * @param text the spelling, for example {@code "mm2"} or {@code "ft·lbf"}
+     * @return the unit, if it is known
+     */
+    public static Optional<Unit> spelled(String text) {
+        return Optional.ofNullable(BY_SPELLING.get(fold(text)));
+    }
+
+    /**
+     * The units of a dimension, as a text for messages.
+     *
+     * @param dimension the dimension
+     * @return for example {@code "m, mm, cm, ft, in"}
+     */
+    public static String list(Dimension dimension) {
+        return Arrays.stream(values())
+                .filter(u -> u.dimension == dimension)
+                .map(Unit::symbol)
+                .collect(Collectors.joining(", "));
+    }
+
+    /**
+     * Every spelling that is understood.
+     *
+     * @return the spellings of all units, symbols first; unmodifiable
+     */
+    public List<String> allSpellings() {
+        String all = otherSpellings.isEmpty() ? symbol : symbol + "|" + otherSpellings;
+        return List.of(all.split("\\|", -1));
+    }
+
+    /**
+     * What the unit measures.
+     *
+     * @return the dimension
+     */
+    public Dimension dimension() {
+        return dimension;
+    }
+
+    /**
+     * The unit's symbol.
+     *
+     * @return for example {@code "kN"}
+     */
+    public String symbol() {
+        return symbol;
+    }
+
+    /**
+     * Turns a number in this unit into SI, rounded once.
+     *
+     * @param value the number
+     * @return the SI value [unit of the dimension]; temperatures [°C]
+     */
+    public double toSi(BigDecimal value) {
+        BigDecimal shifted = this == FAHRENHEIT ? value.subtract(BigDecimal.valueOf(32)) : value;
+        BigDecimal product = shifted.multiply(factor);
+        if (divisor.compareTo(BigDecimal.ONE) != 0) {
+            product = product.divide(divisor, new MathContext(60));
+        }
+        if (this == KELVIN) {
+            product = product.subtract(new BigDecimal("273.15"));
+        }
+        return product.doubleValue();
+    }
+}
