@@ -67,6 +67,7 @@ final class AssessmentWriter {
         node.put("method", g.method().label());
         g.energyBalance().ifPresent(v -> ResultWriter.number(node, "energyBalance", v));
         g.inTime().ifPresent(v -> ResultWriter.number(node, "transient", v));
+        g.allowance().ifPresent(v -> ResultWriter.number(node, "transientAllowance", v));
         g.ratio().ifPresent(v -> ResultWriter.number(node, "ratio", v));
         g.dampingRange().ifPresent(i -> {
             ObjectNode range = node.putObject("dampingRange");

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.concurrent.Executor;
 import org.jspecify.annotations.Nullable;
+import org.lifeline.analysis.motion.ForceFilter;
 import org.lifeline.base.ProgressListener;
 import org.lifeline.design.criteria.Criterion;
 import org.lifeline.design.envelope.ComputedCase;
@@ -35,7 +36,14 @@ public final class Assessment implements WorstCases {
     private final ProgressListener listener;
 
     /** What is computed and judged. */
-    private record Settings(List<Criterion> criteria, Basis basis, Tolerances tolerances, boolean motion) {}
+    private record Settings(List<Criterion> criteria, Basis basis, Tolerances tolerances, InTime inTime) {
+        Settings with(InTime value) {
+            return new Settings(criteria, basis, tolerances, value);
+        }
+    }
+
+    /** Whether arrests are followed in time, and how their forces are read. */
+    private record InTime(boolean followed, ForceFilter filter) {}
 
     private Assessment(Settings settings, @Nullable Executor executor, ProgressListener listener) {
         this.settings = settings;
@@ -50,7 +58,9 @@ public final class Assessment implements WorstCases {
      */
     public static Assessment withDefaults() {
         return new Assessment(
-                new Settings(List.of(), Basis.LARGER_OF_BOTH, Tolerances.none(), true), null, ProgressListener.none());
+                new Settings(List.of(), Basis.LARGER_OF_BOTH, Tolerances.none(), new InTime(true, ForceFilter.NONE)),
+                null,
+                ProgressListener.none());
     }
 
     private Assessment with(Settings value) {
@@ -64,7 +74,7 @@ public final class Assessment implements WorstCases {
      * @return the new analysis
      */
     public Assessment withCriteria(List<Criterion> value) {
-        return with(new Settings(List.copyOf(value), settings.basis, settings.tolerances, settings.motion));
+        return with(new Settings(List.copyOf(value), settings.basis, settings.tolerances, settings.inTime));
     }
 
     /**
@@ -74,7 +84,7 @@ public final class Assessment implements WorstCases {
      * @return the new analysis
      */
     public Assessment withBasis(Basis value) {
-        return with(new Settings(settings.criteria, value, settings.tolerances, settings.motion));
+        return with(new Settings(settings.criteria, value, settings.tolerances, settings.inTime));
     }
 
     /**
@@ -84,7 +94,7 @@ public final class Assessment implements WorstCases {
      * @return the new analysis
      */
     public Assessment withTolerances(Tolerances value) {
-        return with(new Settings(settings.criteria, settings.basis, value, settings.motion));
+        return with(new Settings(settings.criteria, settings.basis, value, settings.inTime));
     }
 
     /**
@@ -94,7 +104,18 @@ public final class Assessment implements WorstCases {
      * @return the new analysis
      */
     public Assessment withoutMotion() {
-        return with(new Settings(settings.criteria, settings.basis, settings.tolerances, false));
+        return with(settings.with(new InTime(false, settings.inTime.filter)));
+    }
+
+    /**
+     * The same with forces in time read behind a filter. Without it criteria read the force as it is, with what the mesh may
+     * hide of it.
+     *
+     * @param value the filter
+     * @return the new analysis
+     */
+    public Assessment withForceFilter(ForceFilter value) {
+        return with(settings.with(new InTime(settings.inTime.followed, value)));
     }
 
     /**
@@ -134,12 +155,14 @@ public final class Assessment implements WorstCases {
         Envelope watched = plain.withProgress(progress.stage());
         EnvelopeResult envelope = (executor == null ? watched : watched.withExecutor(executor)).solve(design);
         Extremes balance = Extremes.joined(stated.extremes(), List.of(envelope.extremes()));
-        MotionSearch motion = new MotionSearch(balance, plain, executor, progress);
-        if (settings.motion) {
+        MotionSearch motion =
+                new MotionSearch(new MotionSearch.Known(balance, settings.inTime.filter), plain, executor, progress);
+        if (settings.inTime.followed) {
             motion.run(cases(stated, balance));
         }
         return new AssessmentResult(
-                new AssessmentResult.Basics(settings.basis, settings.motion, settings.criteria),
+                new AssessmentResult.Basics(
+                        settings.basis, settings.inTime.followed, settings.inTime.filter, settings.criteria),
                 new AssessmentResult.Computed(stated, envelope, balance, motion),
                 checks(design, balance, motion, progress));
     }
@@ -177,7 +200,7 @@ public final class Assessment implements WorstCases {
             LifelineDesign design, Extremes balance, MotionSearch motion, StagedProgress progress) {
         Map<String, ComputedCase> cases = new LinkedHashMap<>();
         List<Extreme> all = new ArrayList<>(AssessmentResult.governing(design, balance));
-        all.addAll(AssessmentResult.governing(design, Extremes.ofCases(design, motion.computed())));
+        all.addAll(AssessmentResult.governing(design, motion.extremes()));
         for (Extreme e : all) {
             FallCase c = e.fallCase();
             cases.putIfAbsent(e.arrest().method() + c.describe() + c.fall().place(), new ComputedCase(c, e.arrest()));

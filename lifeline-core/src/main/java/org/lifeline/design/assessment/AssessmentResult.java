@@ -3,6 +3,7 @@ package org.lifeline.design.assessment;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.lifeline.analysis.motion.ForceFilter;
 import org.lifeline.base.Interval;
 import org.lifeline.design.criteria.Criterion;
 import org.lifeline.design.criteria.CriterionResult;
@@ -34,7 +35,7 @@ public final class AssessmentResult {
     private final List<Warning> warnings;
 
     /** What was asked for. */
-    record Basics(Basis basis, boolean motion, List<Criterion> criteria) {}
+    record Basics(Basis basis, boolean motion, ForceFilter filter, List<Criterion> criteria) {}
 
     /** What was computed. */
     record Computed(DesignResult stated, EnvelopeResult envelope, Extremes balance, MotionSearch motion) {}
@@ -46,8 +47,7 @@ public final class AssessmentResult {
         MotionSearch motion = computed.motion();
         this.followed = motion.followed();
         this.balance = computed.balance();
-        LifelineDesign design = balance.design();
-        this.inTime = Extremes.ofCases(design, motion.computed());
+        this.inTime = motion.extremes();
         this.checks = List.copyOf(checks);
         this.complete = envelope.isComplete() && motion.isComplete();
         this.notComputed = notComputed(motion);
@@ -140,7 +140,7 @@ public final class AssessmentResult {
             return Optional.empty();
         }
         double[] values = damped.stream()
-                .mapToDouble(d -> find(Extremes.ofCases(design(), List.of(d.computed())), e.name())
+                .mapToDouble(d -> find(Extremes.ofCases(design(), List.of(d.computed()), basics.filter), e.name())
                         .map(Extreme::computed)
                         .orElse(Double.NaN))
                 .toArray();
@@ -185,6 +185,15 @@ public final class AssessmentResult {
      */
     public Basis basis() {
         return basics.basis;
+    }
+
+    /**
+     * How forces in time are read.
+     *
+     * @return the filter
+     */
+    public ForceFilter forceFilter() {
+        return basics.filter;
     }
 
     /**

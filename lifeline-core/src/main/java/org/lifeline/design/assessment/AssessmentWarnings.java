@@ -179,7 +179,9 @@ final class AssessmentWarnings {
             if (balance.isPresent()
                     && motion.isPresent()
                     && isNotablyWorse(
-                            each.extreme(), motion.get().value(), balance.get().value())) {
+                            each.extreme(),
+                            motion.get().computed(),
+                            balance.get().computed())) {
                 list.add(new Warning(
                         "worse-in-time",
                         words(each) + ": worse in time than by balance",

@@ -11,6 +11,7 @@ import org.jspecify.annotations.Nullable;
 import org.lifeline.analysis.ArrestResult;
 import org.lifeline.analysis.AttachmentLimit;
 import org.lifeline.analysis.Method;
+import org.lifeline.analysis.motion.ForceFilter;
 import org.lifeline.base.InvalidInputException;
 import org.lifeline.base.NoEquilibriumException;
 import org.lifeline.base.ProgressListener;
@@ -120,7 +121,7 @@ public final class DesignAnalysis implements WorstCases {
                 }
             }
         }
-        Extremes.Collector collector = new Extremes.Collector(design, ArrestQuantities.of(design));
+        Extremes.Collector collector = new Extremes.Collector(design, ArrestQuantities.of(design, ForceFilter.NONE));
         List<ArrestResult> arrests = new ArrayList<>();
         List<ArrestResult> held = new ArrayList<>();
         List<FailedCase> failures = new ArrayList<>();

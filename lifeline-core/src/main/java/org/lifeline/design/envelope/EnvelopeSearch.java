@@ -7,6 +7,7 @@ import java.util.TreeSet;
 import java.util.concurrent.Executor;
 import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
+import org.lifeline.analysis.motion.ForceFilter;
 import org.lifeline.base.ProgressListener;
 import org.lifeline.internal.numeric.OrderedWork;
 import org.lifeline.model.LifelineDesign;
@@ -34,7 +35,7 @@ final class EnvelopeSearch {
 
     EnvelopeSearch(
             LifelineDesign design, List<double[]> stations, @Nullable Executor executor, ProgressListener listener) {
-        this.quantities = ArrestQuantities.of(design);
+        this.quantities = ArrestQuantities.of(design, ForceFilter.NONE);
         this.stations = stations;
         this.executor = executor;
         this.listener = listener;

@@ -55,6 +55,7 @@ public final class AssessmentSection {
                         + ", with the model factors; the stated falls stand in a column beside it."
                         + (result.isComplete() ? "" : " THE SEARCH WAS ENDED EARLY: worse cases may exist.")));
         blocks.add(table());
+        allowances().ifPresent(blocks::add);
         blocks.add(places());
         blocks.add(damping());
         blocks.add(new ReportBlock.Paragraph(
@@ -80,6 +81,28 @@ public final class AssessmentSection {
                     cell(g, stated(g)));
         }
         return t.build();
+    }
+
+    /** What the meshes of the arrests in time may hide of the forces that stand in the table. */
+    private Optional<ReportBlock> allowances() {
+        List<String> items = new ArrayList<>();
+        for (GoverningValue g : result.governing()) {
+            g.inTimeExtreme()
+                    .filter(e -> e.allowance() > 0
+                            && Double.isFinite(e.allowance())
+                            && e.unit().equals("N"))
+                    .ifPresent(e ->
+                            items.add(name(g) + ": " + number(g, e.computed()) + " and " + number(g, e.allowance())));
+        }
+        if (items.isEmpty()) {
+            return Optional.empty();
+        }
+        items.add(
+                0,
+                "Values in time are the peak that was computed and what ever finer meshes might add to it (a bound: theory, the"
+                        + " arrest in time, section 3), both scaled by the model factors, read as "
+                        + result.forceFilter().words() + ". Without model factors:");
+        return Optional.of(new ReportBlock.Items(items));
     }
 
     private ReportBlock places() {
