@@ -57,7 +57,7 @@ public final class JsonText {
     }
 
     private static void object(StringBuilder out, JsonNode node, int level) {
-        Iterator<Map.Entry<String, JsonNode>> fields = node.fields();
+        Iterator<Map.Entry<String, JsonNode>> fields = node.properties().iterator();
         if (!fields.hasNext()) {
             out.append(level < 0 ? "{}" : "{ }");
             return;
