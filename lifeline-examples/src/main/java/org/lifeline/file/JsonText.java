@@ -48,7 +48,7 @@ public final class JsonText {
         } else if (node.isDouble() && !Double.isFinite(node.doubleValue())) {
             text(out, Double.toString(node.doubleValue()));
         } else if (node.isDouble()) {
-            out.append(node.doubleValue());
+            JsonNumber.append(out, node.doubleValue());
         } else if (node.isBigDecimal() || node.isBigInteger()) {
             out.append(node.decimalValue());
         } else {

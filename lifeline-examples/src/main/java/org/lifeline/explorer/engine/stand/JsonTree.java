@@ -8,6 +8,7 @@ import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Pattern;
 import org.lifeline.base.InvalidInputException;
 import org.lifeline.base.Violation;
 import org.lifeline.file.JsonText;
@@ -23,6 +24,9 @@ public final class JsonTree {
     private static final int LONGEST_KEY = 10_000;
     private static final int SHOWN = 100;
     private static final JsonNodeFactory NODES = new JsonNodeFactory(true);
+
+    private static final Pattern PLAIN_KEY = Pattern.compile("[A-Za-z_][A-Za-z0-9_-]*");
+    private static final Pattern NUMBER = Pattern.compile("[0-9]+(\\.[0-9]+)?([eE][+-]?[0-9]+)?");
 
     private final String text;
     private final List<Violation> duplicates = new ArrayList<>();
@@ -120,12 +124,12 @@ public final class JsonTree {
                 throw limit();
             }
             String child = child(path, key);
-            int[] where = lineAndColumn(begin);
             expect(':');
             JsonNode value = value(child, depth + 1);
             if (node.has(key) && duplicates.size() >= SHOWN) {
                 furtherDuplicates++;
             } else if (node.has(key)) {
+                int[] where = lineAndColumn(begin);
                 duplicates.add(new Violation(
                         child,
                         clip(JsonText.compact(value)),
@@ -238,15 +242,14 @@ public final class JsonTree {
         if (digits.length() > 1 && digits.charAt(0) == '0' && Character.isDigit(digits.charAt(1))) {
             throw located("is not JSON: a number must not begin with a needless zero");
         }
-        if (!digits.matches("[0-9]+(\\.[0-9]+)?([eE][+-]?[0-9]+)?")) {
+        if (!NUMBER.matcher(digits).matches()) {
             throw located("is not JSON: this is no number");
         }
         return NODES.numberNode(new BigDecimal(word));
     }
 
     private static String child(String parent, String key) {
-        String step =
-                key.length() <= SHOWN && key.matches("[A-Za-z_][A-Za-z0-9_-]*") ? key : "[\"" + clip(key) + "\"]";
+        String step = key.length() <= SHOWN && PLAIN_KEY.matcher(key).matches() ? key : "[\"" + clip(key) + "\"]";
         return parent.isEmpty() || step.startsWith("[") ? parent + step : parent + "." + step;
     }
 

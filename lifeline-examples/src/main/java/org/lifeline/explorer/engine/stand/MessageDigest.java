@@ -104,17 +104,29 @@ public final class MessageDigest {
             int s1 = Integer.rotateRight(w[t - 2], 17) ^ Integer.rotateRight(w[t - 2], 19) ^ (w[t - 2] >>> 10);
             w[t] = w[t - 16] + s0 + w[t - 7] + s1;
         }
-        int[] v = h.clone();
+        int a = h[0];
+        int b = h[1];
+        int c = h[2];
+        int d = h[3];
+        int e = h[4];
+        int f = h[5];
+        int g = h[6];
+        int last = h[7];
         for (int t = 0; t < ROUNDS; t++) {
-            int s1 = Integer.rotateRight(v[4], 6) ^ Integer.rotateRight(v[4], 11) ^ Integer.rotateRight(v[4], 25);
-            int choice = (v[4] & v[5]) ^ (~v[4] & v[6]);
-            int first = v[7] + s1 + choice + K[t] + w[t];
-            int s0 = Integer.rotateRight(v[0], 2) ^ Integer.rotateRight(v[0], 13) ^ Integer.rotateRight(v[0], 22);
-            int majority = (v[0] & v[1]) ^ (v[0] & v[2]) ^ (v[1] & v[2]);
-            System.arraycopy(v, 0, v, 1, 7);
-            v[4] += first;
-            v[0] = first + s0 + majority;
+            int s1 = Integer.rotateRight(e, 6) ^ Integer.rotateRight(e, 11) ^ Integer.rotateRight(e, 25);
+            int first = last + s1 + ((e & f) ^ (~e & g)) + K[t] + w[t];
+            int s0 = Integer.rotateRight(a, 2) ^ Integer.rotateRight(a, 13) ^ Integer.rotateRight(a, 22);
+            int second = s0 + ((a & b) ^ (a & c) ^ (b & c));
+            last = g;
+            g = f;
+            f = e;
+            e = d + first;
+            d = c;
+            c = b;
+            b = a;
+            a = first + second;
         }
+        int[] v = {a, b, c, d, e, f, g, last};
         for (int i = 0; i < h.length; i++) {
             h[i] += v[i];
         }
