@@ -117,16 +117,19 @@ public enum PlausibleRange {
      * @param value the value [unit of the range]
      */
     public void check(Violations v, String path, double value) {
+        // The words are put together only where they are needed: most values are good, and numbers take long to print.
         if (this == TEMPERATURE) {
-            v.require(value > lowest && value < highest, path, Violations.show(value, unit), reason);
+            if (!(value > lowest && value < highest)) {
+                v.add(path, Violations.show(value, unit), reason);
+            }
         } else if (lowest == 0 && !(value >= 0 && Double.isFinite(value))) {
             v.notNegative(path, value, unit);
         } else if (lowest > 0 && !(value > 0 && Double.isFinite(value))) {
             v.positive(path, value, unit);
         } else if (!Double.isFinite(value)) {
             v.finite(path, value, unit);
-        } else {
-            v.require(value >= lowest && value <= highest, path, Violations.show(value, unit), rule());
+        } else if (value < lowest || value > highest) {
+            v.add(path, Violations.show(value, unit), rule());
         }
     }
 

@@ -20,6 +20,7 @@ import org.lifeline.design.envelope.FallCase;
 import org.lifeline.design.envelope.Tolerances;
 import org.lifeline.design.envelope.WorstCases;
 import org.lifeline.internal.numeric.OrderedWork;
+import org.lifeline.internal.numeric.SharedWork;
 import org.lifeline.model.LifelineDesign;
 import org.lifeline.model.Place;
 
@@ -32,7 +33,7 @@ import org.lifeline.model.Place;
  */
 public final class Assessment implements WorstCases {
     private final Settings settings;
-    private final @Nullable Executor executor;
+    private final @Nullable SharedWork shared;
     private final ProgressListener listener;
 
     /** What is computed and judged. */
@@ -45,9 +46,9 @@ public final class Assessment implements WorstCases {
     /** Whether arrests are followed in time, and how their forces are read. */
     private record InTime(boolean followed, ForceFilter filter) {}
 
-    private Assessment(Settings settings, @Nullable Executor executor, ProgressListener listener) {
+    private Assessment(Settings settings, @Nullable SharedWork shared, ProgressListener listener) {
         this.settings = settings;
-        this.executor = executor;
+        this.shared = shared;
         this.listener = listener;
     }
 
@@ -64,7 +65,7 @@ public final class Assessment implements WorstCases {
     }
 
     private Assessment with(Settings value) {
-        return new Assessment(value, executor, listener);
+        return new Assessment(value, shared, listener);
     }
 
     /**
@@ -125,7 +126,7 @@ public final class Assessment implements WorstCases {
      * @return the new analysis
      */
     public Assessment withExecutor(Executor value) {
-        return new Assessment(settings, value, listener);
+        return new Assessment(settings, new SharedWork(value), listener);
     }
 
     /**
@@ -136,7 +137,7 @@ public final class Assessment implements WorstCases {
      * @return the new analysis
      */
     public Assessment withProgress(ProgressListener value) {
-        return new Assessment(settings, executor, value);
+        return new Assessment(settings, shared, value);
     }
 
     /**
@@ -150,13 +151,13 @@ public final class Assessment implements WorstCases {
     public AssessmentResult solve(LifelineDesign design) {
         StagedProgress progress = new StagedProgress(listener);
         DesignAnalysis analysis = DesignAnalysis.withDefaults().withProgress(progress.stage());
-        DesignResult stated = (executor == null ? analysis : analysis.withExecutor(executor)).solve(design);
+        DesignResult stated = (shared == null ? analysis : shared.given(analysis, DesignAnalysis::withExecutor)).solve(design);
         Envelope plain = Envelope.withDefaults().withTolerances(settings.tolerances);
         Envelope watched = plain.withProgress(progress.stage());
-        EnvelopeResult envelope = (executor == null ? watched : watched.withExecutor(executor)).solve(design);
+        EnvelopeResult envelope = (shared == null ? watched : shared.given(watched, Envelope::withExecutor)).solve(design);
         Extremes balance = Extremes.joined(stated.extremes(), List.of(envelope.extremes()));
         MotionSearch motion =
-                new MotionSearch(new MotionSearch.Known(balance, settings.inTime.filter), plain, executor, progress);
+                new MotionSearch(new MotionSearch.Known(balance, settings.inTime.filter), plain, shared, progress);
         if (settings.inTime.followed) {
             motion.run(cases(stated, balance));
         }
@@ -212,7 +213,7 @@ public final class Assessment implements WorstCases {
                 list.size(),
                 i -> IndependentCheck.of(
                         list.get((int) i).fallCase(), list.get((int) i).arrest()),
-                executor,
+                shared,
                 (i, check) -> {
                     checks.add(check);
                     return progress.done(i + 1);

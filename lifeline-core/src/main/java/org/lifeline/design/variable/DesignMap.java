@@ -8,6 +8,7 @@ import org.lifeline.base.ProgressListener;
 import org.lifeline.design.criteria.Criterion;
 import org.lifeline.design.envelope.WorstCases;
 import org.lifeline.internal.numeric.OrderedWork;
+import org.lifeline.internal.numeric.SharedWork;
 import org.lifeline.model.LifelineDesign;
 
 /**
@@ -18,12 +19,12 @@ import org.lifeline.model.LifelineDesign;
  */
 public final class DesignMap {
     private final FeasibleSearch search;
-    private final @Nullable Executor executor;
+    private final @Nullable SharedWork shared;
     private final ProgressListener listener;
 
-    private DesignMap(FeasibleSearch search, @Nullable Executor executor, ProgressListener listener) {
+    private DesignMap(FeasibleSearch search, @Nullable SharedWork shared, ProgressListener listener) {
         this.search = search;
-        this.executor = executor;
+        this.shared = shared;
         this.listener = listener;
     }
 
@@ -45,7 +46,7 @@ public final class DesignMap {
      * @return the new map
      */
     public DesignMap withAnalysis(WorstCases value) {
-        return new DesignMap(search.withAnalysis(value), executor, listener);
+        return new DesignMap(search.withAnalysis(value), shared, listener);
     }
 
     /**
@@ -55,7 +56,7 @@ public final class DesignMap {
      * @return the new map
      */
     public DesignMap withExecutor(Executor value) {
-        return new DesignMap(search, value, listener);
+        return new DesignMap(search, new SharedWork(value), listener);
     }
 
     /**
@@ -65,7 +66,7 @@ public final class DesignMap {
      * @return the new map
      */
     public DesignMap withProgress(ProgressListener value) {
-        return new DesignMap(search, executor, value);
+        return new DesignMap(search, shared, value);
     }
 
     /**
@@ -101,7 +102,7 @@ public final class DesignMap {
         List<Column> columns = new ArrayList<>();
         int n = first.values().size();
         OrderedWork.run(
-                n, i -> column(base, first.values().get((int) i), first.variable(), second), executor, (i, column) -> {
+                n, i -> column(base, first.values().get((int) i), first.variable(), second), shared, (i, column) -> {
                     columns.add(column);
                     return listener.progress(i + 1, n);
                 });
