@@ -51,7 +51,7 @@ final class HouseRules {
                 .layer("handover")
                 .definedBy(
                         root + ".design.structure..",
-                        root + ".design.stations..",
+                        root + ".design.clearance..",
                         root + ".design.installation..",
                         root + ".design.occupancy..",
                         root + ".design.handover..")
