@@ -34,6 +34,10 @@ public enum PlausibleRange {
     METALLIC_AREA(1e-8, 0.2, "m²", "no rope has such a cross-section"),
     /** Tensile grade of wires [Pa]; rope wires have 1370 to 2160 MPa. */
     TENSILE_GRADE(1e8, 1e10, "Pa", "rope wires have 1.4e9 to 2.2e9 Pa"),
+    /** Second moment of area of a post [m⁴]. */
+    SECOND_MOMENT(1e-13, 10, "m⁴", "no post has such a section"),
+    /** Elastic moment of resistance of a post [N·m]. */
+    MOMENT(1e-3, 1e9, "N·m", "no post of a lifeline resists such a moment"),
     /** Strength of a cable or an anchor [N]. */
     STRENGTH(1, 1e9, "N", "no rope or anchor of a lifeline has such a strength"),
     /** Coefficient of thermal expansion [1/K]; aramid has −5e-6, polyethylene 2e-4. */

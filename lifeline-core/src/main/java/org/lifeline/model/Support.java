@@ -20,6 +20,7 @@ public final class Support {
     private final Stiffness stiffness;
     private final @Nullable InlineAbsorber inlineAbsorber;
     private final @Nullable Double capacity;
+    private final @Nullable Post post;
 
     private Support(Support s, Stiffness stiffness, @Nullable InlineAbsorber absorber, @Nullable Double capacity) {
         this(s, s.position, s.passage, stiffness, absorber, capacity);
@@ -39,6 +40,18 @@ public final class Support {
         this.stiffness = stiffness;
         this.inlineAbsorber = absorber;
         this.capacity = capacity;
+        this.post = s.post;
+    }
+
+    private Support(Support s, Stiffness stiffness, Post post) {
+        this.id = s.id;
+        this.end = s.end;
+        this.position = s.position;
+        this.passage = s.passage;
+        this.stiffness = stiffness;
+        this.inlineAbsorber = s.inlineAbsorber;
+        this.capacity = s.capacity;
+        this.post = post;
     }
 
     private Support(String id, boolean end, Point position, Passage passage) {
@@ -49,6 +62,7 @@ public final class Support {
         this.stiffness = Stiffness.rigid();
         this.inlineAbsorber = null;
         this.capacity = null;
+        this.post = null;
         Violations v = new Violations();
         Violations.required("passage", passage);
         v.require(!Violations.required("id", id).isBlank(), "id", '"' + id + '"', "must not be blank");
@@ -113,6 +127,18 @@ public final class Support {
                 .require(end, "inlineAbsorber", "given", "only an end anchor can carry an in-line absorber")
                 .throwIfAny();
         return new Support(this, stiffness, Violations.required("inlineAbsorber", value), capacity);
+    }
+
+    /**
+     * The same on a post. Where the post states a section, the support gets the stiffness of its top; where it states none,
+     * the stiffness stays as it is.
+     *
+     * @param value the post
+     * @return the new support
+     */
+    public Support withPost(Post value) {
+        Violations.required("post", value);
+        return new Support(this, value.hasSection() ? value.stiffness() : stiffness, value);
     }
 
     /**
@@ -214,6 +240,15 @@ public final class Support {
      */
     public Optional<InlineAbsorber> inlineAbsorber() {
         return Optional.ofNullable(inlineAbsorber);
+    }
+
+    /**
+     * The post that carries the support.
+     *
+     * @return the post, if one is stated
+     */
+    public Optional<Post> post() {
+        return Optional.ofNullable(post);
     }
 
     /**
