@@ -52,7 +52,7 @@ class ReachBugTest {
 
         assertThat(check(f, 11.85))
                 .containsExactly(
-                        "fallers[0].connection.tautLength: 1.8 m: does not reach the line, which is 10.85 m above"
+                        "faller[0].connection.tautLength: 1.8 m: does not reach the line, which is 10.85 m above"
                                 + " the harness attachment of A");
     }
 
@@ -62,11 +62,11 @@ class ReachBugTest {
 
         assertThat(check(f, 12))
                 .containsExactly(
-                        "fallers[0].connection.tautLength: 1.8 m: does not reach the line, which is 9.0 m below"
+                        "faller[0].connection.tautLength: 1.8 m: does not reach the line, which is 9.0 m below"
                                 + " the harness attachment of A");
         assertThat(check(f, 11.5))
                 .containsExactly(
-                        "fallers[0].connection.tautLength: 1.8 m: does not reach the line, which is 9.0 m below"
+                        "faller[0].connection.tautLength: 1.8 m: does not reach the line, which is 9.0 m below"
                                 + " the harness attachment of A when it is lifted straight");
     }
 
@@ -77,11 +77,11 @@ class ReachBugTest {
 
         assertThat(check(f, 11))
                 .containsExactly(
-                        "fallers[1].connection.tautLength: 1.8 m: does not reach the line, which is 0.0 m beside"
+                        "faller[1].connection.tautLength: 1.8 m: does not reach the line, which is 0.0 m beside"
                                 + " the harness attachment of B and 2.0 m aside");
         assertThat(check(f, 12.5))
                 .containsExactly(
-                        "fallers[1].connection.tautLength: 1.8 m: does not reach the line, which is 1.0 m above"
+                        "faller[1].connection.tautLength: 1.8 m: does not reach the line, which is 1.0 m above"
                                 + " the harness attachment of B and 2.0 m aside");
     }
 

@@ -47,7 +47,7 @@ public final class Criterion {
      */
     public static Criterion composed(String id, Requirement requirement, String citation) {
         new Violations()
-                .require(!id.isBlank(), "id", '"' + id + '"', "must not be blank")
+                .named("id", id)
                 .throwIfAny();
         return new Criterion(id, requirement.words(), Source.stated(citation), requirement);
     }

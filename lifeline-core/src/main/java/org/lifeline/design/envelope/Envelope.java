@@ -82,7 +82,7 @@ public final class Envelope implements WorstCases {
      */
     public Envelope withIntervals(int value) {
         new Violations()
-                .require(value >= 4, "intervals", Integer.toString(value), "must be at least 4")
+                .atLeast("intervals", value, 4)
                 .throwIfAny();
         return new Envelope(tolerances, allCombinations, value, shared, listener);
     }

@@ -90,7 +90,7 @@ public final class MonteCarlo {
             LifelineDesign base, List<UncertainVariable> variables, Evaluation evaluation, long cases) {
         new Violations()
                 .require(!variables.isEmpty(), "variables", "[]", "must name at least one")
-                .require(cases >= 1, "cases", Long.toString(cases), "must be at least 1")
+                .atLeast("cases", cases, 1)
                 .throwIfAny();
         StudyStatistics statistics = new StudyStatistics(variables, evaluation.responses());
         long batches = (cases + BATCH - 1) / BATCH;

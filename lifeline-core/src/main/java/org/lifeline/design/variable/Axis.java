@@ -40,7 +40,7 @@ public record Axis(DesignVariable variable, List<Double> values) {
      */
     public static Axis even(DesignVariable variable, int count) {
         new Violations()
-                .require(count >= 2, "count", Integer.toString(count), "must be at least 2")
+                .atLeast("count", count, 2)
                 .throwIfAny();
         TreeSet<Double> set = new TreeSet<>();
         for (int i = 0; i < count; i++) {

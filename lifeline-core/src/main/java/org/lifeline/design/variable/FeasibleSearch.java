@@ -59,7 +59,7 @@ public final class FeasibleSearch {
      */
     public FeasibleSearch withSamples(int value) {
         new Violations()
-                .require(value >= 3, "samples", Integer.toString(value), "must be at least 3")
+                .atLeast("samples", value, 3)
                 .throwIfAny();
         return new FeasibleSearch(criteria, analysis, value, listener);
     }
