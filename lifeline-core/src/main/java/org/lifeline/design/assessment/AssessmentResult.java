@@ -1,9 +1,12 @@
 package org.lifeline.design.assessment;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.lifeline.analysis.motion.ForceFilter;
+import org.lifeline.analysis.warning.Warning;
 import org.lifeline.base.Interval;
 import org.lifeline.design.criteria.Criterion;
 import org.lifeline.design.criteria.CriterionResult;
@@ -197,6 +200,22 @@ public final class AssessmentResult {
     }
 
     /**
+     * What the verdicts rest on, with what was left out of it.
+     *
+     * @return a sentence
+     */
+    public String restsOn() {
+        if (basics.motion || basics.basis == Basis.ENERGY_BALANCE) {
+            return "Verdicts rest on " + basics.basis.words() + ".";
+        }
+        return basics.basis == Basis.IN_TIME
+                ? "Verdicts were to rest on arrests in time, which were left out: criteria on forces and distances"
+                        + " are not evaluated."
+                : "Verdicts rest on energy balance alone: a criterion on the forces or distances of an arrest can"
+                        + " fail by it, but is not met without arrests in time.";
+    }
+
+    /**
      * The falls that the design states, by energy balance; where it states none, the worst places, each like a stated fall.
      *
      * @return the arrests in the order of the falls
@@ -303,6 +322,20 @@ public final class AssessmentResult {
      */
     public List<Warning> warnings() {
         return warnings;
+    }
+
+    /**
+     * The warnings, those of one kind and in the same words together.
+     *
+     * @return groups in the order of their first warnings; unmodifiable, none empty
+     */
+    public List<List<Warning>> warningsByKind() {
+        Map<String, List<Warning>> groups = new LinkedHashMap<>();
+        for (Warning each : warnings) {
+            groups.computeIfAbsent(each.code() + each.text(), k -> new ArrayList<>())
+                    .add(each);
+        }
+        return groups.values().stream().map(List::copyOf).toList();
     }
 
     /**
