@@ -218,9 +218,9 @@ public final class Lifeline {
             return List.of(noSuchSpan("span", place.span(), spans()));
         }
         double run = run(place.span());
-        return List.of(Violation.of(
-                        "station", GivenValue.number(place.station(), "m"), InputRule.STATION_OUTSIDE_SPAN, run)
-                .allowing(AllowedRange.inside(Interval.of(0, run))));
+        return List.of(
+                Violation.of("station", GivenValue.number(place.station(), "m"), InputRule.STATION_OUTSIDE_SPAN, run)
+                        .allowing(AllowedRange.inside(Interval.of(0, run))));
     }
 
     private static Violation noSuchSpan(String path, int span, int spans) {

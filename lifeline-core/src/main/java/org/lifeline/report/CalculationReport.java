@@ -308,8 +308,7 @@ public final class CalculationReport {
         Quantities q = Quantities.in(options.units);
         LineEquilibrium installed = Statics.withDefaults().solve(design.line(), List.of());
         GoverningArrests governing = new GoverningArrests(design, arrests);
-        IndependentCheckSection check =
-                options.check == null ? IndependentCheckSection.of(arrests) : options.check;
+        IndependentCheckSection check = options.check == null ? IndependentCheckSection.of(arrests) : options.check;
         List<ReportSection> sections = new ArrayList<>();
         front(governing, check, installed, sections);
         inputs(q, sections);

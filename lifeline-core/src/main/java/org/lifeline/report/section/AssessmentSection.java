@@ -207,7 +207,8 @@ public final class AssessmentSection {
                 + String.join(
                         "; ",
                         alike.stream()
-                                .map(w -> InertText.plain(w.subject()) + numbers(w).replaceFirst("^:", ""))
+                                .map(w -> InertText.plain(w.subject())
+                                        + numbers(w).replaceFirst("^:", ""))
                                 .toList())
                 + ".";
     }
