@@ -7,7 +7,7 @@ package org.lifeline.design.installation;
  *
  * @param stretch lengthening over length [-]
  * @param pretension tension at the first end anchor that is left, at the temperature of installation of the design [N]
- * @param sag largest midspan sag of all spans then [m]
+ * @param sag largest sag of all spans then [m]
  * @param retension stress-free cable to be taken up for the pretension of the design [m]
  */
 public record StretchEffect(double stretch, double pretension, double sag, double retension) {}
