@@ -1,6 +1,10 @@
 package org.lifeline.model;
 
+import org.lifeline.base.AllowedRange;
+import org.lifeline.base.GivenValue;
+import org.lifeline.base.InputRule;
 import org.lifeline.base.PlausibleRange;
+import org.lifeline.base.Violation;
 import org.lifeline.base.Violations;
 
 /**
@@ -48,8 +52,11 @@ public record Obstruction(double from, double to, double elevation, double dista
         PlausibleRange.COORDINATE.check(v, "to", to);
         PlausibleRange.COORDINATE.check(v, "elevation", elevation);
         PlausibleRange.LENGTH.check(v, "distance", distance);
-        v.require(!(to < from), "to", Violations.show(to, "m"), "must not lie before from")
-                .throwIfAny();
+        if (to < from) {
+            v.add(Violation.of("to", GivenValue.number(to, "m"), InputRule.BEFORE_START, "from")
+                    .allowing(AllowedRange.atLeast(from)));
+        }
+        v.throwIfAny();
     }
 
     /**

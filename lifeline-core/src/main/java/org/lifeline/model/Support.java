@@ -3,6 +3,8 @@ package org.lifeline.model;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
+import org.lifeline.base.GivenValue;
+import org.lifeline.base.InputRule;
 import org.lifeline.base.PlausibleRange;
 import org.lifeline.base.Point;
 import org.lifeline.base.Violations;
@@ -63,20 +65,23 @@ public final class Support {
         this.inlineAbsorber = null;
         this.capacity = null;
         this.post = null;
-        Violations v = new Violations();
-        Violations.required("passage", passage);
-        v.require(!Violations.required("id", id).isBlank(), "id", '"' + id + '"', "must not be blank");
+        Violations v = new Violations().named("id", id);
+        if (passage == null) {
+            v.missing("passage");
+        }
         checkPosition(v, position);
         v.throwIfAny();
     }
 
-    private static void checkPosition(Violations v, Point p) {
-        if (Violations.required("position", p).isFinite()) {
+    private static void checkPosition(Violations v, @Nullable Point p) {
+        if (p == null) {
+            v.missing("position");
+        } else if (p.isFinite()) {
             PlausibleRange.COORDINATE.check(v, "position[0]", p.x());
             PlausibleRange.COORDINATE.check(v, "position[1]", p.y());
             PlausibleRange.COORDINATE.check(v, "position[2]", p.z());
         } else {
-            v.add("position", p.toString(), "must be three finite numbers");
+            v.add("position", GivenValue.text(p.toString()), InputRule.POSITION_NOT_FINITE);
         }
     }
 
@@ -123,9 +128,11 @@ public final class Support {
      * @throws org.lifeline.base.InvalidInputException if this is an intermediate anchor
      */
     public Support withInlineAbsorber(InlineAbsorber value) {
-        new Violations()
-                .require(end, "inlineAbsorber", "given", "only an end anchor can carry an in-line absorber")
-                .throwIfAny();
+        if (!end) {
+            new Violations()
+                    .add("inlineAbsorber", GivenValue.text("given"), InputRule.INLINE_ABSORBER_INSIDE)
+                    .throwIfAny();
+        }
         return new Support(this, stiffness, Violations.required("inlineAbsorber", value), capacity);
     }
 
@@ -178,13 +185,11 @@ public final class Support {
      */
     public Support withPassage(Passage value) {
         Violations.required("passage", value);
-        new Violations()
-                .require(
-                        !end,
-                        "passage",
-                        value.toString(),
-                        "an end anchor holds the cable; only an intermediate anchor is passed")
-                .throwIfAny();
+        if (end) {
+            new Violations()
+                    .add("passage", GivenValue.text(value.toString()), InputRule.PASSAGE_AT_END)
+                    .throwIfAny();
+        }
         return new Support(this, position, value, stiffness, inlineAbsorber, capacity);
     }
 
