@@ -37,6 +37,10 @@ public enum PlausibleRange implements ViolationCode {
     METALLIC_AREA(1e-8, 0.2, "m²", "no rope has such a cross-section"),
     /** Tensile grade of wires [Pa]; rope wires have 1370 to 2160 MPa. */
     TENSILE_GRADE(1e8, 1e10, "Pa", "rope wires have 1.4e9 to 2.2e9 Pa"),
+    /** Second moment of area of a post [m⁴]. */
+    SECOND_MOMENT(1e-13, 10, "m⁴", "no post has such a section"),
+    /** Elastic moment of resistance of a post [N·m]. */
+    MOMENT(1e-3, 1e9, "N·m", "no post of a lifeline resists such a moment"),
     /** Strength of a cable or an anchor [N]. */
     STRENGTH(1, 1e9, "N", "no rope or anchor of a lifeline has such a strength"),
     /** Coefficient of thermal expansion [1/K]; aramid has −5e-6, polyethylene 2e-4. */
@@ -120,6 +124,7 @@ public enum PlausibleRange implements ViolationCode {
      * @param value the value [unit of the range]
      */
     public void check(Violations v, String path, double value) {
+        // The words are put together only where they are needed: most values are good, and numbers take long to print.
         if (this == TEMPERATURE) {
             if (!(value > lowest && value < highest)) {
                 v.add(violation(path, value).allowing(AllowedRange.inside(Interval.of(lowest, highest))));
@@ -130,10 +135,8 @@ public enum PlausibleRange implements ViolationCode {
             v.positive(path, value, unit);
         } else if (!Double.isFinite(value)) {
             v.finite(path, value, unit);
-        } else {
-            if (!(value >= lowest && value <= highest)) {
-                v.add(violation(path, value).allowing(AllowedRange.within(Interval.of(lowest, highest))));
-            }
+        } else if (value < lowest || value > highest) {
+            v.add(violation(path, value).allowing(AllowedRange.within(Interval.of(lowest, highest))));
         }
     }
 

@@ -122,6 +122,19 @@ public final class Fall implements Canonical {
     }
 
     /**
+     * How far from the vertical plane of the line those who fall stand.
+     *
+     * @return the largest of their distances [m], not negative
+     */
+    public double largestOffset() {
+        double most = 0;
+        for (Worker each : fallers) {
+            most = Math.max(most, each.offset());
+        }
+        return most;
+    }
+
+    /**
      * Checks that those who fall reach the line with their connections, and that a stated free fall is one that the
      * connections can give.
      *

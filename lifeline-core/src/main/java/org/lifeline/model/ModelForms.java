@@ -50,7 +50,19 @@ final class ModelForms {
                 .number("stiffness.y", k.y(), "N/m")
                 .number("stiffness.z", k.z(), "N/m");
         s.inlineAbsorber().ifPresent(a -> curve(b, "inlineAbsorber", a.curve()));
+        s.post().ifPresent(post -> post(b, post));
         return b.number("capacity", s.capacity(), "N").build();
+    }
+
+    private static void post(CanonicalForm.Builder b, Post post) {
+        b.number("post.height", post.height(), "m")
+                .number("post.eccentricity.x", post.eccentricity().x(), "m")
+                .number("post.eccentricity.y", post.eccentricity().y(), "m")
+                .number("post.elasticModulus", post.elasticModulus(), "Pa")
+                .number("post.secondMomentX", post.secondMomentX(), "m⁴")
+                .number("post.secondMomentY", post.secondMomentY(), "m⁴")
+                .number("post.momentOfResistanceX", post.momentOfResistanceX(), "N·m")
+                .number("post.momentOfResistanceY", post.momentOfResistanceY(), "N·m");
     }
 
     static CanonicalForm of(Connection c) {
@@ -130,6 +142,9 @@ final class ModelForms {
             b.number(path + ".from", o.from(), "m")
                     .number(path + ".to", o.to(), "m")
                     .number(path + ".elevation", o.elevation(), "m");
+            if (o.distance() != 0) {
+                b.number(path + ".distance", o.distance(), "m");
+            }
         }
         return b.build();
     }

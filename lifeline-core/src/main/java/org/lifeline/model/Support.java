@@ -25,6 +25,7 @@ public final class Support implements Canonical {
     private final Stiffness stiffness;
     private final @Nullable InlineAbsorber inlineAbsorber;
     private final @Nullable Double capacity;
+    private final @Nullable Post post;
 
     private Support(Support s, Stiffness stiffness, @Nullable InlineAbsorber absorber, @Nullable Double capacity) {
         this(s, s.position, s.passage, stiffness, absorber, capacity);
@@ -44,6 +45,18 @@ public final class Support implements Canonical {
         this.stiffness = stiffness;
         this.inlineAbsorber = absorber;
         this.capacity = capacity;
+        this.post = s.post;
+    }
+
+    private Support(Support s, Stiffness stiffness, Post post) {
+        this.id = s.id;
+        this.end = s.end;
+        this.position = s.position;
+        this.passage = s.passage;
+        this.stiffness = stiffness;
+        this.inlineAbsorber = s.inlineAbsorber;
+        this.capacity = s.capacity;
+        this.post = post;
     }
 
     private Support(String id, boolean end, Point position, Passage passage) {
@@ -54,6 +67,7 @@ public final class Support implements Canonical {
         this.stiffness = Stiffness.rigid();
         this.inlineAbsorber = null;
         this.capacity = null;
+        this.post = null;
         Violations v = new Violations().named("id", id);
         if (passage == null) {
             v.missing("passage");
@@ -123,6 +137,18 @@ public final class Support implements Canonical {
                     .throwIfAny();
         }
         return new Support(this, stiffness, Violations.required("inlineAbsorber", value), capacity);
+    }
+
+    /**
+     * The same on a post. Where the post states a section, the support gets the stiffness of its top; where it states none,
+     * the stiffness stays as it is.
+     *
+     * @param value the post
+     * @return the new support
+     */
+    public Support withPost(Post value) {
+        Violations.required("post", value);
+        return new Support(this, value.hasSection() ? value.stiffness() : stiffness, value);
     }
 
     /**
@@ -225,6 +251,15 @@ public final class Support implements Canonical {
     }
 
     /**
+     * The post that carries the support.
+     *
+     * @return the post, if one is stated
+     */
+    public Optional<Post> post() {
+        return Optional.ofNullable(post);
+    }
+
+    /**
      * Stated strength of the anchor.
      *
      * @return capacity [N], if stated
@@ -253,12 +288,13 @@ public final class Support implements Canonical {
                 && passage.equals(s.passage)
                 && stiffness.equals(s.stiffness)
                 && Objects.equals(inlineAbsorber, s.inlineAbsorber)
-                && Objects.equals(capacity, s.capacity);
+                && Objects.equals(capacity, s.capacity)
+                && Objects.equals(post, s.post);
     }
 
     @Override
     public int hashCode() {
-        return Objects.hash(id, end, position, passage, stiffness, inlineAbsorber, capacity);
+        return Objects.hash(id, end, position, passage, stiffness, inlineAbsorber, capacity, post);
     }
 
     @Override
@@ -266,6 +302,7 @@ public final class Support implements Canonical {
         return (end ? "end anchor " : "intermediate anchor ") + id + " at " + position + (end ? "" : ", " + passage)
                 + (stiffness.isRigid() ? "" : ", " + stiffness)
                 + (inlineAbsorber == null ? "" : ", " + inlineAbsorber)
-                + (capacity == null ? "" : ", capacity " + capacity + " N");
+                + (capacity == null ? "" : ", capacity " + capacity + " N")
+                + (post == null ? "" : ", " + post);
     }
 }

@@ -55,6 +55,15 @@ class ValueSemanticsTest {
     }
 
 
+    private static Post.Builder post() {
+        return Post.ofHeight(1)
+                .elasticModulus(2.1e11)
+                .secondMomentX(1e-6)
+                .secondMomentY(1e-6)
+                .momentOfResistanceX(1e4)
+                .momentOfResistanceY(1e4);
+    }
+
     private static Lifeline.Builder line() {
         return Lifeline.builder()
                 .cable(cable().build())
@@ -138,9 +147,19 @@ class ValueSemanticsTest {
                 () -> end.withStiffness(Stiffness.alongX(1e5)),
                 () -> end.withInlineAbsorber(InlineAbsorber.of(SPRING)),
                 () -> end.withCapacity(2e4),
+                () -> end.withPost(Post.ofHeight(1).build()),
                 () -> Support.intermediate("a", Point.of(0, 0, 12), Passage.free()),
                 () -> post.withPassage(Passage.friction(0.1)),
                 () -> post.withPassage(Passage.clamped())));
+        rows.add(List.of(
+                () -> post().build(),
+                () -> Post.ofHeight(2).build(),
+                () -> post().eccentricity(new Post.Eccentricity(0.1, 0)).build(),
+                () -> post().secondMomentX(2e-6).build(),
+                () -> post().secondMomentY(2e-6).build(),
+                () -> post().elasticModulus(2e11).build(),
+                () -> post().momentOfResistanceX(2e4).build(),
+                () -> post().momentOfResistanceY(2e4).build()));
         rows.add(List.of(
                 () -> Place.of(1, 2), () -> Place.of(2, 2), () -> Place.of(1, 3), () -> Place.atSupport("a")));
         rows.add(List.of(
@@ -174,6 +193,9 @@ class ValueSemanticsTest {
                 () -> design().clearance(ClearanceRules.commonPractice().withMargin(1)).build(),
                 () -> design().clearance(ClearanceRules.commonPractice()
                                 .withObstructions(List.of(new Obstruction(0, 5, 3))))
+                        .build(),
+                () -> design().clearance(ClearanceRules.commonPractice()
+                                .withObstructions(List.of(new Obstruction(0, 5, 3, 0.2))))
                         .build(),
                 () -> design().modelFactors(new ModelFactors(1.1, 1)).build(),
                 () -> design().workingFloor(10).build(),

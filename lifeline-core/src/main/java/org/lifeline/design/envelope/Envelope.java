@@ -10,6 +10,7 @@ import org.lifeline.base.ProgressListener;
 import org.lifeline.base.Violations;
 import org.lifeline.base.canonical.Canonical;
 import org.lifeline.base.canonical.CanonicalForm;
+import org.lifeline.internal.numeric.SharedWork;
 import org.lifeline.model.Fall;
 import org.lifeline.model.LifelineDesign;
 import org.lifeline.model.Obstruction;
@@ -30,19 +31,19 @@ public final class Envelope implements WorstCases, Canonical {
     private final Tolerances tolerances;
     private final boolean allCombinations;
     private final int intervals;
-    private final @Nullable Executor executor;
+    private final @Nullable SharedWork shared;
     private final ProgressListener listener;
 
     private Envelope(
             Tolerances tolerances,
             boolean allCombinations,
             int intervals,
-            @Nullable Executor executor,
+            @Nullable SharedWork shared,
             ProgressListener listener) {
         this.tolerances = tolerances;
         this.allCombinations = allCombinations;
         this.intervals = intervals;
-        this.executor = executor;
+        this.shared = shared;
         this.listener = listener;
     }
 
@@ -62,7 +63,7 @@ public final class Envelope implements WorstCases, Canonical {
      * @return the new analysis
      */
     public Envelope withTolerances(Tolerances value) {
-        return new Envelope(value, allCombinations, intervals, executor, listener);
+        return new Envelope(value, allCombinations, intervals, shared, listener);
     }
 
     /**
@@ -71,7 +72,7 @@ public final class Envelope implements WorstCases, Canonical {
      * @return the new analysis
      */
     public Envelope withAllCombinations() {
-        return new Envelope(tolerances, true, intervals, executor, listener);
+        return new Envelope(tolerances, true, intervals, shared, listener);
     }
 
     /**
@@ -85,7 +86,7 @@ public final class Envelope implements WorstCases, Canonical {
         new Violations()
                 .atLeast("intervals", value, 4)
                 .throwIfAny();
-        return new Envelope(tolerances, allCombinations, value, executor, listener);
+        return new Envelope(tolerances, allCombinations, value, shared, listener);
     }
 
     /**
@@ -95,7 +96,7 @@ public final class Envelope implements WorstCases, Canonical {
      * @return the new analysis
      */
     public Envelope withExecutor(Executor value) {
-        return new Envelope(tolerances, allCombinations, intervals, value, listener);
+        return new Envelope(tolerances, allCombinations, intervals, new SharedWork(value), listener);
     }
 
     /**
@@ -105,7 +106,7 @@ public final class Envelope implements WorstCases, Canonical {
      * @return the new analysis
      */
     public Envelope withProgress(ProgressListener value) {
-        return new Envelope(tolerances, allCombinations, intervals, executor, value);
+        return new Envelope(tolerances, allCombinations, intervals, shared, value);
     }
 
     /**
@@ -130,7 +131,7 @@ public final class Envelope implements WorstCases, Canonical {
         for (int span = 1; span <= design.line().spans(); span++) {
             stations.add(stations(design, span));
         }
-        EnvelopeSearch search = new EnvelopeSearch(design, stations, executor, listener);
+        EnvelopeSearch search = new EnvelopeSearch(design, stations, shared, listener);
         for (MovingFall movingFall : MovingFall.of(design)) {
             List<LoadCombination> all = LoadCombinations.all(design, tolerances);
             for (LoadCombination combination : all) {
