@@ -1,8 +1,8 @@
-package org.lifeline.file.units;
+package org.lifeline.base.unit;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
-import java.text.Normalizer;
+import java.math.RoundingMode;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -10,12 +10,15 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import org.lifeline.base.Dimension;
 
 /**
- * The units that a design file may use, with exact factors into SI.
+ * The units in which quantities are stated and shown, with factors into SI and back.
  *
  * <p>Exact by definition: 1 in = 0.0254 m, 1 ft = 0.3048 m, 1 lb = 0.45359237 kg (international yard and pound agreement,
- * 1959); standard gravity 9.80665 m/s² (3rd CGPM, 1901), hence 1 lbf = 4.4482216152605 N. Immutable and thread-safe.
+ * 1959); standard gravity 9.80665 m/s² (3rd CGPM, 1901), hence 1 lbf = 4.4482216152605 N. A number is converted exactly and rounded once. Immutable and thread-safe.
+ *
+ * @since 1.0.0
  */
 public enum Unit {
     /** Metre. */
@@ -101,6 +104,12 @@ public enum Unit {
     PER_FAHRENHEIT(Dimension.EXPANSION, "/°F", "1.8", "1", "1/°F", "/degF", "1/degF"),
     /** Percent. */
     PERCENT(Dimension.STRAIN, "%", "0.01"),
+    /** A bare number. */
+    ONE(Dimension.RATIO, "", "1"),
+    /** Radian. */
+    RADIAN(Dimension.ANGLE, "rad", "1"),
+    /** Degree of angle: π/180 rad, to 41 digits. */
+    DEGREE(Dimension.ANGLE, "°", "0.017453292519943295769236907684886127134429", "1", "deg"),
     /** Metre per second squared. */
     METRE_PER_SECOND_SQUARED(Dimension.ACCELERATION, "m/s²", "1", "1", "m/s^2"),
     /** Foot per second squared. */
@@ -109,6 +118,14 @@ public enum Unit {
     private static final Pattern BLANKS = Pattern.compile("\\s*([/·])\\s*");
 
     private static final Map<String, Unit> BY_SPELLING = spellings();
+    private static final MathContext PRECISE = new MathContext(60);
+    private static final BigDecimal FREEZING_IN_FAHRENHEIT = BigDecimal.valueOf(32);
+    private static final BigDecimal FREEZING_IN_KELVIN = new BigDecimal("273.15");
+
+    /** Digits of a printed number: one is tried first; so many bring back what was stated, also a small °C in kelvin [-]. */
+    private static final int FEWEST_DIGITS = 1;
+
+    private static final int MOST_DIGITS = 45;
 
     private final Dimension dimension;
     private final String symbol;
@@ -136,10 +153,17 @@ public enum Unit {
         return Map.copyOf(map);
     }
 
-    /** One form for spellings that look alike: mm² and mm2, ℃ and °C, µ signs, blanks around a slash. */
+    /** One form for spellings that look alike: mm² and mm2, ℃ and °C, dots for a product, blanks around a slash. */
     private static String fold(String text) {
-        String plain = Normalizer.normalize(text, Normalizer.Form.NFKC).replace('⋅', '·');
-        return BLANKS.matcher(plain).replaceAll("$1").strip();
+        String plain = text.replace('²', '2')
+                .replace("℃", "°C")
+                .replace("℉", "°F")
+                .replace('⋅', '·')
+                .replace('∕', '/')
+                .replace('⁄', '/')
+                .replace('\u00a0', ' ')
+                .replace('\u202f', ' ');
+        return plain.replaceAll("\\s*([/·])\\s*", "$1").strip();
     }
 
     /**
@@ -200,14 +224,79 @@ public enum Unit {
      * @return the SI value [unit of the dimension]; temperatures [°C]
      */
     public double toSi(BigDecimal value) {
-        BigDecimal shifted = this == FAHRENHEIT ? value.subtract(BigDecimal.valueOf(32)) : value;
+        BigDecimal shifted = this == FAHRENHEIT ? value.subtract(FREEZING_IN_FAHRENHEIT) : value;
         BigDecimal product = shifted.multiply(factor);
         if (divisor.compareTo(BigDecimal.ONE) != 0) {
-            product = product.divide(divisor, new MathContext(60));
+            product = product.divide(divisor, PRECISE);
         }
-        if (this == KELVIN) {
-            product = product.subtract(new BigDecimal("273.15"));
+        return (this == KELVIN ? product.subtract(FREEZING_IN_KELVIN) : product).doubleValue();
+    }
+
+    /**
+     * Turns a number in this unit into SI, rounded once.
+     *
+     * @param value the number [unit of the number]; may be infinite or NaN
+     * @return the SI value [unit of the dimension]; temperatures [°C]
+     */
+    public double toSi(double value) {
+        return Double.isFinite(value) ? toSi(new BigDecimal(value)) : value;
+    }
+
+    /**
+     * The exact number of a quantity in this unit.
+     *
+     * @param si the quantity in SI [unit of the dimension], finite; temperatures [°C]
+     * @return the number, to 60 digits
+     */
+    public BigDecimal exact(double si) {
+        BigDecimal shifted = this == KELVIN ? new BigDecimal(si).add(FREEZING_IN_KELVIN) : new BigDecimal(si);
+        BigDecimal number = shifted.multiply(divisor).divide(factor, PRECISE);
+        return this == FAHRENHEIT ? number.add(FREEZING_IN_FAHRENHEIT) : number;
+    }
+
+    /**
+     * Turns a quantity in SI into a number in this unit, rounded once.
+     *
+     * @param si the quantity in SI [unit of the dimension]; may be infinite or NaN; temperatures [°C]
+     * @return the number [unit of the number]
+     */
+    public double fromSi(double si) {
+        return Double.isFinite(si) ? exact(si).doubleValue() : si;
+    }
+
+    /**
+     * A quantity with this unit, as text that {@link QuantityText} reads back.
+     *
+     * @param si the quantity in SI [unit of the dimension]; may be infinite or NaN; temperatures [°C]
+     * @param decimals decimals to round to, half up; not negative
+     * @return for example {@code "21.09 kN"}
+     */
+    public String print(double si, int decimals) {
+        String number = Double.isFinite(si)
+                ? exact(si).setScale(decimals, RoundingMode.HALF_UP).toPlainString()
+                : Double.toString(si);
+        return symbol.isEmpty() ? number : number + " " + symbol;
+    }
+
+    /**
+     * A quantity with this unit, with as many digits as bring the same SI value back.
+     *
+     * @param si the quantity in SI [unit of the dimension]; may be infinite or NaN; temperatures [°C]
+     * @return for example {@code "21.086413900000002 kN"}
+     */
+    public String print(double si) {
+        if (!Double.isFinite(si)) {
+            return print(si, 0);
         }
-        return product.doubleValue();
+        BigDecimal exact = exact(si);
+        int digits = FEWEST_DIGITS;
+        BigDecimal shortest = exact.round(new MathContext(digits));
+        while (toSi(shortest) != si && digits < MOST_DIGITS) {
+            digits++;
+            shortest = exact.round(new MathContext(digits));
+        }
+        BigDecimal plain = shortest.stripTrailingZeros();
+        String number = plain.scale() < 0 ? plain.setScale(0).toPlainString() : plain.toPlainString();
+        return symbol.isEmpty() ? number : number + " " + symbol;
     }
 }

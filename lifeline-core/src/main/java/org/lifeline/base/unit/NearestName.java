@@ -1,4 +1,4 @@
-package org.lifeline.file.units;
+package org.lifeline.base.unit;
 
 import java.util.Collection;
 import java.util.Locale;

@@ -1,4 +1,4 @@
-package org.lifeline.file.units;
+package org.lifeline.base.unit;
 
 import java.math.BigDecimal;
 import java.util.Arrays;
@@ -7,6 +7,11 @@ import java.util.Optional;
 import java.util.function.Predicate;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.lifeline.base.Dimension;
+import org.lifeline.base.GivenValue;
+import org.lifeline.base.InputRule;
+import org.lifeline.base.InvalidInputException;
+import org.lifeline.base.Violation;
 
 /**
  * Reads quantities: a decimal number, then a unit, with or without a blank between them.
@@ -70,6 +75,24 @@ public final class QuantityText {
         return new Quantity(si, unit, text);
     }
 
+    /**
+     * Reads a quantity into SI.
+     *
+     * @param path where the text stands, for the violation
+     * @param text the text, for example {@code "6 ft"}
+     * @param wanted the dimension that it must have
+     * @return the quantity in SI [unit of the dimension]; temperatures [°C]
+     * @throws InvalidInputException if the text is no such quantity
+     */
+    public static double read(String path, String text, Dimension wanted) {
+        try {
+            return parse(text, wanted).si();
+        } catch (RuleBroken e) {
+            throw new InvalidInputException(
+                    List.of(Violation.of(path, GivenValue.quoted(text), InputRule.NOT_A_QUANTITY, e.rule())));
+        }
+    }
+
     private static Unit unit(String spelling, Dimension wanted) throws RuleBroken {
         if (spelling.isEmpty()) {
             throw new RuleBroken("has no unit; " + must(wanted));
@@ -93,6 +116,7 @@ public final class QuantityText {
         return Arrays.stream(Unit.values())
                 .filter(which)
                 .flatMap(u -> u.allSpellings().stream())
+                .filter(s -> !s.isEmpty())
                 .toList();
     }
 

@@ -1,4 +1,4 @@
-package org.lifeline.file.units;
+package org.lifeline.base.unit;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
@@ -10,6 +10,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.lifeline.base.Dimension;
 
 class QuantityTextTest {
 
@@ -161,7 +162,7 @@ class QuantityTextTest {
                 "1e99999 m|LENGTH|must be one number followed by its unit",
                 "12 °C|LENGTH|is a temperature",
                 "12e-6 K|EXPANSION|is a temperature",
-                "5 °|TEMPERATURE|has the unknown unit"
+                "5 °|TEMPERATURE|is an angle (°); must be a temperature"
             })
     void refuses(String text, Dimension dimension, String rule) {
         assertThatThrownBy(() -> QuantityText.parse(text, dimension))

@@ -4,19 +4,23 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.IntFunction;
+import org.lifeline.base.AllowedRange;
 import org.lifeline.base.GivenValue;
 import org.lifeline.base.InputRule;
+import org.lifeline.base.Interval;
 import org.lifeline.base.PlausibleRange;
 import org.lifeline.base.Point;
+import org.lifeline.base.Violation;
 import org.lifeline.base.Violations;
 
 /**
- * Whether supports in their order make a line: end anchors at both ends and nowhere else, each id once, no span too steep.
+ * What a line is held to: its supports in their order make a line, with end anchors at both ends and nowhere else, each id
+ * once, no span too steep; and what is on it lies on it.
  *
  * @param supports the supports in the order of the line
  * @param paths the path under which a support was given, by its number
  */
-record SupportOrder(List<Support> supports, IntFunction<String> paths) {
+record LineRules(List<Support> supports, IntFunction<String> paths) {
     /** Steepest chord of a span that the model takes [-], rise over run: 80°. */
     private static final double STEEPEST = Math.tan(Math.toRadians(80));
 
@@ -64,5 +68,32 @@ record SupportOrder(List<Support> supports, IntFunction<String> paths) {
 
     private String path(int support) {
         return paths.apply(support);
+    }
+
+    /** What is wrong with a place on a line. */
+    static List<Violation> place(Lifeline line, Place place) {
+        if (place.isAtSupport()) {
+            String id = place.support().orElseThrow();
+            return line.supports().stream().anyMatch(s -> s.id().equals(id))
+                    ? List.of()
+                    : List.of(Violation.of("support", GivenValue.text(id), InputRule.NO_SUCH_SUPPORT));
+        }
+        if (place.span() < 1 || place.span() > line.spans()) {
+            return spanNumber("span", place.span(), line.spans());
+        }
+        double run = line.run(place.span());
+        if (place.station() > 0 && place.station() < run) {
+            return List.of();
+        }
+        return List.of(Violation.of(
+                        "station", GivenValue.number(place.station(), "m"), InputRule.STATION_OUTSIDE_SPAN, run)
+                .allowing(AllowedRange.inside(Interval.of(0, run))));
+    }
+
+    /** What is wrong with the number of a span. */
+    static List<Violation> spanNumber(String path, int span, int spans) {
+        return new Violations()
+                .numbered(path, span, Interval.of(1, Math.max(1, spans)), InputRule.NO_SUCH_SPAN)
+                .list();
     }
 }

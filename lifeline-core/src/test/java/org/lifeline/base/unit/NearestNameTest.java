@@ -1,4 +1,4 @@
-package org.lifeline.file.units;
+package org.lifeline.base.unit;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
