@@ -8,8 +8,8 @@ import java.nio.file.Path;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
-import org.lifeline.examples.arrests.DesignRun;
-import org.lifeline.examples.criteria.CriteriaCheck;
+import org.lifeline.file.result.DesignRun;
+import org.lifeline.file.result.CriteriaCheck;
 import org.lifeline.file.DesignFile;
 import org.lifeline.file.units.Unit;
 
