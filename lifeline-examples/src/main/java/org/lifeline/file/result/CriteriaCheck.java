@@ -1,8 +1,8 @@
-package org.lifeline.examples.criteria;
+package org.lifeline.file.result;
+
 
 import java.util.List;
 import org.lifeline.design.criteria.Criterion;
-import org.lifeline.examples.arrests.DesignRun;
 
 /** Evaluates criteria on a computed design and lays out their comparisons, one after the other. */
 public final class CriteriaCheck {

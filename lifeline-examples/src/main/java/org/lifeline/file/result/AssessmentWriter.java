@@ -1,4 +1,5 @@
-package org.lifeline.file;
+package org.lifeline.file.result;
+
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
@@ -19,7 +20,6 @@ import org.lifeline.design.criteria.Status;
 import org.lifeline.design.envelope.Extreme;
 import org.lifeline.design.envelope.FallCase;
 import org.lifeline.design.envelope.Quantity;
-import org.lifeline.examples.criteria.PrintedComparison;
 import org.lifeline.model.Place;
 
 /** Draws up the member {@code assessment} of a result file: plain SI numbers, unrounded. */

@@ -1,4 +1,4 @@
-package org.lifeline.examples.criteria;
+package org.lifeline.file.result;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
@@ -18,7 +18,6 @@ import org.lifeline.design.criteria.SourceKind;
 import org.lifeline.design.criteria.Status;
 import org.lifeline.design.envelope.Quantity;
 import org.lifeline.examples.TestFiles;
-import org.lifeline.examples.arrests.DesignRun;
 import org.lifeline.file.DesignFile;
 import org.lifeline.model.ModelFactors;
 

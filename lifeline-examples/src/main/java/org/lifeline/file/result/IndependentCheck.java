@@ -1,4 +1,4 @@
-package org.lifeline.examples.arrests;
+package org.lifeline.file.result;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -74,6 +74,19 @@ public final class IndependentCheck {
      * @return one line for each; empty if everything passed; unmodifiable
      */
     public List<String> lines() {
+        return lines(true);
+    }
+
+    /**
+     * What failed, as sentences.
+     *
+     * @return one line for each; empty if nothing failed; unmodifiable
+     */
+    public List<String> failedLines() {
+        return lines(false);
+    }
+
+    private List<String> lines(boolean notCheckableToo) {
         List<String> list = new ArrayList<>();
         for (int i = 0; i < reports.size(); i++) {
             String name = "arrest " + (i + 1) + ": ";
@@ -81,8 +94,10 @@ public final class IndependentCheck {
                 for (CheckResult each : r.failures()) {
                     list.add(name + each);
                 }
-                for (CheckResult each : r.notCheckable()) {
-                    list.add(name + each);
+                if (notCheckableToo) {
+                    for (CheckResult each : r.notCheckable()) {
+                        list.add(name + each);
+                    }
                 }
             });
         }

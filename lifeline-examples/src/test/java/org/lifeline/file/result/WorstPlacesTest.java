@@ -1,4 +1,4 @@
-package org.lifeline.examples.arrests;
+package org.lifeline.file.result;
 
 import static org.assertj.core.api.Assertions.assertThat;
 

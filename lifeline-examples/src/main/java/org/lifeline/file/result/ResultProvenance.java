@@ -1,4 +1,4 @@
-package org.lifeline.file;
+package org.lifeline.file.result;
 
 import java.util.Collections;
 import java.util.LinkedHashMap;
@@ -26,12 +26,12 @@ public record ResultProvenance(String commit, String jdk, Map<String, String> op
      *
      * @param commit the state of the source
      * @param options what was asked for
-     * @param file the design file
+     * @param contentSha256 SHA-256 of what stands in the design file, without white space
      * @return the provenance
      */
-    public static ResultProvenance of(String commit, Map<String, String> options, DesignFile file) {
+    public static ResultProvenance of(String commit, Map<String, String> options, String contentSha256) {
         String jdk =
                 System.getProperty("java.vm.name", "unknown") + " " + System.getProperty("java.vm.version", "unknown");
-        return new ResultProvenance(commit, jdk, options, file.hashes().content());
+        return new ResultProvenance(commit, jdk, options, contentSha256);
     }
 }

@@ -1,4 +1,5 @@
-package org.lifeline.file;
+package org.lifeline.file.result;
+
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
@@ -22,10 +23,6 @@ import org.lifeline.analysis.state.SupportReaction;
 import org.lifeline.base.Vector3;
 import org.lifeline.design.envelope.Extreme;
 import org.lifeline.design.envelope.Quantity;
-import org.lifeline.examples.arrests.AssessedRun;
-import org.lifeline.examples.arrests.DesignRun;
-import org.lifeline.examples.arrests.IndependentCheck;
-import org.lifeline.examples.criteria.PrintedComparison;
 import org.lifeline.model.absorber.DeploymentForce;
 
 /**

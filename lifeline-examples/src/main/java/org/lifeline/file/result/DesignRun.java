@@ -1,4 +1,4 @@
-package org.lifeline.examples.arrests;
+package org.lifeline.file.result;
 
 import java.util.List;
 import java.util.concurrent.CancellationException;

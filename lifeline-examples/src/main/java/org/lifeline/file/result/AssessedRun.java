@@ -1,4 +1,4 @@
-package org.lifeline.examples.arrests;
+package org.lifeline.file.result;
 
 import org.lifeline.design.assessment.Assessment;
 import org.lifeline.design.assessment.AssessmentResult;

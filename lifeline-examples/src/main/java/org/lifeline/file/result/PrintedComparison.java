@@ -1,4 +1,4 @@
-package org.lifeline.examples.criteria;
+package org.lifeline.file.result;
 
 import java.util.Optional;
 import org.lifeline.analysis.ArrestResult;

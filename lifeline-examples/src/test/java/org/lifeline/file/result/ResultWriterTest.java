@@ -1,4 +1,4 @@
-package org.lifeline.file;
+package org.lifeline.file.result;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
@@ -12,8 +12,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.lifeline.analysis.ArrestResult;
 import org.lifeline.examples.TestFiles;
-import org.lifeline.examples.arrests.DesignRun;
-import org.lifeline.examples.criteria.CriteriaCheck;
+import org.lifeline.file.DesignFile;
 
 class ResultWriterTest {
 
