@@ -209,7 +209,7 @@ public final class LineModel {
 
     NoEquilibriumException failure(String what, double share, Equilibrium e) {
         return new NoEquilibriumException(
-                what + reason(), share, new Convergence(e.iterations, e.residual, Equilibrium.CONVERGED));
+                what + reason(), share, new Convergence(iterations + e.iterations, e.residual, Equilibrium.CONVERGED));
     }
 
     private String reason() {
