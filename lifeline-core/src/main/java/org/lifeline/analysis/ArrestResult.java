@@ -14,6 +14,8 @@ import org.lifeline.analysis.state.InlineAbsorberState;
 import org.lifeline.analysis.state.SupportReaction;
 import org.lifeline.analysis.warning.Warning;
 import org.lifeline.base.Convergence;
+import org.lifeline.base.InputRule;
+import org.lifeline.base.Interval;
 import org.lifeline.base.Point;
 import org.lifeline.base.UnitSystem;
 import org.lifeline.base.Violations;
@@ -446,11 +448,7 @@ public final class ArrestResult {
     public double slip(int support) {
         int last = peak.supports().size() - 1;
         new Violations()
-                .require(
-                        support >= 0 && support <= last,
-                        "support",
-                        Integer.toString(support),
-                        "must be the number of a support from 0 to " + last)
+                .numbered("support", support, Interval.of(0, last), InputRule.NO_SUCH_SUPPORT_NUMBER)
                 .throwIfAny();
         double moved = peak.supports().get(support).slip()
                 - before.supports().get(support).slip();

@@ -11,7 +11,6 @@ import org.lifeline.analysis.clearance.ClearanceAccount.Levels;
 import org.lifeline.analysis.state.LoadPosition;
 import org.lifeline.base.PlausibleRange;
 import org.lifeline.base.Point;
-import org.lifeline.base.Violation;
 import org.lifeline.base.Violations;
 import org.lifeline.internal.line.LineEnergy;
 import org.lifeline.internal.path.LineModel;
@@ -269,13 +268,9 @@ public final class EnergyBalance {
 
     static void checkPlaces(Lifeline line, Fall fall) {
         Violations v = new Violations();
-        for (Violation each : line.check(fall.place())) {
-            v.add(each.below("fall"));
-        }
+        v.addAll(line.check(fall.place()), "fall.at");
         for (int i = 0; i < fall.hanging().size(); i++) {
-            for (Violation each : line.check(fall.hanging().get(i).place())) {
-                v.add(each.below("fall.hanging[" + i + "]"));
-            }
+            v.addAll(line.check(fall.hanging().get(i).place()), "fall.hanging[" + i + "].place");
         }
         v.throwIfAny();
     }

@@ -5,7 +5,6 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.lifeline.analysis.state.AppliedLoad;
 import org.lifeline.base.PlausibleRange;
-import org.lifeline.base.Violation;
 import org.lifeline.base.Violations;
 import org.lifeline.internal.path.LineModel;
 import org.lifeline.model.Attachment;
@@ -92,9 +91,7 @@ public final class Statics {
     private static void checkPlaces(Lifeline line, List<AppliedLoad> loads) {
         Violations v = new Violations();
         for (int i = 0; i < loads.size(); i++) {
-            for (Violation each : line.check(loads.get(i).place())) {
-                v.add(each.below("loads[" + i + "].place"));
-            }
+            v.addAll(line.check(loads.get(i).place()), "loads[" + i + "].place");
         }
         v.throwIfAny();
     }

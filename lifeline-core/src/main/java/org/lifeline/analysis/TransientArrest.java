@@ -4,7 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
+import org.lifeline.base.AllowedRange;
 import org.lifeline.base.Convergence;
+import org.lifeline.base.GivenValue;
+import org.lifeline.base.InputRule;
 import org.lifeline.base.NoEquilibriumException;
 import org.lifeline.base.PlausibleRange;
 import org.lifeline.base.Point;
@@ -224,9 +227,7 @@ public final class TransientArrest {
      * @throws org.lifeline.base.InvalidInputException if it is negative
      */
     public TransientArrest withRefinements(int most) {
-        new Violations()
-                .require(most >= 0, "refinements", Integer.toString(most), "must not be negative")
-                .throwIfAny();
+        new Violations().atLeast("refinements", most, 0).throwIfAny();
         return with(new MeshRefinement.Request(numerics.accuracy(), most, numerics.segment(), numerics.course()));
     }
 
@@ -252,14 +253,12 @@ public final class TransientArrest {
      */
     public TransientArrest withLaterFall(Fall fall, double time) {
         Violations.required("laterFall", fall);
-        new Violations()
-                .notNegative("laterFall.time", time, "s")
-                .require(
-                        fall.hanging().isEmpty(),
-                        "laterFall.hanging",
-                        fall.hanging().size() + " workers",
-                        "must be named by the first fall")
-                .throwIfAny();
+        Violations v = new Violations().notNegative("laterFall.time", time, "s");
+        int hanging = fall.hanging().size();
+        if (hanging > 0) {
+            v.add("laterFall.hanging", GivenValue.countOf(hanging, "workers"), InputRule.HANGING_IN_LATER_FALL);
+        }
+        v.throwIfAny();
         List<Timed> list = new ArrayList<>(later);
         list.add(new Timed(fall, time, false));
         return new TransientArrest(conditions, numerics, held, list);
@@ -298,7 +297,7 @@ public final class TransientArrest {
         Violations v = new Violations();
         attach(c, setup, new Timed(fall, 0, true), "duration", v);
         for (int i = 0; i < later.size(); i++) {
-            attach(c, setup, later.get(i), "laterFalls[" + i + "].time", v);
+            attach(c, setup, later.get(i), "laterFall[" + i + "].time", v);
         }
         v.throwIfAny();
         MeshRefinement motion = MeshRefinement.run(setup, numerics);
@@ -335,21 +334,20 @@ public final class TransientArrest {
         EnergyBalance.checkPlaces(line, fall);
         Violations v = new Violations();
         v.positive("cable.massPerLength", line.cable().massPerLength(line.gravity()), "kg/m");
-        v.require(
-                later.isEmpty() || numerics.course().afterCatch().isEmpty(),
-                "endAfterFirstCatch",
-                later.size() + " later falls",
-                "must not be asked for together with later falls");
+        if (!later.isEmpty() && numerics.course().afterCatch().isPresent()) {
+            GivenValue given = GivenValue.countOf(later.size(), "later falls");
+            v.add("endAfterFirstCatch", given, InputRule.EXCLUDES, "later falls");
+        }
         List<String> seen = new ArrayList<>();
         fall.fallers().forEach(w -> seen.add(w.id()));
         fall.hanging().forEach(h -> seen.add(h.worker().id()));
         for (int i = 0; i < later.size(); i++) {
-            String path = "laterFalls[" + i + "]";
-            for (Violation each : line.check(later.get(i).fall.place())) {
-                v.add(each.below(path));
-            }
+            String path = "laterFall[" + i + "]";
+            v.addAll(line.check(later.get(i).fall.place()), path + ".at");
             for (Worker w : later.get(i).fall.fallers()) {
-                v.require(!seen.contains(w.id()), path + ".fallers", w.id(), "must take part only once");
+                if (seen.contains(w.id())) {
+                    v.add(path + ".faller", GivenValue.text(w.id()), InputRule.TAKES_PART_TWICE);
+                }
                 seen.add(w.id());
             }
         }
@@ -405,14 +403,15 @@ public final class TransientArrest {
             }
             double caught = each.time + Math.sqrt(2 * free / model.line().gravity());
             double end = numerics.course().sampling().duration();
-            v.require(
-                    caught < end,
-                    path,
-                    first ? Violations.show(end, "s") : Violations.show(each.time, "s"),
-                    first
-                            ? "must be longer than the free fall, " + caught + " s"
-                            : "must be early enough for " + w.id() + ", who is caught at " + caught
-                                    + " s, to be caught before the run ends at " + end + " s");
+            if (!(caught < end)) {
+                String rule = first
+                        ? "longer than the free fall, " + caught + " s"
+                        : "early enough for " + w.id() + ", who is caught at " + caught
+                                + " s, to be caught before the run ends at " + end + " s";
+                v.add(Violation.of(
+                                path, GivenValue.number(first ? end : each.time, "s"), InputRule.TIME_TOO_SHORT, rule)
+                        .allowing(first ? AllowedRange.above(caught) : AllowedRange.atMost(end - caught + each.time)));
+            }
         }
         if (place.isAtSupport()) {
             setup.attachToSupport(model.line().supportOf(place), people);

@@ -3,7 +3,11 @@ package org.lifeline.model;
 import java.util.List;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
+import org.lifeline.base.AllowedRange;
+import org.lifeline.base.GivenValue;
+import org.lifeline.base.InputRule;
 import org.lifeline.base.PlausibleRange;
+import org.lifeline.base.Violation;
 import org.lifeline.base.Violations;
 import org.lifeline.model.absorber.DeploymentForce;
 import org.lifeline.model.absorber.LoadingCurve;
@@ -296,11 +300,10 @@ public final class Connection {
             double clear = positive(v, "clearanceForce", clearanceForce, PlausibleRange.ARREST_FORCE);
             double most = positive(v, "maximumForce", maximumForce, PlausibleRange.ARREST_FORCE);
             double extension = positive(v, "maximumExtension", maximumExtension, PlausibleRange.LENGTH);
-            v.require(
-                    !(most < clear),
-                    "maximumForce",
-                    Violations.show(most, "N"),
-                    "must not be lower than clearanceForce");
+            if (most < clear) {
+                v.add(Violation.of("maximumForce", GivenValue.number(most, "N"), InputRule.MAXIMUM_BELOW_CLEARANCE)
+                        .allowing(AllowedRange.atLeast(clear)));
+            }
             stiffness(v, "initialStiffness", initialStiffness);
             stiffness(v, "stopStiffness", stopStiffness);
             v.throwIfAny();
@@ -309,7 +312,7 @@ public final class Connection {
 
         private static double positive(Violations v, String path, @Nullable Double value, PlausibleRange range) {
             if (value == null) {
-                v.add(path, "missing", "must be given");
+                v.missing(path);
                 return Double.NaN;
             }
             if (value > 0) {
@@ -324,7 +327,9 @@ public final class Connection {
             if (value > 0) {
                 PlausibleRange.STIFFNESS.checkOrRigid(v, path, value);
             } else {
-                v.add(path, Violations.show(value, "N/m"), "must be above zero (leave it out where rigid)");
+                v.add(Violation.of(
+                                path, GivenValue.number(value, "N/m"), InputRule.RATE_NOT_ABOVE_ZERO, "start or stop")
+                        .allowing(AllowedRange.above(0)));
             }
         }
 

@@ -1,6 +1,10 @@
 package org.lifeline.model;
 
+import org.lifeline.base.AllowedRange;
+import org.lifeline.base.GivenValue;
+import org.lifeline.base.InputRule;
 import org.lifeline.base.PlausibleRange;
+import org.lifeline.base.Violation;
 import org.lifeline.base.Violations;
 
 /**
@@ -42,7 +46,10 @@ public final class Installed {
             case INITIAL_SAG -> v.positive("initialSag", value, "m");
             case UNSTRETCHED_LENGTH -> v.positive("unstretchedLength", value, "m");
         }
-        v.require(span >= 1, "span", Integer.toString(span), "must be 1 or more");
+        if (span < 1) {
+            v.add(Violation.of("span", GivenValue.count(span), InputRule.COUNT_FROM_ONE)
+                    .allowing(AllowedRange.atLeast(1)));
+        }
         PlausibleRange.TEMPERATURE.check(v, "temperature", temperature);
         v.throwIfAny();
     }

@@ -3,6 +3,8 @@ package org.lifeline.model;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
+import org.lifeline.base.GivenValue;
+import org.lifeline.base.InputRule;
 import org.lifeline.base.PlausibleRange;
 import org.lifeline.base.Point;
 import org.lifeline.base.Violations;
@@ -20,6 +22,7 @@ public final class Support {
     private final Stiffness stiffness;
     private final @Nullable InlineAbsorber inlineAbsorber;
     private final @Nullable Double capacity;
+    private final @Nullable Post post;
 
     private Support(Support s, Stiffness stiffness, @Nullable InlineAbsorber absorber, @Nullable Double capacity) {
         this(s, s.position, s.passage, stiffness, absorber, capacity);
@@ -39,6 +42,18 @@ public final class Support {
         this.stiffness = stiffness;
         this.inlineAbsorber = absorber;
         this.capacity = capacity;
+        this.post = s.post;
+    }
+
+    private Support(Support s, Stiffness stiffness, Post post) {
+        this.id = s.id;
+        this.end = s.end;
+        this.position = s.position;
+        this.passage = s.passage;
+        this.stiffness = stiffness;
+        this.inlineAbsorber = s.inlineAbsorber;
+        this.capacity = s.capacity;
+        this.post = post;
     }
 
     private Support(String id, boolean end, Point position, Passage passage) {
@@ -49,20 +64,24 @@ public final class Support {
         this.stiffness = Stiffness.rigid();
         this.inlineAbsorber = null;
         this.capacity = null;
-        Violations v = new Violations();
-        Violations.required("passage", passage);
-        v.require(!Violations.required("id", id).isBlank(), "id", '"' + id + '"', "must not be blank");
+        this.post = null;
+        Violations v = new Violations().named("id", id);
+        if (passage == null) {
+            v.missing("passage");
+        }
         checkPosition(v, position);
         v.throwIfAny();
     }
 
-    private static void checkPosition(Violations v, Point p) {
-        if (Violations.required("position", p).isFinite()) {
+    private static void checkPosition(Violations v, @Nullable Point p) {
+        if (p == null) {
+            v.missing("position");
+        } else if (p.isFinite()) {
             PlausibleRange.COORDINATE.check(v, "position[0]", p.x());
             PlausibleRange.COORDINATE.check(v, "position[1]", p.y());
             PlausibleRange.COORDINATE.check(v, "position[2]", p.z());
         } else {
-            v.add("position", p.toString(), "must be three finite numbers");
+            v.add("position", GivenValue.text(p.toString()), InputRule.POSITION_NOT_FINITE);
         }
     }
 
@@ -109,10 +128,24 @@ public final class Support {
      * @throws org.lifeline.base.InvalidInputException if this is an intermediate anchor
      */
     public Support withInlineAbsorber(InlineAbsorber value) {
-        new Violations()
-                .require(end, "inlineAbsorber", "given", "only an end anchor can carry an in-line absorber")
-                .throwIfAny();
+        if (!end) {
+            new Violations()
+                    .add("inlineAbsorber", GivenValue.text("given"), InputRule.INLINE_ABSORBER_INSIDE)
+                    .throwIfAny();
+        }
         return new Support(this, stiffness, Violations.required("inlineAbsorber", value), capacity);
+    }
+
+    /**
+     * The same on a post. Where the post states a section, the support gets the stiffness of its top; where it states none,
+     * the stiffness stays as it is.
+     *
+     * @param value the post
+     * @return the new support
+     */
+    public Support withPost(Post value) {
+        Violations.required("post", value);
+        return new Support(this, value.hasSection() ? value.stiffness() : stiffness, value);
     }
 
     /**
@@ -152,13 +185,11 @@ public final class Support {
      */
     public Support withPassage(Passage value) {
         Violations.required("passage", value);
-        new Violations()
-                .require(
-                        !end,
-                        "passage",
-                        value.toString(),
-                        "an end anchor holds the cable; only an intermediate anchor is passed")
-                .throwIfAny();
+        if (end) {
+            new Violations()
+                    .add("passage", GivenValue.text(value.toString()), InputRule.PASSAGE_AT_END)
+                    .throwIfAny();
+        }
         return new Support(this, position, value, stiffness, inlineAbsorber, capacity);
     }
 
@@ -214,6 +245,15 @@ public final class Support {
      */
     public Optional<InlineAbsorber> inlineAbsorber() {
         return Optional.ofNullable(inlineAbsorber);
+    }
+
+    /**
+     * The post that carries the support.
+     *
+     * @return the post, if one is stated
+     */
+    public Optional<Post> post() {
+        return Optional.ofNullable(post);
     }
 
     /**

@@ -79,6 +79,7 @@ public final class CalculationReport {
         private @Nullable EnvelopeResult envelope;
         private List<TransientResult> motions = List.of();
         private @Nullable AssessmentResult assessment;
+        private @Nullable IndependentCheckSection check;
 
         Options with(Consumer<Options> change) {
             Options o = new Options();
@@ -94,6 +95,7 @@ public final class CalculationReport {
             o.envelope = envelope;
             o.motions = motions;
             o.assessment = assessment;
+            o.check = check;
             change.accept(o);
             return o;
         }
@@ -255,6 +257,16 @@ public final class CalculationReport {
     }
 
     /**
+     * The same with an independent check of its arrests that was made already; otherwise the report makes it.
+     *
+     * @param value the check, of the arrests of this report in their order
+     * @return the new report
+     */
+    public CalculationReport withCheck(IndependentCheckSection value) {
+        return with(o -> o.check = value);
+    }
+
+    /**
      * The same with the assessment of the whole line: summary, criteria, warnings and the documents of the plan are then those
      * of the assessment, and the stated falls stand beside it. Its envelope is shown unless another one is given.
      *
@@ -296,7 +308,7 @@ public final class CalculationReport {
         Quantities q = Quantities.in(options.units);
         LineEquilibrium installed = Statics.withDefaults().solve(design.line(), List.of());
         GoverningArrests governing = new GoverningArrests(design, arrests);
-        IndependentCheckSection check = IndependentCheckSection.of(arrests);
+        IndependentCheckSection check = options.check == null ? IndependentCheckSection.of(arrests) : options.check;
         List<ReportSection> sections = new ArrayList<>();
         front(governing, check, installed, sections);
         inputs(q, sections);

@@ -219,7 +219,10 @@ public final class DesignReader {
             try {
                 return b.build();
             } catch (InvalidInputException e) {
-                e.violations().stream().filter(v -> !findings.touches(v.path())).forEach(v -> top.report(v, v.path()));
+                e.violations().stream()
+                        .map(ModelPaths::inFile)
+                        .filter(v -> !findings.touches(v.path()))
+                        .forEach(v -> top.report(v, v.path()));
                 return null;
             }
         }

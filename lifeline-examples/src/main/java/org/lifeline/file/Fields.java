@@ -291,16 +291,18 @@ final class Fields {
         try {
             return part.get();
         } catch (InvalidInputException e) {
-            e.violations().forEach(v -> report(v, v.path()));
+            e.violations()
+                    .forEach(v ->
+                            report(v, path.isEmpty() ? ModelPaths.inFile(v.path()) : ModelPaths.members(v.path())));
             return null;
         }
     }
 
     /** Reports a violation that the model found, at a path below this object. */
     void report(Violation found, String below) {
-        String at = new Violation(below, "", "").below(path).path();
+        Violation at = found.at(below).below(path);
         JsonNode value = find(node, below);
-        findings.add(new Violation(at, value == null ? found.value() : Findings.written(value), found.rule()));
+        findings.add(value == null ? at : at.written(Findings.written(value)));
     }
 
     /** Reports all keys that were not asked for. */

@@ -1,9 +1,5 @@
 package org.lifeline.file;
 
-import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.core.util.DefaultIndenter;
-import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
-import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
@@ -140,15 +136,7 @@ public final class ResultWriter {
     }
 
     private static byte[] bytes(ObjectNode root) {
-        DefaultPrettyPrinter layout = new DefaultPrettyPrinter();
-        layout.indentArraysWith(DefaultIndenter.SYSTEM_LINEFEED_INSTANCE.withLinefeed("\n"));
-        layout.indentObjectsWith(DefaultIndenter.SYSTEM_LINEFEED_INSTANCE.withLinefeed("\n"));
-        try {
-            String text = new ObjectMapper().writer(layout).writeValueAsString(root) + "\n";
-            return text.getBytes(StandardCharsets.UTF_8);
-        } catch (JsonProcessingException e) {
-            throw new IllegalStateException("a tree of numbers and texts is always written", e);
-        }
+        return (JsonText.pretty(root) + "\n").getBytes(StandardCharsets.UTF_8);
     }
 
     private static ObjectNode installed(LineEquilibrium line) {

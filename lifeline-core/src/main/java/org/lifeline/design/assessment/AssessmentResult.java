@@ -1,8 +1,12 @@
 package org.lifeline.design.assessment;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import org.lifeline.analysis.motion.ForceFilter;
+import org.lifeline.analysis.warning.Warning;
 import org.lifeline.base.Interval;
 import org.lifeline.design.criteria.Criterion;
 import org.lifeline.design.criteria.CriterionResult;
@@ -34,7 +38,7 @@ public final class AssessmentResult {
     private final List<Warning> warnings;
 
     /** What was asked for. */
-    record Basics(Basis basis, boolean motion, List<Criterion> criteria) {}
+    record Basics(Basis basis, boolean motion, ForceFilter filter, List<Criterion> criteria) {}
 
     /** What was computed. */
     record Computed(DesignResult stated, EnvelopeResult envelope, Extremes balance, MotionSearch motion) {}
@@ -46,8 +50,7 @@ public final class AssessmentResult {
         MotionSearch motion = computed.motion();
         this.followed = motion.followed();
         this.balance = computed.balance();
-        LifelineDesign design = balance.design();
-        this.inTime = Extremes.ofCases(design, motion.computed());
+        this.inTime = motion.extremes();
         this.checks = List.copyOf(checks);
         this.complete = envelope.isComplete() && motion.isComplete();
         this.notComputed = notComputed(motion);
@@ -140,7 +143,7 @@ public final class AssessmentResult {
             return Optional.empty();
         }
         double[] values = damped.stream()
-                .mapToDouble(d -> find(Extremes.ofCases(design(), List.of(d.computed())), e.name())
+                .mapToDouble(d -> find(Extremes.ofCases(design(), List.of(d.computed()), basics.filter), e.name())
                         .map(Extreme::computed)
                         .orElse(Double.NaN))
                 .toArray();
@@ -185,6 +188,31 @@ public final class AssessmentResult {
      */
     public Basis basis() {
         return basics.basis;
+    }
+
+    /**
+     * How forces in time are read.
+     *
+     * @return the filter
+     */
+    public ForceFilter forceFilter() {
+        return basics.filter;
+    }
+
+    /**
+     * What the verdicts rest on, with what was left out of it.
+     *
+     * @return a sentence
+     */
+    public String restsOn() {
+        if (basics.motion || basics.basis == Basis.ENERGY_BALANCE) {
+            return "Verdicts rest on " + basics.basis.words() + ".";
+        }
+        return basics.basis == Basis.IN_TIME
+                ? "Verdicts were to rest on arrests in time, which were left out: criteria on forces and distances"
+                        + " are not evaluated."
+                : "Verdicts rest on energy balance alone: a criterion on the forces or distances of an arrest can"
+                        + " fail by it, but is not met without arrests in time.";
     }
 
     /**
@@ -294,6 +322,20 @@ public final class AssessmentResult {
      */
     public List<Warning> warnings() {
         return warnings;
+    }
+
+    /**
+     * The warnings, those of one kind and in the same words together.
+     *
+     * @return groups in the order of their first warnings; unmodifiable, none empty
+     */
+    public List<List<Warning>> warningsByKind() {
+        Map<String, List<Warning>> groups = new LinkedHashMap<>();
+        for (Warning each : warnings) {
+            groups.computeIfAbsent(each.code() + each.text(), k -> new ArrayList<>())
+                    .add(each);
+        }
+        return groups.values().stream().map(List::copyOf).toList();
     }
 
     /**

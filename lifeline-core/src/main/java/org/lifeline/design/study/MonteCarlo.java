@@ -11,6 +11,7 @@ import org.lifeline.base.ProgressListener;
 import org.lifeline.base.Violations;
 import org.lifeline.design.variable.DesignVariable;
 import org.lifeline.internal.numeric.OrderedWork;
+import org.lifeline.internal.numeric.SharedWork;
 import org.lifeline.model.LifelineDesign;
 
 /**
@@ -23,13 +24,13 @@ public final class MonteCarlo {
     private static final int BATCH = 256; // cases worked out at a time by one thread
 
     private final long seed;
-    private final @Nullable Executor executor;
+    private final @Nullable SharedWork shared;
     private final ProgressListener listener;
     private final RowSink sink;
 
-    private MonteCarlo(long seed, @Nullable Executor executor, ProgressListener listener, RowSink sink) {
+    private MonteCarlo(long seed, @Nullable SharedWork shared, ProgressListener listener, RowSink sink) {
         this.seed = seed;
-        this.executor = executor;
+        this.shared = shared;
         this.listener = listener;
         this.sink = sink;
     }
@@ -51,7 +52,7 @@ public final class MonteCarlo {
      * @return the new study
      */
     public MonteCarlo withExecutor(Executor value) {
-        return new MonteCarlo(seed, value, listener, sink);
+        return new MonteCarlo(seed, new SharedWork(value), listener, sink);
     }
 
     /**
@@ -61,7 +62,7 @@ public final class MonteCarlo {
      * @return the new study
      */
     public MonteCarlo withProgress(ProgressListener value) {
-        return new MonteCarlo(seed, executor, value, sink);
+        return new MonteCarlo(seed, shared, value, sink);
     }
 
     /**
@@ -71,7 +72,7 @@ public final class MonteCarlo {
      * @return the new study
      */
     public MonteCarlo withRows(RowSink value) {
-        return new MonteCarlo(seed, executor, listener, value);
+        return new MonteCarlo(seed, shared, listener, value);
     }
 
     /**
@@ -89,12 +90,12 @@ public final class MonteCarlo {
             LifelineDesign base, List<UncertainVariable> variables, Evaluation evaluation, long cases) {
         new Violations()
                 .require(!variables.isEmpty(), "variables", "[]", "must name at least one")
-                .require(cases >= 1, "cases", Long.toString(cases), "must be at least 1")
+                .atLeast("cases", cases, 1)
                 .throwIfAny();
         StudyStatistics statistics = new StudyStatistics(variables, evaluation.responses());
         long batches = (cases + BATCH - 1) / BATCH;
         Job job = new Job(base, List.copyOf(variables), evaluation, cases);
-        OrderedWork.run(batches, b -> batch(job, b), executor, (b, rows) -> {
+        OrderedWork.run(batches, b -> batch(job, b), shared, (b, rows) -> {
             for (StudyRow row : rows) {
                 statistics.add(row);
                 sink.take(row);

@@ -199,7 +199,7 @@ public final class Cable {
 
     /** Collects what is known of a cable. Not thread-safe. */
     public static final class Builder {
-        private String name = "";
+        String name = "";
 
         @Nullable
         Double diameter;
@@ -248,7 +248,7 @@ public final class Cable {
          * @return this
          */
         public Builder name(String value) {
-            name = Violations.required("name", value);
+            name = value;
             return this;
         }
 
@@ -325,7 +325,7 @@ public final class Cable {
          * @return this
          */
         public Builder elongation(LoadElongation value) {
-            elongation = Violations.required("loadElongation", value);
+            elongation = value;
             return this;
         }
 
@@ -381,7 +381,7 @@ public final class Cable {
          * @return this
          */
         public Builder ropeClass(RopeClass value) {
-            ropeClass = Violations.required("ropeClass", value);
+            ropeClass = value;
             return this;
         }
 

@@ -360,7 +360,8 @@ public final class SystemPicture {
             c.line(Pen.INK, px(from), at, px(to), at);
             c.line(Pen.INK, px(from), at, px(from), bottom);
             c.line(Pen.INK, px(to), at, px(to), bottom);
-            String text = "obstruction, " + length(o.from()) + " to " + length(o.to());
+            String text = "obstruction, " + length(o.from()) + " to " + length(o.to())
+                    + (o.distance() == 0 ? "" : ", " + length(o.distance()) + " beside the line");
             c.text((px(from) + px(to)) / 2, at - 5, "middle", SvgCanvas.cut(text, Math.max(60, box.width() - 6)));
         }
     }

@@ -18,7 +18,7 @@ public final class QuantityText {
     private static final int LONGEST = 80;
 
     private static final Pattern FORM = Pattern.compile(
-            "(?<number>[+-]?(?:[0-9]+\\.?[0-9]*|\\.[0-9]+)(?:[eE][+-]?[0-9]{1,3})?)(?<gap>[\\s\\h]*)(?<unit>.*)");
+            "([+-]?(?:[0-9]+\\.?[0-9]*|\\.[0-9]+)(?:[eE][+-]?[0-9]{1,3})?)[\\s\\u00a0\\u2000-\\u200a\\u202f\\u205f\\u3000\\u1680\\u180e]*(.*)");
 
     private static final Pattern NOT_FINITE = Pattern.compile("(?i)[+-]?(nan|inf|infinity|∞)\\b.*|[+-]?∞.*");
 
@@ -59,11 +59,11 @@ public final class QuantityText {
         if (clean.length() > LONGEST || !m.matches()) {
             throw new RuleBroken("must be a number followed by its unit, for example \"" + wanted.sample() + '"');
         }
-        Unit unit = unit(m.group("unit"), wanted);
+        Unit unit = unit(m.group(2), wanted);
         if (unit.dimension() != wanted) {
             throw new RuleBroken("is " + unit.dimension().withArticle() + " (" + unit.symbol() + "); " + must(wanted));
         }
-        double si = unit.toSi(new BigDecimal(m.group("number")));
+        double si = unit.toSi(new BigDecimal(m.group(1)));
         if (!Double.isFinite(si)) {
             throw new RuleBroken("is too large");
         }

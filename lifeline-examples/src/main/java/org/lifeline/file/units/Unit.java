@@ -8,6 +8,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
 /**
@@ -105,6 +106,8 @@ public enum Unit {
     /** Foot per second squared. */
     FOOT_PER_SECOND_SQUARED(Dimension.ACCELERATION, "ft/s²", "0.3048", "1", "ft/s^2");
 
+    private static final Pattern BLANKS = Pattern.compile("\\s*([/·])\\s*");
+
     private static final Map<String, Unit> BY_SPELLING = spellings();
 
     private final Dimension dimension;
@@ -135,10 +138,8 @@ public enum Unit {
 
     /** One form for spellings that look alike: mm² and mm2, ℃ and °C, µ signs, blanks around a slash. */
     private static String fold(String text) {
-        return Normalizer.normalize(text, Normalizer.Form.NFKC)
-                .replace('⋅', '·')
-                .replaceAll("\\s*([/·])\\s*", "$1")
-                .strip();
+        String plain = Normalizer.normalize(text, Normalizer.Form.NFKC).replace('⋅', '·');
+        return BLANKS.matcher(plain).replaceAll("$1").strip();
     }
 
     /**
