@@ -11,6 +11,7 @@ import org.lifeline.analysis.LineEquilibrium;
 import org.lifeline.analysis.Statics;
 import org.lifeline.analysis.TransientResult;
 import org.lifeline.analysis.state.SupportReaction;
+import org.lifeline.base.Violations;
 import org.lifeline.design.assessment.AssessedCriterion;
 import org.lifeline.design.assessment.AssessmentResult;
 import org.lifeline.design.criteria.CriterionResult;
@@ -146,6 +147,7 @@ public final class CalculationReport {
      * @return the new report
      */
     public CalculationReport withUnits(UnitChoice value) {
+        Violations.required("units", value);
         return with(o -> o.units = value);
     }
 
@@ -156,6 +158,7 @@ public final class CalculationReport {
      * @return the new report
      */
     public CalculationReport withProvenance(Provenance value) {
+        Violations.required("provenance", value);
         return with(o -> o.provenance = value);
     }
 
@@ -166,6 +169,7 @@ public final class CalculationReport {
      * @return the new report
      */
     public CalculationReport withProject(ProjectData value) {
+        Violations.required("project", value);
         return with(o -> o.project = value);
     }
 
@@ -176,6 +180,7 @@ public final class CalculationReport {
      * @return the new report
      */
     public CalculationReport withPaper(Paper value) {
+        Violations.required("paper", value);
         return with(o -> o.paper = value);
     }
 
@@ -186,6 +191,7 @@ public final class CalculationReport {
      * @return the new report
      */
     public CalculationReport withDetail(ReportDetail value) {
+        Violations.required("detail", value);
         return with(o -> o.detail = value);
     }
 
@@ -196,6 +202,7 @@ public final class CalculationReport {
      * @return the new report
      */
     public CalculationReport withPictures(List<Picture> value) {
+        Violations.required("pictures", value);
         return with(o -> o.pictures = List.copyOf(value));
     }
 
@@ -207,6 +214,7 @@ public final class CalculationReport {
      * @return the new report
      */
     public CalculationReport withInputSections(List<ReportSection> value) {
+        Violations.required("inputSections", value);
         return with(o -> o.inputs = List.copyOf(value));
     }
 
@@ -217,6 +225,7 @@ public final class CalculationReport {
      * @return the new report
      */
     public CalculationReport withAssumptions(List<String> value) {
+        Violations.required("assumptions", value);
         return with(o -> o.assumptions = List.copyOf(value));
     }
 
@@ -227,6 +236,7 @@ public final class CalculationReport {
      * @return the new report
      */
     public CalculationReport withCriteria(List<CriterionResult> value) {
+        Violations.required("criteria", value);
         return with(o -> o.criteria = List.copyOf(value));
     }
 
@@ -238,6 +248,7 @@ public final class CalculationReport {
      * @throws IllegalArgumentException if the envelope is one of a line with other supports
      */
     public CalculationReport withEnvelope(EnvelopeResult value) {
+        Violations.required("envelope", value);
         requireSupports("envelope", "an envelope", design, ids(value.design()));
         return with(o -> o.envelope = value);
     }
@@ -250,6 +261,7 @@ public final class CalculationReport {
      * @throws IllegalArgumentException if one is an arrest of a line with other supports
      */
     public CalculationReport withMotions(List<TransientResult> value) {
+        Violations.required("motions", value);
         for (int i = 0; i < value.size(); i++) {
             sameSupports("motions[" + i + "]", design, value.get(i).arrest());
         }
@@ -263,6 +275,7 @@ public final class CalculationReport {
      * @return the new report
      */
     public CalculationReport withCheck(IndependentCheckSection value) {
+        Violations.required("check", value);
         return with(o -> o.check = value);
     }
 
@@ -275,6 +288,7 @@ public final class CalculationReport {
      * @throws IllegalArgumentException if the assessment is one of a line with other supports
      */
     public CalculationReport withAssessment(AssessmentResult value) {
+        Violations.required("assessment", value);
         requireSupports("assessment", "an assessment", design, ids(value.design()));
         return with(o -> o.assessment = value);
     }

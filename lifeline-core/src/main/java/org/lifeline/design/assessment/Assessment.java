@@ -8,6 +8,7 @@ import java.util.concurrent.Executor;
 import org.jspecify.annotations.Nullable;
 import org.lifeline.analysis.motion.ForceFilter;
 import org.lifeline.base.ProgressListener;
+import org.lifeline.base.Violations;
 import org.lifeline.design.criteria.Criterion;
 import org.lifeline.design.envelope.ComputedCase;
 import org.lifeline.design.envelope.DesignAnalysis;
@@ -75,6 +76,7 @@ public final class Assessment implements WorstCases {
      * @return the new analysis
      */
     public Assessment withCriteria(List<Criterion> value) {
+        Violations.required("criteria", value);
         return with(new Settings(List.copyOf(value), settings.basis, settings.tolerances, settings.inTime));
     }
 
@@ -85,6 +87,7 @@ public final class Assessment implements WorstCases {
      * @return the new analysis
      */
     public Assessment withBasis(Basis value) {
+        Violations.required("basis", value);
         return with(new Settings(settings.criteria, value, settings.tolerances, settings.inTime));
     }
 
@@ -95,6 +98,7 @@ public final class Assessment implements WorstCases {
      * @return the new analysis
      */
     public Assessment withTolerances(Tolerances value) {
+        Violations.required("tolerances", value);
         return with(new Settings(settings.criteria, settings.basis, value, settings.inTime));
     }
 
@@ -116,6 +120,7 @@ public final class Assessment implements WorstCases {
      * @return the new analysis
      */
     public Assessment withForceFilter(ForceFilter value) {
+        Violations.required("forceFilter", value);
         return with(settings.with(new InTime(settings.inTime.followed, value)));
     }
 
@@ -126,6 +131,7 @@ public final class Assessment implements WorstCases {
      * @return the new analysis
      */
     public Assessment withExecutor(Executor value) {
+        Violations.required("executor", value);
         return new Assessment(settings, new SharedWork(value), listener);
     }
 
@@ -137,6 +143,7 @@ public final class Assessment implements WorstCases {
      * @return the new analysis
      */
     public Assessment withProgress(ProgressListener value) {
+        Violations.required("progress", value);
         return new Assessment(settings, shared, value);
     }
 

@@ -61,6 +61,7 @@ public final class Envelope implements WorstCases {
      * @return the new analysis
      */
     public Envelope withTolerances(Tolerances value) {
+        Violations.required("tolerances", value);
         return new Envelope(value, allCombinations, intervals, shared, listener);
     }
 
@@ -92,6 +93,7 @@ public final class Envelope implements WorstCases {
      * @return the new analysis
      */
     public Envelope withExecutor(Executor value) {
+        Violations.required("executor", value);
         return new Envelope(tolerances, allCombinations, intervals, new SharedWork(value), listener);
     }
 
@@ -102,6 +104,7 @@ public final class Envelope implements WorstCases {
      * @return the new analysis
      */
     public Envelope withProgress(ProgressListener value) {
+        Violations.required("progress", value);
         return new Envelope(tolerances, allCombinations, intervals, shared, value);
     }
 

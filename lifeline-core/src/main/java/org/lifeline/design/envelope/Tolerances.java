@@ -41,6 +41,7 @@ public final class Tolerances {
      * @throws org.lifeline.base.InvalidInputException if the range reaches down to zero
      */
     public Tolerances withMass(Interval range) {
+        Violations.required("mass", range);
         new Violations().positive("mass.low", range.low(), "kg").throwIfAny();
         return new Tolerances(range, pretension, friction);
     }
@@ -54,6 +55,7 @@ public final class Tolerances {
      * @throws org.lifeline.base.InvalidInputException if the range reaches down to zero
      */
     public Tolerances withPretension(Interval factors) {
+        Violations.required("pretension", factors);
         new Violations().positive("pretension.low", factors.low(), "").throwIfAny();
         return new Tolerances(mass, factors, friction);
     }
@@ -67,6 +69,7 @@ public final class Tolerances {
      * @throws org.lifeline.base.InvalidInputException if the range leaves 0 to 2
      */
     public Tolerances withFriction(Interval coefficients) {
+        Violations.required("friction", coefficients);
         new Violations()
                 .require(
                         coefficients.low() >= 0 && coefficients.high() <= 2,
