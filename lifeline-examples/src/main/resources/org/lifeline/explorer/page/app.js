@@ -89,6 +89,7 @@ function take(design, text) {
   stopPlay();
   player.motion = null;
   $('time').disabled = true;
+  $('played').hidden = true;
 }
 
 const timers = {};
@@ -143,7 +144,7 @@ function showControls() {
     c.range.step = step;
     if (document.activeElement !== c.range) { c.range.value = fromSi(v.kind, value); }
     c.range.setAttribute('aria-valuetext', withUnit(v.kind, value));
-    if (document.activeElement !== c.text) { c.text.value = plain(Number(fromSi(v.kind, value).toFixed(6))); }
+    if (document.activeElement !== c.text) { c.text.value = plain(Number(fromSi(v.kind, value).toFixed(4))); }
     c.bounds.textContent = 'slider ' + plain(Number(fromSi(v.kind, v.min).toPrecision(4))) + ' to ' + plain(Number(fromSi(v.kind, v.max).toPrecision(4))) + ' ' + unitOf(v.kind);
   });
 }
@@ -419,7 +420,7 @@ function held(v) {
   const d = state.design, fall = fallOf(d, state.view);
   const parts = variables(d, state.view).filter(function (x) {
     return !x.options && x.id !== v.id && ['run.all', 'friction', 'pretension', 'sag', 'EA', 'mass', 'maximumForce', 'clearanceForce', 'tautLength', 'spans'].indexOf(x.id) >= 0 && !(x.id === 'run.all' && /^run/.test(v.id));
-  }).map(function (x) { return x.label.toLowerCase() + ' ' + withUnit(x.kind, x.get(d, state.view)); });
+  }).map(function (x) { return x.label.charAt(0).toLowerCase() + x.label.slice(1) + ' ' + withUnit(x.kind, x.get(d, state.view)); });
   return 'Held: ' + parts.join(', ') + ', fall “' + fall.id + '”' + (/^run|^spans/.test(v.id) ? ' at the same share of its span' : '') + ', temperature '
     + (isNaN(state.view.temperature) ? 'as installed' : withUnit('temperature', state.view.temperature)) + ', and everything else in the design. By energy balance, '
     + (curve.axis.side === 'maximum' ? 'highest' : 'lowest') + ' absorber force. The upright line is the present design; gaps are designs that the library refuses.';
@@ -656,7 +657,7 @@ function bind() {
   $('title').addEventListener('change', function () { change(function (d) { d.title = $('title').value || 'Untitled'; }); });
   $('fall').addEventListener('change', function () { state.view.fall = Number($('fall').value); take(state.design, state.text); });
   $('temperature').addEventListener('change', function () { state.view.temperature = Number($('temperature').value); take(state.design, state.text); });
-  $('side').addEventListener('change', function () { state.view.side = $('side').value; player.motion = null; stopPlay(); drawAll(); });
+  $('side').addEventListener('change', function () { state.view.side = $('side').value; player.motion = null; $('played').hidden = true; stopPlay(); drawAll(); });
   $('curve-variable').addEventListener('change', function () { curve.axis = null; startCurve(); });
   $('curve-result').addEventListener('change', function () { startCurve(); });
   ['curve-from', 'curve-to'].forEach(function (id) { $(id).addEventListener('change', function () { startCurve(); }); });
