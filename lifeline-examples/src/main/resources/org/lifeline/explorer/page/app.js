@@ -426,20 +426,34 @@ function held(v) {
     + (curve.axis.side === 'maximum' ? 'highest' : 'lowest') + ' absorber force. The upright line is the present design; gaps are designs that the library refuses.';
 }
 
+// The design with another value, without what no arrest depends on.
+function bare(v, x) {
+  const d = copyOf(state.design);
+  delete d.project;
+  delete d.criteria;
+  try { v.set(d, state.view, x); } catch (e) { return '{}'; }
+  return JSON.stringify(d);
+}
+
 async function runCurve(v, xs, run) {
   const began = performance.now(), points = new Array(xs.length).fill(null);
-  curve.answers = [];
-  for (let at = 0; at < xs.length; at += 10) {
-    const slice = xs.slice(at, at + 10);
-    const designs = slice.map(function (x) { const d = copyOf(state.design); try { v.set(d, state.view, x); } catch (e) { return '{}'; } return JSON.stringify(d); });
-    const answers = await ask('curve', { ask: 'curve', designs: designs, fall: state.view.fall, temperature: state.view.temperature });
-    if (run !== curve.run) { return; }
-    if (answers.fault) { say(answers.fault); return; }
-    answers.forEach(function (a, i) {
-      const side = a[curve.axis.side];
-      points[at + i] = side && side[curve.axis.result] !== undefined ? [slice[i], side[curve.axis.result]] : null;
-    });
-  }
+  // Two workers share the points in small pieces, so that a new curve need not wait for an old one.
+  let at = 0;
+  const share = async function (worker) {
+    while (at < xs.length && run === curve.run) {
+      const from = at, slice = xs.slice(from, from + 6);
+      at += slice.length;
+      const answers = await ask(worker, { ask: 'curve', designs: slice.map(function (x) { return bare(v, x); }), fall: state.view.fall, temperature: state.view.temperature });
+      if (run !== curve.run) { return; }
+      if (answers.fault) { say(answers.fault); return; }
+      answers.forEach(function (a, i) {
+        const side = a[curve.axis.side];
+        points[from + i] = side && side[curve.axis.result] !== undefined ? [slice[i], side[curve.axis.result]] : null;
+      });
+    }
+  };
+  await Promise.all([share('curve'), share('curve2')]);
+  if (run !== curve.run) { return; }
   curve.points = points;
   curve.inTime = null;
   paintCurves();
@@ -600,6 +614,7 @@ function quantile(list, share) {
 async function measure() {
   const pause = function (ms) { return new Promise(function (r) { setTimeout(r, ms); }); };
   const before = copyOf(state.design), text = state.text;
+  await warm(20);
   times.turn = []; times.curve = []; times.play = []; times.longest = [];
   const range = controls['run.all'].range;
   const middle = Number(range.value);
@@ -627,6 +642,13 @@ async function measure() {
   $('speeds').textContent = JSON.stringify(out, null, 2);
   later('whole', 900, function () { whole(false); });
   return out;
+}
+
+// A script runs slowly before the browser has compiled it: some arrests that nobody asked for, until somebody does.
+async function warm(times) {
+  for (let i = 0; i < times && !state.asked && state.undo.length === 0; i++) {
+    await ask('live', { ask: 'curve', designs: [state.text, state.text], fall: state.view.fall, temperature: state.view.temperature });
+  }
 }
 
 // ---- begin ----
@@ -716,6 +738,7 @@ async function begin() {
   if (!fromAddress()) { load($('design').textContent.trim(), $('note').textContent); }
   state.undo = [];
   showChoices();
+  warm(12);
   ask('motion', { ask: 'inTime', design: '{}', fall: 0, temperature: NaN, clearance: false, refinements: 0 });
 }
 

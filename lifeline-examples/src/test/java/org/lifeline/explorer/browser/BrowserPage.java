@@ -34,7 +34,7 @@ import java.util.stream.Stream;
  */
 final class BrowserPage implements AutoCloseable {
     private static final ObjectMapper JSON = new ObjectMapper();
-    private static final int PATIENCE_SECONDS = 90;
+    private static final int PATIENCE_SECONDS = 180;
 
     private final Process process;
     private final WebSocket socket;
