@@ -26,6 +26,7 @@ import org.lifeline.examples.arrests.AssessedRun;
 import org.lifeline.examples.arrests.DesignRun;
 import org.lifeline.examples.arrests.IndependentCheck;
 import org.lifeline.examples.criteria.PrintedComparison;
+import org.lifeline.file.handover.HandoverWriter;
 import org.lifeline.model.absorber.DeploymentForce;
 
 /**
@@ -99,6 +100,7 @@ public final class ResultWriter {
         ObjectNode options = node.putObject("options");
         provenance.options().forEach(options::put);
         root.set("assessment", AssessmentWriter.write(run.assessment()));
+        run.handover().ifPresent(h -> root.set("handover", HandoverWriter.write(h)));
         return bytes(root);
     }
 

@@ -21,6 +21,8 @@ public enum QuantityKind {
     LENGTH("m=1", "ft=0.3048", 0, 3),
     /** Small length. */
     SMALL_LENGTH("mm=0.001;1", "in=0.0254;2", 4, 0),
+    /** Moment of a force [N·m], as kN·m or ft·lbf. */
+    MOMENT("kN·m=1000;2", "ft·lbf=1.3558179483314004;0", 0, 2),
     /** Energy. */
     ENERGY("J=1", "ft·lbf=1.3558179483314004", 0, 0),
     /** Mass. */

@@ -220,7 +220,7 @@ public final class AnalyzeCommand implements Callable<Integer> {
             }
             if (place != null) {
                 byte[] numbers = new ResultWriter(LibraryVersion.text(), design.sha256())
-                        .write(assessed, criteria, check, provenance(design));
+                        .write(assessed.handingOver(design.handover()), criteria, check, provenance(design));
                 if (numbers.length > Reproduction.LARGEST_FILE) {
                     err.println("The result would have " + numbers.length + " bytes; at most "
                             + Reproduction.LARGEST_FILE + " are written, since no more are read again.");

@@ -27,7 +27,13 @@ public enum Dimension {
     /** Strain [-]. */
     STRAIN("strain", "0.4 %"),
     /** Acceleration [m/s²]. */
-    ACCELERATION("acceleration", "9.81 m/s²");
+    ACCELERATION("acceleration", "9.81 m/s²"),
+    /** Moment of a force [N·m]. */
+    MOMENT("moment", "12 kN·m"),
+    /** Second moment of area [m⁴]. */
+    SECOND_MOMENT("second moment of area", "1840 cm⁴"),
+    /** Angle [rad]. */
+    ANGLE("angle", "15°");
 
     private final String label;
     private final String sample;
