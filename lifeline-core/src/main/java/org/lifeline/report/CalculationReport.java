@@ -46,6 +46,7 @@ import org.lifeline.report.section.ProjectSection;
 import org.lifeline.report.section.RemarkSections;
 import org.lifeline.report.section.SummarySection;
 import org.lifeline.report.section.WarningSection;
+import org.lifeline.report.section.appendix.TheoryAppendix;
 
 /**
  * Draws up the calculation report of a design: what governs, criteria, warnings, inputs, assumptions, installed state,
@@ -315,14 +316,14 @@ public final class CalculationReport {
         results(governing, installed, sections);
         boolean extended = options.detail != ReportDetail.SHORT;
         calculations(governing, sections);
-        sections.add(check.section(options.detail == ReportDetail.FULL));
-        sections.add(RemarkSections.iterations(installed, arrests));
+        sections.add(check.section(options.detail == ReportDetail.FULL, installed, arrests));
         sections.add(RemarkSections.notConsidered(design, arrests, !options.motions.isEmpty()));
         AssessmentResult assessment = options.assessment;
         sections.add(new PlanDocumentsSection(design, arrests, installed, q)
                 .section(Optional.ofNullable(assessment).map(a -> new AssessmentSection(a, q))));
         if (extended) {
             sections.add(RemarkSections.formulas());
+            sections.addAll(TheoryAppendix.sections());
             sections.add(GlossarySection.section(q));
         }
         sections.add(RemarkSections.cautions());
@@ -378,8 +379,12 @@ public final class CalculationReport {
                 ? options.envelope
                 : options.assessment.envelope();
         if (envelope != null) {
-            List<CriterionResult> again = Objects.requireNonNullElse(options.criteria, List.of());
-            sections.add(new EnvelopeSections(envelope, q).section(governing, again, extended));
+            // What the assessment has said at the front is not said again.
+            Optional<AssessmentResult> said =
+                    options.detail == ReportDetail.FULL ? Optional.empty() : Optional.ofNullable(options.assessment);
+            List<CriterionResult> again =
+                    said.isPresent() ? List.of() : Objects.requireNonNullElse(options.criteria, List.of());
+            sections.add(new EnvelopeSections(envelope, q).beside(said).section(governing, again, extended));
         }
         sections.add(new ArrestTables(arrests, q).section());
         ArrestSections writer =

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.lifeline.base.Interval;
+import org.lifeline.design.assessment.AssessmentResult;
 import org.lifeline.design.criteria.CriterionResult;
 import org.lifeline.design.envelope.EnvelopeResult;
 import org.lifeline.design.envelope.Extreme;
@@ -28,6 +29,7 @@ public final class EnvelopeSections {
 
     private final EnvelopeResult envelope;
     private final Quantities q;
+    private final Optional<AssessmentResult> said;
 
     /**
      * A section in the units of a report.
@@ -36,8 +38,23 @@ public final class EnvelopeSections {
      * @param q the units
      */
     public EnvelopeSections(EnvelopeResult envelope, Quantities q) {
+        this(envelope, q, Optional.empty());
+    }
+
+    private EnvelopeSections(EnvelopeResult envelope, Quantities q, Optional<AssessmentResult> said) {
         this.envelope = envelope;
         this.q = q;
+        this.said = said;
+    }
+
+    /**
+     * The same without the rows that an assessment in the same report has.
+     *
+     * @param assessment the assessment; empty for all rows
+     * @return the new section
+     */
+    public EnvelopeSections beside(Optional<AssessmentResult> assessment) {
+        return new EnvelopeSections(envelope, q, assessment);
     }
 
     /**
@@ -88,7 +105,10 @@ public final class EnvelopeSections {
     }
 
     private ReportBlock worst() {
-        TableBuilder t = new TableBuilder("Worst values anywhere on the line, and the case that governs each")
+        TableBuilder t = new TableBuilder(
+                        said.isPresent()
+                                ? "Worst values anywhere on the line of what the summary does not list"
+                                : "Worst values anywhere on the line, and the case that governs each")
                 .text("Quantity")
                 .number("Worst value")
                 .text("Fall")
@@ -96,7 +116,10 @@ public final class EnvelopeSections {
                 .number("Station")
                 .text("Temperature, deployment force, ranges");
         for (Quantity each : Quantity.values()) {
-            if (each != Quantity.SUPPORT_LOAD) {
+            boolean listed = said.stream()
+                    .flatMap(a -> a.governing().stream())
+                    .anyMatch(g -> g.quantity().filter(each::equals).isPresent());
+            if (each != Quantity.SUPPORT_LOAD && !listed) {
                 row(
                         t,
                         CaseNames.capital(each.words()),
@@ -104,7 +127,9 @@ public final class EnvelopeSections {
                         envelope.extremes().of(each));
             }
         }
-        for (Support s : envelope.design().line().supports()) {
+        for (Support s : said.isPresent()
+                ? List.<Support>of()
+                : envelope.design().line().supports()) {
             row(t, "Load on " + InertText.name(s.id()), "N", envelope.extremes().onSupport(s.id()));
         }
         List<Obstruction> obstructions = envelope.design().clearance().obstructions();
