@@ -11,6 +11,7 @@ import org.lifeline.report.document.Picture;
 import org.lifeline.report.document.QuantityKind;
 import org.lifeline.report.document.UnitChoice;
 import org.lifeline.report.picture.AxisScale.Range;
+import org.lifeline.report.picture.SvgCanvas.Hatch;
 
 /**
  * Draws lines over an axis: an envelope along the line, a force against descent, histories in time. Each line has its own
@@ -154,7 +155,16 @@ public final class ChartPicture {
         c.upward(18, top + FIELD / 2, SvgCanvas.cut(label(p.axis()), FIELD + 20));
         verticals(c, p, x, top, horizontal);
         for (int i = 0; i < p.series().size(); i++) {
-            for (List<Spot> part : parts(p.series().get(i), x, y, horizontal, p.axis())) {
+            ChartSeries series = p.series().get(i);
+            Hatch hatch = new Hatch("a" + Integer.toHexString((series.name() + (int) top).hashCode()) + "-", i);
+            if (series.isShaded()) {
+                c.hatch(hatch, PENS[i]);
+            }
+            for (List<Spot> part : parts(series, x, y, horizontal, p.axis())) {
+                if (series.isShaded()) {
+                    double zero = Math.max(top, Math.min(top + FIELD, y.at(0)));
+                    c.area(part, zero, hatch);
+                }
                 c.polyline(PENS[i], part);
             }
         }

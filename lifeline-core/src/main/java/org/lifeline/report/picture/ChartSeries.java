@@ -9,11 +9,13 @@ public final class ChartSeries {
     private final String name;
     private final double[] x;
     private final double[] y;
+    private final boolean shaded;
 
-    private ChartSeries(String name, double[] x, double[] y) {
+    private ChartSeries(String name, double[] x, double[] y, boolean shaded) {
         this.name = name;
         this.x = x;
         this.y = y;
+        this.shaded = shaded;
     }
 
     /**
@@ -30,7 +32,25 @@ public final class ChartSeries {
             throw new IllegalArgumentException(
                     "series " + name + ": " + x.length + " abscissas, " + y.length + " ordinates");
         }
-        return new ChartSeries(name, x.clone(), y.clone());
+        return new ChartSeries(name, x.clone(), y.clone(), false);
+    }
+
+    /**
+     * The same line with the area between it and zero hatched: where that area is a quantity, such as work.
+     *
+     * @return the new series
+     */
+    public ChartSeries shaded() {
+        return new ChartSeries(name, x, y, true);
+    }
+
+    /**
+     * Tells whether the area below the line is hatched.
+     *
+     * @return true if it is
+     */
+    public boolean isShaded() {
+        return shaded;
     }
 
     /**

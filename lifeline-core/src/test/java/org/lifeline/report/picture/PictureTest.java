@@ -82,7 +82,7 @@ class PictureTest {
                         "Map of spans and pretensions",
                         new ChartAxis("span", QuantityKind.LENGTH),
                         new ChartAxis("pretension", QuantityKind.FORCE),
-                        MapPicture.Grid.of(x, y, k, List.of("feasible", "clearance", "anchor load")));
+                        MapGrid.of(x, y, k, List.of("feasible", "clearance", "anchor load")));
     }
 
     @Test
@@ -171,7 +171,7 @@ class PictureTest {
                 .isThrownBy(() -> ChartPanel.of(new ChartAxis("f", QuantityKind.FORCE), s, s, s, s, s, s, s))
                 .withMessageContaining("7 lines");
         assertThatIllegalArgumentException()
-                .isThrownBy(() -> MapPicture.Grid.of(
+                .isThrownBy(() -> MapGrid.of(
                         new double[] {1, 2}, new double[] {1, 2}, new int[][] {{0, 0}}, List.of("a")))
                 .withMessageContaining("2 by 2");
     }
