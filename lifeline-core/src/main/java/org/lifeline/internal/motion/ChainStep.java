@@ -175,15 +175,15 @@ final class ChainStep {
         pull(c.nodes - 1, c.elastic, c.damping, c.tension, c.excess);
     }
 
-    /** The largest tension. */
-    static double largest(LumpedMassChain c) {
+    /** Finds the largest tension. */
+    static void findLargest(LumpedMassChain c) {
         double[] t = c.tension;
         int n = c.nodes - 1;
         double most = 0;
         for (int j = 0; j < n; j++) {
             most = Math.max(most, t[j]);
         }
-        return most;
+        c.largest = most;
     }
 
     /**

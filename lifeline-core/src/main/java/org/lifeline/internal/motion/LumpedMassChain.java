@@ -24,6 +24,9 @@ final class LumpedMassChain {
     /** Number of nodes. */
     int nodes;
 
+    /** Largest tension of the last step [N]. */
+    double largest;
+
     /** Length of the links of in-line absorbers in the first and in the last segment [m]. */
     double firstLink;
 

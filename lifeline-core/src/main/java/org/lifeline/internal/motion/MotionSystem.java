@@ -247,6 +247,7 @@ final class MotionSystem {
         LumpedMassChain c = chain;
         frictionHeat += frictionStep;
         dampingHeat += dampingStep;
+        ChainStep.findLargest(c);
         double heat = ChainStep.finish(c, h);
         double rubbed = 0;
         for (Joint each : joints) {

@@ -32,6 +32,9 @@ final class SupportJoint extends Joint {
     private double flowPredicted;
     private double passing;
     private double load;
+    private double reactionX;
+    private double reactionY;
+    private double reactionZ;
 
     /** What the rows of this joint hold now, to take it out again. */
     private double addedBefore;
@@ -136,8 +139,30 @@ final class SupportJoint extends Joint {
 
     /** Force of the line on the anchor along an axis at the last step [N]. */
     double reaction(int axis) {
-        double weight = axis == 2 ? chain.mass(node) * chain.gravity : 0;
-        return net(axis, chain.tension) - weight + (axis == 0 ? pullX : axis == 1 ? pullY : pullZ);
+        return axis == 0 ? reactionX : axis == 1 ? reactionY : reactionZ;
+    }
+
+    /** Takes the reaction from the tensions that came out. */
+    private void react() {
+        LumpedMassChain c = chain;
+        double x = 0;
+        double y = 0;
+        double z = 0;
+        if (hasBehind()) {
+            double t = c.tension[node];
+            x = t * c.ux[node];
+            y = t * c.uy[node];
+            z = t * c.uz[node];
+        }
+        if (hasBefore()) {
+            double t = c.tension[node - 1];
+            x -= t * c.ux[node - 1];
+            y -= t * c.uy[node - 1];
+            z -= t * c.uz[node - 1];
+        }
+        reactionX = x + pullX;
+        reactionY = y + pullY;
+        reactionZ = z - c.mass(node) * c.gravity + pullZ;
     }
 
     @Override
@@ -325,6 +350,7 @@ final class SupportJoint extends Joint {
 
     @Override
     void finish(double kick) {
+        react();
         frictionHeat = 0;
         dampingHeat = 0;
         for (int c = 0; c < 3; c++) {

@@ -173,15 +173,10 @@ public final class RemarkSections {
             items.add("Motion: overshoot beyond the static path, waves in the cable, rebound"
                     + (inTime ? ", except in the arrests that were followed in time." : " (energy balance only)."));
         }
-        items.add(
-                "Swing of the worker, except where this report states it; contact with structure or other workers on the way"
-                        + " down.");
-        ModelLimits.list().forEach(limit -> items.add(CaseNames.capital(limit) + "."));
-        items.add(
-                "Strength of the structure behind the anchors, of brackets, fasteners, connectors, harness and body.");
-        items.add("Traffic of the structure.");
-        items.add("Friction of a free-running attachment, and its passage over intermediate anchors.");
-        items.add("What suspension does to a worker before rescue.");
+        ModelLimits.list().forEach(each -> items.add(CaseNames.capital(each) + "."));
+        if (!design.line().cable().elongation().isLinear()) {
+            items.add("What is put into a load–elongation curve of the rope is not taken out again when it unloads.");
+        }
         return new ReportSection("Not considered", 1, List.of(new ReportBlock.Items(items)));
     }
 
