@@ -25,12 +25,14 @@ public final class ChartPicture {
     private static final double LEFT = 76;
     private static final double RIGHT = 200;
     private static final double TOP = 44;
-    private static final double FIELD = 220;
+    private static final double FIELD = 150;
     private static final double GAP = 34;
     private static final double BOTTOM = 52;
     private static final int X_TICKS = 9;
     private static final int Y_TICKS = 5;
     private static final double LABEL_GAP = 16;
+    /** Radius of the ring about a point that stands by itself [user units]. */
+    private static final double RING = 3.2;
 
     /** An axis of amounts starts at nothing if the least of them is below this share of the largest [-]. */
     private static final double FROM_ZERO = 0.6;
@@ -165,7 +167,13 @@ public final class ChartPicture {
                     double zero = Math.max(top, Math.min(top + FIELD, y.at(0)));
                     c.area(part, zero, hatch);
                 }
-                c.polyline(PENS[i], part);
+                if (series.isDots()) {
+                    for (Spot each : part) {
+                        c.ring(PENS[i], each, RING);
+                    }
+                } else {
+                    c.polyline(PENS[i], part);
+                }
             }
         }
         labels(c, p, x, y, top, horizontal);

@@ -9,13 +9,20 @@ public final class ChartSeries {
     private final String name;
     private final double[] x;
     private final double[] y;
-    private final boolean shaded;
+    private final Look look;
 
-    private ChartSeries(String name, double[] x, double[] y, boolean shaded) {
+    /** How a series is drawn. */
+    private enum Look {
+        LINE,
+        SHADED,
+        DOTS
+    }
+
+    private ChartSeries(String name, double[] x, double[] y, Look look) {
         this.name = name;
         this.x = x;
         this.y = y;
-        this.shaded = shaded;
+        this.look = look;
     }
 
     /**
@@ -32,7 +39,7 @@ public final class ChartSeries {
             throw new IllegalArgumentException(
                     "series " + name + ": " + x.length + " abscissas, " + y.length + " ordinates");
         }
-        return new ChartSeries(name, x.clone(), y.clone(), false);
+        return new ChartSeries(name, x.clone(), y.clone(), Look.LINE);
     }
 
     /**
@@ -41,7 +48,25 @@ public final class ChartSeries {
      * @return the new series
      */
     public ChartSeries shaded() {
-        return new ChartSeries(name, x, y, true);
+        return new ChartSeries(name, x, y, Look.SHADED);
+    }
+
+    /**
+     * The same points, each by itself.
+     *
+     * @return the new series
+     */
+    public ChartSeries dots() {
+        return new ChartSeries(name, x, y, Look.DOTS);
+    }
+
+    /**
+     * Tells whether points stand by themselves.
+     *
+     * @return true if no line joins them
+     */
+    public boolean isDots() {
+        return look == Look.DOTS;
     }
 
     /**
@@ -50,7 +75,7 @@ public final class ChartSeries {
      * @return true if it is
      */
     public boolean isShaded() {
-        return shaded;
+        return look == Look.SHADED;
     }
 
     /**

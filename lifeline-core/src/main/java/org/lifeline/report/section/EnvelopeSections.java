@@ -4,7 +4,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.lifeline.base.Interval;
+import org.lifeline.analysis.ArrestResult;
+import org.lifeline.design.assessment.AssessedCriterion;
 import org.lifeline.design.assessment.AssessmentResult;
+import org.lifeline.design.assessment.FollowedArrest;
+import org.lifeline.design.criteria.CapacityCheck;
 import org.lifeline.design.criteria.CriterionResult;
 import org.lifeline.design.envelope.EnvelopeResult;
 import org.lifeline.design.envelope.Extreme;
@@ -77,10 +81,26 @@ public final class EnvelopeSections {
         }
         failures(blocks);
         if (pictures && !envelope.extremes().all().isEmpty()) {
-            blocks.add(new ReportBlock.Figure(EnvelopePicture.loads(envelope, q.choice())));
+            blocks.add(new ReportBlock.Figure(EnvelopePicture.loads(envelope, q.choice(), inTime(), limits(criteria))));
             blocks.add(new ReportBlock.Figure(EnvelopePicture.distances(envelope, q.choice())));
         }
         return new ReportSection("Envelope along the line", 1, blocks);
+    }
+
+    private List<ArrestResult> inTime() {
+        return said.stream()
+                .flatMap(a -> a.followed().stream())
+                .map(FollowedArrest::arrest)
+                .toList();
+    }
+
+    private List<CapacityCheck> limits(List<CriterionResult> criteria) {
+        List<CriterionResult> all = said.isPresent()
+                ? said.get().criteria().stream().map(AssessedCriterion::result).toList()
+                : criteria.stream()
+                        .map(c -> c.criterion().check(envelope.extremes()))
+                        .toList();
+        return all.stream().flatMap(c -> c.check().leaves().stream()).toList();
     }
 
     private String scope() {

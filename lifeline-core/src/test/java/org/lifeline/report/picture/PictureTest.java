@@ -98,7 +98,7 @@ class PictureTest {
         assertThat(points).isLessThan(20_000);
         // The first peak of 6000·e^(−t)·|sin 9t|, at tan 9t = 9, is 5.04 kN; the axis ends at 6 kN.
         double peak = 6000 * Math.exp(-Math.atan(9) / 9) * Math.sin(Math.atan(9));
-        assertThat(top).isBetween(44 + 220 * (1 - peak / 6000) - 0.5, 44 + 220 * (1 - peak / 6000) + 0.5);
+        assertThat(top).isBetween(44 + 150 * (1 - peak / 6000) - 0.5, 44 + 150 * (1 - peak / 6000) + 0.5);
     }
 
     @Test
