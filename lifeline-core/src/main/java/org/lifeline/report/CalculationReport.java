@@ -347,8 +347,7 @@ public final class CalculationReport {
         results(governing, installed, sections);
         boolean extended = options.detail != ReportDetail.SHORT;
         calculations(governing, sections);
-        sections.add(check.section(options.detail == ReportDetail.FULL));
-        sections.add(RemarkSections.iterations(installed, arrests));
+        sections.add(check.section(options.detail == ReportDetail.FULL, installed, arrests));
         sections.add(RemarkSections.notConsidered(design, arrests, !options.motions.isEmpty()));
         AssessmentResult assessment = options.assessment;
         sections.add(new PlanDocumentsSection(design, arrests, installed, q)
@@ -437,8 +436,12 @@ public final class CalculationReport {
                 ? options.envelope
                 : options.assessment.envelope();
         if (envelope != null) {
-            List<CriterionResult> again = Objects.requireNonNullElse(options.criteria, List.of());
-            sections.add(new EnvelopeSections(envelope, q).section(governing, again, extended));
+            // What the assessment has said at the front is not said again.
+            Optional<AssessmentResult> said =
+                    options.detail == ReportDetail.FULL ? Optional.empty() : Optional.ofNullable(options.assessment);
+            List<CriterionResult> again =
+                    said.isPresent() ? List.of() : Objects.requireNonNullElse(options.criteria, List.of());
+            sections.add(new EnvelopeSections(envelope, q).beside(said).section(governing, again, extended));
         }
         sections.add(new ArrestTables(arrests, q).section());
         ArrestSections writer =

@@ -137,9 +137,10 @@ public final class Programs {
      * @param main its main method
      */
     public record Program(String name, String task, List<String> takes, Main main) {
-        /** Copies the list. */
+        /** Copies the list; lines of the program are broken to the width of a terminal. */
         public Program {
             takes = List.copyOf(takes);
+            main = NarrowOutput.around(main);
         }
 
         /**
