@@ -14,6 +14,7 @@ import org.lifeline.design.envelope.Envelope;
 import org.lifeline.design.envelope.Extremes;
 import org.lifeline.design.envelope.WorstCases;
 import org.lifeline.internal.numeric.OrderedWork;
+import org.lifeline.internal.numeric.SharedWork;
 import org.lifeline.model.LifelineDesign;
 
 /**
@@ -24,12 +25,12 @@ import org.lifeline.model.LifelineDesign;
  */
 public final class DesignMap {
     private final FeasibleSearch search;
-    private final @Nullable Executor executor;
+    private final @Nullable SharedWork shared;
     private final ProgressListener listener;
 
-    private DesignMap(FeasibleSearch search, @Nullable Executor executor, ProgressListener listener) {
+    private DesignMap(FeasibleSearch search, @Nullable SharedWork shared, ProgressListener listener) {
         this.search = search;
-        this.executor = executor;
+        this.shared = shared;
         this.listener = listener;
     }
 
@@ -51,7 +52,7 @@ public final class DesignMap {
      * @return the new map
      */
     public DesignMap withAnalysis(WorstCases value) {
-        return new DesignMap(search.withAnalysis(value), executor, listener);
+        return new DesignMap(search.withAnalysis(value), shared, listener);
     }
 
     /**
@@ -61,7 +62,7 @@ public final class DesignMap {
      * @return the new map
      */
     public DesignMap withExecutor(Executor value) {
-        return new DesignMap(search, value, listener);
+        return new DesignMap(search, new SharedWork(value), listener);
     }
 
     /**
@@ -71,7 +72,7 @@ public final class DesignMap {
      * @return the new map
      */
     public DesignMap withProgress(ProgressListener value) {
-        return new DesignMap(search, executor, value);
+        return new DesignMap(search, shared, value);
     }
 
     /**
@@ -108,7 +109,10 @@ public final class DesignMap {
         int n = first.values().size();
         Optional<GoverningCases> cases = search.envelope().map(e -> governing(e, base, first, second));
         OrderedWork.run(
-                n, i -> column(base, first.values().get((int) i), first.variable(), second, cases), executor, (i, column) -> {
+                n,
+                i -> column(base, first.values().get((int) i), first.variable(), second, cases),
+                shared,
+                (i, column) -> {
                     columns.add(column);
                     return listener.progress(i + 1, n);
                 });
@@ -129,7 +133,7 @@ public final class DesignMap {
             }
         }
         GoverningCases[] known = {GoverningCases.of(envelope)};
-        OrderedWork.run(designs.size(), i -> extremes(envelope, designs.get((int) i)), executor, (i, extremes) -> {
+        OrderedWork.run(designs.size(), i -> extremes(envelope, designs.get((int) i)), shared, (i, extremes) -> {
             if (extremes.isPresent()) {
                 known[0] = known[0].and(extremes.get());
             }

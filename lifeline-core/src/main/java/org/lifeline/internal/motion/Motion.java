@@ -1,6 +1,8 @@
 package org.lifeline.internal.motion;
 
+import java.util.OptionalDouble;
 import java.util.concurrent.CancellationException;
+import java.util.stream.IntStream;
 import org.lifeline.base.Convergence;
 import org.lifeline.base.NoEquilibriumException;
 
@@ -196,6 +198,22 @@ public final class Motion {
             most = system.bodies[k].first ? Math.max(most, force[k]) : most;
         }
         return most;
+    }
+
+    /** Numbers of those who fall first. */
+    IntStream firstFallers() {
+        return IntStream.range(0, stage.length).filter(k -> system.bodies[k].first);
+    }
+
+    /** Force in the subsystem of a worker if it were extended so far [N]. */
+    double forceIf(int body, double extension) {
+        return system.bodies[body].curve.forceIf(extension);
+    }
+
+    /** Force of the in-line absorber at an end of the line if it were extended so far [N]; empty where there is none. */
+    OptionalDouble inlineForceIf(int end, double extension) {
+        InlineElement element = system.inline[end];
+        return element == null ? OptionalDouble.empty() : OptionalDouble.of(element.forceIf(extension));
     }
 
     /** Lowest elevation of a harness attachment of those who fall first [m]. */

@@ -77,7 +77,7 @@ final class EquilibriumPath {
         now.state.set(model.state());
         next.state.set(now.state);
         if (!equilibrium.solve(now.state, next.state)) {
-            throw model.failure("line at the start of a change", 0, equilibrium);
+            throw model.failure("line at the start of a change", LineModel.NOTHING_REACHED, equilibrium);
         }
         this.coordinate = new PathCoordinate(parameter.scale(system, now.state));
         this.tangent = new PathTangent(equilibrium, parameter, followed);
@@ -386,7 +386,8 @@ final class EquilibriumPath {
     }
 
     NoEquilibriumException failure(String what, double share) {
-        return model.failure(what, share, equilibrium);
+        double load = parameter.load() >= 0 ? peak() : Double.NaN;
+        return model.failure(what, new NoEquilibriumException.Reached(share, load), equilibrium);
     }
 
     private boolean published(boolean met) {

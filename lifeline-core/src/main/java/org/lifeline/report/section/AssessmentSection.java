@@ -57,6 +57,7 @@ public final class AssessmentSection {
                         + result.restsOn() + " Model factors are applied; the stated falls stand in a column beside it."
                         + (result.isComplete() ? "" : " THE SEARCH WAS ENDED EARLY: worse cases may exist.")));
         blocks.add(table());
+        allowances().ifPresent(blocks::add);
         blocks.add(places());
         blocks.add(damping());
         blocks.add(new ReportBlock.Paragraph(
@@ -82,6 +83,28 @@ public final class AssessmentSection {
                     cell(g, stated(g)));
         }
         return t.build();
+    }
+
+    /** What the meshes of the arrests in time may hide of the forces that stand in the table. */
+    private Optional<ReportBlock> allowances() {
+        List<String> items = new ArrayList<>();
+        for (GoverningValue g : result.governing()) {
+            g.inTimeExtreme()
+                    .filter(e -> e.allowance() > 0
+                            && Double.isFinite(e.allowance())
+                            && e.unit().equals("N"))
+                    .ifPresent(e ->
+                            items.add(name(g) + ": " + number(g, e.computed()) + " and " + number(g, e.allowance())));
+        }
+        if (items.isEmpty()) {
+            return Optional.empty();
+        }
+        items.add(
+                0,
+                "Values in time are the peak that was computed and what ever finer meshes might add to it (a bound: appendix"
+                        + " A.6), both scaled by the model factors, read as "
+                        + result.forceFilter().words() + ". Without model factors:");
+        return Optional.of(new ReportBlock.Items(items));
     }
 
     private ReportBlock places() {
@@ -184,7 +207,8 @@ public final class AssessmentSection {
                 + String.join(
                         "; ",
                         alike.stream()
-                                .map(w -> InertText.plain(w.subject()) + numbers(w).replaceFirst("^:", ""))
+                                .map(w -> InertText.plain(w.subject())
+                                        + numbers(w).replaceFirst("^:", ""))
                                 .toList())
                 + ".";
     }

@@ -78,6 +78,7 @@ public final class FirstScreen {
         FirstScreen screen = new FirstScreen(result, system);
         screen.head();
         screen.governing();
+        screen.allowance();
         screen.damping();
         screen.criteria();
         screen.warnings();
@@ -168,6 +169,15 @@ public final class FirstScreen {
         return place + " " + quantities.input(QuantityKind.TEMPERATURE, c.temperature())
                 + (c.side() == DeploymentForce.MAXIMUM ? " max" : " clr")
                 + (c.attachmentLimit().filter(l -> l == AttachmentLimit.HELD).isPresent() ? " held" : "");
+    }
+
+    /** What the mesh may hide of the end load in time, which has it in it. */
+    private void allowance() {
+        result.governing("endAnchorLoad")
+                .flatMap(GoverningValue::inTimeExtreme)
+                .filter(e -> e.allowance() > 0 && Double.isFinite(e.allowance()))
+                .ifPresent(e -> lines.add("In time with what the mesh may hide; end anchor load: "
+                        + number(e.unit(), e.computed()) + " + " + number(e.unit(), e.allowance())));
     }
 
     /** The range of the governing forces in time over the damping of the cable, for which no source is known. */

@@ -70,6 +70,7 @@ public final class Programs {
                     "Monte Carlo over pretension, friction, mass and force",
                     List.of(DESIGN, "CASES      how many cases", "FILE.csv   where all cases go"),
                     UncertainLine::main),
+            new Program("parts", "a study in several Java machines, put together", List.of(), StudyParts::main),
             new Program(
                     "transient-study",
                     "arrests in time beside the energy balance, over the span",

@@ -17,7 +17,7 @@ import org.lifeline.design.variable.FeasibleResult;
 import org.lifeline.design.variable.FeasibleSearch;
 import org.lifeline.examples.cli.Progress;
 import org.lifeline.file.DesignFile;
-import org.lifeline.file.units.Dimension;
+import org.lifeline.base.Dimension;
 import org.lifeline.model.LifelineDesign;
 import org.lifeline.report.document.InertText;
 

@@ -119,7 +119,7 @@ public final class UncertainLine {
     }
 
     /** Scatter about what the design states: pretension 15 %, absorbers 8 % below their maximum with 6 %. */
-    private static List<UncertainVariable> variables(LifelineDesign design) {
+    static List<UncertainVariable> variables(LifelineDesign design) {
         Interval any = Interval.of(1, 1e6);
         List<UncertainVariable> list = new ArrayList<>();
         double pretension =
