@@ -48,7 +48,8 @@ final class Figure extends Expression {
             case LENGTH -> 6;
             case TEMPERATURE, MASS -> 4;
             case FORCE_PER_LENGTH, MASS_PER_LENGTH, ANGLE, STRESS -> 8;
-            case RATIO, WEIGHT_PER_MASS, LENGTH_PER_FORCE, EXPANSION, AREA, SECOND_MOMENT, TIME, STRAIN, ACCELERATION -> 12;
+            case RATIO, WEIGHT_PER_MASS, LENGTH_PER_FORCE, EXPANSION, AREA, SECOND_MOMENT, TIME, STRAIN, ACCELERATION ->
+                12;
         };
     }
 
