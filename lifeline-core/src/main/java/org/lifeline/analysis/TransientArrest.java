@@ -4,12 +4,17 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
+import org.lifeline.base.AllowedRange;
 import org.lifeline.base.Convergence;
+import org.lifeline.base.GivenValue;
+import org.lifeline.base.InputRule;
 import org.lifeline.base.NoEquilibriumException;
 import org.lifeline.base.PlausibleRange;
 import org.lifeline.base.Point;
 import org.lifeline.base.Violation;
 import org.lifeline.base.Violations;
+import org.lifeline.base.canonical.Canonical;
+import org.lifeline.base.canonical.CanonicalForm;
 import org.lifeline.internal.motion.MeshRefinement;
 import org.lifeline.internal.motion.Motion;
 import org.lifeline.internal.motion.MotionSetup;
@@ -33,7 +38,7 @@ import org.lifeline.model.absorber.DeploymentForce;
  *
  * <p>Immutable and thread-safe.
  */
-public final class TransientArrest {
+public final class TransientArrest implements Canonical {
     /**
      * Damping time τ of a cable that states none [s]: no source. It makes 0.6 % of critical damping at 10 Hz and 6 % at
      * 100 Hz; the theory page shows how little the peaks depend on it.
@@ -224,9 +229,7 @@ public final class TransientArrest {
      * @throws org.lifeline.base.InvalidInputException if it is negative
      */
     public TransientArrest withRefinements(int most) {
-        new Violations()
-                .require(most >= 0, "refinements", Integer.toString(most), "must not be negative")
-                .throwIfAny();
+        new Violations().atLeast("refinements", most, 0).throwIfAny();
         return with(new MeshRefinement.Request(numerics.accuracy(), most, numerics.segment(), numerics.course()));
     }
 
@@ -252,14 +255,12 @@ public final class TransientArrest {
      */
     public TransientArrest withLaterFall(Fall fall, double time) {
         Violations.required("laterFall", fall);
-        new Violations()
-                .notNegative("laterFall.time", time, "s")
-                .require(
-                        fall.hanging().isEmpty(),
-                        "laterFall.hanging",
-                        fall.hanging().size() + " workers",
-                        "must be named by the first fall")
-                .throwIfAny();
+        Violations v = new Violations().notNegative("laterFall.time", time, "s");
+        int hanging = fall.hanging().size();
+        if (hanging > 0) {
+            v.add("laterFall.hanging", GivenValue.countOf(hanging, "workers"), InputRule.HANGING_IN_LATER_FALL);
+        }
+        v.throwIfAny();
         List<Timed> list = new ArrayList<>(later);
         list.add(new Timed(fall, time, false));
         return new TransientArrest(conditions, numerics, held, list);
@@ -298,7 +299,7 @@ public final class TransientArrest {
         Violations v = new Violations();
         attach(c, setup, new Timed(fall, 0, true), "duration", v);
         for (int i = 0; i < later.size(); i++) {
-            attach(c, setup, later.get(i), "laterFalls[" + i + "].time", v);
+            attach(c, setup, later.get(i), "laterFall[" + i + "].time", v);
         }
         v.throwIfAny();
         MeshRefinement motion = MeshRefinement.run(setup, numerics);
@@ -335,21 +336,20 @@ public final class TransientArrest {
         EnergyBalance.checkPlaces(line, fall);
         Violations v = new Violations();
         v.positive("cable.massPerLength", line.cable().massPerLength(line.gravity()), "kg/m");
-        v.require(
-                later.isEmpty() || numerics.course().afterCatch().isEmpty(),
-                "endAfterFirstCatch",
-                later.size() + " later falls",
-                "must not be asked for together with later falls");
+        if (!later.isEmpty() && numerics.course().afterCatch().isPresent()) {
+            GivenValue given = GivenValue.countOf(later.size(), "later falls");
+            v.add("endAfterFirstCatch", given, InputRule.EXCLUDES, "later falls");
+        }
         List<String> seen = new ArrayList<>();
         fall.fallers().forEach(w -> seen.add(w.id()));
         fall.hanging().forEach(h -> seen.add(h.worker().id()));
         for (int i = 0; i < later.size(); i++) {
-            String path = "laterFalls[" + i + "]";
-            for (Violation each : line.check(later.get(i).fall.place())) {
-                v.add(each.below(path));
-            }
+            String path = "laterFall[" + i + "]";
+            v.addAll(line.check(later.get(i).fall.place()), path + ".at");
             for (Worker w : later.get(i).fall.fallers()) {
-                v.require(!seen.contains(w.id()), path + ".fallers", w.id(), "must take part only once");
+                if (seen.contains(w.id())) {
+                    v.add(path + ".faller", GivenValue.text(w.id()), InputRule.TAKES_PART_TWICE);
+                }
                 seen.add(w.id());
             }
         }
@@ -405,14 +405,15 @@ public final class TransientArrest {
             }
             double caught = each.time + Math.sqrt(2 * free / model.line().gravity());
             double end = numerics.course().sampling().duration();
-            v.require(
-                    caught < end,
-                    path,
-                    first ? Violations.show(end, "s") : Violations.show(each.time, "s"),
-                    first
-                            ? "must be longer than the free fall, " + caught + " s"
-                            : "must be early enough for " + w.id() + ", who is caught at " + caught
-                                    + " s, to be caught before the run ends at " + end + " s");
+            if (!(caught < end)) {
+                String rule = first
+                        ? "longer than the free fall, " + caught + " s"
+                        : "early enough for " + w.id() + ", who is caught at " + caught
+                                + " s, to be caught before the run ends at " + end + " s";
+                v.add(Violation.of(
+                                path, GivenValue.number(first ? end : each.time, "s"), InputRule.TIME_TOO_SHORT, rule)
+                        .allowing(first ? AllowedRange.above(caught) : AllowedRange.atMost(end - caught + each.time)));
+            }
         }
         if (place.isAtSupport()) {
             setup.attachToSupport(model.line().supportOf(place), people);
@@ -430,5 +431,25 @@ public final class TransientArrest {
         return gripped
                 ? model.materialPoint(model.hook(span, place.station(), true))
                 : model.pointAtStation(span, place.station());
+    }
+
+    @Override
+    public CanonicalForm canonicalForm() {
+        CanonicalForm.Builder b = CanonicalForm.builder("arrest in time")
+                .number("temperature", conditions.temperature, "°C")
+                .text("side", conditions.side.name())
+                .part("clearance", conditions.clearance)
+                .number("accuracy", numerics.accuracy(), "")
+                .number("refinements", numerics.refinements(), "")
+                .number("segmentLength", numerics.segment(), "m")
+                .number("duration", numerics.course().sampling().duration(), "s")
+                .number("sampling", numerics.course().sampling().interval(), "s")
+                .number("endAfterFirstCatch", numerics.course().afterCatch(), "s")
+                .text("attachmentHeld", held);
+        for (int i = 0; i < later.size(); i++) {
+            String path = CanonicalForm.Builder.element("laterFall", i);
+            b.part(path + ".fall", later.get(i).fall).number(path + ".time", later.get(i).time, "s");
+        }
+        return b.build();
     }
 }

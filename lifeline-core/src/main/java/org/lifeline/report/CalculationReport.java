@@ -11,12 +11,14 @@ import org.lifeline.analysis.LineEquilibrium;
 import org.lifeline.analysis.Statics;
 import org.lifeline.analysis.TransientResult;
 import org.lifeline.analysis.state.SupportReaction;
+import org.lifeline.base.Violations;
 import org.lifeline.design.assessment.AssessedCriterion;
 import org.lifeline.design.assessment.AssessmentResult;
 import org.lifeline.design.criteria.CriterionResult;
 import org.lifeline.design.envelope.EnvelopeResult;
 import org.lifeline.model.LifelineDesign;
 import org.lifeline.model.Support;
+import org.lifeline.report.appendix.TheoryAppendix;
 import org.lifeline.report.document.InertText;
 import org.lifeline.report.document.PageMarks;
 import org.lifeline.report.document.Paper;
@@ -79,6 +81,7 @@ public final class CalculationReport {
         private @Nullable EnvelopeResult envelope;
         private List<TransientResult> motions = List.of();
         private @Nullable AssessmentResult assessment;
+        private @Nullable IndependentCheckSection check;
 
         Options with(Consumer<Options> change) {
             Options o = new Options();
@@ -94,6 +97,7 @@ public final class CalculationReport {
             o.envelope = envelope;
             o.motions = motions;
             o.assessment = assessment;
+            o.check = check;
             change.accept(o);
             return o;
         }
@@ -144,6 +148,7 @@ public final class CalculationReport {
      * @return the new report
      */
     public CalculationReport withUnits(UnitChoice value) {
+        Violations.required("units", value);
         return with(o -> o.units = value);
     }
 
@@ -154,6 +159,7 @@ public final class CalculationReport {
      * @return the new report
      */
     public CalculationReport withProvenance(Provenance value) {
+        Violations.required("provenance", value);
         return with(o -> o.provenance = value);
     }
 
@@ -164,6 +170,7 @@ public final class CalculationReport {
      * @return the new report
      */
     public CalculationReport withProject(ProjectData value) {
+        Violations.required("project", value);
         return with(o -> o.project = value);
     }
 
@@ -174,6 +181,7 @@ public final class CalculationReport {
      * @return the new report
      */
     public CalculationReport withPaper(Paper value) {
+        Violations.required("paper", value);
         return with(o -> o.paper = value);
     }
 
@@ -184,6 +192,7 @@ public final class CalculationReport {
      * @return the new report
      */
     public CalculationReport withDetail(ReportDetail value) {
+        Violations.required("detail", value);
         return with(o -> o.detail = value);
     }
 
@@ -194,6 +203,7 @@ public final class CalculationReport {
      * @return the new report
      */
     public CalculationReport withPictures(List<Picture> value) {
+        Violations.required("pictures", value);
         return with(o -> o.pictures = List.copyOf(value));
     }
 
@@ -205,6 +215,7 @@ public final class CalculationReport {
      * @return the new report
      */
     public CalculationReport withInputSections(List<ReportSection> value) {
+        Violations.required("inputSections", value);
         return with(o -> o.inputs = List.copyOf(value));
     }
 
@@ -215,6 +226,7 @@ public final class CalculationReport {
      * @return the new report
      */
     public CalculationReport withAssumptions(List<String> value) {
+        Violations.required("assumptions", value);
         return with(o -> o.assumptions = List.copyOf(value));
     }
 
@@ -225,6 +237,7 @@ public final class CalculationReport {
      * @return the new report
      */
     public CalculationReport withCriteria(List<CriterionResult> value) {
+        Violations.required("criteria", value);
         return with(o -> o.criteria = List.copyOf(value));
     }
 
@@ -236,6 +249,7 @@ public final class CalculationReport {
      * @throws IllegalArgumentException if the envelope is one of a line with other supports
      */
     public CalculationReport withEnvelope(EnvelopeResult value) {
+        Violations.required("envelope", value);
         requireSupports("envelope", "an envelope", design, ids(value.design()));
         return with(o -> o.envelope = value);
     }
@@ -248,10 +262,22 @@ public final class CalculationReport {
      * @throws IllegalArgumentException if one is an arrest of a line with other supports
      */
     public CalculationReport withMotions(List<TransientResult> value) {
+        Violations.required("motions", value);
         for (int i = 0; i < value.size(); i++) {
             sameSupports("motions[" + i + "]", design, value.get(i).arrest());
         }
         return with(o -> o.motions = List.copyOf(value));
+    }
+
+    /**
+     * The same with an independent check of its arrests that was made already; otherwise the report makes it.
+     *
+     * @param value the check, of the arrests of this report in their order
+     * @return the new report
+     */
+    public CalculationReport withCheck(IndependentCheckSection value) {
+        Violations.required("check", value);
+        return with(o -> o.check = value);
     }
 
     /**
@@ -263,6 +289,7 @@ public final class CalculationReport {
      * @throws IllegalArgumentException if the assessment is one of a line with other supports
      */
     public CalculationReport withAssessment(AssessmentResult value) {
+        Violations.required("assessment", value);
         requireSupports("assessment", "an assessment", design, ids(value.design()));
         return with(o -> o.assessment = value);
     }
@@ -296,7 +323,7 @@ public final class CalculationReport {
         Quantities q = Quantities.in(options.units);
         LineEquilibrium installed = Statics.withDefaults().solve(design.line(), List.of());
         GoverningArrests governing = new GoverningArrests(design, arrests);
-        IndependentCheckSection check = IndependentCheckSection.of(arrests);
+        IndependentCheckSection check = options.check == null ? IndependentCheckSection.of(arrests) : options.check;
         List<ReportSection> sections = new ArrayList<>();
         front(governing, check, installed, sections);
         inputs(q, sections);
@@ -311,6 +338,7 @@ public final class CalculationReport {
                 .section(Optional.ofNullable(assessment).map(a -> new AssessmentSection(a, q))));
         if (extended) {
             sections.add(RemarkSections.formulas());
+            sections.add(TheoryAppendix.section(!options.motions.isEmpty() || assessment != null));
             sections.add(GlossarySection.section(q));
         }
         sections.add(RemarkSections.cautions());

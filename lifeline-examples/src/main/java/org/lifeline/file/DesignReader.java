@@ -15,7 +15,7 @@ import org.lifeline.base.InvalidInputException;
 import org.lifeline.design.assessment.Basis;
 import org.lifeline.design.criteria.Criterion;
 import org.lifeline.file.Fields.Range;
-import org.lifeline.file.units.Dimension;
+import org.lifeline.base.Dimension;
 import org.lifeline.model.Fall;
 import org.lifeline.model.Installed;
 import org.lifeline.model.Lifeline;
@@ -219,7 +219,10 @@ public final class DesignReader {
             try {
                 return b.build();
             } catch (InvalidInputException e) {
-                e.violations().stream().filter(v -> !findings.touches(v.path())).forEach(v -> top.report(v, v.path()));
+                e.violations().stream()
+                        .map(ModelPaths::inFile)
+                        .filter(v -> !findings.touches(v.path()))
+                        .forEach(v -> top.report(v, v.path()));
                 return null;
             }
         }

@@ -6,7 +6,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.concurrent.Executor;
 import org.jspecify.annotations.Nullable;
+import org.lifeline.analysis.motion.ForceFilter;
 import org.lifeline.base.ProgressListener;
+import org.lifeline.base.canonical.Canonical;
+import org.lifeline.base.canonical.CanonicalForm;
+import org.lifeline.base.Violations;
 import org.lifeline.design.criteria.Criterion;
 import org.lifeline.design.envelope.ComputedCase;
 import org.lifeline.design.envelope.DesignAnalysis;
@@ -19,6 +23,7 @@ import org.lifeline.design.envelope.FallCase;
 import org.lifeline.design.envelope.Tolerances;
 import org.lifeline.design.envelope.WorstCases;
 import org.lifeline.internal.numeric.OrderedWork;
+import org.lifeline.internal.numeric.SharedWork;
 import org.lifeline.model.LifelineDesign;
 import org.lifeline.model.Place;
 
@@ -29,17 +34,24 @@ import org.lifeline.model.Place;
  * <p>{@code Assessment.withDefaults().withCriteria(criteria).solve(design)}. The result is the same for any number of threads.
  * Immutable and thread-safe.
  */
-public final class Assessment implements WorstCases {
+public final class Assessment implements WorstCases, Canonical {
     private final Settings settings;
-    private final @Nullable Executor executor;
+    private final @Nullable SharedWork shared;
     private final ProgressListener listener;
 
     /** What is computed and judged. */
-    private record Settings(List<Criterion> criteria, Basis basis, Tolerances tolerances, boolean motion) {}
+    private record Settings(List<Criterion> criteria, Basis basis, Tolerances tolerances, InTime inTime) {
+        Settings with(InTime value) {
+            return new Settings(criteria, basis, tolerances, value);
+        }
+    }
 
-    private Assessment(Settings settings, @Nullable Executor executor, ProgressListener listener) {
+    /** Whether arrests are followed in time, and how their forces are read. */
+    private record InTime(boolean followed, ForceFilter filter) {}
+
+    private Assessment(Settings settings, @Nullable SharedWork shared, ProgressListener listener) {
         this.settings = settings;
-        this.executor = executor;
+        this.shared = shared;
         this.listener = listener;
     }
 
@@ -50,11 +62,13 @@ public final class Assessment implements WorstCases {
      */
     public static Assessment withDefaults() {
         return new Assessment(
-                new Settings(List.of(), Basis.LARGER_OF_BOTH, Tolerances.none(), true), null, ProgressListener.none());
+                new Settings(List.of(), Basis.LARGER_OF_BOTH, Tolerances.none(), new InTime(true, ForceFilter.NONE)),
+                null,
+                ProgressListener.none());
     }
 
     private Assessment with(Settings value) {
-        return new Assessment(value, executor, listener);
+        return new Assessment(value, shared, listener);
     }
 
     /**
@@ -64,7 +78,8 @@ public final class Assessment implements WorstCases {
      * @return the new analysis
      */
     public Assessment withCriteria(List<Criterion> value) {
-        return with(new Settings(List.copyOf(value), settings.basis, settings.tolerances, settings.motion));
+        Violations.required("criteria", value);
+        return with(new Settings(List.copyOf(value), settings.basis, settings.tolerances, settings.inTime));
     }
 
     /**
@@ -74,7 +89,8 @@ public final class Assessment implements WorstCases {
      * @return the new analysis
      */
     public Assessment withBasis(Basis value) {
-        return with(new Settings(settings.criteria, value, settings.tolerances, settings.motion));
+        Violations.required("basis", value);
+        return with(new Settings(settings.criteria, value, settings.tolerances, settings.inTime));
     }
 
     /**
@@ -84,7 +100,8 @@ public final class Assessment implements WorstCases {
      * @return the new analysis
      */
     public Assessment withTolerances(Tolerances value) {
-        return with(new Settings(settings.criteria, settings.basis, value, settings.motion));
+        Violations.required("tolerances", value);
+        return with(new Settings(settings.criteria, settings.basis, value, settings.inTime));
     }
 
     /**
@@ -94,7 +111,19 @@ public final class Assessment implements WorstCases {
      * @return the new analysis
      */
     public Assessment withoutMotion() {
-        return with(new Settings(settings.criteria, settings.basis, settings.tolerances, false));
+        return with(settings.with(new InTime(false, settings.inTime.filter)));
+    }
+
+    /**
+     * The same with forces in time read behind a filter. Without it criteria read the force as it is, with what the mesh may
+     * hide of it.
+     *
+     * @param value the filter
+     * @return the new analysis
+     */
+    public Assessment withForceFilter(ForceFilter value) {
+        Violations.required("forceFilter", value);
+        return with(settings.with(new InTime(settings.inTime.followed, value)));
     }
 
     /**
@@ -104,7 +133,8 @@ public final class Assessment implements WorstCases {
      * @return the new analysis
      */
     public Assessment withExecutor(Executor value) {
-        return new Assessment(settings, value, listener);
+        Violations.required("executor", value);
+        return new Assessment(settings, new SharedWork(value), listener);
     }
 
     /**
@@ -115,7 +145,8 @@ public final class Assessment implements WorstCases {
      * @return the new analysis
      */
     public Assessment withProgress(ProgressListener value) {
-        return new Assessment(settings, executor, value);
+        Violations.required("progress", value);
+        return new Assessment(settings, shared, value);
     }
 
     /**
@@ -129,17 +160,21 @@ public final class Assessment implements WorstCases {
     public AssessmentResult solve(LifelineDesign design) {
         StagedProgress progress = new StagedProgress(listener);
         DesignAnalysis analysis = DesignAnalysis.withDefaults().withProgress(progress.stage());
-        DesignResult stated = (executor == null ? analysis : analysis.withExecutor(executor)).solve(design);
+        DesignResult stated =
+                (shared == null ? analysis : shared.given(analysis, DesignAnalysis::withExecutor)).solve(design);
         Envelope plain = Envelope.withDefaults().withTolerances(settings.tolerances);
         Envelope watched = plain.withProgress(progress.stage());
-        EnvelopeResult envelope = (executor == null ? watched : watched.withExecutor(executor)).solve(design);
+        EnvelopeResult envelope =
+                (shared == null ? watched : shared.given(watched, Envelope::withExecutor)).solve(design);
         Extremes balance = Extremes.joined(stated.extremes(), List.of(envelope.extremes()));
-        MotionSearch motion = new MotionSearch(balance, plain, executor, progress);
-        if (settings.motion) {
+        MotionSearch motion =
+                new MotionSearch(new MotionSearch.Known(balance, settings.inTime.filter), plain, shared, progress);
+        if (settings.inTime.followed) {
             motion.run(cases(stated, balance));
         }
         return new AssessmentResult(
-                new AssessmentResult.Basics(settings.basis, settings.motion, settings.criteria),
+                new AssessmentResult.Basics(
+                        settings.basis, settings.inTime.followed, settings.inTime.filter, settings.criteria),
                 new AssessmentResult.Computed(stated, envelope, balance, motion),
                 checks(design, balance, motion, progress));
     }
@@ -177,7 +212,7 @@ public final class Assessment implements WorstCases {
             LifelineDesign design, Extremes balance, MotionSearch motion, StagedProgress progress) {
         Map<String, ComputedCase> cases = new LinkedHashMap<>();
         List<Extreme> all = new ArrayList<>(AssessmentResult.governing(design, balance));
-        all.addAll(AssessmentResult.governing(design, Extremes.ofCases(design, motion.computed())));
+        all.addAll(AssessmentResult.governing(design, motion.extremes()));
         for (Extreme e : all) {
             FallCase c = e.fallCase();
             cases.putIfAbsent(e.arrest().method() + c.describe() + c.fall().place(), new ComputedCase(c, e.arrest()));
@@ -189,11 +224,31 @@ public final class Assessment implements WorstCases {
                 list.size(),
                 i -> IndependentCheck.of(
                         list.get((int) i).fallCase(), list.get((int) i).arrest()),
-                executor,
+                shared,
                 (i, check) -> {
                     checks.add(check);
                     return progress.done(i + 1);
                 });
         return checks;
+    }
+
+    /**
+     * What the result depends on: executor and listener do not belong to it.
+     *
+     * @return criteria, basis, ranges, and whether arrests are followed in time
+     */
+    @Override
+    public CanonicalForm canonicalForm() {
+        CanonicalForm.Builder b = CanonicalForm.builder("assessment");
+        for (int i = 0; i < settings.criteria.size(); i++) {
+            String path = CanonicalForm.Builder.element("criterion", i);
+            b.text(path + ".id", settings.criteria.get(i).id());
+            b.text(path + ".title", settings.criteria.get(i).title());
+        }
+        return b.text("basis", settings.basis.name())
+                .part("tolerances", settings.tolerances)
+                .text("motion", settings.inTime.followed)
+                .text("forceFilter", settings.inTime.filter.name())
+                .build();
     }
 }

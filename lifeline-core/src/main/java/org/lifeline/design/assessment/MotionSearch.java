@@ -4,11 +4,11 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.concurrent.Executor;
 import java.util.function.Function;
 import java.util.function.LongFunction;
 import org.jspecify.annotations.Nullable;
 import org.lifeline.analysis.Method;
+import org.lifeline.analysis.motion.ForceFilter;
 import org.lifeline.design.envelope.ComputedCase;
 import org.lifeline.design.envelope.Envelope;
 import org.lifeline.design.envelope.Extreme;
@@ -16,6 +16,7 @@ import org.lifeline.design.envelope.Extremes;
 import org.lifeline.design.envelope.FallCase;
 import org.lifeline.design.envelope.LoadCombination;
 import org.lifeline.internal.numeric.OrderedWork;
+import org.lifeline.internal.numeric.SharedWork;
 import org.lifeline.model.Attachment;
 import org.lifeline.model.Fall;
 import org.lifeline.model.LifelineDesign;
@@ -36,7 +37,7 @@ import org.lifeline.model.absorber.DeploymentForce;
 final class MotionSearch {
     private final LifelineDesign design;
     private final Envelope envelope;
-    private final @Nullable Executor executor;
+    private final @Nullable SharedWork shared;
     private final StagedProgress progress;
     private final Follower follower;
     private final Map<Follower.Key, FollowedArrest> fine = new LinkedHashMap<>();
@@ -44,16 +45,21 @@ final class MotionSearch {
     private final List<NotComputed> failures = new ArrayList<>();
     private final Map<Follower.Key, List<FollowedArrest>> damped = new LinkedHashMap<>();
     private final Extremes known;
+    private final ForceFilter filter;
     private boolean whole = true;
 
     /** A case of the survey, and the distance of the stations that were looked at beside it as a share of the span [-]. */
     private record Survey(Follower.Task task, FollowedArrest arrest, double step) {}
 
-    MotionSearch(Extremes known, Envelope envelope, @Nullable Executor executor, StagedProgress progress) {
-        this.known = known;
-        this.design = known.design();
+    /** The worst by energy balance, and how forces in time are read. */
+    record Known(Extremes balance, ForceFilter filter) {}
+
+    MotionSearch(Known known, Envelope envelope, @Nullable SharedWork shared, StagedProgress progress) {
+        this.known = known.balance;
+        this.filter = known.filter;
+        this.design = known.balance.design();
         this.envelope = envelope;
-        this.executor = executor;
+        this.shared = shared;
         this.progress = progress;
         this.follower = new Follower(design.clearance());
     }
@@ -161,18 +167,16 @@ final class MotionSearch {
      */
     private List<Survey> worst(int each) {
         Map<String, Double> values = new LinkedHashMap<>();
-        Extremes both = Extremes.joined(known, List.of(Extremes.ofCases(design, computed())));
-        AssessmentResult.governing(design, both).forEach(e -> values.put(e.name(), e.value()));
+        Extremes both = Extremes.joined(known, List.of(extremes()));
+        AssessmentResult.governing(design, both).forEach(e -> values.put(e.name(), withAllowance(e)));
         Map<Follower.Key, Survey> found = new LinkedHashMap<>();
         Map<Follower.Key, Survey> left = new LinkedHashMap<>(surveyed);
         for (int i = 0; i < each && !left.isEmpty(); i++) {
             List<Extreme> extremes = AssessmentResult.governing(
                     design,
-                    Extremes.ofCases(
-                            design,
-                            left.values().stream()
-                                    .map(s -> s.arrest().computed())
-                                    .toList()));
+                    extremes(left.values().stream()
+                            .map(s -> s.arrest().computed())
+                            .toList()));
             for (Extreme e : extremes) {
                 Survey s = surveyed.get(keyOf(e));
                 Double value = values.get(e.name());
@@ -189,20 +193,29 @@ final class MotionSearch {
         return new Follower.Task(e.fallCase(), e.arrest().line()).key();
     }
 
-    /** Tells whether a value of the survey, with its error, may be worse than one that is known. */
+    /** Tells whether a value of the survey, with its error and its allowance to come, may be worse than one that is known. */
     private static boolean mayBeWorse(Extreme e, double known) {
-        boolean least =
-                e.quantity().map(q -> !q.largestIsWorst()).orElse(e.name().startsWith("margin"));
+        double value = withAllowance(e);
         double error = e.unit().equals("N")
                 ? SearchParameters.SURVEY_ERROR * Math.abs(known)
                 : SearchParameters.SURVEY_LENGTH_ERROR;
-        return least ? e.value() - error < known : e.value() + error > known;
+        return isLeast(e) ? value - error < known : value + error > known;
+    }
+
+    private static boolean isLeast(Extreme e) {
+        return e.quantity().map(q -> !q.largestIsWorst()).orElse(e.name().startsWith("margin"));
+    }
+
+    /** The value, with the allowance that is to be expected where the case was only surveyed. */
+    private static double withAllowance(Extreme e) {
+        boolean surveyed = Double.isInfinite(e.allowance());
+        return surveyed && e.unit().equals("N") ? (1 + SearchParameters.EXPECTED_ALLOWANCE) * e.value() : e.value();
     }
 
     private void damping() {
         List<Follower.Task> tasks = new ArrayList<>();
         Map<Follower.Key, Follower.Task> distinct = new LinkedHashMap<>();
-        Extremes both = Extremes.joined(known, List.of(Extremes.ofCases(design, computed())));
+        Extremes both = Extremes.joined(known, List.of(extremes()));
         for (Extreme e : AssessmentResult.governing(design, both)) {
             if (e.arrest().method() != Method.TRANSIENT) {
                 continue;
@@ -241,7 +254,7 @@ final class MotionSearch {
             return list;
         }
         progress.begin(count);
-        long done = OrderedWork.run(count, work, executor, (i, attempt) -> {
+        long done = OrderedWork.run(count, work, shared, (i, attempt) -> {
             list.add(attempt);
             return progress.done(i + 1);
         });
@@ -252,6 +265,15 @@ final class MotionSearch {
     /** The fine arrests in the order in which they were followed. */
     List<FollowedArrest> followed() {
         return List.copyOf(fine.values());
+    }
+
+    /** The worst of the fine arrests. */
+    Extremes extremes() {
+        return extremes(computed());
+    }
+
+    private Extremes extremes(List<ComputedCase> cases) {
+        return Extremes.ofCases(design, cases, filter);
     }
 
     List<ComputedCase> computed() {

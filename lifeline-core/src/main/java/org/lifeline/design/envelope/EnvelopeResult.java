@@ -188,7 +188,8 @@ public final class EnvelopeResult {
         List<ClearancePoint> list = new ArrayList<>();
         for (ProfilePoint p : profile(Quantity.REQUIRED_ELEVATION)) {
             double below = design.clearance().obstructions().stream()
-                    .filter(o -> o.isBelow(p.along()))
+                    .filter(o -> o.isBelow(p.along())
+                            && o.isUnder(p.fallCase().fall().largestOffset()))
                     .mapToDouble(Obstruction::elevation)
                     .max()
                     .orElse(Double.NaN);

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.lifeline.analysis.ArrestResult;
+import org.lifeline.analysis.motion.ForceFilter;
 import org.lifeline.base.Direction;
 import org.lifeline.base.Interval;
 import org.lifeline.model.Fall;
@@ -17,6 +18,9 @@ import org.lifeline.model.absorber.DeploymentForce;
 
 /**
  * The worst values over a set of cases, each with the case that governs it.
+ *
+ * <p>A value in time counts with what its mesh may hide ({@link Extreme#allowance()}), so that it lies on the safe side of the
+ * mesh.
  *
  * <p>Both sides of the absorber's force range are in the set, and the worse value counts whichever side it comes from.
  * Loads come from the maximum deployment force as a rule, distances from the clearance deployment force; where a
@@ -79,7 +83,19 @@ public final class Extremes {
      * @return the extremes
      */
     public static Extremes ofCases(LifelineDesign design, List<ComputedCase> cases) {
-        Collector collector = new Collector(design, ArrestQuantities.of(design));
+        return ofCases(design, cases, ForceFilter.NONE);
+    }
+
+    /**
+     * The worst values of cases that were computed already, forces in time read behind a filter.
+     *
+     * @param design the design whose cases they are
+     * @param cases the cases, in the order that counts where there is a tie
+     * @param filter how forces in time are read; forces by energy balance have no filter
+     * @return the extremes
+     */
+    public static Extremes ofCases(LifelineDesign design, List<ComputedCase> cases, ForceFilter filter) {
+        Collector collector = new Collector(design, ArrestQuantities.of(design, filter));
         for (ComputedCase each : cases) {
             collector.add(each.fallCase(), each.arrest());
         }
@@ -87,14 +103,20 @@ public final class Extremes {
     }
 
     /**
-     * The worst of several sets of worst values of one design. What failed in any of them has failed.
+     * The worst of several sets of worst values of one design. What failed in any of them has failed. Where one of them reads
+     * forces in time behind a filter, the others hold no arrests in time, or read them alike.
      *
      * @param first the first set, whose cases count first where there is a tie
      * @param others the others
      * @return the extremes over all of them
      */
     public static Extremes joined(Extremes first, List<Extremes> others) {
-        Collector collector = new Collector(first.design, first.quantities);
+        ArrestQuantities quantities = others.stream()
+                .map(e -> e.quantities)
+                .filter(q -> q.filter() != ForceFilter.NONE)
+                .findFirst()
+                .orElse(first.quantities);
+        Collector collector = new Collector(first.design, quantities);
         Scope scope = first.scope;
         for (int index = 0; index < first.quantities.size(); index++) {
             collector.add(index, first.worst[index]);
@@ -182,10 +204,19 @@ public final class Extremes {
             if (known == null || EnvelopeTolerances.isWorse(w.value(), known.value())) {
                 return true;
             }
+            if (EnvelopeTolerances.isWorse(known.value(), w.value())) {
+                return false;
+            }
+            if (w.arrest().motion().isPresent() && known.arrest().motion().isPresent()) {
+                // Of equal sums of a value and its allowance that with the larger value, which is known better.
+                double more =
+                        quantities.computed(w.arrest())[index] - quantities.computed(known.arrest())[index];
+                if (EnvelopeTolerances.isWorse(Math.abs(more), 0)) {
+                    return more > 0;
+                }
+            }
             DeploymentForce side = quantities.sideOfTie(index);
-            return !EnvelopeTolerances.isWorse(known.value(), w.value())
-                    && w.fallCase().side() == side
-                    && known.fallCase().side() != side;
+            return w.fallCase().side() == side && known.fallCase().side() != side;
         }
 
         /** Adds every value of an arrest. */
@@ -350,12 +381,23 @@ public final class Extremes {
         if (w == null) {
             return Optional.empty();
         }
-        double computed = ArrestQuantities.withoutFactors(design).of(w.arrest())[index];
+        ArrestQuantities plain = ArrestQuantities.withoutFactors(design, quantities.filter());
+        double computed = plain.computed(w.arrest())[index];
         int sign = quantities.sign(index);
-        Extreme.Values values = new Extreme.Values(sign * computed, sign * w.value());
+        boolean known = !ArrestQuantities.isUnbounded(w.arrest());
+        double allowance = known ? Math.max(0, plain.of(w.arrest())[index] - computed) : Double.POSITIVE_INFINITY;
         // A free fall follows from the line before the fall; nothing that is asked of the arrest itself concerns it.
         boolean before = index == ArrestQuantities.index(Quantity.FREE_FALL);
-        return Optional.of(new Extreme(
-                subject, values, new ComputedCase(w.fallCase(), w.arrest()), before ? "" : scope.lacking()));
+        Extreme.Values values = new Extreme.Values(sign * computed, before ? 0 : allowance, sign * w.value());
+        return Optional.of(
+                new Extreme(subject, values, new ComputedCase(w.fallCase(), w.arrest()), before ? "" : lacking(known)));
+    }
+
+    private String lacking(boolean known) {
+        if (known) {
+            return scope.lacking();
+        }
+        String why = "fewer than three meshes were followed, so that nothing is known of what they hide";
+        return scope.lacking().isEmpty() ? why : scope.lacking() + "; " + why;
     }
 }

@@ -12,6 +12,7 @@ import org.lifeline.base.Violations;
 import org.lifeline.design.study.partial.CaseRange;
 import org.lifeline.design.study.partial.StudyPartial;
 import org.lifeline.design.variable.DesignVariable;
+import org.lifeline.internal.numeric.SharedWork;
 import org.lifeline.model.LifelineDesign;
 
 /**
@@ -22,13 +23,13 @@ import org.lifeline.model.LifelineDesign;
  */
 public final class MonteCarlo {
     private final long seed;
-    private final @Nullable Executor executor;
+    private final @Nullable SharedWork shared;
     private final ProgressListener listener;
     private final RowSink sink;
 
-    private MonteCarlo(long seed, @Nullable Executor executor, ProgressListener listener, RowSink sink) {
+    private MonteCarlo(long seed, @Nullable SharedWork shared, ProgressListener listener, RowSink sink) {
         this.seed = seed;
-        this.executor = executor;
+        this.shared = shared;
         this.listener = listener;
         this.sink = sink;
     }
@@ -50,7 +51,8 @@ public final class MonteCarlo {
      * @return the new study
      */
     public MonteCarlo withExecutor(Executor value) {
-        return new MonteCarlo(seed, value, listener, sink);
+        Violations.required("executor", value);
+        return new MonteCarlo(seed, new SharedWork(value), listener, sink);
     }
 
     /**
@@ -60,7 +62,8 @@ public final class MonteCarlo {
      * @return the new study
      */
     public MonteCarlo withProgress(ProgressListener value) {
-        return new MonteCarlo(seed, executor, value, sink);
+        Violations.required("progress", value);
+        return new MonteCarlo(seed, shared, value, sink);
     }
 
     /**
@@ -70,7 +73,8 @@ public final class MonteCarlo {
      * @return the new study
      */
     public MonteCarlo withRows(RowSink value) {
-        return new MonteCarlo(seed, executor, listener, value);
+        Violations.required("rows", value);
+        return new MonteCarlo(seed, shared, listener, value);
     }
 
     /**
@@ -88,7 +92,7 @@ public final class MonteCarlo {
             LifelineDesign base, List<UncertainVariable> variables, Evaluation evaluation, long cases) {
         new Violations()
                 .require(!variables.isEmpty(), "variables", "[]", "must name at least one")
-                .require(cases >= 1, "cases", Long.toString(cases), "must be at least 1")
+                .atLeast("cases", cases, 1)
                 .throwIfAny();
         StudyPartial all = withCases(1, cases).solve(base, variables, evaluation);
         return MonteCarloResult.of(all, variables, evaluation.responses(), cases);
@@ -115,8 +119,8 @@ public final class MonteCarlo {
         return seed;
     }
 
-    @Nullable Executor executor() {
-        return executor;
+    @Nullable SharedWork shared() {
+        return shared;
     }
 
     ProgressListener listener() {

@@ -54,7 +54,7 @@ public final class MonteCarloPart {
         StudyStatistics statistics = new StudyStatistics(identity, cases.first());
         long batches = (cases.size() + BATCH - 1) / BATCH;
         MonteCarlo.Job job = new MonteCarlo.Job(base, List.copyOf(variables), evaluation);
-        OrderedWork.run(batches, b -> batch(job, b), study.executor(), (b, rows) -> {
+        OrderedWork.run(batches, b -> batch(job, b), study.shared(), (b, rows) -> {
             for (StudyRow row : rows) {
                 statistics.add(row);
                 study.sink().take(row);

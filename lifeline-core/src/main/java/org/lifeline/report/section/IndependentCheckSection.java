@@ -54,7 +54,17 @@ public final class IndependentCheckSection {
                             ? Optional.of(Verifier.withDefaults().arrest(r))
                             : Optional.empty());
         }
-        return new IndependentCheckSection(list);
+        return ofReports(list);
+    }
+
+    /**
+     * What a check of arrests gave that was made already.
+     *
+     * @param reports one for each arrest; empty for one that was not checked
+     * @return what came out
+     */
+    public static IndependentCheckSection ofReports(List<Optional<VerificationReport>> reports) {
+        return new IndependentCheckSection(List.copyOf(reports));
     }
 
     /**

@@ -35,6 +35,7 @@ import org.lifeline.report.document.InertText;
 import org.lifeline.report.document.Provenance;
 import org.lifeline.report.document.ReportDetail;
 import org.lifeline.report.document.UnitChoice;
+import org.lifeline.report.section.IndependentCheckSection;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -208,6 +209,7 @@ public final class AnalyzeCommand implements Callable<Integer> {
                 out.print(TextReport.write(DesignReport.of(design, run, choice, List.of())
                         .withDetail(ReportDetail.SHORT)
                         .withAssessment(assessed.assessment())
+                        .withCheck(IndependentCheckSection.ofReports(check.reports()))
                         .withProvenance(new Provenance("Lifeline " + LibraryVersion.text(), design.sha256(), "", ""))
                         .build()));
             }

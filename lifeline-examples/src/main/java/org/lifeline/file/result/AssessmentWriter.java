@@ -7,13 +7,13 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.Locale;
 import org.lifeline.analysis.ArrestResult;
 import org.lifeline.analysis.AttachmentLimit;
+import org.lifeline.analysis.warning.Warning;
 import org.lifeline.design.assessment.AssessedCriterion;
 import org.lifeline.design.assessment.AssessmentResult;
 import org.lifeline.design.assessment.FollowedArrest;
 import org.lifeline.design.assessment.GoverningValue;
 import org.lifeline.design.assessment.IndependentCheck;
 import org.lifeline.design.assessment.NotComputed;
-import org.lifeline.design.assessment.Warning;
 import org.lifeline.design.criteria.CapacityCheck;
 import org.lifeline.design.criteria.CriterionResult;
 import org.lifeline.design.criteria.Status;
@@ -67,6 +67,7 @@ final class AssessmentWriter {
         node.put("method", g.method().label());
         g.energyBalance().ifPresent(v -> ResultWriter.number(node, "energyBalance", v));
         g.inTime().ifPresent(v -> ResultWriter.number(node, "transient", v));
+        g.allowance().ifPresent(v -> ResultWriter.number(node, "transientAllowance", v));
         g.ratio().ifPresent(v -> ResultWriter.number(node, "ratio", v));
         g.dampingRange().ifPresent(i -> {
             ObjectNode range = node.putObject("dampingRange");
@@ -146,9 +147,9 @@ final class AssessmentWriter {
 
     private static ObjectNode warning(Warning w) {
         ObjectNode node = NODES.objectNode();
-        node.put("code", w.code());
-        node.put("text", w.text());
-        node.put("where", w.where());
+        node.put("code", w.code().key());
+        node.put("text", w.subject() + ": " + w.text());
+        node.put("where", w.place().isEmpty() ? w.subject() : w.place());
         ResultWriter.number(node, "value", w.value());
         ResultWriter.number(node, "limit", w.limit());
         node.put("unit", w.unit());

@@ -40,6 +40,15 @@ public final class IndependentCheck {
     }
 
     /**
+     * What was found of each arrest.
+     *
+     * @return one for each arrest, empty for one in time; unmodifiable
+     */
+    public List<Optional<VerificationReport>> reports() {
+        return reports;
+    }
+
+    /**
      * Tells whether no check failed.
      *
      * @return true if nothing failed; what is not checkable is no failure

@@ -1,10 +1,6 @@
 package org.lifeline.file.result;
 
 
-import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.core.util.DefaultIndenter;
-import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
-import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
@@ -25,6 +21,7 @@ import org.lifeline.analysis.motion.WorkerPeaks;
 import org.lifeline.analysis.state.InlineAbsorberState;
 import org.lifeline.analysis.state.SupportReaction;
 import org.lifeline.base.Vector3;
+import org.lifeline.file.JsonText;
 import org.lifeline.design.envelope.Extreme;
 import org.lifeline.design.envelope.Quantity;
 import org.lifeline.model.absorber.DeploymentForce;
@@ -137,15 +134,7 @@ public final class ResultWriter {
     }
 
     private static byte[] bytes(ObjectNode root) {
-        DefaultPrettyPrinter layout = new DefaultPrettyPrinter();
-        layout.indentArraysWith(DefaultIndenter.SYSTEM_LINEFEED_INSTANCE.withLinefeed("\n"));
-        layout.indentObjectsWith(DefaultIndenter.SYSTEM_LINEFEED_INSTANCE.withLinefeed("\n"));
-        try {
-            String text = new ObjectMapper().writer(layout).writeValueAsString(root) + "\n";
-            return text.getBytes(StandardCharsets.UTF_8);
-        } catch (JsonProcessingException e) {
-            throw new IllegalStateException("a tree of numbers and texts is always written", e);
-        }
+        return (JsonText.pretty(root) + "\n").getBytes(StandardCharsets.UTF_8);
     }
 
     private static ObjectNode installed(LineEquilibrium line) {
