@@ -13,8 +13,7 @@ class CompleteProgramTest {
 
     @Test
     void itIsTheProgramThatIsCompiled() throws IOException {
-        String program = Files.readString(
-                Path.of("src/main/java/org/lifeline/examples/StoredAssessment.java"));
+        String program = Files.readString(Path.of("src/main/java/org/lifeline/examples/StoredAssessment.java"));
 
         assertThat(Files.readString(README)).contains("```java\n" + program + "```");
     }

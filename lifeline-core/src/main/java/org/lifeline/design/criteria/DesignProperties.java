@@ -105,7 +105,8 @@ final class DesignProperties {
         List<CheckedValue> list = new ArrayList<>();
         for (int i = 1; i <= s.line().spans(); i++) {
             list.add(CheckedValue.of(
-                    "span " + i, StrictMath.atan2(Math.abs(s.line().rise(i)), s.line().run(i))));
+                    "span " + i,
+                    StrictMath.atan2(Math.abs(s.line().rise(i)), s.line().run(i))));
         }
         return list;
     }

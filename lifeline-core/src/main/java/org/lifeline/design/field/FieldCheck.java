@@ -129,7 +129,11 @@ public final class FieldCheck {
             }
         }
         double root = Roots.crossing(
-                m.name(), x -> sign * difference(line, designed * StrictMath.exp(x), m, value), low, high, READING * value);
+                m.name(),
+                x -> sign * difference(line, designed * StrictMath.exp(x), m, value),
+                low,
+                high,
+                READING * value);
         return designed * StrictMath.exp(root);
     }
 

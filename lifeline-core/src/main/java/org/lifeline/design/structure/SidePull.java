@@ -76,8 +76,10 @@ public final class SidePull {
         SpanState span = arrest.peak().span(arrest.span());
         Vector3 left = left(span);
         double p = arrest.lineLoad();
-        Vector3 change =
-                new Vector3(p * StrictMath.sin(angle) * left.x(), p * StrictMath.sin(angle) * left.y(), p * (1 - StrictMath.cos(angle)));
+        Vector3 change = new Vector3(
+                p * StrictMath.sin(angle) * left.x(),
+                p * StrictMath.sin(angle) * left.y(),
+                p * (1 - StrictMath.cos(angle)));
         forces.set(at, forces.get(at).plus(change));
     }
 

@@ -132,7 +132,8 @@ public final class ResidualRates {
         if (theta > LineTolerances.TURNED) {
             double b = sys.forces.endSideTension(s, support);
             double sin = StrictMath.sin(theta);
-            daz += -mu * StrictMath.cos(theta) / sin * az / a2 + mu / (sin * Math.sqrt(a2) * b) * s.tension[3 * support + 2];
+            daz += -mu * StrictMath.cos(theta) / sin * az / a2
+                    + mu / (sin * Math.sqrt(a2) * b) * s.tension[3 * support + 2];
         }
         out[sys.unknowns.slipIndex(support)] += daz;
     }

@@ -80,9 +80,7 @@ public final class UncertainLine {
             MonteCarloResult result;
             try (Writer out = new OutputStreamWriter(table.open(), StandardCharsets.UTF_8)) {
                 StudyCsv csv = StudyCsv.begin(
-                        out,
-                        variables.stream().map(UncertainVariable::variable).toList(),
-                        evaluation.responses());
+                        out, variables.stream().map(UncertainVariable::variable).toList(), evaluation.responses());
                 result = study.withRows(csv).solve(file.design(), variables, evaluation, cases);
             }
             outputs.commit();
