@@ -38,6 +38,7 @@ module org.lifeline.core {
     exports org.lifeline.report;
     exports org.lifeline.report.appendix;
     exports org.lifeline.report.document;
+    exports org.lifeline.report.handover;
     exports org.lifeline.report.picture;
     exports org.lifeline.report.section;
     exports org.lifeline.verify;
