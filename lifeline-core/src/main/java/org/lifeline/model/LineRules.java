@@ -22,7 +22,7 @@ import org.lifeline.base.Violations;
  */
 record LineRules(List<Support> supports, IntFunction<String> paths) {
     /** Steepest chord of a span that the model takes [-], rise over run: 80°. */
-    private static final double STEEPEST = Math.tan(Math.toRadians(80));
+    private static final double STEEPEST = StrictMath.tan(Math.toRadians(80));
 
     void check(Violations v) {
         int n = supports.size();
