@@ -18,6 +18,7 @@ import org.lifeline.design.criteria.CriterionResult;
 import org.lifeline.design.envelope.EnvelopeResult;
 import org.lifeline.model.LifelineDesign;
 import org.lifeline.model.Support;
+import org.lifeline.report.appendix.TheoryAppendix;
 import org.lifeline.report.document.InertText;
 import org.lifeline.report.document.PageMarks;
 import org.lifeline.report.document.Paper;
@@ -337,6 +338,7 @@ public final class CalculationReport {
                 .section(Optional.ofNullable(assessment).map(a -> new AssessmentSection(a, q))));
         if (extended) {
             sections.add(RemarkSections.formulas());
+            sections.add(TheoryAppendix.section(!options.motions.isEmpty() || assessment != null));
             sections.add(GlossarySection.section(q));
         }
         sections.add(RemarkSections.cautions());

@@ -15,7 +15,7 @@ import org.lifeline.base.InvalidInputException;
 import org.lifeline.design.assessment.Basis;
 import org.lifeline.design.criteria.Criterion;
 import org.lifeline.file.Fields.Range;
-import org.lifeline.file.units.Dimension;
+import org.lifeline.base.Dimension;
 import org.lifeline.model.Fall;
 import org.lifeline.model.Installed;
 import org.lifeline.model.Lifeline;

@@ -47,8 +47,8 @@ final class Figure extends Expression {
             case FORCE, ENERGY, FORCE_SQUARED_LENGTH -> 3;
             case LENGTH -> 6;
             case TEMPERATURE, MASS -> 4;
-            case FORCE_PER_LENGTH, MASS_PER_LENGTH, ANGLE -> 8;
-            case RATIO, WEIGHT_PER_MASS, LENGTH_PER_FORCE, EXPANSION -> 12;
+            case FORCE_PER_LENGTH, MASS_PER_LENGTH, ANGLE, STRESS -> 8;
+            case RATIO, WEIGHT_PER_MASS, LENGTH_PER_FORCE, EXPANSION, AREA, TIME, STRAIN, ACCELERATION -> 12;
         };
     }
 

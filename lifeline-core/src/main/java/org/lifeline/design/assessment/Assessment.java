@@ -8,6 +8,8 @@ import java.util.concurrent.Executor;
 import org.jspecify.annotations.Nullable;
 import org.lifeline.analysis.motion.ForceFilter;
 import org.lifeline.base.ProgressListener;
+import org.lifeline.base.canonical.Canonical;
+import org.lifeline.base.canonical.CanonicalForm;
 import org.lifeline.base.Violations;
 import org.lifeline.design.criteria.Criterion;
 import org.lifeline.design.envelope.ComputedCase;
@@ -32,7 +34,7 @@ import org.lifeline.model.Place;
  * <p>{@code Assessment.withDefaults().withCriteria(criteria).solve(design)}. The result is the same for any number of threads.
  * Immutable and thread-safe.
  */
-public final class Assessment implements WorstCases {
+public final class Assessment implements WorstCases, Canonical {
     private final Settings settings;
     private final @Nullable SharedWork shared;
     private final ProgressListener listener;
@@ -228,5 +230,25 @@ public final class Assessment implements WorstCases {
                     return progress.done(i + 1);
                 });
         return checks;
+    }
+
+    /**
+     * What the result depends on: executor and listener do not belong to it.
+     *
+     * @return criteria, basis, ranges, and whether arrests are followed in time
+     */
+    @Override
+    public CanonicalForm canonicalForm() {
+        CanonicalForm.Builder b = CanonicalForm.builder("assessment");
+        for (int i = 0; i < settings.criteria.size(); i++) {
+            String path = CanonicalForm.Builder.element("criterion", i);
+            b.text(path + ".id", settings.criteria.get(i).id());
+            b.text(path + ".title", settings.criteria.get(i).title());
+        }
+        return b.text("basis", settings.basis.name())
+                .part("tolerances", settings.tolerances)
+                .text("motion", settings.inTime.followed)
+                .text("forceFilter", settings.inTime.filter.name())
+                .build();
     }
 }

@@ -4,6 +4,8 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.lifeline.base.Interval;
 import org.lifeline.base.Violations;
+import org.lifeline.base.canonical.Canonical;
+import org.lifeline.base.canonical.CanonicalForm;
 
 /**
  * What may deviate from the design: mass of the workers, pretension, friction. An envelope goes over the combinations of
@@ -11,7 +13,7 @@ import org.lifeline.base.Violations;
  *
  * <p>Immutable and thread-safe.
  */
-public final class Tolerances {
+public final class Tolerances implements Canonical {
     private static final Tolerances NONE = new Tolerances(null, null, null);
 
     private final @Nullable Interval mass;
@@ -105,5 +107,20 @@ public final class Tolerances {
      */
     public Optional<Interval> friction() {
         return Optional.ofNullable(friction);
+    }
+
+    @Override
+    public CanonicalForm canonicalForm() {
+        CanonicalForm.Builder b = CanonicalForm.builder("tolerances");
+        range(b, "mass", mass, "kg");
+        range(b, "pretension", pretension, "");
+        range(b, "friction", friction, "");
+        return b.build();
+    }
+
+    private static void range(CanonicalForm.Builder b, String path, @Nullable Interval range, String unit) {
+        if (range != null) {
+            b.number(path + ".low", range.low(), unit).number(path + ".high", range.high(), unit);
+        }
     }
 }

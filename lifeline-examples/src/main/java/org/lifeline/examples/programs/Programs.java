@@ -1,7 +1,9 @@
 package org.lifeline.examples.programs;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /** The example programs by name. Immutable and thread-safe. */
 public final class Programs {
@@ -41,8 +43,7 @@ public final class Programs {
                             DESIGN,
                             "VARIABLE   what is looked for, with the two values that follow",
                             "FROM       its least value with unit",
-                            "TO         its largest value with unit",
-                            "everywhere  looks at the whole line, not at the stated falls alone"),
+                            "TO         its largest value with unit"),
                     SolveFor::main),
             new Program(
                     "map",
@@ -69,6 +70,7 @@ public final class Programs {
                     "Monte Carlo over pretension, friction, mass and force",
                     List.of(DESIGN, "CASES      how many cases", "FILE.csv   where all cases go"),
                     UncertainLine::main),
+            new Program("parts", "a study in several Java machines, put together", List.of(), StudyParts::main),
             new Program(
                     "transient-study",
                     "arrests in time beside the energy balance, over the span",
@@ -81,6 +83,9 @@ public final class Programs {
                     Histories::main),
             new Program(
                     "embedding", "a host program with its own threads and progress", List.of(), EmbeddingHost::main));
+
+    /** The programs that move the falls of a design along its line unless they are told to keep to the stated ones. */
+    private static final Set<String> MOVING = Set.of("solve-for", "map", "study");
 
     private Programs() {}
 
@@ -131,6 +136,25 @@ public final class Programs {
                 }
             }
             return Optional.empty();
+        }
+
+        /**
+         * The options that the program takes besides its arguments.
+         *
+         * @return the options; unmodifiable
+         */
+        public List<String> options() {
+            List<String> list = new ArrayList<>();
+            if (writesFiles()) {
+                list.add(FileArguments.OVERWRITE);
+            }
+            if (MOVING.contains(name)) {
+                list.add(FileArguments.STATED_FALLS);
+            }
+            if (name.equals("solve-for")) {
+                list.add(FileArguments.NO_MOTION);
+            }
+            return List.copyOf(list);
         }
 
         /**

@@ -11,7 +11,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.lifeline.examples.TestFiles;
-import org.lifeline.examples.arrests.DesignRun;
+import org.lifeline.file.result.DesignRun;
 import org.lifeline.file.DesignFile;
 import org.lifeline.report.TextReport;
 import org.lifeline.report.document.ReportBlock;
