@@ -43,7 +43,8 @@ class LoadCombinationsTest {
         assertThat(list).hasSize(48);
         assertThat(list.stream().map(c -> c.deviation() + " " + c.temperature() + " " + c.side()))
                 .doesNotHaveDuplicates();
-        assertThat(list.stream().filter(c -> c.side() == DeploymentForce.MAXIMUM)).hasSize(24);
+        assertThat(list.stream().filter(c -> c.side() == DeploymentForce.MAXIMUM))
+                .hasSize(24);
         assertThat(list.stream().filter(c -> c.temperature() == -30)).hasSize(16);
         assertThat(list.stream().filter(c -> c.deviation().mass() == 140)).hasSize(24);
     }
@@ -64,8 +65,10 @@ class LoadCombinationsTest {
     @Test
     void equalEndsCountOnce() {
         Tolerances exact = Tolerances.none().withMass(Interval.exactly(100));
-        LifelineDesign twice =
-                design(Passage.free()).toBuilder().temperature(40).temperature(-30).build();
+        LifelineDesign twice = design(Passage.free()).toBuilder()
+                .temperature(40)
+                .temperature(-30)
+                .build();
         assertThat(LoadCombinations.all(twice, exact)).hasSize(6);
     }
 
@@ -171,15 +174,16 @@ class LoadCombinationsTest {
         LifelineDesign design = design(Passage.free());
         FallCase fallCase =
                 LoadCombinations.nominal(design, 15, DeploymentForce.MAXIMUM).of(fall(design));
-        NoEquilibriumException lost = new NoEquilibriumException(
-                "the line", 0.5, new org.lifeline.base.Convergence(3, 1, 1e-10));
+        NoEquilibriumException lost =
+                new NoEquilibriumException("the line", 0.5, new org.lifeline.base.Convergence(3, 1, 1e-10));
         FailedCase failed = new FailedCase(fallCase, lost);
         assertThat(failed.reason()).isEqualTo(lost.getMessage());
         assertThat(failed.cause()).isSameAs(lost);
         assertThat(failed.toString()).startsWith("fall f, ").endsWith(failed.reason());
         assertThat(FailedCase.words(new IllegalStateException("odd")))
                 .isEqualTo("fault of the program: IllegalStateException: odd");
-        assertThat(FailedCase.words(new IllegalStateException())).isEqualTo("fault of the program: IllegalStateException");
+        assertThat(FailedCase.words(new IllegalStateException()))
+                .isEqualTo("fault of the program: IllegalStateException");
     }
 
     /** Falls that differ in their place only are one moving fall; with no falls each worker falls alone. */
@@ -191,8 +195,14 @@ class LoadCombinationsTest {
             assertThat(m.canRun()).isFalse();
         });
         LifelineDesign.Builder b = none.toBuilder();
-        b.fall(Fall.builder("f1").at(Place.of(1, 3)).faller(none.workers().get(0)).build());
-        b.fall(Fall.builder("f2").at(Place.of(2, 5)).faller(none.workers().get(0)).build());
+        b.fall(Fall.builder("f1")
+                .at(Place.of(1, 3))
+                .faller(none.workers().get(0))
+                .build());
+        b.fall(Fall.builder("f2")
+                .at(Place.of(2, 5))
+                .faller(none.workers().get(0))
+                .build());
         b.fall(Fall.builder("f3")
                 .at(Place.of(2, 5))
                 .faller(none.workers().get(0))

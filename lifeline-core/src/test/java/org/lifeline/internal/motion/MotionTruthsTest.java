@@ -34,10 +34,7 @@ class MotionTruthsTest {
 
     private static MotionSetup.Person person(double mass, double stiffness, double freeFall) {
         return new MotionSetup.Person(
-                mass,
-                LoadingCurve.spring(stiffness),
-                MotionCases.TAUT,
-                new MotionSetup.Timing(0, freeFall, true));
+                mass, LoadingCurve.spring(stiffness), MotionCases.TAUT, new MotionSetup.Timing(0, freeFall, true));
     }
 
     private static Motion run(Lifeline line, int span, double station, List<MotionSetup.Person> who) {
@@ -101,7 +98,8 @@ class MotionTruthsTest {
             double stiffness = r.nextDouble(2e4, 8e4);
             double fall = r.nextDouble(0.5, 2);
             MotionSetup.Person each = person(mass, stiffness, fall);
-            PeakValues two = run(line(1, false), 0, station, List.of(each, each)).whole();
+            PeakValues two =
+                    run(line(1, false), 0, station, List.of(each, each)).whole();
             PeakValues one = run(line(1, false), 0, station, List.of(person(2 * mass, 2 * stiffness, fall)))
                     .whole();
             near("first, seed " + seed, two.force[0], 0.5 * one.force[0], 1e-3);
@@ -117,7 +115,8 @@ class MotionTruthsTest {
         double lastTension = 0;
         double lastExtension = 0;
         for (double fall = 0.25; fall <= 2; fall += 0.5) {
-            PeakValues p = run(line(1, false), 0, 5, List.of(person(100, 5e4, fall))).whole();
+            PeakValues p =
+                    run(line(1, false), 0, 5, List.of(person(100, 5e4, fall))).whole();
             assertThat(p.force[0]).as("fall %s", fall).isGreaterThan(lastForce);
             assertThat(p.tension).as("fall %s", fall).isGreaterThan(lastTension);
             assertThat(p.extension[0]).as("fall %s", fall).isGreaterThan(lastExtension);

@@ -18,10 +18,8 @@ import org.lifeline.model.Place;
 class FrictionHeatTest {
     private static ArrestResult arrest(Passage passage) {
         LifelineDesign d = Designs.design(3, passage, Attachment.GRIPPED);
-        Fall fall = Fall.builder("f")
-                .at(Place.of(2, 5))
-                .faller(d.workers().get(0))
-                .build();
+        Fall fall =
+                Fall.builder("f").at(Place.of(2, 5)).faller(d.workers().get(0)).build();
         return EnergyBalance.withDefaults().withTemperature(15).solve(d.line(), fall);
     }
 
@@ -40,7 +38,8 @@ class FrictionHeatTest {
 
     @Test
     void heatGrowsFromStepToStep() {
-        List<FrictionHeat.Step> steps = FrictionHeat.of(arrest(Passage.friction(0.12))).steps();
+        List<FrictionHeat.Step> steps =
+                FrictionHeat.of(arrest(Passage.friction(0.12))).steps();
         assertThat(steps).hasSize(FrictionHeat.STEPS + 1);
         assertThat(steps.get(0).force()).isZero();
         for (int k = 1; k < steps.size(); k++) {
@@ -60,7 +59,8 @@ class FrictionHeatTest {
         FrictionHeat.Step last = steps.get(steps.size() - 1);
         assertThat(last.force()).isCloseTo(r.lineLoad(), within(1e-9 * r.lineLoad()));
         for (int i : last.passed().keySet()) {
-            double slipped = r.peak().supports().get(i).slip() - r.before().supports().get(i).slip();
+            double slipped = r.peak().supports().get(i).slip()
+                    - r.before().supports().get(i).slip();
             assertThat(FrictionHeat.of(last.passed(), i)).isCloseTo(slipped, within(1e-12));
         }
     }

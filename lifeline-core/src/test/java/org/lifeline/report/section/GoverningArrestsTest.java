@@ -29,11 +29,19 @@ class GoverningArrestsTest {
     }
 
     private static double largest(ToDoubleFunction<ArrestResult> of) {
-        return ARRESTS.stream().mapToDouble(of).filter(v -> !Double.isNaN(v)).max().orElseThrow();
+        return ARRESTS.stream()
+                .mapToDouble(of)
+                .filter(v -> !Double.isNaN(v))
+                .max()
+                .orElseThrow();
     }
 
     private static double smallest(ToDoubleFunction<ArrestResult> of) {
-        return ARRESTS.stream().mapToDouble(of).filter(v -> !Double.isNaN(v)).min().orElseThrow();
+        return ARRESTS.stream()
+                .mapToDouble(of)
+                .filter(v -> !Double.isNaN(v))
+                .min()
+                .orElseThrow();
     }
 
     @Test
@@ -91,7 +99,10 @@ class GoverningArrestsTest {
         GoverningArrests g = governing(ARRESTS);
         assertThat(g.shown(ReportDetail.SHORT)).isEmpty();
         assertThat(g.lineByLine(ReportDetail.SHORT)).isEmpty();
-        assertThat(g.shown(ReportDetail.FULL)).hasSize(ARRESTS.size()).startsWith(1).endsWith(ARRESTS.size());
+        assertThat(g.shown(ReportDetail.FULL))
+                .hasSize(ARRESTS.size())
+                .startsWith(1)
+                .endsWith(ARRESTS.size());
         assertThat(g.shown(ReportDetail.GOVERNING)).isEqualTo(g.calculated());
         assertThat(g.calculated()).isNotEmpty().isSorted().doesNotHaveDuplicates();
         assertThat(g.numbers()).containsAll(g.calculated()).isSorted().doesNotHaveDuplicates();
@@ -112,7 +123,8 @@ class GoverningArrestsTest {
 
     @Test
     void aModelFactorShiftsWhatCountsNotWhatWasComputed() {
-        LifelineDesign scaled = DESIGN.toBuilder().modelFactors(new ModelFactors(1.25, 1)).build();
+        LifelineDesign scaled =
+                DESIGN.toBuilder().modelFactors(new ModelFactors(1.25, 1)).build();
         GoverningArrests g = new GoverningArrests(scaled, ARRESTS);
         GoverningArrests.Worst w = g.worst(Quantity.ARREST_FORCE).orElseThrow();
         assertThat(w.factored()).isCloseTo(1.25 * w.computed(), within(1e-9));
