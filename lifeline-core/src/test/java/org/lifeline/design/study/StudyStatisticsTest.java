@@ -23,8 +23,15 @@ class StudyStatisticsTest {
                 DesignVariable.of(name, "m", Interval.of(0, 1), (d, v) -> d), Distribution.uniform(Interval.of(0, 1)));
     }
 
+    private static final List<UncertainVariable> VARIABLES = List.of(variable("a"), variable("b"));
+    private static final List<Response> RESPONSES = List.of(FORCE, RATIO);
+
     private static StudyStatistics statistics() {
-        return new StudyStatistics(List.of(variable("a"), variable("b")), List.of(FORCE, RATIO));
+        return new StudyStatistics(StudyStatistics.identity(7, "", VARIABLES, RESPONSES), 1);
+    }
+
+    private static MonteCarloResult finish(StudyStatistics s, long cases) {
+        return MonteCarloResult.of(s.partial(), VARIABLES, RESPONSES, cases);
     }
 
     private static StudyRow row(long number, double[] inputs, double... outputs) {
@@ -37,7 +44,7 @@ class StudyStatisticsTest {
         for (int i = 0; i < 1000; i++) {
             s.add(row(i, new double[] {i, -i}, i, 1000 - i));
         }
-        return s.finish(7, 1000);
+        return finish(s, 1000);
     }
 
     @Test
@@ -86,7 +93,7 @@ class StudyStatisticsTest {
 
     @Test
     void noQuantileOfNothing() {
-        Summary nothing = statistics().finish(1, 0).summaries().get(0);
+        Summary nothing = finish(statistics(), 0).summaries().get(0);
         assertThat(nothing.count()).isZero();
         assertThat(nothing.mean()).isNaN();
         assertThatThrownBy(() -> nothing.quantile(0.5))
@@ -105,7 +112,7 @@ class StudyStatisticsTest {
         for (int i = 0; i < all; i++) {
             s.add(row(i, new double[] {i, 1}, i < above ? 2 : 1, 1));
         }
-        Summary force = s.finish(1, all).summaries().get(0);
+        Summary force = finish(s, all).summaries().get(0);
         assertThat(force.shareAbove(1.5)).isCloseTo((double) above / all, within(1e-12));
         assertThat(force.shareAboveRange(1.5).low()).isCloseTo(low, within(5e-5));
         assertThat(force.shareAboveRange(1.5).high()).isCloseTo(high, within(5e-5));
@@ -120,7 +127,7 @@ class StudyStatisticsTest {
             double b = r.nextDouble();
             s.add(row(i, new double[] {a, b}, 3 * a + 1, -Math.exp(5 * b)));
         }
-        MonteCarloResult result = s.finish(5, 2000);
+        MonteCarloResult result = finish(s, 2000);
         Sensitivity aOnForce = of(result, 0, "a");
         assertThat(aOnForce.regression()).isCloseTo(1, within(1e-9));
         assertThat(aOnForce.correlation()).isCloseTo(1, within(1e-9));
@@ -154,7 +161,7 @@ class StudyStatisticsTest {
                 s.add(row((long) n * i + k, new double[] {i, k}, 3.0 * i + 4.0 * k, 1));
             }
         }
-        MonteCarloResult result = s.finish(1, 10_000);
+        MonteCarloResult result = finish(s, 10_000);
         assertThat(of(result, 0, "a").regression()).isCloseTo(0.6, within(1e-9));
         assertThat(of(result, 0, "b").regression()).isCloseTo(0.8, within(1e-9));
         assertThat(of(result, 0, "a").correlation()).isCloseTo(0.6, within(1e-9));
@@ -167,7 +174,7 @@ class StudyStatisticsTest {
         s.add(row(0, new double[] {1, 2}, 10, 20));
         s.add(new StudyRow(1, new double[] {3, 4}, new double[0], "no equilibrium"));
         s.add(row(2, new double[] {5, 6}, Double.POSITIVE_INFINITY, 40));
-        MonteCarloResult result = s.finish(9, 3);
+        MonteCarloResult result = finish(s, 3);
         assertThat(result.summaries().get(0).count()).as("an infinite output is not counted").isEqualTo(1);
         assertThat(result.summaries().get(1).count()).isEqualTo(2);
         assertThat(result.failures()).hasSize(1);
