@@ -43,8 +43,10 @@ class RunsInABrowserTest {
             "java.lang.ClassLoader");
 
     /** Methods that are missing from classes that are there. */
-    private static final Set<String> METHODS =
-            Set.of("java.lang.String.lines()", "java.lang.Character.toString(int)", "java.lang.Class.forName(java.lang.String)");
+    private static final Set<String> METHODS = Set.of(
+            "java.lang.String.lines()",
+            "java.lang.Character.toString(int)",
+            "java.lang.Class.forName(java.lang.String)");
 
     @ArchTest
     static final ArchRule NOTHING_THAT_A_BROWSER_LACKS = rule();
@@ -103,7 +105,8 @@ class RunsInABrowserTest {
     @Test
     void eachOffenderIsCaught() {
         for (Class<?> each : new Class<?>[] {Offenders.Threads.class, Offenders.Hex.class, Offenders.Lines.class}) {
-            assertThat(rule().evaluate(new ClassFileImporter().importClasses(each)).hasViolation())
+            assertThat(rule().evaluate(new ClassFileImporter().importClasses(each))
+                            .hasViolation())
                     .as(each.getName())
                     .isTrue();
         }

@@ -26,7 +26,9 @@ class ExplorerCommandTest {
 
     private int run(String... args) {
         return CommandLines.run(
-                new PrintStream(out, true, StandardCharsets.UTF_8), new PrintStream(err, true, StandardCharsets.UTF_8), args);
+                new PrintStream(out, true, StandardCharsets.UTF_8),
+                new PrintStream(err, true, StandardCharsets.UTF_8),
+                args);
     }
 
     @Test
@@ -34,14 +36,19 @@ class ExplorerCommandTest {
         Path design = folder.resolve("line.json");
         Files.writeString(
                 design,
-                TestFiles.text("demo-design.json").replace("\"title\": \"Flour mill", "\"title\": \"</script><b>{{engine}}"));
+                TestFiles.text("demo-design.json")
+                        .replace("\"title\": \"Flour mill", "\"title\": \"</script><b>{{engine}}"));
         Path page = folder.resolve("page.html");
-        assertThat(run("explorer", "--html", page.toString(), design.toString())).as(err.toString()).isZero();
+        assertThat(run("explorer", "--html", page.toString(), design.toString()))
+                .as(err.toString())
+                .isZero();
         assertThat(out.toString(StandardCharsets.UTF_8)).startsWith("Page for a browser: ");
         String html = Files.readString(page);
         assertThat(html.contains("\\u003c/script>\\u003cb>{{engine}}")).isTrue();
         assertThat(html.split("</script>", -1)).hasSize(6);
-        assertThat(run("explorer", "--html", page.toString())).as("a former page is replaced").isZero();
+        assertThat(run("explorer", "--html", page.toString()))
+                .as("a former page is replaced")
+                .isZero();
     }
 
     /** The policy names the hashes of the script and the style that stand in the page: recomputed from the page itself. */
@@ -57,7 +64,8 @@ class ExplorerCommandTest {
                     .encodeToString(MessageDigest.getInstance("SHA-256").digest(text.getBytes(StandardCharsets.UTF_8)));
             assertThat(html.contains("'sha256-" + hash + "'")).as(each[0]).isTrue();
         }
-        Matcher policy = Pattern.compile("Content-Security-Policy\" content=\"([^\"]*)\"").matcher(html);
+        Matcher policy = Pattern.compile("Content-Security-Policy\" content=\"([^\"]*)\"")
+                .matcher(html);
         assertThat(policy.find()).isTrue();
         assertThat(policy.group(1)).startsWith("default-src 'none';").doesNotContain("unsafe", "*", "http");
     }
@@ -66,7 +74,8 @@ class ExplorerCommandTest {
     void badInputIsNamed() throws Exception {
         Path design = folder.resolve("line.json");
         Files.writeString(design, "{\"format\": 1}");
-        assertThat(run("explorer", "--html", folder.resolve("p.html").toString(), design.toString())).isEqualTo(2);
+        assertThat(run("explorer", "--html", folder.resolve("p.html").toString(), design.toString()))
+                .isEqualTo(2);
         assertThat(err.toString(StandardCharsets.UTF_8)).contains("format", "must be");
         assertThat(folder.resolve("p.html")).doesNotExist();
         assertThat(run("explorer")).isEqualTo(2);

@@ -25,7 +25,12 @@ class JsonTextTest {
 
     @ParameterizedTest
     @ValueSource(
-            strings = {"demo-design.json", "demo-design.result.json", "result-2.schema.json", "designs/every-alternative.json"})
+            strings = {
+                "demo-design.json",
+                "demo-design.result.json",
+                "result-2.schema.json",
+                "designs/every-alternative.json"
+            })
     void filesAreWrittenAsTheLibraryWritesThem(String name) throws Exception {
         JsonNode tree = TestFiles.tree(name);
         assertThat(JsonText.pretty(tree)).isEqualTo(library(tree));
@@ -36,7 +41,9 @@ class JsonTextTest {
     void oddValuesAreWrittenAsTheLibraryWritesThem() throws Exception {
         ObjectNode tree = JsonNodeFactory.withExactBigDecimals(true).objectNode();
         tree.put("text", "\u0001\b\f\n\r\t\"\\/é€😀\u2028\u007f").put("", "");
-        tree.put("decimal", new BigDecimal("1.80")).put("large", new BigDecimal("1E+3")).put("tiny", 1e-300);
+        tree.put("decimal", new BigDecimal("1.80"))
+                .put("large", new BigDecimal("1E+3"))
+                .put("tiny", 1e-300);
         tree.put("whole", 3).put("long", Long.MIN_VALUE).put("minus", -0.0).put("max", Double.MAX_VALUE);
         tree.putNull("null").put("yes", true);
         tree.putArray("empty");
