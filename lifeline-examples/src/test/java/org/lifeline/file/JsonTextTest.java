@@ -39,7 +39,7 @@ class JsonTextTest {
 
     @Test
     void oddValuesAreWrittenAsTheLibraryWritesThem() throws Exception {
-        ObjectNode tree = JsonNodeFactory.withExactBigDecimals(true).objectNode();
+        ObjectNode tree = new JsonNodeFactory(true).objectNode();
         tree.put("text", "\u0001\b\f\n\r\t\"\\/é€😀\u2028\u007f").put("", "");
         tree.put("decimal", new BigDecimal("1.80"))
                 .put("large", new BigDecimal("1E+3"))
