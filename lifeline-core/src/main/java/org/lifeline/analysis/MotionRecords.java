@@ -5,7 +5,6 @@ import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.function.ToDoubleFunction;
 import org.lifeline.analysis.motion.EnergyHistory;
 import org.lifeline.analysis.motion.MeshRun;
 import org.lifeline.analysis.motion.MotionHistory;
@@ -63,21 +62,22 @@ final class MotionRecords {
         Map<String, PeakAllowances.Force> supports = new LinkedHashMap<>();
         for (int i = 0; i < line.supports().size(); i++) {
             int number = i;
+            MeshRefinement.Force force =
+                    new MeshRefinement.Force(p -> p.support[number], p -> p.filteredSupport[number]);
             supports.put(
                     line.supports().get(i).id(),
-                    allowance(refined, p -> p.support[number], p -> p.filteredSupport[number]));
+                    new PeakAllowances.Force(refined.supportBound(i), refined.filteredBound(force)));
         }
+        MeshRefinement.Force tension = new MeshRefinement.Force(p -> p.tension, p -> p.filteredTension);
+        MeshRefinement.Force arrest = new MeshRefinement.Force(refined::arrestForce, refined::filteredArrestForce);
         return new PeakAllowances(
-                allowance(refined, p -> p.tension, p -> p.filteredTension),
-                allowance(refined, refined::arrestForce, refined::filteredArrestForce),
+                new PeakAllowances.Force(refined.bound(tension), refined.filteredBound(tension)),
+                new PeakAllowances.Force(refined.arrestForceBound(), refined.filteredBound(arrest)),
                 supports,
-                new PeakAllowances.Bounds(refined.lowestBound(), refined.uncertainty()));
-    }
-
-    private static PeakAllowances.Force allowance(
-            MeshRefinement refined, ToDoubleFunction<PeakValues> raw, ToDoubleFunction<PeakValues> filtered) {
-        MeshRefinement.Force force = new MeshRefinement.Force(raw, filtered);
-        return new PeakAllowances.Force(refined.bound(force), refined.filteredBound(force));
+                new PeakAllowances.Bounds(
+                        refined.lowestBound(),
+                        new PeakAllowances.Extensions(refined.extensionBound(), refined.inlineBound()),
+                        refined.uncertainty()));
     }
 
     MotionHistory history(TimeHistory record) {

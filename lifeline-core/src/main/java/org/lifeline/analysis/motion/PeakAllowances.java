@@ -9,7 +9,8 @@ import java.util.Map;
  *
  * <p>A bound is the largest of 2.5 times the last but one change from mesh to mesh, or four times the last if that is larger, of what a wave front may
  * hide that is as wide as the mesh makes it, and, for a force as it is, of 1.5 times what the filter takes off it;
- * measured, not derived: {@code src/docs/theory/transient.md}, section 3. It speaks of the mesh alone, not of what the model leaves out, and not of rebounds and later falls. Where fewer than three meshes
+ * measured, not derived: {@code src/docs/theory/transient.md}, section 3. The force in a connecting subsystem, and that on an
+ * end behind an in-line absorber, changes by no more than the loading curve does within the bound of the extension. It speaks of the mesh alone, not of what the model leaves out, and not of rebounds and later falls. Where fewer than three meshes
  * were followed nothing is known, and every allowance is positive infinity.
  *
  * <p>Immutable and thread-safe.
@@ -32,10 +33,19 @@ public final class PeakAllowances {
      * Bounds that are no forces.
      *
      * @param lowest of the lowest elevation of the harness attachments [m], not negative
+     * @param extensions of the largest extensions
      * @param relative the largest bound of all, of a force over that force or the arrest force, whichever is larger, and
      *     of the lowest elevation over the fall [-], not negative
      */
-    public record Bounds(double lowest, double relative) {}
+    public record Bounds(double lowest, Extensions extensions, double relative) {}
+
+    /**
+     * Bounds of the largest extensions.
+     *
+     * @param connection of the connecting subsystems of those who fall [m], not negative
+     * @param inline of the in-line absorbers [m], not negative, 0 where there are none
+     */
+    public record Extensions(double connection, double inline) {}
 
     /**
      * The allowances, as an analysis hands them over.
@@ -92,6 +102,24 @@ public final class PeakAllowances {
      */
     public double lowest() {
         return bounds.lowest;
+    }
+
+    /**
+     * Allowances of the largest extensions.
+     *
+     * @return the allowances
+     */
+    public Extensions extensions() {
+        return bounds.extensions;
+    }
+
+    /**
+     * Tells whether anything is known: fewer than three meshes bound nothing.
+     *
+     * @return true if every allowance is finite
+     */
+    public boolean known() {
+        return Double.isFinite(bounds.relative);
     }
 
     /**

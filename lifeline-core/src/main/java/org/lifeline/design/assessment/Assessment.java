@@ -6,7 +6,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.concurrent.Executor;
 import org.jspecify.annotations.Nullable;
+import org.lifeline.analysis.motion.ForceFilter;
 import org.lifeline.base.ProgressListener;
+import org.lifeline.base.canonical.Canonical;
+import org.lifeline.base.canonical.CanonicalForm;
+import org.lifeline.base.Violations;
 import org.lifeline.design.criteria.Criterion;
 import org.lifeline.design.envelope.ComputedCase;
 import org.lifeline.design.envelope.DesignAnalysis;
@@ -30,13 +34,20 @@ import org.lifeline.model.Place;
  * <p>{@code Assessment.withDefaults().withCriteria(criteria).solve(design)}. The result is the same for any number of threads.
  * Immutable and thread-safe.
  */
-public final class Assessment implements WorstCases {
+public final class Assessment implements WorstCases, Canonical {
     private final Settings settings;
     private final @Nullable SharedWork shared;
     private final ProgressListener listener;
 
     /** What is computed and judged. */
-    private record Settings(List<Criterion> criteria, Basis basis, Tolerances tolerances, boolean motion) {}
+    private record Settings(List<Criterion> criteria, Basis basis, Tolerances tolerances, InTime inTime) {
+        Settings with(InTime value) {
+            return new Settings(criteria, basis, tolerances, value);
+        }
+    }
+
+    /** Whether arrests are followed in time, and how their forces are read. */
+    private record InTime(boolean followed, ForceFilter filter) {}
 
     private Assessment(Settings settings, @Nullable SharedWork shared, ProgressListener listener) {
         this.settings = settings;
@@ -51,7 +62,9 @@ public final class Assessment implements WorstCases {
      */
     public static Assessment withDefaults() {
         return new Assessment(
-                new Settings(List.of(), Basis.LARGER_OF_BOTH, Tolerances.none(), true), null, ProgressListener.none());
+                new Settings(List.of(), Basis.LARGER_OF_BOTH, Tolerances.none(), new InTime(true, ForceFilter.NONE)),
+                null,
+                ProgressListener.none());
     }
 
     private Assessment with(Settings value) {
@@ -65,7 +78,8 @@ public final class Assessment implements WorstCases {
      * @return the new analysis
      */
     public Assessment withCriteria(List<Criterion> value) {
-        return with(new Settings(List.copyOf(value), settings.basis, settings.tolerances, settings.motion));
+        Violations.required("criteria", value);
+        return with(new Settings(List.copyOf(value), settings.basis, settings.tolerances, settings.inTime));
     }
 
     /**
@@ -75,7 +89,8 @@ public final class Assessment implements WorstCases {
      * @return the new analysis
      */
     public Assessment withBasis(Basis value) {
-        return with(new Settings(settings.criteria, value, settings.tolerances, settings.motion));
+        Violations.required("basis", value);
+        return with(new Settings(settings.criteria, value, settings.tolerances, settings.inTime));
     }
 
     /**
@@ -85,7 +100,8 @@ public final class Assessment implements WorstCases {
      * @return the new analysis
      */
     public Assessment withTolerances(Tolerances value) {
-        return with(new Settings(settings.criteria, settings.basis, value, settings.motion));
+        Violations.required("tolerances", value);
+        return with(new Settings(settings.criteria, settings.basis, value, settings.inTime));
     }
 
     /**
@@ -95,7 +111,19 @@ public final class Assessment implements WorstCases {
      * @return the new analysis
      */
     public Assessment withoutMotion() {
-        return with(new Settings(settings.criteria, settings.basis, settings.tolerances, false));
+        return with(settings.with(new InTime(false, settings.inTime.filter)));
+    }
+
+    /**
+     * The same with forces in time read behind a filter. Without it criteria read the force as it is, with what the mesh may
+     * hide of it.
+     *
+     * @param value the filter
+     * @return the new analysis
+     */
+    public Assessment withForceFilter(ForceFilter value) {
+        Violations.required("forceFilter", value);
+        return with(settings.with(new InTime(settings.inTime.followed, value)));
     }
 
     /**
@@ -105,6 +133,7 @@ public final class Assessment implements WorstCases {
      * @return the new analysis
      */
     public Assessment withExecutor(Executor value) {
+        Violations.required("executor", value);
         return new Assessment(settings, new SharedWork(value), listener);
     }
 
@@ -116,6 +145,7 @@ public final class Assessment implements WorstCases {
      * @return the new analysis
      */
     public Assessment withProgress(ProgressListener value) {
+        Violations.required("progress", value);
         return new Assessment(settings, shared, value);
     }
 
@@ -137,12 +167,14 @@ public final class Assessment implements WorstCases {
         EnvelopeResult envelope =
                 (shared == null ? watched : shared.given(watched, Envelope::withExecutor)).solve(design);
         Extremes balance = Extremes.joined(stated.extremes(), List.of(envelope.extremes()));
-        MotionSearch motion = new MotionSearch(balance, plain, shared, progress);
-        if (settings.motion) {
+        MotionSearch motion =
+                new MotionSearch(new MotionSearch.Known(balance, settings.inTime.filter), plain, shared, progress);
+        if (settings.inTime.followed && envelope.isComplete()) {
             motion.run(cases(stated, balance));
         }
         return new AssessmentResult(
-                new AssessmentResult.Basics(settings.basis, settings.motion, settings.criteria),
+                new AssessmentResult.Basics(
+                        settings.basis, settings.inTime.followed, settings.inTime.filter, settings.criteria),
                 new AssessmentResult.Computed(stated, envelope, balance, motion),
                 checks(design, balance, motion, progress));
     }
@@ -180,7 +212,7 @@ public final class Assessment implements WorstCases {
             LifelineDesign design, Extremes balance, MotionSearch motion, StagedProgress progress) {
         Map<String, ComputedCase> cases = new LinkedHashMap<>();
         List<Extreme> all = new ArrayList<>(AssessmentResult.governing(design, balance));
-        all.addAll(AssessmentResult.governing(design, Extremes.ofCases(design, motion.computed())));
+        all.addAll(AssessmentResult.governing(design, motion.extremes()));
         for (Extreme e : all) {
             FallCase c = e.fallCase();
             cases.putIfAbsent(e.arrest().method() + c.describe() + c.fall().place(), new ComputedCase(c, e.arrest()));
@@ -198,5 +230,25 @@ public final class Assessment implements WorstCases {
                     return progress.done(i + 1);
                 });
         return checks;
+    }
+
+    /**
+     * What the result depends on: executor and listener do not belong to it.
+     *
+     * @return criteria, basis, ranges, and whether arrests are followed in time
+     */
+    @Override
+    public CanonicalForm canonicalForm() {
+        CanonicalForm.Builder b = CanonicalForm.builder("assessment");
+        for (int i = 0; i < settings.criteria.size(); i++) {
+            String path = CanonicalForm.Builder.element("criterion", i);
+            b.text(path + ".id", settings.criteria.get(i).id());
+            b.text(path + ".title", settings.criteria.get(i).title());
+        }
+        return b.text("basis", settings.basis.name())
+                .part("tolerances", settings.tolerances)
+                .text("motion", settings.inTime.followed)
+                .text("forceFilter", settings.inTime.filter.name())
+                .build();
     }
 }

@@ -75,7 +75,7 @@ public final class GoverningValue {
     }
 
     /**
-     * The value without model factors.
+     * The value without model factors and without allowance.
      *
      * @return value [N], [m] or [rad], by {@link #unit()}
      */
@@ -84,7 +84,8 @@ public final class GoverningValue {
     }
 
     /**
-     * The value with the model factors of the design: what criteria are judged on.
+     * The value with the model factors of the design, and with the allowance of its mesh if it comes from an arrest in time:
+     * what criteria are judged on.
      *
      * @return value [N], [m] or [rad], by {@link #unit()}
      */
@@ -117,6 +118,15 @@ public final class GoverningValue {
      */
     public OptionalDouble inTime() {
         return inTime == null ? OptionalDouble.empty() : OptionalDouble.of(inTime.computed());
+    }
+
+    /**
+     * What the mesh may hide of the worst in time, without model factors; {@link Extreme#value()} has it in it.
+     *
+     * @return allowance [N], [m] or [rad], not negative; empty if none was followed
+     */
+    public OptionalDouble allowance() {
+        return inTime == null ? OptionalDouble.empty() : OptionalDouble.of(inTime.allowance());
     }
 
     /**

@@ -8,6 +8,7 @@ import java.util.function.Function;
 import java.util.function.LongFunction;
 import org.jspecify.annotations.Nullable;
 import org.lifeline.analysis.Method;
+import org.lifeline.analysis.motion.ForceFilter;
 import org.lifeline.design.envelope.ComputedCase;
 import org.lifeline.design.envelope.Envelope;
 import org.lifeline.design.envelope.Extreme;
@@ -44,14 +45,19 @@ final class MotionSearch {
     private final List<NotComputed> failures = new ArrayList<>();
     private final Map<Follower.Key, List<FollowedArrest>> damped = new LinkedHashMap<>();
     private final Extremes known;
+    private final ForceFilter filter;
     private boolean whole = true;
 
     /** A case of the survey, and the distance of the stations that were looked at beside it as a share of the span [-]. */
     private record Survey(Follower.Task task, FollowedArrest arrest, double step) {}
 
-    MotionSearch(Extremes known, Envelope envelope, @Nullable SharedWork shared, StagedProgress progress) {
-        this.known = known;
-        this.design = known.design();
+    /** The worst by energy balance, and how forces in time are read. */
+    record Known(Extremes balance, ForceFilter filter) {}
+
+    MotionSearch(Known known, Envelope envelope, @Nullable SharedWork shared, StagedProgress progress) {
+        this.known = known.balance;
+        this.filter = known.filter;
+        this.design = known.balance.design();
         this.envelope = envelope;
         this.shared = shared;
         this.progress = progress;
@@ -161,18 +167,16 @@ final class MotionSearch {
      */
     private List<Survey> worst(int each) {
         Map<String, Double> values = new LinkedHashMap<>();
-        Extremes both = Extremes.joined(known, List.of(Extremes.ofCases(design, computed())));
-        AssessmentResult.governing(design, both).forEach(e -> values.put(e.name(), e.value()));
+        Extremes both = Extremes.joined(known, List.of(extremes()));
+        AssessmentResult.governing(design, both).forEach(e -> values.put(e.name(), withAllowance(e)));
         Map<Follower.Key, Survey> found = new LinkedHashMap<>();
         Map<Follower.Key, Survey> left = new LinkedHashMap<>(surveyed);
         for (int i = 0; i < each && !left.isEmpty(); i++) {
             List<Extreme> extremes = AssessmentResult.governing(
                     design,
-                    Extremes.ofCases(
-                            design,
-                            left.values().stream()
-                                    .map(s -> s.arrest().computed())
-                                    .toList()));
+                    extremes(left.values().stream()
+                            .map(s -> s.arrest().computed())
+                            .toList()));
             for (Extreme e : extremes) {
                 Survey s = surveyed.get(keyOf(e));
                 Double value = values.get(e.name());
@@ -189,20 +193,29 @@ final class MotionSearch {
         return new Follower.Task(e.fallCase(), e.arrest().line()).key();
     }
 
-    /** Tells whether a value of the survey, with its error, may be worse than one that is known. */
+    /** Tells whether a value of the survey, with its error and its allowance to come, may be worse than one that is known. */
     private static boolean mayBeWorse(Extreme e, double known) {
-        boolean least =
-                e.quantity().map(q -> !q.largestIsWorst()).orElse(e.name().startsWith("margin"));
+        double value = withAllowance(e);
         double error = e.unit().equals("N")
                 ? SearchParameters.SURVEY_ERROR * Math.abs(known)
                 : SearchParameters.SURVEY_LENGTH_ERROR;
-        return least ? e.value() - error < known : e.value() + error > known;
+        return isLeast(e) ? value - error < known : value + error > known;
+    }
+
+    private static boolean isLeast(Extreme e) {
+        return e.quantity().map(q -> !q.largestIsWorst()).orElse(e.name().startsWith("margin"));
+    }
+
+    /** The value, with the allowance that is to be expected where the case was only surveyed. */
+    private static double withAllowance(Extreme e) {
+        boolean surveyed = Double.isInfinite(e.allowance());
+        return surveyed && e.unit().equals("N") ? (1 + SearchParameters.EXPECTED_ALLOWANCE) * e.value() : e.value();
     }
 
     private void damping() {
         List<Follower.Task> tasks = new ArrayList<>();
         Map<Follower.Key, Follower.Task> distinct = new LinkedHashMap<>();
-        Extremes both = Extremes.joined(known, List.of(Extremes.ofCases(design, computed())));
+        Extremes both = Extremes.joined(known, List.of(extremes()));
         for (Extreme e : AssessmentResult.governing(design, both)) {
             if (e.arrest().method() != Method.TRANSIENT) {
                 continue;
@@ -252,6 +265,15 @@ final class MotionSearch {
     /** The fine arrests in the order in which they were followed. */
     List<FollowedArrest> followed() {
         return List.copyOf(fine.values());
+    }
+
+    /** The worst of the fine arrests. */
+    Extremes extremes() {
+        return extremes(computed());
+    }
+
+    private Extremes extremes(List<ComputedCase> cases) {
+        return Extremes.ofCases(design, cases, filter);
     }
 
     List<ComputedCase> computed() {

@@ -28,6 +28,12 @@ final class SearchParameters {
      */
     static final double SURVEY_ERROR = 0.05;
 
+    /**
+     * Share of a force that three meshes may hide at least [-], 2 n^(−2/3) with 128 segments a span: what a force of the survey
+     * will be judged with once it is followed finely.
+     */
+    static final double EXPECTED_ALLOWANCE = 0.08;
+
     /** The survey's error of a distance [m]; on the same cases 2 mm, deployment apart. */
     static final double SURVEY_LENGTH_ERROR = 5e-3;
 

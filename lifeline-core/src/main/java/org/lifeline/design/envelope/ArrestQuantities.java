@@ -1,7 +1,11 @@
 package org.lifeline.design.envelope;
 
 import java.util.List;
+import java.util.Optional;
 import org.lifeline.analysis.ArrestResult;
+import org.lifeline.analysis.motion.ForceFilter;
+import org.lifeline.analysis.motion.MotionSummary;
+import org.lifeline.analysis.motion.PeakAllowances;
 import org.lifeline.analysis.state.SupportReaction;
 import org.lifeline.base.Direction;
 import org.lifeline.base.Point;
@@ -13,7 +17,8 @@ import org.lifeline.model.absorber.DeploymentForce;
 
 /**
  * The numbers that are read off every arrest, in one row: the quantities, the margin above each obstruction, force and
- * components on each support. All are turned so that larger is worse; NaN where an arrest has none. Model factors are in.
+ * components on each support. All are turned so that larger is worse; NaN where an arrest has none. Model factors are in,
+ * and so is what the mesh of an arrest in time may hide, where it is known.
  */
 final class ArrestQuantities {
     private static final List<Quantity> QUANTITIES = List.of(Quantity.values());
@@ -22,22 +27,35 @@ final class ArrestQuantities {
 
     private final List<Obstruction> obstructions;
     private final ModelFactors factors;
+    private final ForceFilter filter;
     private final int supports;
 
-    private ArrestQuantities(LifelineDesign design, ModelFactors factors) {
+    private ArrestQuantities(LifelineDesign design, ModelFactors factors, ForceFilter filter) {
         this.obstructions = design.clearance().obstructions();
         this.factors = factors;
+        this.filter = filter;
         this.supports = design.line().supports().size();
     }
 
     /** With the model factors of the design. */
-    static ArrestQuantities of(LifelineDesign design) {
-        return new ArrestQuantities(design, design.modelFactors());
+    static ArrestQuantities of(LifelineDesign design, ForceFilter filter) {
+        return new ArrestQuantities(design, design.modelFactors(), filter);
     }
 
-    /** As computed. */
-    static ArrestQuantities withoutFactors(LifelineDesign design) {
-        return new ArrestQuantities(design, ModelFactors.none());
+    /** Without model factors. */
+    static ArrestQuantities withoutFactors(LifelineDesign design, ForceFilter filter) {
+        return new ArrestQuantities(design, ModelFactors.none(), filter);
+    }
+
+    /** How forces in time are read. */
+    ForceFilter filter() {
+        return filter;
+    }
+
+    /** Tells whether an arrest is in time and nothing is known of what its mesh hides. */
+    static boolean isUnbounded(ArrestResult arrest) {
+        return arrest.motion().isPresent()
+                && !arrest.motion().get().allowances().known();
     }
 
     int size() {
@@ -86,8 +104,20 @@ final class ArrestQuantities {
         return force ? DeploymentForce.MAXIMUM : DeploymentForce.CLEARANCE;
     }
 
-    /** The row of an arrest. */
+    /** The row of an arrest, with what its mesh may hide. */
     double[] of(ArrestResult arrest) {
+        double[] row = computed(arrest);
+        Optional<MotionSummary> motion =
+                arrest.motion().filter(m -> m.allowances().known());
+        if (motion.isPresent()) {
+            lengths(arrest, motion.get().allowances(), row);
+            forces(new ForcesInTime(arrest, motion.get(), filter), row, 1);
+        }
+        return row;
+    }
+
+    /** The row of an arrest as computed. */
+    double[] computed(ArrestResult arrest) {
         double[] row = new double[size()];
         for (int i = 0; i < QUANTITIES.size(); i++) {
             row[i] = sign(i) * QUANTITIES.get(i).value(arrest, factors);
@@ -102,7 +132,105 @@ final class ArrestQuantities {
                 row[at + 1 + d] = DIRECTIONS.get(d).component(v);
             }
         }
+        if (filter != ForceFilter.NONE && arrest.motion().isPresent()) {
+            forces(new ForcesInTime(arrest, arrest.motion().get(), filter), row, 0);
+        }
         return row;
+    }
+
+    /** Adds what the mesh may hide of lengths; the clearance is lost where the lowest point is lower. */
+    private void lengths(ArrestResult arrest, PeakAllowances hidden, double[] row) {
+        double lower = hidden.lowest();
+        double longer = Math.max(lower, hidden.extensions().connection());
+        for (int i = 0; i < QUANTITIES.size(); i++) {
+            row[i] += factors.distance()
+                    * switch (QUANTITIES.get(i)) {
+                        case DEPLOYMENT -> longer;
+                        case SAG, LINE_DESCENT -> longer;
+                        case INLINE_EXTENSION -> hidden.extensions().inline();
+                        case TOTAL_FALL_DISTANCE,
+                                REQUIRED_BELOW_LINE,
+                                REQUIRED_BELOW_WALKING_LEVEL,
+                                REQUIRED_ELEVATION,
+                                CLEARANCE_MARGIN -> lower;
+                        default -> 0;
+                    };
+        }
+        for (int k = 0; k < obstructions.size(); k++) {
+            row[indexOfObstruction(k)] += factors.distance() * lower;
+        }
+    }
+
+    /** Puts forces in time into a row, with a part of what the mesh may hide of them. */
+    private void forces(ForcesInTime f, double[] row, double part) {
+        double factor = factors.force();
+        int last = supports - 1;
+        double ends = Math.max(f.support(0, part), f.support(last, part));
+        double posts = Double.NaN;
+        for (int i = 0; i < supports; i++) {
+            double force = f.support(i, part);
+            if (i > 0 && i < last) {
+                posts = Double.isNaN(posts) ? force : Math.max(posts, force);
+            }
+            int at = indexOfSupport(i);
+            // The direction is that of the force as it is; each component may grow by what the whole may.
+            double scale = row[at] > 0 ? factor * f.support(i, 0) / row[at] : 1;
+            for (int d = 0; d < DIRECTIONS.size(); d++) {
+                row[at + 1 + d] = scale * row[at + 1 + d] + factor * part * f.hiddenOfSupport(i);
+            }
+            row[at] = factor * force;
+        }
+        row[index(Quantity.END_ANCHOR_LOAD)] = factor * ends;
+        row[index(Quantity.INTERMEDIATE_ANCHOR_LOAD)] = factor * posts;
+        row[index(Quantity.SUPPORT_LOAD)] = factor * (Double.isNaN(posts) ? ends : Math.max(ends, posts));
+        row[index(Quantity.MAXIMUM_TENSION)] = factor * f.tension(part);
+        row[index(Quantity.ARREST_FORCE)] = factor * f.arrestForce(part);
+        row[index(Quantity.LINE_LOAD)] += factor * part * f.hiddenOfLineLoad();
+    }
+
+    /**
+     * The forces of an arrest in time, as they are or behind a filter, and what the mesh may hide of them. Behind the filter
+     * they are those of the whole run that was followed.
+     */
+    private record ForcesInTime(ArrestResult arrest, MotionSummary motion, ForceFilter filter) {
+        private boolean filtered() {
+            return filter != ForceFilter.NONE;
+        }
+
+        private double hidden(PeakAllowances.Force force) {
+            return filtered() ? force.filteredForce() : force.force();
+        }
+
+        double hiddenOfSupport(int i) {
+            return hidden(motion.allowances().support(arrest.supports().get(i).id()));
+        }
+
+        double support(int i, double part) {
+            SupportReaction reaction = arrest.supports().get(i);
+            double force = filtered() ? motion.wholeRun().support(reaction.id()).filteredForce() : reaction.force();
+            return part == 0 ? force : force + part * hiddenOfSupport(i);
+        }
+
+        double tension(double part) {
+            double force = filtered() ? motion.wholeRun().filteredTension() : arrest.maximumTension();
+            return part == 0 ? force : force + part * hidden(motion.allowances().tension());
+        }
+
+        double arrestForce(double part) {
+            double force = filtered()
+                    ? arrest.fall().fallers().stream()
+                            .mapToDouble(w -> motion.wholeRun().worker(w.id()).filteredForce())
+                            .max()
+                            .orElseThrow()
+                    : arrest.arrestForce();
+            return part == 0 ? force : force + part * hidden(motion.allowances().arrestForce());
+        }
+
+        /** The sum over all who fall, each with the allowance of one. */
+        double hiddenOfLineLoad() {
+            return arrest.fall().fallers().size()
+                    * motion.allowances().arrestForce().force();
+        }
     }
 
     private void margins(ArrestResult arrest, double[] row) {
@@ -117,7 +245,9 @@ final class ArrestQuantities {
         double required = Quantity.REQUIRED_ELEVATION.value(arrest, factors);
         for (int k = 0; k < obstructions.size(); k++) {
             Obstruction o = obstructions.get(k);
-            boolean below = o.from() <= Math.max(here, there) && o.to() >= Math.min(here, there);
+            boolean below = o.from() <= Math.max(here, there)
+                    && o.to() >= Math.min(here, there)
+                    && o.isUnder(arrest.fall().largestOffset());
             row[indexOfObstruction(k)] = below ? o.elevation() - required : Double.NaN;
         }
     }

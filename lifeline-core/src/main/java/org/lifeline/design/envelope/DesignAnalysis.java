@@ -11,9 +11,11 @@ import org.jspecify.annotations.Nullable;
 import org.lifeline.analysis.ArrestResult;
 import org.lifeline.analysis.AttachmentLimit;
 import org.lifeline.analysis.Method;
+import org.lifeline.analysis.motion.ForceFilter;
 import org.lifeline.base.InvalidInputException;
 import org.lifeline.base.NoEquilibriumException;
 import org.lifeline.base.ProgressListener;
+import org.lifeline.base.Violations;
 import org.lifeline.internal.numeric.OrderedWork;
 import org.lifeline.internal.numeric.SharedWork;
 import org.lifeline.model.Fall;
@@ -65,6 +67,7 @@ public final class DesignAnalysis implements WorstCases {
      * @return the new analysis
      */
     public DesignAnalysis withMethod(Method value) {
+        Violations.required("method", value);
         return new DesignAnalysis(shared, listener, value);
     }
 
@@ -75,6 +78,7 @@ public final class DesignAnalysis implements WorstCases {
      * @return the new analysis
      */
     public DesignAnalysis withExecutor(Executor value) {
+        Violations.required("executor", value);
         return new DesignAnalysis(new SharedWork(value), listener, method);
     }
 
@@ -85,6 +89,7 @@ public final class DesignAnalysis implements WorstCases {
      * @return the new analysis
      */
     public DesignAnalysis withProgress(ProgressListener value) {
+        Violations.required("progress", value);
         return new DesignAnalysis(shared, value, method);
     }
 
@@ -121,7 +126,7 @@ public final class DesignAnalysis implements WorstCases {
                 }
             }
         }
-        Extremes.Collector collector = new Extremes.Collector(design, ArrestQuantities.of(design));
+        Extremes.Collector collector = new Extremes.Collector(design, ArrestQuantities.of(design, ForceFilter.NONE));
         List<ArrestResult> arrests = new ArrayList<>();
         List<ArrestResult> held = new ArrayList<>();
         List<FailedCase> failures = new ArrayList<>();

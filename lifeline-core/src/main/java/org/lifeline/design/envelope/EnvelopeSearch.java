@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.TreeSet;
 import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
+import org.lifeline.analysis.motion.ForceFilter;
 import org.lifeline.base.ProgressListener;
 import org.lifeline.internal.numeric.OrderedWork;
 import org.lifeline.internal.numeric.SharedWork;
@@ -34,7 +35,7 @@ final class EnvelopeSearch {
 
     EnvelopeSearch(
             LifelineDesign design, List<double[]> stations, @Nullable SharedWork shared, ProgressListener listener) {
-        this.quantities = ArrestQuantities.of(design);
+        this.quantities = ArrestQuantities.of(design, ForceFilter.NONE);
         this.stations = stations;
         this.shared = shared;
         this.listener = listener;

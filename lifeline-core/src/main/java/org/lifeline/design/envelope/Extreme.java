@@ -50,9 +50,10 @@ public final class Extreme {
      * The value of the governing arrest.
      *
      * @param computed without the model factors [unit of the quantity]
-     * @param factored with them [unit of the quantity]
+     * @param allowance what the mesh may hide of it [unit of the quantity], not negative
+     * @param factored with allowance and model factors [unit of the quantity]
      */
-    record Values(double computed, double factored) {}
+    record Values(double computed, double allowance, double factored) {}
 
     /**
      * The quantity.
@@ -91,7 +92,8 @@ public final class Extreme {
     }
 
     /**
-     * The worst value, with the model factors of the design in it.
+     * The worst value, with the model factors of the design in it. A value in time has its {@link #allowance()} in it as well,
+     * where that is finite.
      *
      * @return the value [N], [m] or [rad], by {@link #unit()}
      */
@@ -100,12 +102,23 @@ public final class Extreme {
     }
 
     /**
-     * The value of the governing arrest as computed, without model factors.
+     * The value of the governing arrest as computed, without model factors and allowance.
      *
      * @return the value [N], [m] or [rad], by {@link #unit()}
      */
     public double computed() {
         return values.computed();
+    }
+
+    /**
+     * What the mesh of an arrest in time may hide of the value: a bound of what ever finer ones would change, without model
+     * factors.
+     *
+     * @return allowance [N], [m] or [rad], not negative; 0 by energy balance, positive infinity where fewer than three meshes
+     *     were followed
+     */
+    public double allowance() {
+        return values.allowance();
     }
 
     /**

@@ -7,8 +7,14 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.lifeline.analysis.ArrestResult;
+import org.lifeline.analysis.motion.ForceFilter;
 import org.lifeline.base.Direction;
+import org.lifeline.base.GivenValue;
+import org.lifeline.base.InputRule;
 import org.lifeline.base.Interval;
+import org.lifeline.base.InvalidInputException;
+import org.lifeline.base.Violation;
+import org.lifeline.base.Violations;
 import org.lifeline.model.Fall;
 import org.lifeline.model.LifelineDesign;
 import org.lifeline.model.Support;
@@ -17,6 +23,9 @@ import org.lifeline.model.absorber.DeploymentForce;
 
 /**
  * The worst values over a set of cases, each with the case that governs it.
+ *
+ * <p>A value in time counts with what its mesh may hide ({@link Extreme#allowance()}), so that it lies on the safe side of the
+ * mesh.
  *
  * <p>Both sides of the absorber's force range are in the set, and the worse value counts whichever side it comes from.
  * Loads come from the maximum deployment force as a rule, distances from the clearance deployment force; where a
@@ -79,7 +88,19 @@ public final class Extremes {
      * @return the extremes
      */
     public static Extremes ofCases(LifelineDesign design, List<ComputedCase> cases) {
-        Collector collector = new Collector(design, ArrestQuantities.of(design));
+        return ofCases(design, cases, ForceFilter.NONE);
+    }
+
+    /**
+     * The worst values of cases that were computed already, forces in time read behind a filter.
+     *
+     * @param design the design whose cases they are
+     * @param cases the cases, in the order that counts where there is a tie
+     * @param filter how forces in time are read; forces by energy balance have no filter
+     * @return the extremes
+     */
+    public static Extremes ofCases(LifelineDesign design, List<ComputedCase> cases, ForceFilter filter) {
+        Collector collector = new Collector(design, ArrestQuantities.of(design, filter));
         for (ComputedCase each : cases) {
             collector.add(each.fallCase(), each.arrest());
         }
@@ -87,14 +108,20 @@ public final class Extremes {
     }
 
     /**
-     * The worst of several sets of worst values of one design. What failed in any of them has failed.
+     * The worst of several sets of worst values of one design. What failed in any of them has failed. Where one of them reads
+     * forces in time behind a filter, the others hold no arrests in time, or read them alike.
      *
      * @param first the first set, whose cases count first where there is a tie
      * @param others the others
      * @return the extremes over all of them
      */
     public static Extremes joined(Extremes first, List<Extremes> others) {
-        Collector collector = new Collector(first.design, first.quantities);
+        ArrestQuantities quantities = others.stream()
+                .map(e -> e.quantities)
+                .filter(q -> q.filter() != ForceFilter.NONE)
+                .findFirst()
+                .orElse(first.quantities);
+        Collector collector = new Collector(first.design, quantities);
         Scope scope = first.scope;
         for (int index = 0; index < first.quantities.size(); index++) {
             collector.add(index, first.worst[index]);
@@ -182,10 +209,19 @@ public final class Extremes {
             if (known == null || EnvelopeTolerances.isWorse(w.value(), known.value())) {
                 return true;
             }
+            if (EnvelopeTolerances.isWorse(known.value(), w.value())) {
+                return false;
+            }
+            if (w.arrest().motion().isPresent() && known.arrest().motion().isPresent()) {
+                // Of equal sums of a value and its allowance that with the larger value, which is known better.
+                double more =
+                        quantities.computed(w.arrest())[index] - quantities.computed(known.arrest())[index];
+                if (EnvelopeTolerances.isWorse(Math.abs(more), 0)) {
+                    return more > 0;
+                }
+            }
             DeploymentForce side = quantities.sideOfTie(index);
-            return !EnvelopeTolerances.isWorse(known.value(), w.value())
-                    && w.fallCase().side() == side
-                    && known.fallCase().side() != side;
+            return w.fallCase().side() == side && known.fallCase().side() != side;
         }
 
         /** Adds every value of an arrest. */
@@ -236,7 +272,7 @@ public final class Extremes {
      *
      * @param id the support
      * @return value and case; empty where no case could be computed
-     * @throws IllegalArgumentException if there is no such support
+     * @throws InvalidInputException if there is no such support
      */
     public Optional<Extreme> onSupport(String id) {
         return extreme(quantities.indexOfSupport(number(id)), Extreme.Subject.load(id));
@@ -250,7 +286,7 @@ public final class Extremes {
      * @param direction the direction
      * @return value and case, the value negative when every case pulls the other way; empty where no case could be
      *     computed
-     * @throws IllegalArgumentException if there is no such support
+     * @throws InvalidInputException if there is no such support
      */
     public Optional<Extreme> onSupportToward(String id, Direction direction) {
         return extreme(quantities.indexOfSupport(number(id), direction), Extreme.Subject.component(id, direction));
@@ -261,8 +297,17 @@ public final class Extremes {
      *
      * @param index number of the obstruction in the clearance rules of the design, from 0
      * @return margin and case, negative where the clearance does not suffice; empty where no fall comes to lie above it
+     * @throws InvalidInputException if there is no such obstruction
      */
     public Optional<Extreme> overObstruction(int index) {
+        int last = design.clearance().obstructions().size() - 1;
+        new Violations()
+                .require(
+                        index >= 0 && index <= last,
+                        "obstruction",
+                        Integer.toString(index),
+                        last < 0 ? "the design has no obstruction" : "must be the number of an obstruction from 0 to " + last)
+                .throwIfAny();
         return extreme(quantities.indexOfObstruction(index), Extreme.Subject.margin(index));
     }
 
@@ -342,7 +387,8 @@ public final class Extremes {
                 return i;
             }
         }
-        throw new IllegalArgumentException("no support has the id " + id);
+        throw new InvalidInputException(List.of(
+                Violation.of("support", GivenValue.text(String.valueOf(id)), InputRule.NO_SUCH_SUPPORT)));
     }
 
     private Optional<Extreme> extreme(int index, Extreme.Subject subject) {
@@ -350,12 +396,23 @@ public final class Extremes {
         if (w == null) {
             return Optional.empty();
         }
-        double computed = ArrestQuantities.withoutFactors(design).of(w.arrest())[index];
+        ArrestQuantities plain = ArrestQuantities.withoutFactors(design, quantities.filter());
+        double computed = plain.computed(w.arrest())[index];
         int sign = quantities.sign(index);
-        Extreme.Values values = new Extreme.Values(sign * computed, sign * w.value());
+        boolean known = !ArrestQuantities.isUnbounded(w.arrest());
+        double allowance = known ? Math.max(0, plain.of(w.arrest())[index] - computed) : Double.POSITIVE_INFINITY;
         // A free fall follows from the line before the fall; nothing that is asked of the arrest itself concerns it.
         boolean before = index == ArrestQuantities.index(Quantity.FREE_FALL);
-        return Optional.of(new Extreme(
-                subject, values, new ComputedCase(w.fallCase(), w.arrest()), before ? "" : scope.lacking()));
+        Extreme.Values values = new Extreme.Values(sign * computed, before ? 0 : allowance, sign * w.value());
+        return Optional.of(
+                new Extreme(subject, values, new ComputedCase(w.fallCase(), w.arrest()), before ? "" : lacking(known)));
+    }
+
+    private String lacking(boolean known) {
+        if (known) {
+            return scope.lacking();
+        }
+        String why = "fewer than three meshes were followed, so that nothing is known of what they hide";
+        return scope.lacking().isEmpty() ? why : scope.lacking() + "; " + why;
     }
 }

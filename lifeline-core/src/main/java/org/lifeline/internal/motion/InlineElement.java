@@ -59,6 +59,11 @@ final class InlineElement {
         return extension - installed;
     }
 
+    /** Force at an extension that is only thought of [N]. */
+    double forceIf(double thought) {
+        return curve.forceIf(thought);
+    }
+
     /** Takes a largest extension at which it yielded, and its present one. */
     void start(double yielded, double present) {
         curve.tear(yielded);

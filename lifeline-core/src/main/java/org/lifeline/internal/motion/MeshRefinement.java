@@ -134,6 +134,71 @@ public final class MeshRefinement {
     }
 
     /**
+     * Bound of what ever finer meshes would change in the largest arrest force. The force is that of the loading curve at
+     * the largest extension, so it changes by no more than the curve does within the bound of that extension: on a plateau
+     * by nothing.
+     *
+     * @return bound of it as it is [N]; positive infinity on fewer than three meshes
+     */
+    public double arrestForceBound() {
+        double plain = bound(new Force(motion::forceOf, motion::filteredForceOf));
+        double force = motion.forceOf(motion.firstCatch());
+        double most = motion.firstFallers()
+                .mapToDouble(k -> motion.forceIf(k, farthest(p -> p.extension[k])))
+                .max()
+                .orElse(Double.POSITIVE_INFINITY);
+        return Math.min(plain, Math.max(0, most - force));
+    }
+
+    /**
+     * Bound of what ever finer meshes would change in the force of the line on a support. Where the line pulls on an end
+     * through an in-line absorber, and nothing else does, it is bounded by the absorber's curve as an arrest force is.
+     *
+     * @param number the support
+     * @return bound of it as it is [N]; positive infinity on fewer than three meshes
+     */
+    public double supportBound(int number) {
+        double plain = bound(new Force(p -> p.support[number], p -> p.filteredSupport[number]));
+        int last = motion.firstCatch().support.length - 1;
+        if (number != 0 && number != last) {
+            return plain;
+        }
+        int end = number == 0 ? 0 : 1;
+        double force = motion.firstCatch().support[number];
+        OptionalDouble here = motion.inlineForceIf(end, motion.firstCatch().inline[end]);
+        OptionalDouble most = motion.inlineForceIf(end, farthest(p -> p.inline[end]));
+        boolean alone = here.isPresent() && force <= (1 + NumericalParameters.SAME_FORCE) * here.getAsDouble();
+        return alone ? Math.min(plain, Math.max(0, most.orElseThrow() - force)) : plain;
+    }
+
+    /** The largest extension that ever finer meshes might bring, as cautiously as a peak of force [m]. */
+    private double farthest(ToDoubleFunction<PeakValues> extension) {
+        double x = extension.applyAsDouble(motion.firstCatch());
+        return x + bound(extension, RefinementBound.front(x, segments));
+    }
+
+    /**
+     * Bound of what ever finer meshes would change in the largest extension of the subsystems of those who fall first.
+     *
+     * @return bound [m]; positive infinity on fewer than three meshes
+     */
+    public double extensionBound() {
+        return motion.firstFallers()
+                .mapToDouble(k -> bound(p -> p.extension[k], 0))
+                .max()
+                .orElse(Double.POSITIVE_INFINITY);
+    }
+
+    /**
+     * Bound of what ever finer meshes would change in the largest extension of the in-line absorbers.
+     *
+     * @return bound [m]; 0 where there are none, positive infinity on fewer than three meshes
+     */
+    public double inlineBound() {
+        return Math.max(bound(p -> p.inline[0], 0), bound(p -> p.inline[1], 0));
+    }
+
+    /**
      * Bound of what ever finer meshes would change in the lowest elevation of those who fall first.
      *
      * @return bound [m]; positive infinity on fewer than three meshes
@@ -203,19 +268,21 @@ public final class MeshRefinement {
             return Double.POSITIVE_INFINITY;
         }
         double most = lowestBound() / motion.fallDistance();
-        most = Math.max(most, share(new Force(motion::forceOf, motion::filteredForceOf)));
-        most = Math.max(most, share(new Force(p -> p.tension, p -> p.filteredTension)));
+        most = Math.max(most, share(new Force(motion::forceOf, motion::filteredForceOf), arrestForceBound()));
+        Force tension = new Force(p -> p.tension, p -> p.filteredTension);
+        most = Math.max(most, share(tension, bound(tension)));
         for (int i = 0; i < motion.firstCatch().support.length; i++) {
             int number = i;
-            most = Math.max(most, share(new Force(p -> p.support[number], p -> p.filteredSupport[number])));
+            Force support = new Force(p -> p.support[number], p -> p.filteredSupport[number]);
+            most = Math.max(most, share(support, supportBound(number)));
         }
         return most;
     }
 
-    private double share(Force force) {
+    private double share(Force force, double bound) {
         PeakValues last = motion.firstCatch();
         return Math.max(
-                bound(force) / size(force.raw.applyAsDouble(last)),
+                bound / size(force.raw.applyAsDouble(last)),
                 filteredBound(force) / size(force.filtered.applyAsDouble(last)));
     }
 }

@@ -1,6 +1,8 @@
 package org.lifeline.internal.motion;
 
+import java.util.OptionalDouble;
 import java.util.concurrent.CancellationException;
+import java.util.stream.IntStream;
 import org.lifeline.base.Convergence;
 import org.lifeline.base.NoEquilibriumException;
 
@@ -119,12 +121,16 @@ public final class Motion {
         }
         s.kick();
         measured.record(s);
-        whole.look(s);
-        whole.look(measured);
-        if (!caught) {
+        if (caught) {
+            whole.look(s);
+            whole.look(measured);
+        } else {
             first.look(s);
             first.look(measured);
             follow();
+            if (caught) {
+                whole.copy(first);
+            }
         }
         if (due) {
             account();
@@ -198,6 +204,22 @@ public final class Motion {
         return most;
     }
 
+    /** Numbers of those who fall first. */
+    IntStream firstFallers() {
+        return IntStream.range(0, stage.length).filter(k -> system.bodies[k].first);
+    }
+
+    /** Force in the subsystem of a worker if it were extended so far [N]. */
+    double forceIf(int body, double extension) {
+        return system.bodies[body].curve.forceIf(extension);
+    }
+
+    /** Force of the in-line absorber at an end of the line if it were extended so far [N]; empty where there is none. */
+    OptionalDouble inlineForceIf(int end, double extension) {
+        InlineElement element = system.inline[end];
+        return element == null ? OptionalDouble.empty() : OptionalDouble.of(element.forceIf(extension));
+    }
+
     /** Lowest elevation of a harness attachment of those who fall first [m]. */
     double lowestOf(PeakValues peaks) {
         double low = Double.POSITIVE_INFINITY;
@@ -238,7 +260,7 @@ public final class Motion {
      * @return the log
      */
     public PeakValues whole() {
-        return whole;
+        return caught ? whole : first;
     }
 
     /**

@@ -133,6 +133,9 @@ final class NumericalParameters {
 
     // Refinement.
 
+    /** Share by which the force on an end may exceed that of its in-line absorber and still be it [-]: weight at the node. */
+    static final double SAME_FORCE = 1e-3;
+
     /** Segments of the first mesh in the shortest span where somebody falls, unless that makes them too long. */
     static final double FIRST_SEGMENTS = 64;
 

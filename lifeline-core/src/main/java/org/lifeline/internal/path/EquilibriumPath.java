@@ -55,6 +55,9 @@ final class EquilibriumPath {
 
     private boolean overshot;
 
+    /** What the path goes to [unit of the parameter]; 0 before it goes anywhere. */
+    private double target;
+
     /** Where a path of a load starts: see {@link PathEnergy.Datum}; the energy against which errors are measured [J]. */
     record Scale(PathEnergy.Datum datum, double energy) {}
 
@@ -77,7 +80,7 @@ final class EquilibriumPath {
         now.state.set(model.state());
         next.state.set(now.state);
         if (!equilibrium.solve(now.state, next.state)) {
-            throw model.failure("line at the start of a change", 0, equilibrium);
+            throw model.failure("line at the start of a change", LineModel.NOTHING_REACHED, equilibrium);
         }
         this.coordinate = new PathCoordinate(parameter.scale(system, now.state));
         this.tangent = new PathTangent(equilibrium, parameter, followed);
@@ -188,6 +191,7 @@ final class EquilibriumPath {
      * @return true if the end was met
      */
     boolean advance(double target, @Nullable End end, double watchFrom) {
+        this.target = target;
         int steps = 0;
         int failures = 0;
         int crowd = 0;
@@ -382,11 +386,18 @@ final class EquilibriumPath {
 
     NoEquilibriumException failure(double share) {
         publish();
-        return failure("line under a growing load or at another temperature", share);
+        return reached("line under a growing load or at another temperature", share);
     }
 
-    NoEquilibriumException failure(String what, double share) {
-        return model.failure(what, share, equilibrium);
+    /** A failure while the line gives way, at the point that was reached; the value is the largest so far. */
+    NoEquilibriumException failure(String what, double value) {
+        publish();
+        return reached(what, target > 0 ? Math.min(1, value / target) : 0);
+    }
+
+    private NoEquilibriumException reached(String what, double share) {
+        double load = parameter.load() >= 0 ? peak() : Double.NaN;
+        return model.failure(what, new NoEquilibriumException.Reached(share, load), equilibrium);
     }
 
     private boolean published(boolean met) {

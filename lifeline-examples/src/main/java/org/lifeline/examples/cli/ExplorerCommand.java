@@ -11,6 +11,7 @@ import org.jspecify.annotations.Nullable;
 import org.lifeline.base.InvalidInputException;
 import org.lifeline.explorer.ExplorerPage;
 import org.lifeline.file.DesignReader;
+import org.lifeline.file.LibraryVersion;
 import org.lifeline.file.output.FileKind;
 import org.lifeline.file.output.Output;
 import org.lifeline.file.output.OutputException;

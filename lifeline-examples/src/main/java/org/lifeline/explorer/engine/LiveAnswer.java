@@ -201,9 +201,9 @@ final class LiveAnswer {
         List<Json> list = new ArrayList<>();
         for (Warning each : r.warnings()) {
             list.add(new Json()
-                    .put("code", each.code().name())
+                    .put("code", each.code().key())
                     .put("text", each.toString())
-                    .put("where", each.where()));
+                    .put("where", each.place()));
         }
         return list;
     }

@@ -199,6 +199,16 @@ public final class HystereticCurve {
     }
 
     /**
+     * Force at an extension that is only thought of: what was torn open so far stays as it is.
+     *
+     * @param y extension beyond the taut length [m], any sign
+     * @return force [N], not negative
+     */
+    public double forceIf(double y) {
+        return Math.max(0, forceOn(lineAt(y), y));
+    }
+
+    /**
      * Least extension at which a force is held on the way up.
      *
      * @param force force [N]

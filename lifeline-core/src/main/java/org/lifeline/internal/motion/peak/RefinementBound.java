@@ -42,7 +42,18 @@ public final class RefinementBound {
      * @return least bound [N]
      */
     public static double least(double size, double segments, double spike) {
-        return Math.max(FRONT * size * width(segments), SPIKE * Math.abs(spike));
+        return Math.max(front(size, segments), SPIKE * Math.abs(spike));
+    }
+
+    /**
+     * What a front that is as wide as the mesh makes it may hide.
+     *
+     * @param size the peak, or what it is compared with where that is larger [any unit]
+     * @param segments segments of the finest mesh in the shortest span of a fall
+     * @return share of the peak [unit of the peak]
+     */
+    public static double front(double size, double segments) {
+        return FRONT * size * width(segments);
     }
 
     /**
