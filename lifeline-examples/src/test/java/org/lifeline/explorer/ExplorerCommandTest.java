@@ -40,7 +40,7 @@ class ExplorerCommandTest {
                         .replace("\"title\": \"Flour mill", "\"title\": \"</script><b>{{engine}}"));
         Path page = folder.resolve("page.html");
         assertThat(run("explorer", "--html", page.toString(), design.toString()))
-                .as(err.toString())
+                .as(err.toString(StandardCharsets.UTF_8))
                 .isZero();
         assertThat(out.toString(StandardCharsets.UTF_8)).startsWith("Page for a browser: ");
         String html = Files.readString(page);
