@@ -282,7 +282,7 @@ class PageInBrowserTest {
 
     @Test
     void aCurveIsDrawnKeptAndNamed() throws Exception {
-        browser().until("curve.points.filter(Boolean).length > 40");
+        browser().until("curve.points.filter(Boolean).length > 40 && !document.getElementById('keep').disabled");
         String held =
                 browser().value("document.getElementById('held').textContent").asText();
         assertThat(held).contains("Held:", "pretension 1.20", "same share of its span");
