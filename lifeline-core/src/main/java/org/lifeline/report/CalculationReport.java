@@ -16,6 +16,7 @@ import org.lifeline.design.assessment.AssessedCriterion;
 import org.lifeline.design.assessment.AssessmentResult;
 import org.lifeline.design.criteria.CriterionResult;
 import org.lifeline.design.envelope.EnvelopeResult;
+import org.lifeline.design.handover.HandoverResult;
 import org.lifeline.model.LifelineDesign;
 import org.lifeline.model.Support;
 import org.lifeline.report.appendix.TheoryAppendix;
@@ -32,6 +33,8 @@ import org.lifeline.report.document.ReportDocument;
 import org.lifeline.report.document.ReportSection;
 import org.lifeline.report.document.UnitChoice;
 import org.lifeline.report.picture.SystemPicture;
+import org.lifeline.report.handover.DataSheetSection;
+import org.lifeline.report.handover.HandoverSections;
 import org.lifeline.report.section.ArrestSections;
 import org.lifeline.report.section.ArrestTables;
 import org.lifeline.report.section.AssessmentSection;
@@ -81,6 +84,7 @@ public final class CalculationReport {
         private @Nullable EnvelopeResult envelope;
         private List<TransientResult> motions = List.of();
         private @Nullable AssessmentResult assessment;
+        private @Nullable HandoverResult handover;
         private @Nullable IndependentCheckSection check;
 
         Options with(Consumer<Options> change) {
@@ -97,6 +101,7 @@ public final class CalculationReport {
             o.envelope = envelope;
             o.motions = motions;
             o.assessment = assessment;
+            o.handover = handover;
             o.check = check;
             change.accept(o);
             return o;
@@ -295,6 +300,18 @@ public final class CalculationReport {
     }
 
     /**
+     * The same with the parts that the design hands over.
+     *
+     * @param value the parts
+     * @return the new report
+     * @throws IllegalArgumentException if they are of another line
+     */
+    public CalculationReport withHandover(HandoverResult value) {
+        requireSupports("handover", "a handover", design, ids(value.assessment().design()));
+        return with(o -> o.handover = value);
+    }
+
+    /**
      * The numbers of the arrests that govern, as the report counts them: those with the largest loads and distances and
      * the least clearance.
      *
@@ -335,6 +352,11 @@ public final class CalculationReport {
         AssessmentResult assessment = options.assessment;
         sections.add(new PlanDocumentsSection(design, arrests, installed, q)
                 .section(Optional.ofNullable(assessment).map(a -> new AssessmentSection(a, q))));
+        HandoverResult handover = options.handover;
+        if (handover != null) {
+            sections.addAll(new HandoverSections(handover, q).sections());
+            sections.add(new DataSheetSection(handover.dataSheet(), q).section());
+        }
         if (extended) {
             sections.add(RemarkSections.formulas());
             sections.add(TheoryAppendix.section(!options.motions.isEmpty() || assessment != null));
@@ -343,6 +365,27 @@ public final class CalculationReport {
         sections.add(RemarkSections.cautions());
         return new ReportDocument(
                 "Calculation report: " + InertText.name(design.title()), identity(), sections, marks());
+    }
+
+
+    /**
+     * The data sheet alone, with the identity of the report.
+     *
+     * @return the document
+     * @throws IllegalStateException if no parts were handed over
+     */
+    public ReportDocument buildDataSheet() {
+        HandoverResult handover = options.handover;
+        if (handover == null) {
+            throw new IllegalStateException("a data sheet needs withHandover");
+        }
+        Quantities q = Quantities.in(options.units);
+        List<ReportSection> sections = new ArrayList<>();
+        if (!options.project.isEmpty()) {
+            sections.add(ProjectSection.of(options.project));
+        }
+        sections.add(new DataSheetSection(handover.dataSheet(), q).section());
+        return new ReportDocument("Data sheet: " + InertText.name(design.title()), identity(), sections, marks());
     }
 
     /** The first page: what it belongs to, the system, what governs, criteria, warnings. */

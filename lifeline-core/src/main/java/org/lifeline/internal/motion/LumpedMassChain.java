@@ -24,6 +24,9 @@ final class LumpedMassChain {
     /** Number of nodes. */
     int nodes;
 
+    /** True if the line lies in a plane y = const and nothing ever leaves it; y, v and w across it are then not touched. */
+    boolean plane;
+
     /** Largest tension of the last step [N]. */
     double largest;
 

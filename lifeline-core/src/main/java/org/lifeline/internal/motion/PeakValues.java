@@ -97,14 +97,44 @@ public final class PeakValues {
     /** Takes over what another window of time has seen. */
     void copy(PeakValues o) {
         double[][] from = {
-            o.force, o.forceTime, o.extension, o.lowest, o.lowestTime, o.lineAtLowest, o.extensionAtLowest, o.lineLowest,
-            o.support, o.supportTime, o.supportVector, o.supportDisplacement, o.supportTension, o.square,
-            o.filteredForce, o.filteredSupport, o.inline, o.tensionPlace
+            o.force,
+            o.forceTime,
+            o.extension,
+            o.lowest,
+            o.lowestTime,
+            o.lineAtLowest,
+            o.extensionAtLowest,
+            o.lineLowest,
+            o.support,
+            o.supportTime,
+            o.supportVector,
+            o.supportDisplacement,
+            o.supportTension,
+            o.square,
+            o.filteredForce,
+            o.filteredSupport,
+            o.inline,
+            o.tensionPlace
         };
         double[][] to = {
-            force, forceTime, extension, lowest, lowestTime, lineAtLowest, extensionAtLowest, lineLowest,
-            support, supportTime, supportVector, supportDisplacement, supportTension, square,
-            filteredForce, filteredSupport, inline, tensionPlace
+            force,
+            forceTime,
+            extension,
+            lowest,
+            lowestTime,
+            lineAtLowest,
+            extensionAtLowest,
+            lineLowest,
+            support,
+            supportTime,
+            supportVector,
+            supportDisplacement,
+            supportTension,
+            square,
+            filteredForce,
+            filteredSupport,
+            inline,
+            tensionPlace
         };
         for (int i = 0; i < from.length; i++) {
             System.arraycopy(from[i], 0, to[i], 0, from[i].length);

@@ -111,6 +111,11 @@ final class SupportJoint extends Joint {
         return axis == 0 ? chain.ux[segment] : axis == 1 ? chain.uy[segment] : chain.uz[segment];
     }
 
+    /** Tells whether its spring across the x–z plane, if it has one, is at rest. */
+    boolean isStraight() {
+        return Double.isInfinite(spring[1]) || held[1] + spring[1] * displacement(1) == 0;
+    }
+
     /** Energy of the springs beyond what they hold as installed at no displacement [J]. */
     double springEnergy() {
         double sum = 0;

@@ -14,7 +14,7 @@ class LowPassFiltersTest {
     private static double gain(double frequency, double step) {
         LowPassFilters filters = new LowPassFilters(CORNER, 1);
         filters.step(0);
-            filters.take(0, 0);
+        filters.take(0, 0);
         filters.start();
         double most = 0;
         double end = 0.1 + 5 / frequency;
@@ -43,7 +43,7 @@ class LowPassFiltersTest {
     void aStepOvershootsByEToTheMinusPi() {
         LowPassFilters filters = new LowPassFilters(CORNER, 1);
         filters.step(0);
-            filters.take(0, 0);
+        filters.take(0, 0);
         filters.start();
         double most = 0;
         for (int i = 0; i < 20_000; i++) {
@@ -89,7 +89,7 @@ class LowPassFiltersTest {
         for (int i = 0; i < 100; i++) {
             for (int k = 0; k < 3; k++) {
                 filters.step(1e-4);
-            filters.take(k, 10 * k - 5);
+                filters.take(k, 10 * k - 5);
             }
             filters.start();
             for (int k = 0; k < 3; k++) {
@@ -103,7 +103,7 @@ class LowPassFiltersTest {
     void aSpikeIsSmoothed() {
         LowPassFilters filters = new LowPassFilters(CORNER, 1);
         filters.step(0);
-            filters.take(0, 0);
+        filters.take(0, 0);
         filters.start();
         double most = 0;
         for (int i = 0; i < 10_000; i++) {
