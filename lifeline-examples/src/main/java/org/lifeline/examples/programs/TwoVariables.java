@@ -140,7 +140,13 @@ public final class TwoVariables {
                         scope.words() + " Where no criterion is named, every ratio of demand to capacity is at most 1.",
                         new ChartAxis("elevation of the first support", QuantityKind.LENGTH),
                         new ChartAxis("pretension", QuantityKind.FORCE),
-                        MapPicture.Grid.of(map.stream().mapToDouble(DesignMap.Column::value).toArray(), values(pretension), classes, names))
+                        MapPicture.Grid.of(
+                                map.stream()
+                                        .mapToDouble(DesignMap.Column::value)
+                                        .toArray(),
+                                values(pretension),
+                                classes,
+                                names))
                 .svg();
     }
 
