@@ -47,7 +47,11 @@ public enum Dimension {
     /** Strain [-]. */
     STRAIN("-", "-", "1", "1", "strain", "0.4 %"),
     /** Acceleration [m/s²]. */
-    ACCELERATION("m/s²", "ft/s²", "0.3048", "1", "acceleration", "9.81 m/s²");
+    ACCELERATION("m/s²", "ft/s²", "0.3048", "1", "acceleration", "9.81 m/s²"),
+    /** Moment of a force [N·m]. */
+    MOMENT("N·m", "lbf·ft", "1.3558179483314004", "1", "moment", "12 kN·m"),
+    /** Second moment of area [m⁴]. */
+    SECOND_MOMENT("m⁴", "ft⁴", "0.0086309748412416", "1", "second moment of area", "1840 cm⁴");
 
     private static final MathContext PRECISE = new MathContext(40);
 

@@ -134,7 +134,7 @@ final class HouseRules {
                 .layer("report")
                 .definedBy(root + ".report")
                 .layer("section")
-                .definedBy(root + ".report.section..")
+                .definedBy(root + ".report.section..", root + ".report.handover..")
                 .layer("picture")
                 .definedBy(root + ".report.picture..")
                 .layer("appendix")

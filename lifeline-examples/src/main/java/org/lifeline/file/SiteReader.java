@@ -60,8 +60,10 @@ final class SiteReader {
             double from = o.requiredQuantity("from", Dimension.LENGTH, Range.ANY);
             double to = o.requiredQuantity("to", Dimension.LENGTH, Range.ANY);
             double elevation = o.requiredQuantity("elevation", Dimension.LENGTH, Range.ANY);
+            double distance = o.quantity("distance", Dimension.LENGTH, Range.NOT_NEGATIVE);
             o.close();
-            Obstruction built = o.build(() -> new Obstruction(from, to, elevation));
+            Obstruction built = o.build(
+                    () -> new Obstruction(from, to, elevation, Double.isNaN(distance) ? 0 : distance));
             if (built != null) {
                 obstructions.add(built);
             }

@@ -21,7 +21,7 @@ import org.lifeline.base.Dimension;
  * which has no differences of nearly equal numbers.
  */
 final class PieceExplanation {
-    private static final String CATENARY = "elastic catenary: Irvine 1981, ch. 1; appendix A.1";
+    private static final String CATENARY = "Irvine 1981, ch. 1; appendix A.1";
 
     private final CalculationSheet sheet;
     private final CableFigures cable;

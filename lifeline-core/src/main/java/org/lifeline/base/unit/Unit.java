@@ -113,7 +113,23 @@ public enum Unit {
     /** Metre per second squared. */
     METRE_PER_SECOND_SQUARED(Dimension.ACCELERATION, "m/s²", "1", "1", "m/s^2"),
     /** Foot per second squared. */
-    FOOT_PER_SECOND_SQUARED(Dimension.ACCELERATION, "ft/s²", "0.3048", "1", "ft/s^2");
+    FOOT_PER_SECOND_SQUARED(Dimension.ACCELERATION, "ft/s²", "0.3048", "1", "ft/s^2"),
+    /** Newton metre. */
+    NEWTON_METRE(Dimension.MOMENT, "N·m", "1", "1", "Nm", "N*m", "N.m"),
+    /** Kilonewton metre. */
+    KILONEWTON_METRE(Dimension.MOMENT, "kN·m", "1e3", "1", "kNm", "kN*m", "kN.m"),
+    /** Pound-force foot, as a moment. */
+    POUND_FORCE_FOOT(Dimension.MOMENT, "lbf·ft", "1.3558179483314004", "1", "lbfft", "lbf*ft", "lbf.ft"),
+    /** Kip foot. */
+    KIP_FOOT(Dimension.MOMENT, "kip·ft", "1355.8179483314004", "1", "kipft", "kip*ft", "kip.ft"),
+    /** Centimetre to the fourth. */
+    CENTIMETRE_TO_THE_FOURTH(Dimension.SECOND_MOMENT, "cm⁴", "1e-8", "1", "cm^4"),
+    /** Millimetre to the fourth. */
+    MILLIMETRE_TO_THE_FOURTH(Dimension.SECOND_MOMENT, "mm⁴", "1e-12", "1", "mm^4"),
+    /** Metre to the fourth. */
+    METRE_TO_THE_FOURTH(Dimension.SECOND_MOMENT, "m⁴", "1", "1", "m^4"),
+    /** Inch to the fourth: (0.0254 m)⁴. */
+    INCH_TO_THE_FOURTH(Dimension.SECOND_MOMENT, "in⁴", "4.162314256e-7", "1", "in^4");
 
     private static final Pattern BLANKS = Pattern.compile("\\s*([/·])\\s*");
 

@@ -10,6 +10,7 @@ import org.lifeline.analysis.motion.ForceFilter;
 import org.lifeline.base.ProgressListener;
 import org.lifeline.base.canonical.Canonical;
 import org.lifeline.base.canonical.CanonicalForm;
+import org.lifeline.base.Violations;
 import org.lifeline.design.criteria.Criterion;
 import org.lifeline.design.envelope.ComputedCase;
 import org.lifeline.design.envelope.DesignAnalysis;
@@ -77,6 +78,7 @@ public final class Assessment implements WorstCases, Canonical {
      * @return the new analysis
      */
     public Assessment withCriteria(List<Criterion> value) {
+        Violations.required("criteria", value);
         return with(new Settings(List.copyOf(value), settings.basis, settings.tolerances, settings.inTime));
     }
 
@@ -87,6 +89,7 @@ public final class Assessment implements WorstCases, Canonical {
      * @return the new analysis
      */
     public Assessment withBasis(Basis value) {
+        Violations.required("basis", value);
         return with(new Settings(settings.criteria, value, settings.tolerances, settings.inTime));
     }
 
@@ -97,6 +100,7 @@ public final class Assessment implements WorstCases, Canonical {
      * @return the new analysis
      */
     public Assessment withTolerances(Tolerances value) {
+        Violations.required("tolerances", value);
         return with(new Settings(settings.criteria, settings.basis, value, settings.inTime));
     }
 
@@ -118,6 +122,7 @@ public final class Assessment implements WorstCases, Canonical {
      * @return the new analysis
      */
     public Assessment withForceFilter(ForceFilter value) {
+        Violations.required("forceFilter", value);
         return with(settings.with(new InTime(settings.inTime.followed, value)));
     }
 
@@ -128,6 +133,7 @@ public final class Assessment implements WorstCases, Canonical {
      * @return the new analysis
      */
     public Assessment withExecutor(Executor value) {
+        Violations.required("executor", value);
         return new Assessment(settings, new SharedWork(value), listener);
     }
 
@@ -139,6 +145,7 @@ public final class Assessment implements WorstCases, Canonical {
      * @return the new analysis
      */
     public Assessment withProgress(ProgressListener value) {
+        Violations.required("progress", value);
         return new Assessment(settings, shared, value);
     }
 

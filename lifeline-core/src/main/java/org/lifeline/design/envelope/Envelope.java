@@ -63,6 +63,7 @@ public final class Envelope implements WorstCases, Canonical {
      * @return the new analysis
      */
     public Envelope withTolerances(Tolerances value) {
+        Violations.required("tolerances", value);
         return new Envelope(value, allCombinations, intervals, shared, listener);
     }
 
@@ -94,6 +95,7 @@ public final class Envelope implements WorstCases, Canonical {
      * @return the new analysis
      */
     public Envelope withExecutor(Executor value) {
+        Violations.required("executor", value);
         return new Envelope(tolerances, allCombinations, intervals, new SharedWork(value), listener);
     }
 
@@ -104,6 +106,7 @@ public final class Envelope implements WorstCases, Canonical {
      * @return the new analysis
      */
     public Envelope withProgress(ProgressListener value) {
+        Violations.required("progress", value);
         return new Envelope(tolerances, allCombinations, intervals, shared, value);
     }
 

@@ -43,6 +43,7 @@ public final class Tolerances implements Canonical {
      * @throws org.lifeline.base.InvalidInputException if the range reaches down to zero
      */
     public Tolerances withMass(Interval range) {
+        Violations.required("mass", range);
         new Violations().positive("mass.low", range.low(), "kg").throwIfAny();
         return new Tolerances(range, pretension, friction);
     }
@@ -56,6 +57,7 @@ public final class Tolerances implements Canonical {
      * @throws org.lifeline.base.InvalidInputException if the range reaches down to zero
      */
     public Tolerances withPretension(Interval factors) {
+        Violations.required("pretension", factors);
         new Violations().positive("pretension.low", factors.low(), "").throwIfAny();
         return new Tolerances(mass, factors, friction);
     }
@@ -69,6 +71,7 @@ public final class Tolerances implements Canonical {
      * @throws org.lifeline.base.InvalidInputException if the range leaves 0 to 2
      */
     public Tolerances withFriction(Interval coefficients) {
+        Violations.required("friction", coefficients);
         new Violations()
                 .require(
                         coefficients.low() >= 0 && coefficients.high() <= 2,

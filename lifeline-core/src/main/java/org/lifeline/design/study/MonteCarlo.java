@@ -51,6 +51,7 @@ public final class MonteCarlo {
      * @return the new study
      */
     public MonteCarlo withExecutor(Executor value) {
+        Violations.required("executor", value);
         return new MonteCarlo(seed, new SharedWork(value), listener, sink);
     }
 
@@ -61,6 +62,7 @@ public final class MonteCarlo {
      * @return the new study
      */
     public MonteCarlo withProgress(ProgressListener value) {
+        Violations.required("progress", value);
         return new MonteCarlo(seed, shared, value, sink);
     }
 
@@ -71,6 +73,7 @@ public final class MonteCarlo {
      * @return the new study
      */
     public MonteCarlo withRows(RowSink value) {
+        Violations.required("rows", value);
         return new MonteCarlo(seed, shared, listener, value);
     }
 

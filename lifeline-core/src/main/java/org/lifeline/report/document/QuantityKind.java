@@ -22,6 +22,8 @@ public enum QuantityKind {
     LENGTH(Shown.in(Unit.METRE), Shown.in(Unit.FOOT), 0, 3),
     /** Small length. */
     SMALL_LENGTH(new Shown(Unit.MILLIMETRE, 1), new Shown(Unit.INCH, 2), 4, 0),
+    /** Moment of a force [N·m], as kN·m or lbf·ft. */
+    MOMENT(new Shown(Unit.KILONEWTON_METRE, 2), new Shown(Unit.POUND_FORCE_FOOT, 0), 0, 2),
     /** Energy. */
     ENERGY(Shown.in(Unit.JOULE), Shown.in(Unit.FOOT_POUND_FORCE), 0, 0),
     /** Mass. */

@@ -4,10 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.lifeline.analysis.ArrestResult;
-import org.lifeline.analysis.LineEquilibrium;
 import org.lifeline.analysis.Method;
 import org.lifeline.analysis.warning.ModelLimits;
-import org.lifeline.base.Convergence;
 import org.lifeline.model.Attachment;
 import org.lifeline.model.LifelineDesign;
 import org.lifeline.model.ModelFactors;
@@ -159,43 +157,6 @@ public final class RemarkSections {
                                 + " peaks of the first catch, positions and energies those at the lowest point.",
                         "[10] Swing: pendulum of length ℓ, the taut length, displaced horizontally by D: drop"
                                 + " ℓ − √(ℓ² − D²), or ℓ where D ≥ ℓ."))));
-    }
-
-    /**
-     * How the iterations ended.
-     *
-     * @param installed the line as installed
-     * @param arrests the arrests
-     * @return the section
-     */
-    public static ReportSection iterations(LineEquilibrium installed, List<ArrestResult> arrests) {
-        TableBuilder t = new TableBuilder("How the iterations ended")
-                .text("Calculation")
-                .number("Newton steps")
-                .number("Last scaled residual")
-                .number("Bound");
-        convergence(t, "installed state", installed.convergence());
-        for (int i = 0; i < arrests.size(); i++) {
-            if (arrests.get(i).method() == Method.ENERGY_BALANCE) {
-                convergence(t, "arrest " + (i + 1), arrests.get(i).convergence());
-            }
-        }
-        return new ReportSection(
-                "Residuals",
-                1,
-                List.of(
-                        t.build(),
-                        new ReportBlock.Paragraph(
-                                "The residual is what the pieces of cable fail to fit between their supports,"
-                                        + " over the chord, and what tensions fail the passage rules, over themselves.")));
-    }
-
-    private static void convergence(TableBuilder t, String name, Convergence c) {
-        t.row(
-                name,
-                Integer.toString(c.iterations()),
-                IndependentCheckSection.power(c.residual()),
-                IndependentCheckSection.power(c.tolerance()));
     }
 
     /**

@@ -4,6 +4,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import org.lifeline.examples.handover.ClearanceTable;
+import org.lifeline.examples.handover.InstallationSheet;
+import org.lifeline.examples.handover.LineDataSheet;
+import org.lifeline.examples.handover.NumberOfWorkers;
+import org.lifeline.examples.handover.StructureLoads;
 
 /** The example programs by name. Immutable and thread-safe. */
 public final class Programs {
@@ -82,6 +87,28 @@ public final class Programs {
                     List.of(DESIGN, "FILE.csv   where the histories go", "FILE.svg   where the picture goes"),
                     Histories::main),
             new Program(
+                    "structure-loads",
+                    "loads for the steel: vectors with their partners, pulls to the side",
+                    List.of(DESIGN),
+                    StructureLoads::main),
+            new Program(
+                    "number-of-workers",
+                    "how many may be hooked on so that all criteria are met",
+                    List.of(DESIGN),
+                    NumberOfWorkers::main),
+            new Program(
+                    "clearance-table",
+                    "clearance along the line, and where to keep off",
+                    List.of(DESIGN),
+                    ClearanceTable::main),
+            new Program(
+                    "installation",
+                    "lengths to cut, take-up, constructional stretch, wrong readings",
+                    List.of(DESIGN),
+                    InstallationSheet::main),
+            new Program(
+                    "data-sheet", "the data sheet for a line, on one page", List.of(DESIGN), LineDataSheet::main),
+            new Program(
                     "embedding", "a host program with its own threads and progress", List.of(), EmbeddingHost::main));
 
     /** The programs that move the falls of a design along its line unless they are told to keep to the stated ones. */
@@ -110,9 +137,10 @@ public final class Programs {
      * @param main its main method
      */
     public record Program(String name, String task, List<String> takes, Main main) {
-        /** Copies the list. */
+        /** Copies the list; lines of the program are broken to the width of a terminal. */
         public Program {
             takes = List.copyOf(takes);
+            main = NarrowOutput.around(main);
         }
 
         /**

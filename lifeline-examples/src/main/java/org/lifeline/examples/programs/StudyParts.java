@@ -85,6 +85,12 @@ public final class StudyParts {
                 .solve(file.design(), UncertainLine.variables(file.design()), EVALUATION);
     }
 
+    /** The words of a quantity in place of its key; its unit in brackets stays. */
+    private static String words(String response) {
+        String key = response.replaceFirst(" \\[.*", "");
+        return Quantity.of(key).map(Quantity::words).orElse(key) + response.substring(key.length());
+    }
+
     private static void print(StudyPartial all) throws IOException {
         List<UncertainVariable> variables =
                 UncertainLine.variables(DesignArgument.read(new String[0]).design());
@@ -95,7 +101,7 @@ public final class StudyParts {
             System.out.println(String.format(
                     Locale.ROOT,
                     "  %-24s mean %.6g, standard deviation %.4g, 95 %% below %.5g",
-                    s.response(),
+                    words(s.response().toString()),
                     s.mean(),
                     s.deviation(),
                     s.quantile(0.95).value()));

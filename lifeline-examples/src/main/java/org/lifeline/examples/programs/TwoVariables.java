@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
+import org.lifeline.analysis.Statics;
 import org.lifeline.base.Interval;
 import org.lifeline.design.criteria.Criteria;
 import org.lifeline.design.criteria.Status;
@@ -16,14 +17,17 @@ import org.lifeline.design.variable.DesignVariables;
 import org.lifeline.design.variable.FeasibleInterval;
 import org.lifeline.design.variable.Trial;
 import org.lifeline.examples.cli.Progress;
+import org.lifeline.examples.print.WrappedText;
 import org.lifeline.file.DesignFile;
 import org.lifeline.file.output.FileKind;
 import org.lifeline.file.output.Output;
 import org.lifeline.file.output.OutputSet;
+import org.lifeline.model.LifelineDesign;
 import org.lifeline.report.document.InertText;
 import org.lifeline.report.document.QuantityKind;
 import org.lifeline.report.document.UnitChoice;
 import org.lifeline.report.picture.ChartAxis;
+import org.lifeline.report.picture.MapGrid;
 import org.lifeline.report.picture.MapPicture;
 
 /**
@@ -34,6 +38,9 @@ public final class TwoVariables {
     private static final String ALL_MET = "all met by energy balance";
     private static final String NOT_ANALYSED = "cannot be analysed";
     private static final int MOST_CLASSES = 7;
+    private static final int INDENT = 14;
+    /** From so many pretensions on, a feasible range has a line of its own. */
+    private static final int MANY = 6;
 
     private TwoVariables() {}
 
@@ -58,8 +65,8 @@ public final class TwoVariables {
         Output picture = args.length > 1 ? outputs.claim(args[1], FileKind.PICTURE) : null;
         double now = file.design().line().supports().get(0).position().z();
         Axis elevation =
-                Axis.even(DesignVariables.lineElevation(Interval.of(now - 0.4, now + 0.8)), args.length > 1 ? 21 : 5);
-        Axis pretension = Axis.even(DesignVariables.pretension(Interval.of(500, 8000)), args.length > 1 ? 21 : 4);
+                Axis.even(DesignVariables.lineElevation(Interval.of(now - 0.4, now + 0.8)), args.length > 1 ? 13 : 5);
+        Axis pretension = Axis.even(DesignVariables.pretension(Interval.of(500, 8000)), args.length > 1 ? 7 : 4);
         DesignMapResult result = DesignMap.withCriteria(file.criteria())
                 .withAnalysis(scope.analysis())
                 .withExecutor(scope.threads())
@@ -71,21 +78,26 @@ public final class TwoVariables {
                 + asDesigned(scope, file));
         result.incompleteBecause().ifPresent(why -> System.out.println("INCOMPLETE: " + InertText.plain(why)));
         if (picture != null) {
-            picture.put(draw(map, scope, elevation, pretension));
+            picture.put(draw(map, scope, file.design(), pretension));
             outputs.commit();
-            System.out.println("drawn: " + InertText.plain(args[1]));
-            return;
+            System.out.println("drawn: " + InertText.plain(args[1]) + ", with the values of this table");
         }
         System.out.println("worst ratio of demand to capacity, and the pretension at which all criteria are met");
         System.out.println("line at [m]"
                 + pretension.values().stream()
                         .map(v -> String.format(Locale.ROOT, "%6.2f kN", v / 1000))
                         .collect(Collectors.joining())
-                + "   feasible pretension");
+                + (pretension.values().size() < MANY ? "   feasible pretension" : ""));
         for (DesignMap.Column column : map) {
-            System.out.println(String.format(Locale.ROOT, "%11.2f", column.value())
-                    + column.cells().stream().map(TwoVariables::ratio).collect(Collectors.joining())
-                    + "   " + ranges(column));
+            String ratios = String.format(Locale.ROOT, "%11.2f", column.value())
+                    + column.cells().stream().map(TwoVariables::ratio).collect(Collectors.joining());
+            String ranges = "   " + ranges(column);
+            if (ratios.length() + ranges.length() <= WrappedText.COLUMNS) {
+                System.out.println(ratios + ranges);
+            } else {
+                System.out.println(ratios);
+                WrappedText.of(ranges.strip(), WrappedText.COLUMNS - INDENT).forEach(l -> System.out.println(" ".repeat(INDENT) + l));
+            }
         }
         map.stream()
                 .flatMap(c -> c.range().notEvaluated().stream())
@@ -122,15 +134,18 @@ public final class TwoVariables {
                 Locale.ROOT, "%.3f to %.3f kN", i.low().value() / 1000, i.high().value() / 1000);
     }
 
-    private static String draw(List<DesignMap.Column> map, LineScope scope, Axis elevation, Axis pretension) {
+    private static String draw(
+            List<DesignMap.Column> map, LineScope scope, LifelineDesign design, Axis pretension) {
         List<String> names = new ArrayList<>(List.of(ALL_MET));
         int[][] classes = new int[pretension.values().size()][map.size()];
+        double[][] ratios = new double[classes.length][map.size()];
         for (int j = 0; j < map.size(); j++) {
             for (int i = 0; i < classes.length; i++) {
                 String name = name(map.get(j).cells().get(i));
                 if (!names.contains(name)) {
                     names.add(names.size() < MOST_CLASSES - 1 ? name : "others");
                 }
+                ratios[i][j] = map.get(j).cells().get(i).ratio();
                 classes[i][j] = names.contains(name) ? names.indexOf(name) : names.size() - 1;
             }
         }
@@ -140,13 +155,19 @@ public final class TwoVariables {
                         scope.words() + " Where no criterion is named, every ratio of demand to capacity is at most 1.",
                         new ChartAxis("elevation of the first support", QuantityKind.LENGTH),
                         new ChartAxis("pretension", QuantityKind.FORCE),
-                        MapPicture.Grid.of(
-                                map.stream()
-                                        .mapToDouble(DesignMap.Column::value)
-                                        .toArray(),
-                                values(pretension),
-                                classes,
-                                names))
+                        MapGrid.of(
+                                        map.stream()
+                                                .mapToDouble(DesignMap.Column::value)
+                                                .toArray(),
+                                        values(pretension),
+                                        classes,
+                                        names)
+                                .withRatios(ratios)
+                                .withDesignX(
+                                        design.line().supports().get(0).position().z())
+                                .withDesignY(Statics.withDefaults()
+                                        .solve(design.line(), List.of())
+                                        .firstTension()))
                 .svg();
     }
 

@@ -188,7 +188,7 @@ public final class UncertainLine {
             for (Sensitivity each : r.ranking(i)) {
                 System.out.println(String.format(
                         Locale.ROOT,
-                        "    %-36s regression %6.3f, rank correlation %6.3f",
+                        "  %-36s regression %6.3f, rank correlation %6.3f",
                         each.variable().name(),
                         each.regression(),
                         each.rankCorrelation()));

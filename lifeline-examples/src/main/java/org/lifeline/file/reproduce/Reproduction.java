@@ -253,7 +253,7 @@ public final class Reproduction {
         DesignRun run = assessed.run();
         byte[] bytes = new ResultWriter(libraryVersion, design.sha256())
                 .write(
-                        assessed,
+                        assessed.handingOver(design.handover()),
                         CriteriaCheck.evaluate(run, design.criteria()),
                         IndependentCheck.of(run.arrests()),
                         ResultProvenance.of("", Map.of(), design.hashes().content()));

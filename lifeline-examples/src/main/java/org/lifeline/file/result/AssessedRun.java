@@ -1,7 +1,11 @@
 package org.lifeline.file.result;
 
+import java.util.Optional;
 import org.lifeline.design.assessment.Assessment;
 import org.lifeline.design.assessment.AssessmentResult;
+import org.lifeline.design.handover.Handover;
+import org.lifeline.design.handover.HandoverRequest;
+import org.lifeline.design.handover.HandoverResult;
 import org.lifeline.model.LifelineDesign;
 
 /**
@@ -11,8 +15,18 @@ import org.lifeline.model.LifelineDesign;
  *
  * @param run the stated falls
  * @param assessment the worst of the whole line
+ * @param handover the parts that are handed over, if any
  */
-public record AssessedRun(DesignRun run, AssessmentResult assessment) {
+public record AssessedRun(DesignRun run, AssessmentResult assessment, Optional<HandoverResult> handover) {
+    /**
+     * Hands over nothing.
+     *
+     * @param run the stated falls
+     * @param assessment the worst of the whole line
+     */
+    public AssessedRun(DesignRun run, AssessmentResult assessment) {
+        this(run, assessment, Optional.empty());
+    }
 
     /**
      * Assesses a design.
@@ -26,5 +40,18 @@ public record AssessedRun(DesignRun run, AssessmentResult assessment) {
     public static AssessedRun of(LifelineDesign design, Assessment assessment) {
         AssessmentResult result = assessment.solve(design);
         return new AssessedRun(DesignRun.of(result.stated()), result);
+    }
+
+    /**
+     * The same with the parts that are to be handed over.
+     *
+     * @param request the parts; nothing is computed where it is empty
+     * @return the new run
+     */
+    public AssessedRun handingOver(HandoverRequest request) {
+        return request.isEmpty()
+                ? this
+                : new AssessedRun(
+                        run, assessment, Optional.of(Handover.of(request).solve(assessment)));
     }
 }

@@ -24,6 +24,7 @@ import org.lifeline.base.Vector3;
 import org.lifeline.file.JsonText;
 import org.lifeline.design.envelope.Extreme;
 import org.lifeline.design.envelope.Quantity;
+import org.lifeline.file.handover.HandoverWriter;
 import org.lifeline.model.absorber.DeploymentForce;
 
 /**
@@ -97,6 +98,7 @@ public final class ResultWriter {
         ObjectNode options = node.putObject("options");
         provenance.options().forEach(options::put);
         root.set("assessment", AssessmentWriter.write(run.assessment()));
+        run.handover().ifPresent(h -> root.set("handover", HandoverWriter.write(h)));
         return bytes(root);
     }
 

@@ -89,6 +89,7 @@ function take(design, text) {
   stopPlay();
   player.motion = null;
   $('time').disabled = true;
+  $('played').hidden = true;
 }
 
 const timers = {};
@@ -143,7 +144,7 @@ function showControls() {
     c.range.step = step;
     if (document.activeElement !== c.range) { c.range.value = fromSi(v.kind, value); }
     c.range.setAttribute('aria-valuetext', withUnit(v.kind, value));
-    if (document.activeElement !== c.text) { c.text.value = plain(Number(fromSi(v.kind, value).toFixed(6))); }
+    if (document.activeElement !== c.text) { c.text.value = plain(Number(fromSi(v.kind, value).toFixed(4))); }
     c.bounds.textContent = 'slider ' + plain(Number(fromSi(v.kind, v.min).toPrecision(4))) + ' to ' + plain(Number(fromSi(v.kind, v.max).toPrecision(4))) + ' ' + unitOf(v.kind);
   });
 }
@@ -419,26 +420,40 @@ function held(v) {
   const d = state.design, fall = fallOf(d, state.view);
   const parts = variables(d, state.view).filter(function (x) {
     return !x.options && x.id !== v.id && ['run.all', 'friction', 'pretension', 'sag', 'EA', 'mass', 'maximumForce', 'clearanceForce', 'tautLength', 'spans'].indexOf(x.id) >= 0 && !(x.id === 'run.all' && /^run/.test(v.id));
-  }).map(function (x) { return x.label.toLowerCase() + ' ' + withUnit(x.kind, x.get(d, state.view)); });
+  }).map(function (x) { return x.label.charAt(0).toLowerCase() + x.label.slice(1) + ' ' + withUnit(x.kind, x.get(d, state.view)); });
   return 'Held: ' + parts.join(', ') + ', fall “' + fall.id + '”' + (/^run|^spans/.test(v.id) ? ' at the same share of its span' : '') + ', temperature '
     + (isNaN(state.view.temperature) ? 'as installed' : withUnit('temperature', state.view.temperature)) + ', and everything else in the design. By energy balance, '
     + (curve.axis.side === 'maximum' ? 'highest' : 'lowest') + ' absorber force. The upright line is the present design; gaps are designs that the library refuses.';
 }
 
+// The design with another value, without what no arrest depends on.
+function bare(v, x) {
+  const d = copyOf(state.design);
+  delete d.project;
+  delete d.criteria;
+  try { v.set(d, state.view, x); } catch (e) { return '{}'; }
+  return JSON.stringify(d);
+}
+
 async function runCurve(v, xs, run) {
   const began = performance.now(), points = new Array(xs.length).fill(null);
-  curve.answers = [];
-  for (let at = 0; at < xs.length; at += 10) {
-    const slice = xs.slice(at, at + 10);
-    const designs = slice.map(function (x) { const d = copyOf(state.design); try { v.set(d, state.view, x); } catch (e) { return '{}'; } return JSON.stringify(d); });
-    const answers = await ask('curve', { ask: 'curve', designs: designs, fall: state.view.fall, temperature: state.view.temperature });
-    if (run !== curve.run) { return; }
-    if (answers.fault) { say(answers.fault); return; }
-    answers.forEach(function (a, i) {
-      const side = a[curve.axis.side];
-      points[at + i] = side && side[curve.axis.result] !== undefined ? [slice[i], side[curve.axis.result]] : null;
-    });
-  }
+  // Two workers share the points in small pieces, so that a new curve need not wait for an old one.
+  let at = 0;
+  const share = async function (worker) {
+    while (at < xs.length && run === curve.run) {
+      const from = at, slice = xs.slice(from, from + 6);
+      at += slice.length;
+      const answers = await ask(worker, { ask: 'curve', designs: slice.map(function (x) { return bare(v, x); }), fall: state.view.fall, temperature: state.view.temperature });
+      if (run !== curve.run) { return; }
+      if (answers.fault) { say(answers.fault); return; }
+      answers.forEach(function (a, i) {
+        const side = a[curve.axis.side];
+        points[from + i] = side && side[curve.axis.result] !== undefined ? [slice[i], side[curve.axis.result]] : null;
+      });
+    }
+  };
+  await Promise.all([share('curve'), share('curve2')]);
+  if (run !== curve.run) { return; }
   curve.points = points;
   curve.inTime = null;
   paintCurves();
@@ -599,6 +614,7 @@ function quantile(list, share) {
 async function measure() {
   const pause = function (ms) { return new Promise(function (r) { setTimeout(r, ms); }); };
   const before = copyOf(state.design), text = state.text;
+  await warm(20);
   times.turn = []; times.curve = []; times.play = []; times.longest = [];
   const range = controls['run.all'].range;
   const middle = Number(range.value);
@@ -626,6 +642,13 @@ async function measure() {
   $('speeds').textContent = JSON.stringify(out, null, 2);
   later('whole', 900, function () { whole(false); });
   return out;
+}
+
+// A script runs slowly before the browser has compiled it: some arrests that nobody asked for, until somebody does.
+async function warm(times) {
+  for (let i = 0; i < times && !state.asked && state.undo.length === 0; i++) {
+    await ask('live', { ask: 'curve', designs: [state.text, state.text], fall: state.view.fall, temperature: state.view.temperature });
+  }
 }
 
 // ---- begin ----
@@ -656,7 +679,7 @@ function bind() {
   $('title').addEventListener('change', function () { change(function (d) { d.title = $('title').value || 'Untitled'; }); });
   $('fall').addEventListener('change', function () { state.view.fall = Number($('fall').value); take(state.design, state.text); });
   $('temperature').addEventListener('change', function () { state.view.temperature = Number($('temperature').value); take(state.design, state.text); });
-  $('side').addEventListener('change', function () { state.view.side = $('side').value; player.motion = null; stopPlay(); drawAll(); });
+  $('side').addEventListener('change', function () { state.view.side = $('side').value; player.motion = null; $('played').hidden = true; stopPlay(); drawAll(); });
   $('curve-variable').addEventListener('change', function () { curve.axis = null; startCurve(); });
   $('curve-result').addEventListener('change', function () { startCurve(); });
   ['curve-from', 'curve-to'].forEach(function (id) { $(id).addEventListener('change', function () { startCurve(); }); });
@@ -715,6 +738,7 @@ async function begin() {
   if (!fromAddress()) { load($('design').textContent.trim(), $('note').textContent); }
   state.undo = [];
   showChoices();
+  warm(12);
   ask('motion', { ask: 'inTime', design: '{}', fall: 0, temperature: NaN, clearance: false, refinements: 0 });
 }
 

@@ -80,18 +80,31 @@ function site(svg, answer, f) {
   const y = f.z(answer.walkingLevel);
   el('path', { d: 'M' + f.left + ' ' + y + 'H' + f.right, 'class': 'walk' }, g);
   el('text', { x: f.right - 4, y: y + 13, 'text-anchor': 'end', 'class': 'note' }, g, 'walking level');
-  let before = -1000;
+  names(g, answer, f);
   answer.supports.forEach(function (s, i) {
     const x = f.x(s.along), end = i === 0 || i === answer.supports.length - 1;
     el('path', { d: 'M' + x + ' ' + f.z(s.z) + 'V' + Math.max(f.z(s.z) + 6, y), 'class': 'post' }, g);
     el(end ? 'rect' : 'circle', end ? { x: x - 5, y: f.z(s.z) - 5, width: 10, height: 10, 'class': 'anchor' } : { cx: x, cy: f.z(s.z), r: 4.5, 'class': 'anchor' }, g);
-    const room = Math.min(18, Math.max(4, Math.floor((f.right - f.left) / answer.supports.length / 6.4)));
-    const name = s.id.length > room ? s.id.slice(0, room - 1) + '…' : s.id;
-    if (x - before < 26) { return; }
-    before = x;
-    el('text', { x: x, y: f.top - 10, 'text-anchor': i === 0 ? 'start' : i === answer.supports.length - 1 ? 'end' : 'middle' }, g, name);
   });
 }
+
+// The names of the supports above the line: the ends first, then every one that has room.
+function names(g, answer, f) {
+  const last = answer.supports.length - 1, taken = [];
+  [0, last].concat(answer.supports.map(function (s, i) { return i; }).slice(1, -1)).forEach(function (i) {
+    const s = answer.supports[i], most = Math.max(8, Math.floor((f.right - f.left) / 7 / 3));
+    const name = s.id.length > most ? s.id.slice(0, most - 1) + '…' : s.id, wide = 6.8 * name.length, x = f.x(s.along);
+    const from = i === 0 ? x : i === last ? x - wide : x - wide / 2;
+    if (taken.some(function (t) { return from < t[1] + 6 && from + wide > t[0] - 6; })) { return; }
+    taken.push([from, from + wide]);
+    el('text', { x: x, y: f.top - 10, 'text-anchor': i === 0 ? 'start' : i === last ? 'end' : 'middle' }, g, name);
+  });
+}
+
+const SHORT = {
+  'line at the station before the fall': 'line before', 'descent of the line': 'descent', 'taut length of the connecting subsystem': 'connection',
+  'harness attachment to feet': 'worker', 'harness stretch': 'harness'
+};
 
 // The clearance account as a ladder at the same heights.
 function ladder(svg, arrest, f) {
@@ -103,8 +116,8 @@ function ladder(svg, arrest, f) {
     const y = f.z(row.elevation);
     lowest = Math.max(lowest + 13, y + 4);
     el('path', { d: 'M' + (x - 5) + ' ' + y + 'H' + (x + 5) + 'L' + (x + 12) + ' ' + (lowest - 4) }, g);
-    const name = row.item.length > 22 ? row.item.slice(0, 21) + '…' : row.item;
-    const text = el('text', { x: x + 15, y: lowest }, g, name);
+    const name = SHORT[row.item] || row.item;
+    const text = el('text', { x: x + 15, y: lowest }, g, (name.length > 12 ? name.slice(0, 11) + '…' : name) + ' ' + withUnit('length', row === arrest.rows[0] ? row.elevation : row.value));
     el('title', {}, text, row.item + ': ' + withUnit('length', row.value) + ', at ' + withUnit('length', row.elevation));
   });
 }

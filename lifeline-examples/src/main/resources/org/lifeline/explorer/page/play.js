@@ -6,6 +6,7 @@ function startMotion(motion, answer) {
   player.motion = motion;
   player.answer = answer;
   player.time = 0;
+  document.getElementById('played').hidden = false;
   const slider = document.getElementById('time');
   slider.disabled = false;
   slider.max = motion.times[motion.times.length - 1];
