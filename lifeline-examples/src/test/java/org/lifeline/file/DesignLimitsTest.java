@@ -98,7 +98,7 @@ class DesignLimitsTest {
     @Test
     void aWholeLineHasItsLimit() {
         String support = "{\"id\": \"p#\", \"type\": \"intermediate\", \"position\": [\"#.5 m\", \"0 m\", \"8 m\"]}";
-        String text = silo("\"15 m\"", "\"500 m\"");
+        String text = silo("\"15 m\"", "\"500 m\"").replace("\"7.5 m\"", "\"0.2 m\"");
         int second = text.lastIndexOf('{', text.indexOf("\"S1\""));
         DesignFile shorter = TestFiles.read(text);
         assertThat(shorter.exceededByWholeLine()).isEmpty();
