@@ -171,8 +171,8 @@ class PictureTest {
                 .isThrownBy(() -> ChartPanel.of(new ChartAxis("f", QuantityKind.FORCE), s, s, s, s, s, s, s))
                 .withMessageContaining("7 lines");
         assertThatIllegalArgumentException()
-                .isThrownBy(() -> MapGrid.of(
-                        new double[] {1, 2}, new double[] {1, 2}, new int[][] {{0, 0}}, List.of("a")))
+                .isThrownBy(() ->
+                        MapGrid.of(new double[] {1, 2}, new double[] {1, 2}, new int[][] {{0, 0}}, List.of("a")))
                 .withMessageContaining("2 by 2");
     }
 
