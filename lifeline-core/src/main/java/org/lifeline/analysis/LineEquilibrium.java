@@ -202,8 +202,8 @@ public final class LineEquilibrium implements Canonical {
         return supports.stream()
                 .filter(s -> s.id().equals(id))
                 .findFirst()
-                .orElseThrow(() -> new InvalidInputException(List.of(Violation.of(
-                        "support", GivenValue.text(String.valueOf(id)), InputRule.NO_SUCH_SUPPORT))));
+                .orElseThrow(() -> new InvalidInputException(List.of(
+                        Violation.of("support", GivenValue.text(String.valueOf(id)), InputRule.NO_SUCH_SUPPORT))));
     }
 
     /**

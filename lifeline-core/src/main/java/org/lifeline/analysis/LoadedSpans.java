@@ -324,13 +324,16 @@ public final class LoadedSpans {
                 String path = NAMES[c] + "[" + row + "]";
                 v.add(
                         switch (c) {
-                            case 1 -> Violation.of(path, given, InputRule.NOT_FINITE).allowing(AllowedRange.finite());
-                            case 2, 6 -> Violation.of(path, given, InputRule.NEGATIVE).allowing(AllowedRange.atLeast(0));
+                            case 1 ->
+                                Violation.of(path, given, InputRule.NOT_FINITE).allowing(AllowedRange.finite());
+                            case 2, 6 ->
+                                Violation.of(path, given, InputRule.NEGATIVE).allowing(AllowedRange.atLeast(0));
                             case 5 ->
                                 Violation.of(path, given, InputRule.NOT_INSIDE_RANGE, 0, 1)
                                         .allowing(AllowedRange.inside(Interval.of(0, 1)));
                             default ->
-                                Violation.of(path, given, InputRule.NOT_ABOVE_ZERO).allowing(AllowedRange.above(0));
+                                Violation.of(path, given, InputRule.NOT_ABOVE_ZERO)
+                                        .allowing(AllowedRange.above(0));
                         });
             }
         }

@@ -55,7 +55,10 @@ final class ResultWarnings {
             add(Warning.Code.CABLE_CURVE, "cable", new Measured(tension, "N", last));
         }
         cable.breakingStrength()
-                .ifPresent(s -> add(Warning.Code.CABLE_STRENGTH, "cable", new Measured(tension, "N", s * cable.terminationEfficiency())));
+                .ifPresent(s -> add(
+                        Warning.Code.CABLE_STRENGTH,
+                        "cable",
+                        new Measured(tension, "N", s * cable.terminationEfficiency())));
         for (SpanState span : arrest.peak().spans()) {
             double steepest = 0;
             for (CablePiece piece : span.pieces()) {
@@ -74,7 +77,9 @@ final class ResultWarnings {
 
     private void anchors() {
         for (Support s : arrest.line().supports()) {
-            s.capacity().ifPresent(c -> add(Warning.Code.ANCHOR_CAPACITY, s.id(), new Measured(arrest.anchorLoad(s.id()), "N", c)));
+            s.capacity()
+                    .ifPresent(c ->
+                            add(Warning.Code.ANCHOR_CAPACITY, s.id(), new Measured(arrest.anchorLoad(s.id()), "N", c)));
         }
         for (InlineAbsorberState each : arrest.inlineAbsorbers()) {
             if (each.bottomedOut()) {

@@ -229,9 +229,7 @@ public final class TransientArrest implements Canonical {
      * @throws org.lifeline.base.InvalidInputException if it is negative
      */
     public TransientArrest withRefinements(int most) {
-        new Violations()
-                .atLeast("refinements", most, 0)
-                .throwIfAny();
+        new Violations().atLeast("refinements", most, 0).throwIfAny();
         return with(new MeshRefinement.Request(numerics.accuracy(), most, numerics.segment(), numerics.course()));
     }
 

@@ -115,8 +115,9 @@ public enum InputRule implements ViolationCode {
     TENSION_ABOVE_STRENGTH(
             "is more than cable and terminations hold, {0} (breaking strength {1} N times termination efficiency {2})"),
     /** An installed state that strains the cable beyond what its stiffness alone says. */
-    STRAIN_AT_INSTALLATION("would stretch the cable by {0} at installation; a cable given by its axial stiffness is taken"
-            + " up to {1} (check axialStiffness, or give loadElongation)"),
+    STRAIN_AT_INSTALLATION(
+            "would stretch the cable by {0} at installation; a cable given by its axial stiffness is taken"
+                    + " up to {1} (check axialStiffness, or give loadElongation)"),
     /** A sag larger than the span. */
     SAG_ABOVE_SPAN("must be at most the span of {0}"),
     /** Much more cable than there is way along the supports. */

@@ -210,7 +210,8 @@ public enum PlausibleRange implements ViolationCode {
             case TEMPERATURE, CORNERS -> reason;
             case COUNT -> "must be at most " + (int) highest + " in number: " + reason;
             default ->
-                "must lie from " + Violations.show(lowest, unit) + " to " + Violations.show(highest, unit) + ": " + reason;
+                "must lie from " + Violations.show(lowest, unit) + " to " + Violations.show(highest, unit) + ": "
+                        + reason;
         };
     }
 }

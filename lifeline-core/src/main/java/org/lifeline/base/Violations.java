@@ -203,8 +203,7 @@ public final class Violations {
      */
     public static <T> T required(String path, @Nullable T value) {
         if (value == null) {
-            throw new InvalidInputException(
-                    List.of(Violation.of(path, GivenValue.text("null"), InputRule.MISSING)));
+            throw new InvalidInputException(List.of(Violation.of(path, GivenValue.text("null"), InputRule.MISSING)));
         }
         return value;
     }

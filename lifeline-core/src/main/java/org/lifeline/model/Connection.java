@@ -362,7 +362,8 @@ public final class Connection implements Canonical {
             if (value > 0) {
                 PlausibleRange.STIFFNESS.checkOrRigid(v, path, value);
             } else {
-                v.add(Violation.of(path, GivenValue.number(value, "N/m"), InputRule.RATE_NOT_ABOVE_ZERO, "start or stop")
+                v.add(Violation.of(
+                                path, GivenValue.number(value, "N/m"), InputRule.RATE_NOT_ABOVE_ZERO, "start or stop")
                         .allowing(AllowedRange.above(0)));
             }
         }

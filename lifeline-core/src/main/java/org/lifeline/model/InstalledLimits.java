@@ -99,11 +99,7 @@ final class InstalledLimits {
                             Violations.show(chords, "m"))
                     .allowing(AllowedRange.above(0).upTo(LARGEST_LENGTH * chords)));
         } else if (chords > length) {
-            strain(
-                    line,
-                    "unstretchedLength",
-                    line.cable().elongation().tension(chords / length - 1),
-                    v);
+            strain(line, "unstretchedLength", line.cable().elongation().tension(chords / length - 1), v);
         }
     }
 

@@ -17,6 +17,7 @@ import org.lifeline.design.criteria.CriterionResult;
 import org.lifeline.design.envelope.EnvelopeResult;
 import org.lifeline.model.LifelineDesign;
 import org.lifeline.model.Support;
+import org.lifeline.report.appendix.TheoryAppendix;
 import org.lifeline.report.document.InertText;
 import org.lifeline.report.document.PageMarks;
 import org.lifeline.report.document.Paper;
@@ -308,8 +309,7 @@ public final class CalculationReport {
         Quantities q = Quantities.in(options.units);
         LineEquilibrium installed = Statics.withDefaults().solve(design.line(), List.of());
         GoverningArrests governing = new GoverningArrests(design, arrests);
-        IndependentCheckSection check =
-                options.check == null ? IndependentCheckSection.of(arrests) : options.check;
+        IndependentCheckSection check = options.check == null ? IndependentCheckSection.of(arrests) : options.check;
         List<ReportSection> sections = new ArrayList<>();
         front(governing, check, installed, sections);
         inputs(q, sections);
@@ -324,6 +324,7 @@ public final class CalculationReport {
                 .section(Optional.ofNullable(assessment).map(a -> new AssessmentSection(a, q))));
         if (extended) {
             sections.add(RemarkSections.formulas());
+            sections.add(TheoryAppendix.section(!options.motions.isEmpty() || assessment != null));
             sections.add(GlossarySection.section(q));
         }
         sections.add(RemarkSections.cautions());

@@ -97,8 +97,8 @@ final class HtmlStyle {
             .calc .group{break-after:avoid}
             figure{margin:1.5mm 0}
             figcaption{font-size:7.6pt;margin-top:.6mm}
-            figure svg{min-width:0;width:auto;max-width:100%;max-height:66mm;margin:0 auto}
-            figure.tall svg{max-height:98mm}}
+            figure svg{min-width:0;width:auto;max-width:100%;max-height:84mm;margin:0 auto}
+            figure.tall svg{max-height:112mm}}
             """;
 
     private HtmlStyle() {}

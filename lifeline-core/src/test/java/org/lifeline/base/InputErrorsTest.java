@@ -31,13 +31,15 @@ class InputErrorsTest {
     /** All that is wrong with a line, in one exception, at the names of the methods that took it. */
     @Test
     void aBuilderCollectsEverythingToTheEnd() {
-        InvalidInputException e = catchThrowableOfType(InvalidInputException.class, () -> Lifeline.builder()
-                .endAnchor(" ", Point.of(0, Double.NaN, 0))
-                .intermediateAnchor("post", Point.of(10, 0, 2e6), Passage.free())
-                .endAnchor("south", Point.of(20, 0, 0))
-                .pretension(-3)
-                .gravity(1e9)
-                .build());
+        InvalidInputException e = catchThrowableOfType(
+                InvalidInputException.class,
+                () -> Lifeline.builder()
+                        .endAnchor(" ", Point.of(0, Double.NaN, 0))
+                        .intermediateAnchor("post", Point.of(10, 0, 2e6), Passage.free())
+                        .endAnchor("south", Point.of(20, 0, 0))
+                        .pretension(-3)
+                        .gravity(1e9)
+                        .build());
         assertThat(e.violations())
                 .extracting(v -> v.path() + " " + v.code().key())
                 .containsExactlyInAnyOrder(
@@ -51,12 +53,14 @@ class InputErrorsTest {
 
     @Test
     void numbersCarryUnitAndAllowedRange() {
-        Violation v = catchThrowableOfType(InvalidInputException.class, () -> Cable.builder()
-                        .massPerLength(0.4)
-                        .axialStiffness(3e6)
-                        .terminationEfficiency(1.5)
-                        .breakingStrength(1e12)
-                        .build())
+        Violation v = catchThrowableOfType(
+                        InvalidInputException.class,
+                        () -> Cable.builder()
+                                .massPerLength(0.4)
+                                .axialStiffness(3e6)
+                                .terminationEfficiency(1.5)
+                                .breakingStrength(1e12)
+                                .build())
                 .violations()
                 .get(0);
         assertThat(v.path()).isEqualTo("breakingStrength");

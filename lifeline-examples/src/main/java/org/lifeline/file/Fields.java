@@ -291,7 +291,9 @@ final class Fields {
         try {
             return part.get();
         } catch (InvalidInputException e) {
-            e.violations().forEach(v -> report(v, path.isEmpty() ? ModelPaths.inFile(v.path()) : ModelPaths.members(v.path())));
+            e.violations()
+                    .forEach(v ->
+                            report(v, path.isEmpty() ? ModelPaths.inFile(v.path()) : ModelPaths.members(v.path())));
             return null;
         }
     }

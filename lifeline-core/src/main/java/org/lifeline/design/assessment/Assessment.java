@@ -153,10 +153,12 @@ public final class Assessment implements WorstCases, Canonical {
     public AssessmentResult solve(LifelineDesign design) {
         StagedProgress progress = new StagedProgress(listener);
         DesignAnalysis analysis = DesignAnalysis.withDefaults().withProgress(progress.stage());
-        DesignResult stated = (shared == null ? analysis : shared.given(analysis, DesignAnalysis::withExecutor)).solve(design);
+        DesignResult stated =
+                (shared == null ? analysis : shared.given(analysis, DesignAnalysis::withExecutor)).solve(design);
         Envelope plain = Envelope.withDefaults().withTolerances(settings.tolerances);
         Envelope watched = plain.withProgress(progress.stage());
-        EnvelopeResult envelope = (shared == null ? watched : shared.given(watched, Envelope::withExecutor)).solve(design);
+        EnvelopeResult envelope =
+                (shared == null ? watched : shared.given(watched, Envelope::withExecutor)).solve(design);
         Extremes balance = Extremes.joined(stated.extremes(), List.of(envelope.extremes()));
         MotionSearch motion =
                 new MotionSearch(new MotionSearch.Known(balance, settings.inTime.filter), plain, shared, progress);

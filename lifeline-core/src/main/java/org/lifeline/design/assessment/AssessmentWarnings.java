@@ -59,8 +59,7 @@ final class AssessmentWarnings {
     private void checks() {
         for (IndependentCheck each : result.checks()) {
             if (!each.passed()) {
-                list.add(Warning.of(
-                                Warning.Code.CHECK_FAILED, each.fallCase().describe())
+                list.add(Warning.of(Warning.Code.CHECK_FAILED, each.fallCase().describe())
                         .saying("the independent check failed (" + each.method().label()
                                 + "); do not use the result before the cause is known: "
                                 + each.failures().get(0)));
@@ -181,8 +180,11 @@ final class AssessmentWarnings {
 
     private void motion() {
         for (FollowedArrest each : result.followed()) {
-            each.arrest().motion().filter(m -> !m.firstCatchOver()).ifPresent(m -> list.add(Warning.of(
-                    Warning.Code.FIRST_CATCH_NOT_OVER, each.fallCase().describe())));
+            each.arrest()
+                    .motion()
+                    .filter(m -> !m.firstCatchOver())
+                    .ifPresent(m -> list.add(Warning.of(
+                            Warning.Code.FIRST_CATCH_NOT_OVER, each.fallCase().describe())));
         }
         List<FollowedArrest> rough =
                 result.followed().stream().filter(a -> !a.accurate()).toList();

@@ -70,8 +70,8 @@ public final class ClearanceAlongLine {
      */
     public ClearanceAlongLineResult solve(AssessmentResult assessment) {
         LifelineDesign design = assessment.design();
-        Envelope envelope = Envelope.withDefaults()
-                .withTolerances(assessment.envelope().tolerances());
+        Envelope envelope =
+                Envelope.withDefaults().withTolerances(assessment.envelope().tolerances());
         LineEquilibrium installed = Statics.withDefaults().solve(design.line(), List.of());
         ClearanceAlongLineResult.Addition addition = addition(assessment);
         List<ClearanceStretch> list = new ArrayList<>();

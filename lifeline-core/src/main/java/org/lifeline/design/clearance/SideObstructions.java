@@ -46,10 +46,7 @@ final class SideObstructions {
             Worker w = arrest.fall().fallers().get(i);
             double above = arrest.attachmentBefore().z() - w.harnessElevation();
             double taut = Math.max(w.connection().tautLength(above), above);
-            double reach = taut
-                    + arrest.deployments().get(i)
-                    + rules.harnessStretch()
-                    + w.attachmentHeight();
+            double reach = taut + arrest.deployments().get(i) + rules.harnessStretch() + w.attachmentHeight();
             // To the side only what the worker stands off the line makes the pendulum swing.
             double sine = Math.min(1, w.offset() / taut);
             double free = o.distance() - Obstruction.HALF_BREADTH;

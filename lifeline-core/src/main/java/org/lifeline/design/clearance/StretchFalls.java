@@ -104,8 +104,8 @@ final class StretchFalls {
             lowest = required;
             governing = fallCase;
         }
-        belowWalkingLevel = Math.max(
-                belowWalkingLevel, Quantity.REQUIRED_BELOW_WALKING_LEVEL.value(r, design.modelFactors()));
+        belowWalkingLevel =
+                Math.max(belowWalkingLevel, Quantity.REQUIRED_BELOW_WALKING_LEVEL.value(r, design.modelFactors()));
         SwingFall swing = SwingFall.of(r);
         displacement = Math.max(displacement, swing.displacement());
         amplitude = Math.max(amplitude, swing.amplitude());
@@ -113,8 +113,7 @@ final class StretchFalls {
         drop = Math.max(drop, swing.drop());
         double here = r.line().along(r.fall().place());
         Point first = r.line().supports().get(r.span() - 1).position();
-        double there =
-                here - r.line().stationOf(r.fall().place()) + first.horizontalDistance(r.attachmentAtPeak());
+        double there = here - r.line().stationOf(r.fall().place()) + first.horizontalDistance(r.attachmentAtPeak());
         for (Obstruction o : design.clearance().obstructions()) {
             if (o.from() <= Math.max(here, there)
                     && o.to() >= Math.min(here, there)

@@ -83,9 +83,7 @@ public final class Envelope implements WorstCases, Canonical {
      * @throws org.lifeline.base.InvalidInputException if there are fewer
      */
     public Envelope withIntervals(int value) {
-        new Violations()
-                .atLeast("intervals", value, 4)
-                .throwIfAny();
+        new Violations().atLeast("intervals", value, 4).throwIfAny();
         return new Envelope(tolerances, allCombinations, value, shared, listener);
     }
 

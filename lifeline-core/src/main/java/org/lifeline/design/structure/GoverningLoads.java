@@ -47,8 +47,7 @@ final class GoverningLoads {
         return list;
     }
 
-    private void add(
-            GoverningReaction[] known, int number, List<Vector3> forces, GoverningReaction.Pulled pulled) {
+    private void add(GoverningReaction[] known, int number, List<Vector3> forces, GoverningReaction.Pulled pulled) {
         Support support = design.line().supports().get(number);
         for (LoadEffect effect : LoadEffect.values()) {
             double value = effect.of(support, forces.get(number));

@@ -85,7 +85,8 @@ public enum LoadEffect {
             case DOWN -> Direction.DOWN.component(force);
             case RESULTANT -> force.magnitude();
             case SHEAR -> support.post().isPresent() ? force.horizontal() : Double.NaN;
-            case BASE_MOMENT -> support.post().map(p -> moment(p, force).horizontal()).orElse(Double.NaN);
+            case BASE_MOMENT ->
+                support.post().map(p -> moment(p, force).horizontal()).orElse(Double.NaN);
             case BASE_TORSION ->
                 support.post().map(p -> Math.abs(moment(p, force).z())).orElse(Double.NaN);
             case ELASTIC_SHARE -> support.post().map(p -> share(p, force)).orElse(Double.NaN);

@@ -76,8 +76,8 @@ public final class SidePull {
         SpanState span = arrest.peak().span(arrest.span());
         Vector3 left = left(span);
         double p = arrest.lineLoad();
-        Vector3 change = new Vector3(
-                p * Math.sin(angle) * left.x(), p * Math.sin(angle) * left.y(), p * (1 - Math.cos(angle)));
+        Vector3 change =
+                new Vector3(p * Math.sin(angle) * left.x(), p * Math.sin(angle) * left.y(), p * (1 - Math.cos(angle)));
         forces.set(at, forces.get(at).plus(change));
     }
 

@@ -91,7 +91,8 @@ public final class SupportLoads {
         addExtremes(assessment.inTime(), loads);
         assessment.followed().stream().map(SupportLoads::computed).forEach(loads::add);
         EffectScan scan = new EffectScan(
-                design, Envelope.withDefaults().withTolerances(assessment.envelope().tolerances()));
+                design,
+                Envelope.withDefaults().withTolerances(assessment.envelope().tolerances()));
         scan.run(loads);
         boolean inTime = assessment.basis() != Basis.ENERGY_BALANCE;
         return new SupportLoadsResult(

@@ -150,8 +150,12 @@ public final class SupportLoadsResult {
             return Optional.empty();
         }
         Vector3 f = row.get().vector();
-        return row.get().support().post().filter(Post::hasSection).map(p -> new Vector3(
-                f.x() / p.stiffness().x(), f.y() / p.stiffness().y(), 0));
+        return row.get()
+                .support()
+                .post()
+                .filter(Post::hasSection)
+                .map(p -> new Vector3(
+                        f.x() / p.stiffness().x(), f.y() / p.stiffness().y(), 0));
     }
 
     /**
@@ -170,8 +174,9 @@ public final class SupportLoadsResult {
                             "the elastic moment of resistance that is stated for the post is passed: it yields, its"
                                     + " stiffness no longer holds, and the line comes down further than computed",
                             r.value())));
-            s.post().filter(p -> p.momentOfResistanceX().isPresent() != p.momentOfResistanceY()
-                            .isPresent())
+            s.post()
+                    .filter(p -> p.momentOfResistanceX().isPresent()
+                            != p.momentOfResistanceY().isPresent())
                     .ifPresent(p -> list.add(new PostWarning(
                             s.id(),
                             "an elastic moment of resistance is stated for one direction only: the moment of the other"

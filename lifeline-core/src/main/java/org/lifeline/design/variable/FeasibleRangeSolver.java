@@ -142,7 +142,8 @@ final class FeasibleRangeSolver {
     }
 
     private double middle(FeasibleInterval range) {
-        double middle = 0.5 * (shareOf(range.low().value()) + shareOf(range.high().value()));
+        double middle =
+                0.5 * (shareOf(range.low().value()) + shareOf(range.high().value()));
         return variable.isWhole() ? shareOf(variable.at(middle)) : middle;
     }
 
@@ -178,7 +179,9 @@ final class FeasibleRangeSolver {
 
     private double shareOf(double value) {
         Double known = shares.get(value);
-        return known == null ? (value - variable.bounds().low()) / variable.bounds().width() : known;
+        return known == null
+                ? (value - variable.bounds().low()) / variable.bounds().width()
+                : known;
     }
 
     /** A share tried over the whole envelope, whose cases the search knows from then on. */

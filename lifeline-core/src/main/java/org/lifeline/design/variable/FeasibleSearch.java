@@ -61,9 +61,7 @@ public final class FeasibleSearch {
      * @throws org.lifeline.base.InvalidInputException if there are fewer
      */
     public FeasibleSearch withSamples(int value) {
-        new Violations()
-                .atLeast("samples", value, 3)
-                .throwIfAny();
+        new Violations().atLeast("samples", value, 3).throwIfAny();
         return new FeasibleSearch(criteria, analysis, value, listener);
     }
 

@@ -36,9 +36,7 @@ public final class GoverningCases implements WorstCases {
     /** A place: at a support, or a share of the way through a span. */
     private record Spot(String support, int span, double share) {
         Place in(LifelineDesign design) {
-            return support.isEmpty()
-                    ? Place.of(span, share * design.line().run(span))
-                    : Place.atSupport(support);
+            return support.isEmpty() ? Place.of(span, share * design.line().run(span)) : Place.atSupport(support);
         }
     }
 

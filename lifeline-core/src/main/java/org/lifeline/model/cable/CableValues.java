@@ -80,10 +80,7 @@ record CableValues(
     private static void checkMass(Cable.Builder b, @Nullable Double mass, Violations v) {
         boolean twice = b.massPerLength != null && b.weightPerLength != null;
         if (twice || (mass == null && b.weightPerLength == null)) {
-            v.add(
-                    "massPerLength",
-                    GivenValue.text(twice ? "given twice" : "missing"),
-                    InputRule.MASS_OR_WEIGHT);
+            v.add("massPerLength", GivenValue.text(twice ? "given twice" : "missing"), InputRule.MASS_OR_WEIGHT);
         }
         check(PlausibleRange.MASS_PER_LENGTH, v, "massPerLength", b.massPerLength);
         check(PlausibleRange.WEIGHT_PER_LENGTH, v, "weightPerLength", b.weightPerLength);

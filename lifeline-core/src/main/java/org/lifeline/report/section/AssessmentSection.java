@@ -101,8 +101,8 @@ public final class AssessmentSection {
         }
         items.add(
                 0,
-                "Values in time are the peak that was computed and what ever finer meshes might add to it (a bound: theory, the"
-                        + " arrest in time, section 3), both scaled by the model factors, read as "
+                "Values in time are the peak that was computed and what ever finer meshes might add to it (a bound: appendix"
+                        + " A.6), both scaled by the model factors, read as "
                         + result.forceFilter().words() + ". Without model factors:");
         return Optional.of(new ReportBlock.Items(items));
     }
@@ -207,7 +207,8 @@ public final class AssessmentSection {
                 + String.join(
                         "; ",
                         alike.stream()
-                                .map(w -> InertText.plain(w.subject()) + numbers(w).replaceFirst("^:", ""))
+                                .map(w -> InertText.plain(w.subject())
+                                        + numbers(w).replaceFirst("^:", ""))
                                 .toList())
                 + ".";
     }

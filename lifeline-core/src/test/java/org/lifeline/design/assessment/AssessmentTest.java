@@ -7,8 +7,8 @@ import java.util.List;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import org.junit.jupiter.api.Test;
-import org.lifeline.analysis.warning.Warning;
 import org.lifeline.analysis.Method;
+import org.lifeline.analysis.warning.Warning;
 import org.lifeline.base.Units;
 import org.lifeline.design.criteria.CheckedQuantity;
 import org.lifeline.design.criteria.Criterion;
@@ -116,7 +116,9 @@ class AssessmentTest {
         assertThat(status(LEFT_OUT, 1)).as("a free fall needs no motion").isEqualTo(Status.MET);
         assertThat(status(LEFT_OUT, 2)).isEqualTo(Status.NOT_MET);
         assertThat(LEFT_OUT.criteria().get(2).remark()).contains("not followed in time");
-        assertThat(LEFT_OUT.warnings()).extracting(Warning::code).contains(Warning.Code.CRITERION_NOT_EVALUATED, Warning.Code.NOT_COMPUTED);
+        assertThat(LEFT_OUT.warnings())
+                .extracting(Warning::code)
+                .contains(Warning.Code.CRITERION_NOT_EVALUATED, Warning.Code.NOT_COMPUTED);
         assertThat(LEFT_OUT.notComputed()).extracting(NotComputed::what).contains("arrests in time");
     }
 

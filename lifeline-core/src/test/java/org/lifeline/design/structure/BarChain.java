@@ -41,9 +41,7 @@ final class BarChain {
             Point a = i <= bars ? ends[0] : ends[2];
             Point b = i <= bars ? ends[2] : ends[1];
             double t = (i <= bars ? i : i - bars) / (double) bars;
-            x[i] = new double[] {
-                a.x() + t * (b.x() - a.x()), a.y() + t * (b.y() - a.y()), a.z() + t * (b.z() - a.z())
-            };
+            x[i] = new double[] {a.x() + t * (b.x() - a.x()), a.y() + t * (b.y() - a.y()), a.z() + t * (b.z() - a.z())};
         }
     }
 

@@ -56,13 +56,14 @@ class SidePullTest {
         Vector3 run = span.secondSupport().minus(span.firstSupport());
         Vector3 left = new Vector3(-run.y(), run.x(), 0).times(1 / run.horizontal());
         double p = r.lineLoad();
-        Vector3 pull =
-                left.times(p * Math.sin(angle)).plus(new Vector3(0, 0, -p * Math.cos(angle)));
+        Vector3 pull = left.times(p * Math.sin(angle)).plus(new Vector3(0, 0, -p * Math.cos(angle)));
         double w = r.line().weightPerLength();
         return new BarChain(
                         new double[] {r.line().cable().elongation().initialStiffness(), w},
                         new Point[] {span.firstSupport(), span.secondSupport(), r.attachmentAtPeak()},
-                        new double[] {pieces.get(0).unstretchedLength(), pieces.get(1).unstretchedLength()},
+                        new double[] {
+                            pieces.get(0).unstretchedLength(), pieces.get(1).unstretchedLength()
+                        },
                         pull,
                         BARS)
                 .reactions();
@@ -77,7 +78,8 @@ class SidePullTest {
         };
         Vector3[] now = new Vector3[2];
         for (int i = 0; i < 2; i++) {
-            Vector3 change = forces.get(first + i).minus(r.supports().get(first + i).vector());
+            Vector3 change =
+                    forces.get(first + i).minus(r.supports().get(first + i).vector());
             now[i] = before[i].plus(change);
         }
         return now;
@@ -114,7 +116,8 @@ class SidePullTest {
         for (int i = 0; i < 2; i++) {
             off = Math.max(off, found[i].minus(expected[i]).magnitude());
         }
-        // The weight turned by ψ moves by 2 W sin(ψ/2); shallow legs carry it several times over, as they carry the pull.
+        // The weight turned by ψ moves by 2 W sin(ψ/2); shallow legs carry it several times over, as they carry the
+        // pull.
         double legs = r.maximumTension() / r.lineLoad();
         assertThat(off).isLessThan(2 * legs * weight * Math.abs(Math.sin(angle / 2)) + 0.01 * weight);
         Vector3 across = new Vector3(-Math.sin(0.3), Math.cos(0.3), 0).times(span == 2 ? 1 : 0);

@@ -113,7 +113,10 @@ class SupportLoadsTest {
     }
 
     private static int number(LifelineDesign design, GoverningReaction r) {
-        return design.line().supports().stream().map(Support::id).toList().indexOf(r.support().id());
+        return design.line().supports().stream()
+                .map(Support::id)
+                .toList()
+                .indexOf(r.support().id());
     }
 
     private static ArrestResult arrest(LifelineDesign design, GoverningReaction r) {
@@ -121,7 +124,8 @@ class SupportLoadsTest {
                 .withTemperature(r.fallCase().temperature())
                 .withSide(r.fallCase().side());
         return (r.fallCase().attachmentLimit().isPresent()
-                        ? analysis.withAttachmentLimit(r.fallCase().attachmentLimit().get())
+                        ? analysis.withAttachmentLimit(
+                                r.fallCase().attachmentLimit().get())
                         : analysis)
                 .solve(design.line(), r.fallCase().fall());
     }
@@ -139,23 +143,27 @@ class SupportLoadsTest {
                 .build();
         LifelineDesign design = design(0.6, bracket);
         SupportLoadsResult loads = loads(design, 15);
-        GoverningReaction moment = loads.governing("corner", LoadEffect.BASE_MOMENT).orElseThrow();
+        GoverningReaction moment =
+                loads.governing("corner", LoadEffect.BASE_MOMENT).orElseThrow();
         Vector3 f = moment.vector();
         double mx = 0.25 * f.z() - H * f.y();
         double my = H * f.x();
         assertThat(moment.value()).isEqualTo(Math.hypot(mx, my), within(1e-9 * moment.value()));
-        GoverningReaction torsion = loads.governing("corner", LoadEffect.BASE_TORSION).orElseThrow();
-        assertThat(torsion.value())
-                .isEqualTo(Math.abs(0.25 * torsion.vector().x()), within(1e-9 * torsion.value()));
-        GoverningReaction share = loads.governing("corner", LoadEffect.ELASTIC_SHARE).orElseThrow();
+        GoverningReaction torsion =
+                loads.governing("corner", LoadEffect.BASE_TORSION).orElseThrow();
+        assertThat(torsion.value()).isEqualTo(Math.abs(0.25 * torsion.vector().x()), within(1e-9 * torsion.value()));
+        GoverningReaction share =
+                loads.governing("corner", LoadEffect.ELASTIC_SHARE).orElseThrow();
         Vector3 m = share.moment().orElseThrow();
         assertThat(share.value())
                 .isEqualTo((Math.abs(m.x()) + Math.abs(m.y())) / RESISTANCE, within(1e-9 * share.value()));
         assertThat(loads.deflection("a")).isEmpty();
-        Vector3 shear = loads.governing("corner", LoadEffect.SHEAR).orElseThrow().vector();
+        Vector3 shear =
+                loads.governing("corner", LoadEffect.SHEAR).orElseThrow().vector();
         assertThat(loads.deflection("corner").orElseThrow().horizontal())
                 .isEqualTo(shear.horizontal() * H * H * H / (3 * E * I), within(1e-12));
-        GoverningReaction upright = loads(design, 0).governing("corner", LoadEffect.SHEAR).orElseThrow();
+        GoverningReaction upright =
+                loads(design, 0).governing("corner", LoadEffect.SHEAR).orElseThrow();
         ArrestResult r = arrest(design, upright);
         Vector3 atRest = loads.permanent().get(1);
         // Installed, the post is drawn where the pretension holds it; the arrest counts from there.
@@ -172,20 +180,22 @@ class SupportLoadsTest {
         for (int span = 1; span <= 2; span++) {
             for (int i = 1; i < 48; i++) {
                 for (AttachmentLimit limit : AttachmentLimit.values()) {
-                    Fall f = design.falls().get(0).at(Place.of(span, design.line().run(span) * i / 48));
+                    Fall f = design.falls()
+                            .get(0)
+                            .at(Place.of(span, design.line().run(span) * i / 48));
                     ArrestResult r = EnergyBalance.withDefaults()
                             .withAttachmentLimit(limit)
                             .solve(design.line(), f);
                     Extremes.of(design, List.of(r))
                             .all()
-                            .forEach(e -> fine.add(
-                                    new ComputedCase(e.fallCase(), e.arrest())));
+                            .forEach(e -> fine.add(new ComputedCase(e.fallCase(), e.arrest())));
                 }
             }
         }
         for (GoverningReaction each : fine.rows(Method.ENERGY_BALANCE)) {
-            double found =
-                    loads.governing(each.support().id(), each.effect()).orElseThrow().value();
+            double found = loads.governing(each.support().id(), each.effect())
+                    .orElseThrow()
+                    .value();
             assertThat(found).as("%s %s", each.support().id(), each.effect()).isGreaterThan(each.value() * 0.998);
         }
     }
@@ -194,13 +204,16 @@ class SupportLoadsTest {
     @Test
     void anAngleLoadsBracketsAcrossTheLine() {
         LifelineDesign straight = design(0, Post.ofHeight(H).build());
-        assertThat(loads(straight, 0).byEnergyBalance("corner", LoadEffect.PLUS_Y)).isEmpty();
+        assertThat(loads(straight, 0).byEnergyBalance("corner", LoadEffect.PLUS_Y))
+                .isEmpty();
         SupportLoadsResult leaning = loads(straight, 15);
-        GoverningReaction r = leaning.byEnergyBalance("corner", LoadEffect.PLUS_Y).orElseThrow();
+        GoverningReaction r =
+                leaning.byEnergyBalance("corner", LoadEffect.PLUS_Y).orElseThrow();
         assertThat(Math.toDegrees(r.angle())).isEqualTo(15, within(1e-9));
         double sum = r.forces().stream().mapToDouble(Vector3::y).sum();
         assertThat(sum).isBetween(6000 * Math.sin(r.angle()) - 1, 6000 * Math.sin(r.angle()) + 60);
-        assertThat(leaning.governing("corner", LoadEffect.DOWN).orElseThrow().angle()).isEqualTo(0);
+        assertThat(leaning.governing("corner", LoadEffect.DOWN).orElseThrow().angle())
+                .isEqualTo(0);
     }
 
     @Test
@@ -209,8 +222,9 @@ class SupportLoadsTest {
                 .momentOfResistanceX(1000)
                 .momentOfResistanceY(1000)
                 .build();
-        LifelineDesign design =
-                design(0.6, weak).toBuilder().modelFactors(new ModelFactors(1.2, 1, "")).build();
+        LifelineDesign design = design(0.6, weak).toBuilder()
+                .modelFactors(new ModelFactors(1.2, 1, ""))
+                .build();
         StatedFactor factor = new StatedFactor("ultimate", 1.5, "structural brief, 3.1");
         SupportLoadsResult loads =
                 SupportLoads.withDefaults().withFactors(List.of(factor)).solve(assessed(design));
@@ -246,7 +260,8 @@ class SupportLoadsTest {
         assertThat(loads.inTime()).isNotEmpty().noneMatch(GoverningReaction::simultaneous);
         GoverningReaction top = loads.governing("a", LoadEffect.RESULTANT).orElseThrow();
         assertThat(top.value())
-                .isGreaterThanOrEqualTo(
-                        loads.byEnergyBalance("a", LoadEffect.RESULTANT).orElseThrow().value());
+                .isGreaterThanOrEqualTo(loads.byEnergyBalance("a", LoadEffect.RESULTANT)
+                        .orElseThrow()
+                        .value());
     }
 }

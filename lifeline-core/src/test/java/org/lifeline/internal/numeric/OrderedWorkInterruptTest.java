@@ -142,7 +142,8 @@ class OrderedWorkInterruptTest {
                 .isInstanceOf(ArithmeticException.class);
         ExecutorService pool = Executors.newFixedThreadPool(2);
         try {
-            assertThatThrownBy(() -> OrderedWork.run(9, OrderedWorkInterruptTest::faulty, new SharedWork(pool), (i, x) -> true))
+            assertThatThrownBy(() ->
+                            OrderedWork.run(9, OrderedWorkInterruptTest::faulty, new SharedWork(pool), (i, x) -> true))
                     .isInstanceOf(ArithmeticException.class);
         } finally {
             pool.shutdownNow();

@@ -84,8 +84,9 @@ final class LiveAnswer {
     }
 
     private static ArrestResult solve(Case c, double temperature, DeploymentForce side) {
-        EnergyBalance balance =
-                EnergyBalance.withDefaults().withSide(side).withClearance(c.design().clearance());
+        EnergyBalance balance = EnergyBalance.withDefaults()
+                .withSide(side)
+                .withClearance(c.design().clearance());
         return (Double.isNaN(temperature) ? balance : balance.withTemperature(temperature)).solve(c.line(), c.fall());
     }
 
@@ -180,10 +181,7 @@ final class LiveAnswer {
     private static List<Json> obstructions(LifelineDesign design) {
         List<Json> list = new ArrayList<>();
         for (Obstruction each : design.clearance().obstructions()) {
-            list.add(new Json()
-                    .put("from", each.from())
-                    .put("to", each.to())
-                    .put("elevation", each.elevation()));
+            list.add(new Json().put("from", each.from()).put("to", each.to()).put("elevation", each.elevation()));
         }
         return list;
     }

@@ -277,17 +277,17 @@ public final class JsonTree {
         return broken(
                 "file",
                 "JSON",
-                "exceeds a limit: at most " + DEEPEST + " levels of nesting, " + LONGEST_NUMBER + " digits of a number and "
-                        + LONGEST_KEY + " characters of a key are read");
+                "exceeds a limit: at most " + DEEPEST + " levels of nesting, " + LONGEST_NUMBER
+                        + " digits of a number and " + LONGEST_KEY + " characters of a key are read");
     }
 
     private InvalidInputException located(String rule) {
         int[] where = lineAndColumn(at);
         int start = text.lastIndexOf('\n', Math.min(at, text.length() - 1) - 1) + 1;
         int end = text.indexOf('\n', start);
-        String shown = text.substring(Math.min(start, text.length()), end < 0 ? text.length() : end).strip();
-        return broken(
-                "line " + where[0] + ", column " + where[1], ended() ? "end of file" : clip(shown), rule);
+        String shown = text.substring(Math.min(start, text.length()), end < 0 ? text.length() : end)
+                .strip();
+        return broken("line " + where[0] + ", column " + where[1], ended() ? "end of file" : clip(shown), rule);
     }
 
     private static InvalidInputException broken(String path, String value, String rule) {

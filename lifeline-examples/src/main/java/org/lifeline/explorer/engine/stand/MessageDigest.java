@@ -97,7 +97,10 @@ public final class MessageDigest {
         int[] w = new int[ROUNDS];
         for (int t = 0; t < 16; t++) {
             int i = at + 4 * t;
-            w[t] = (bytes[i] & 255) << 24 | (bytes[i + 1] & 255) << 16 | (bytes[i + 2] & 255) << 8 | (bytes[i + 3] & 255);
+            w[t] = (bytes[i] & 255) << 24
+                    | (bytes[i + 1] & 255) << 16
+                    | (bytes[i + 2] & 255) << 8
+                    | (bytes[i + 3] & 255);
         }
         for (int t = 16; t < ROUNDS; t++) {
             int s0 = Integer.rotateRight(w[t - 15], 7) ^ Integer.rotateRight(w[t - 15], 18) ^ (w[t - 15] >>> 3);
