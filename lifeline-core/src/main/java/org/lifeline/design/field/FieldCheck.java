@@ -11,7 +11,6 @@ import org.lifeline.design.envelope.DesignAnalysis;
 import org.lifeline.design.envelope.Extremes;
 import org.lifeline.design.envelope.WorstCases;
 import org.lifeline.internal.numeric.Roots;
-import org.lifeline.model.Installed;
 import org.lifeline.model.Lifeline;
 import org.lifeline.model.LifelineDesign;
 
@@ -96,8 +95,7 @@ public final class FieldCheck {
     }
 
     private static Lifeline with(Lifeline line, double pretension) {
-        return line.withInstalled(
-                Installed.pretension(pretension).atTemperature(line.installed().temperature()));
+        return line.withInstalled(line.installed().withPretension(pretension));
     }
 
     /** The pretension at installation that gives a reading. */

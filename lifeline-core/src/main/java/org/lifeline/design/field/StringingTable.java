@@ -7,7 +7,6 @@ import org.lifeline.analysis.SpanState;
 import org.lifeline.analysis.Statics;
 import org.lifeline.base.Interval;
 import org.lifeline.base.Violations;
-import org.lifeline.model.Installed;
 import org.lifeline.model.Lifeline;
 import org.lifeline.model.Passage;
 
@@ -70,8 +69,7 @@ public final class StringingTable {
         for (int i = 0; i < 3; i++) {
             lines[i] = factors[i] == 1
                     ? free
-                    : free.withInstalled(Installed.pretension(tension * factors[i])
-                            .atTemperature(line.installed().temperature()));
+                    : free.withInstalled(line.installed().withPretension(tension * factors[i]));
         }
         List<StringingRow> rows = new ArrayList<>();
         for (double t : temperatures) {

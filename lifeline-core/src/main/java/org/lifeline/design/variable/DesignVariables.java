@@ -37,9 +37,8 @@ public final class DesignVariables {
                 "pretension",
                 "N",
                 bounds,
-                (d, v) -> d.withLine(d.line()
-                        .withInstalled(Installed.pretension(v)
-                                .atTemperature(d.line().installed().temperature()))));
+                (d, v) ->
+                        d.withLine(d.line().withInstalled(d.line().installed().withPretension(v))));
     }
 
     /**
@@ -54,9 +53,8 @@ public final class DesignVariables {
                 "initial sag of span " + span,
                 "m",
                 bounds,
-                (d, v) -> d.withLine(d.line()
-                        .withInstalled(Installed.initialSag(span, v)
-                                .atTemperature(d.line().installed().temperature()))));
+                (d, v) -> d.withLine(
+                        d.line().withInstalled(Installed.initialSag(span, v).tensionedLike(d.line().installed()))));
     }
 
     /**
