@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.lifeline.analysis.state.AppliedLoad;
+import org.lifeline.analysis.state.Outcome;
 import org.lifeline.base.AllowedRange;
 import org.lifeline.base.GivenValue;
 import org.lifeline.base.InputRule;
@@ -25,6 +26,8 @@ import org.lifeline.model.Place;
  * The line at rest: as installed, at another temperature, under loads that were put on slowly one after the other.
  *
  * <p>Immutable and thread-safe.
+ *
+ * @since 1.0.0
  */
 public final class Statics implements Canonical {
     private final @Nullable Double temperature;
@@ -140,6 +143,17 @@ public final class Statics implements Canonical {
             v.addAll(line.check(loads.get(i).place()), "loads[" + i + "].place");
         }
         v.throwIfAny();
+    }
+
+    /**
+     * The same without throwing: for tables and searches, in which one bad case must not end the others.
+     *
+     * @param line the line
+     * @param loads the loads in the order in which they are put on; none for the line alone
+     * @return the result, or what was wrong with the input, or how far the analysis came
+     */
+    public Outcome<LineEquilibrium> attempt(Lifeline line, List<AppliedLoad> loads) {
+        return Outcome.of(() -> solve(line, loads));
     }
 
     @Override

@@ -18,6 +18,8 @@ import org.lifeline.base.canonical.CanonicalForm;
  * <p>While the line is tensioned the cable runs over every intermediate anchor, freely unless {@linkplain #tensionedFrom an
  * end is named} from which it was pulled against friction; clamps are closed afterwards.
  * Immutable and thread-safe.
+ *
+ * @since 1.0.0
  */
 public final class Installed implements Canonical {
     /** Temperature of installation where none is stated [°C]. */

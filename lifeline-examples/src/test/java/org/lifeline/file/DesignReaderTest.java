@@ -242,7 +242,8 @@ class DesignReaderTest {
                 "\"pretension\": \"1.5 kN\"", "\"pretension\": \"1.5 kN\", \"tensionedFrom\": \"last\""));
         assertThat(file.design().line().installed().tensionedFrom()).contains(Installed.TensioningEnd.LAST);
         DesignFile again = TestFiles.read(DesignWriter.write(file.design()));
-        assertThat(again.design()).isEqualTo(file.design());
+        assertThat(again.design().line().installed())
+                .isEqualTo(file.design().line().installed());
     }
 
     /** Elastic supports that stand unloaded yield to the installed line: the south anchor by its reaction over 300 kN/m. */

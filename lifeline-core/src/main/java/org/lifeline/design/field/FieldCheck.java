@@ -20,6 +20,8 @@ import org.lifeline.model.LifelineDesign;
  * <p>The line is taken as designed but for its pretension: the one is looked for that gives the reading at the temperature of
  * the measurement, the line having come there from its installation by the passage rules of its anchors. Immutable and
  * thread-safe.
+ *
+ * @since 1.0.0
  */
 public final class FieldCheck {
     /** Least and largest pretension that is looked for, over that of the design [-]; beyond, the reading is a mistake. */

@@ -19,6 +19,8 @@ import org.lifeline.model.LifelineDesign;
  *
  * <p>Case i draws from a generator of its own, made from the seed and i, so that the study is the same for any number of
  * threads, and a longer study begins with the cases of a shorter one. Immutable and thread-safe.
+ *
+ * @since 1.0.0
  */
 public final class MonteCarlo {
     private static final int BATCH = 256; // cases worked out at a time by one thread

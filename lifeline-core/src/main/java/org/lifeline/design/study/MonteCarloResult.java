@@ -9,6 +9,8 @@ import java.util.Optional;
  * What a Monte Carlo study found.
  *
  * <p>Immutable and thread-safe.
+ *
+ * @since 1.0.0
  */
 public final class MonteCarloResult {
     private final Counts counts;

@@ -22,7 +22,11 @@ import org.lifeline.model.absorber.DeploymentForce;
 import org.lifeline.model.absorber.LoadingCurve;
 import org.lifeline.model.cable.LoadElongation;
 
-/** The variables that are asked for most. Each takes the bounds within which it is considered. */
+/**
+ * The variables that are asked for most. Each takes the bounds within which it is considered.
+ *
+ * @since 1.0.0
+ */
 public final class DesignVariables {
     private DesignVariables() {}
 

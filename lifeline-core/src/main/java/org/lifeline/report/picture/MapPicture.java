@@ -19,6 +19,8 @@ import org.lifeline.report.picture.SvgCanvas.Hatch;
  * Classes differ by hatch as well as by colour, and each is named where it is widest.
  *
  * <p>Immutable and thread-safe.
+ *
+ * @since 1.0.0
  */
 public final class MapPicture {
     private static final Pen[] PENS = {Pen.THIRD, Pen.SECOND, Pen.FIRST, Pen.FOURTH, Pen.FIFTH, Pen.INK, Pen.LIMIT};
