@@ -55,6 +55,8 @@ import org.lifeline.report.section.WarningSection;
  * the documents of a plan need, cautions; where they were computed also the envelope along the line and arrests in time.
  *
  * <p>Immutable and thread-safe; each {@code with…} method returns a new one.
+ *
+ * @since 1.0.0
  */
 public final class CalculationReport {
     private final LifelineDesign design;

@@ -24,6 +24,8 @@ import org.lifeline.model.LifelineDesign;
  * What an assessment has found: the one answer to what governs a design.
  *
  * <p>Immutable and thread-safe.
+ *
+ * @since 1.0.0
  */
 public final class AssessmentResult implements Canonical {
     private final Basics basics;

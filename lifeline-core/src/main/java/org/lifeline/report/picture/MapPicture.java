@@ -20,6 +20,8 @@ import org.lifeline.report.picture.SvgCanvas.Hatch;
  * where there is no room. Lines of equal demand over capacity and the design itself are drawn where they are given.
  *
  * <p>Immutable and thread-safe.
+ *
+ * @since 1.0.0
  */
 public final class MapPicture {
     static final List<Pen> PENS = List.of(Pen.THIRD, Pen.SECOND, Pen.FIRST, Pen.FOURTH, Pen.FIFTH, Pen.INK, Pen.LIMIT);
