@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import org.lifeline.analysis.ArrestResult;
 import org.lifeline.base.Interval;
 import org.lifeline.design.assessment.GoverningValue;
 import org.lifeline.design.clearance.ClearanceAlongLineResult;
@@ -19,6 +20,7 @@ import org.lifeline.model.LifelineDesign;
 import org.lifeline.model.Support;
 import org.lifeline.model.Worker;
 import org.lifeline.model.absorber.DeploymentForce;
+import org.lifeline.model.absorber.PublishedScatter;
 
 /**
  * The data sheet for a line, from its assessment: what its users and those who change it must know, on one page.
@@ -140,13 +142,13 @@ public final class DataSheet {
         for (GoverningValue g : handover.assessment().governing()) {
             most = larger(most, g.extreme().arrest(), c);
         }
-        for (org.lifeline.analysis.ArrestResult r : handover.assessment().stated().arrests()) {
+        for (ArrestResult r : handover.assessment().stated().arrests()) {
             most = larger(most, r, c);
         }
         return most;
     }
 
-    private static double larger(double most, org.lifeline.analysis.ArrestResult r, Connection c) {
+    private static double larger(double most, ArrestResult r, Connection c) {
         boolean ofIt = r.fall().fallers().stream().anyMatch(w -> w.connection().equals(c));
         return ofIt && !(most >= r.freeFall()) ? r.freeFall() : most;
     }
@@ -210,5 +212,20 @@ public final class DataSheet {
                             list.add(new AnchorLoad(s.id(), g.factored(), s.capacity().orElse(Double.NaN))));
         }
         return List.copyOf(list);
+    }
+
+    /**
+     * Workers whose stated deployment forces lie closer together than average and maximum of one drop were published to.
+     *
+     * @return ids of the workers; unmodifiable
+     */
+    public List<String> narrowForces() {
+        return design().workers().stream()
+                .filter(w -> w.connection().kind() == Connection.Kind.LANYARD_WITH_ABSORBER)
+                .filter(w -> PublishedScatter.isNarrower(
+                        w.connection().curve(DeploymentForce.CLEARANCE),
+                        w.connection().curve(DeploymentForce.MAXIMUM)))
+                .map(Worker::id)
+                .toList();
     }
 }

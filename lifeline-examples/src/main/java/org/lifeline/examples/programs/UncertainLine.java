@@ -32,6 +32,7 @@ import org.lifeline.file.output.OutputSet;
 import org.lifeline.model.LifelineDesign;
 import org.lifeline.model.Passage;
 import org.lifeline.model.absorber.DeploymentForce;
+import org.lifeline.model.absorber.PublishedScatter;
 import org.lifeline.report.document.InertText;
 
 /** Nobody knows pretension, friction, mass and deployment force exactly: a Monte Carlo study of a design. */
@@ -98,7 +99,10 @@ public final class UncertainLine {
         }
     }
 
-    /** Scatter about what the design states: pretension 15 %, absorbers 8 % below their maximum with 6 %. */
+    /**
+     * Scatter about what the design states: pretension 15 %; absorbers as published on average ({@link PublishedScatter}), with 6 %
+     * about it.
+     */
     private static List<UncertainVariable> variables(LifelineDesign design) {
         Interval any = Interval.of(1, 1e6);
         List<UncertainVariable> list = new ArrayList<>();
@@ -118,7 +122,7 @@ public final class UncertainLine {
         if (DoubleStream.of(forces).allMatch(f -> f > 0)) {
             double most = DoubleStream.of(forces).max().orElseThrow();
             list.add(new UncertainVariable(
-                    DesignVariables.deploymentForce(any), Distribution.normal(0.92 * most, 0.06 * most)));
+                    DesignVariables.deploymentForce(any), Distribution.normal(PublishedScatter.AVERAGE_OVER_MAXIMUM * most, 0.06 * most)));
         }
         return list;
     }
