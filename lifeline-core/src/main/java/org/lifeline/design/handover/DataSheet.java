@@ -12,6 +12,9 @@ import org.lifeline.base.Interval;
 import org.lifeline.design.assessment.GoverningValue;
 import org.lifeline.design.clearance.ClearanceAlongLineResult;
 import org.lifeline.design.clearance.StationSteps;
+import org.lifeline.design.envelope.EnvelopeResult;
+import org.lifeline.design.envelope.Extreme;
+import org.lifeline.design.envelope.Quantity;
 import org.lifeline.design.field.StringingRow;
 import org.lifeline.design.field.StringingTable;
 import org.lifeline.design.occupancy.OccupancyResult;
@@ -163,10 +166,24 @@ public final class DataSheet {
         if (along.isPresent()) {
             return OptionalDouble.of(along.get().largestBelowLine());
         }
-        Optional<GoverningValue> g = handover.assessment().governing("requiredBelowLine");
-        return g.isPresent()
-                ? OptionalDouble.of(StationSteps.COMMON.up(g.get().factored()))
-                : OptionalDouble.empty();
+        // From the straight line between the supports, which no installed line is above, down to the elevation that each place of
+        // the envelope needs; those who hang before a fall have lowered the line that the arrest counts from.
+        double most = Double.NEGATIVE_INFINITY;
+        for (EnvelopeResult.ProfilePoint p : handover.assessment().envelope().profile(Quantity.REQUIRED_ELEVATION)) {
+            most = Math.max(most, design().line().chordElevation(p.place()) - p.value());
+        }
+        return Double.isInfinite(most)
+                ? OptionalDouble.empty()
+                : OptionalDouble.of(StationSteps.COMMON.up(most + additionInTime()));
+    }
+
+    /** By how much the lowest elevation that any arrest in time needs is below that of the energy balance [m]. */
+    private double additionInTime() {
+        Optional<Extreme> slow = handover.assessment().balance().of(Quantity.REQUIRED_ELEVATION);
+        Optional<Extreme> fast = handover.assessment().inTime().of(Quantity.REQUIRED_ELEVATION);
+        return slow.isEmpty() || fast.isEmpty()
+                ? 0
+                : Math.max(0, slow.get().value() - fast.get().value());
     }
 
     /**

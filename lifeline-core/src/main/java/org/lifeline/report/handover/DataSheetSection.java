@@ -68,7 +68,7 @@ public final class DataSheetSection {
                 q.input(QuantityKind.MASS, sheet.masses().low()) + " to "
                         + q.input(QuantityKind.MASS, sheet.masses().high()));
         t.row(
-                "Keep free below the line",
+                "Keep free below the line as installed",
                 sheet.clearanceBelowLine().isPresent()
                         ? q.input(
                                 QuantityKind.LENGTH,
