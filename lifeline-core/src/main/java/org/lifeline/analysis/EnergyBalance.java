@@ -12,6 +12,8 @@ import org.lifeline.analysis.state.LoadPosition;
 import org.lifeline.base.PlausibleRange;
 import org.lifeline.base.Point;
 import org.lifeline.base.Violations;
+import org.lifeline.base.canonical.Canonical;
+import org.lifeline.base.canonical.CanonicalForm;
 import org.lifeline.internal.line.LineEnergy;
 import org.lifeline.internal.path.LineModel;
 import org.lifeline.internal.path.LoadPath;
@@ -33,7 +35,7 @@ import org.lifeline.model.absorber.DeploymentForce;
  *
  * <p>Immutable and thread-safe.
  */
-public final class EnergyBalance {
+public final class EnergyBalance implements Canonical {
     private final @Nullable Double temperature;
     private final DeploymentForce side;
     private final ClearanceRules clearance;
@@ -176,7 +178,7 @@ public final class EnergyBalance {
         Worker hardest = fall.fallers().get(found.forces().indexOf(found.largestForce()));
         Levels levels = new Levels(start.point().z(), end.z(), OptionalDouble.empty(), place.isAtSupport());
         WorkerClearance needed = account(line, fall, found.extensions(), levels, end);
-        return new ArrestResult.Builder(
+        return new ArrestResultBuilder(
                         new ArrestResult.Conditions(fall, side, Method.ENERGY_BALANCE, attachmentLimit(fall)))
                 .before(start.before())
                 .peak(peak)
@@ -298,5 +300,17 @@ public final class EnergyBalance {
             throw new IllegalStateException("unreachable: a fall has at least one faller");
         }
         return worst;
+    }
+
+    @Override
+    public CanonicalForm canonicalForm() {
+        CanonicalForm.Builder b = CanonicalForm.builder("energy balance");
+        if (temperature != null) {
+            b.number("temperature", temperature, "°C");
+        }
+        return b.text("side", side.name())
+                .part("clearance", clearance)
+                .text("attachmentLimit", limit.name())
+                .build();
     }
 }

@@ -18,6 +18,8 @@ import org.lifeline.base.Point;
 import org.lifeline.base.UnitSystem;
 import org.lifeline.base.Violation;
 import org.lifeline.base.Violations;
+import org.lifeline.base.canonical.Canonical;
+import org.lifeline.base.canonical.CanonicalForm;
 import org.lifeline.internal.line.Piece;
 import org.lifeline.internal.path.LineModel;
 import org.lifeline.model.Lifeline;
@@ -30,7 +32,7 @@ import org.lifeline.model.absorber.LoadingCurve;
  *
  * <p>Immutable and thread-safe.
  */
-public final class LineEquilibrium {
+public final class LineEquilibrium implements Canonical {
     private final Lifeline line;
     private final double temperature;
     private final List<SpanState> spans;
@@ -290,5 +292,10 @@ public final class LineEquilibrium {
      */
     public List<CalculationStep> explainIn(UnitSystem system) {
         return Explanations.of(this, system);
+    }
+
+    @Override
+    public CanonicalForm canonicalForm() {
+        return ResultForms.of(this);
     }
 }

@@ -13,6 +13,8 @@ import org.lifeline.base.PlausibleRange;
 import org.lifeline.base.Point;
 import org.lifeline.base.Violation;
 import org.lifeline.base.Violations;
+import org.lifeline.base.canonical.Canonical;
+import org.lifeline.base.canonical.CanonicalForm;
 import org.lifeline.internal.motion.MeshRefinement;
 import org.lifeline.internal.motion.Motion;
 import org.lifeline.internal.motion.MotionSetup;
@@ -36,7 +38,7 @@ import org.lifeline.model.absorber.DeploymentForce;
  *
  * <p>Immutable and thread-safe.
  */
-public final class TransientArrest {
+public final class TransientArrest implements Canonical {
     /**
      * Damping time τ of a cable that states none [s]: no source. It makes 0.6 % of critical damping at 10 Hz and 6 % at
      * 100 Hz; the theory page shows how little the peaks depend on it.
@@ -429,5 +431,25 @@ public final class TransientArrest {
         return gripped
                 ? model.materialPoint(model.hook(span, place.station(), true))
                 : model.pointAtStation(span, place.station());
+    }
+
+    @Override
+    public CanonicalForm canonicalForm() {
+        CanonicalForm.Builder b = CanonicalForm.builder("arrest in time")
+                .number("temperature", conditions.temperature, "°C")
+                .text("side", conditions.side.name())
+                .part("clearance", conditions.clearance)
+                .number("accuracy", numerics.accuracy(), "")
+                .number("refinements", numerics.refinements(), "")
+                .number("segmentLength", numerics.segment(), "m")
+                .number("duration", numerics.course().sampling().duration(), "s")
+                .number("sampling", numerics.course().sampling().interval(), "s")
+                .number("endAfterFirstCatch", numerics.course().afterCatch(), "s")
+                .text("attachmentHeld", held);
+        for (int i = 0; i < later.size(); i++) {
+            String path = CanonicalForm.Builder.element("laterFall", i);
+            b.part(path + ".fall", later.get(i).fall).number(path + ".time", later.get(i).time, "s");
+        }
+        return b.build();
     }
 }

@@ -136,6 +136,8 @@ public enum InputRule implements ViolationCode {
     TAKES_PART_TWICE("must take part only once"),
     /** A time that ends before the catch. */
     TIME_TOO_SHORT("must be {0}"),
+    /** A text that is no quantity of the wanted dimension. */
+    NOT_A_QUANTITY("{0}"),
     /** A rule in words of its own, see {@link Violation#rule()}. */
     STATED("{0}");
 

@@ -9,6 +9,8 @@ import org.lifeline.base.InputRule;
 import org.lifeline.base.PlausibleRange;
 import org.lifeline.base.Violation;
 import org.lifeline.base.Violations;
+import org.lifeline.base.canonical.Canonical;
+import org.lifeline.base.canonical.CanonicalForm;
 import org.lifeline.model.absorber.DeploymentForce;
 import org.lifeline.model.absorber.LoadingCurve;
 
@@ -18,7 +20,7 @@ import org.lifeline.model.absorber.LoadingCurve;
  *
  * <p>Immutable and thread-safe.
  */
-public final class Connection {
+public final class Connection implements Canonical {
     /** The kinds of connecting subsystem. */
     public enum Kind {
         /** Lanyard with personal energy absorber. */
@@ -194,6 +196,24 @@ public final class Connection {
         return Objects.hash(kind, length, clearanceCurve, maximumCurve);
     }
 
+    @Override
+    public String toString() {
+        return switch (kind) {
+                    case LANYARD_WITH_ABSORBER -> "lanyard with absorber";
+                    case PLAIN_LANYARD -> "plain lanyard";
+                    case GIVEN_CURVE -> "lanyard";
+                    case SELF_RETRACTING -> "self-retracting device";
+                }
+                + ", " + length + " m, " + (clearanceCurve.equals(maximumCurve)
+                        ? maximumCurve
+                        : clearanceCurve + " to " + maximumCurve);
+    }
+
+    @Override
+    public CanonicalForm canonicalForm() {
+        return ModelForms.of(this);
+    }
+
     /** Personal energy absorber, or the brake of a self-retracting device. Immutable and thread-safe. */
     public static final class PersonalAbsorber {
         private final LoadingCurve clearance;
@@ -221,6 +241,21 @@ public final class Connection {
          */
         public LoadingCurve curve(DeploymentForce side) {
             return side == DeploymentForce.CLEARANCE ? clearance : maximum;
+        }
+
+        @Override
+        public boolean equals(@Nullable Object other) {
+            return other instanceof PersonalAbsorber a && clearance.equals(a.clearance) && maximum.equals(a.maximum);
+        }
+
+        @Override
+        public int hashCode() {
+            return Objects.hash(clearance, maximum);
+        }
+
+        @Override
+        public String toString() {
+            return "absorber: " + clearance + " to " + maximum;
         }
     }
 

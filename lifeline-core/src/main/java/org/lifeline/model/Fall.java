@@ -13,13 +13,15 @@ import org.lifeline.base.InputRule;
 import org.lifeline.base.PlausibleRange;
 import org.lifeline.base.Violation;
 import org.lifeline.base.Violations;
+import org.lifeline.base.canonical.Canonical;
+import org.lifeline.base.canonical.CanonicalForm;
 
 /**
  * One fall: who falls where, together with whom, and who hangs on the line already.
  *
  * <p>Immutable and thread-safe. Build with {@link #builder}.
  */
-public final class Fall {
+public final class Fall implements Canonical {
     private final String id;
     private final Place place;
     private final List<Worker> fallers;
@@ -176,6 +178,41 @@ public final class Fall {
         hanging.forEach(each -> b.hanging(change.apply(each.worker()), each.place()));
         b.freeFall = freeFall;
         return b.build();
+    }
+
+    @Override
+    public CanonicalForm canonicalForm() {
+        return ModelForms.of(this);
+    }
+
+    /**
+     * Compares values.
+     *
+     * @param other another object
+     * @return true for a fall of the same id at the same place with the same workers and free fall
+     */
+    @Override
+    public boolean equals(@Nullable Object other) {
+        return other instanceof Fall f
+                && id.equals(f.id)
+                && place.equals(f.place)
+                && fallers.equals(f.fallers)
+                && hanging.equals(f.hanging)
+                && Objects.equals(freeFall, f.freeFall);
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(id, place, fallers, hanging, freeFall);
+    }
+
+    @Override
+    public String toString() {
+        return id + ": " + fallers.stream().map(Worker::id).toList() + " at " + place
+                + (hanging.isEmpty()
+                        ? ""
+                        : ", " + hanging.stream().map(h -> h.worker().id()).toList() + " hanging")
+                + (freeFall == null ? "" : ", free fall " + freeFall + " m");
     }
 
     /** Collects what is known of a fall. Not thread-safe. */

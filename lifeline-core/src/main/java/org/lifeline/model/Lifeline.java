@@ -6,16 +6,16 @@ import java.util.Objects;
 import java.util.function.Supplier;
 import java.util.function.UnaryOperator;
 import org.jspecify.annotations.Nullable;
-import org.lifeline.base.AllowedRange;
 import org.lifeline.base.GivenValue;
 import org.lifeline.base.InputRule;
-import org.lifeline.base.Interval;
 import org.lifeline.base.InvalidInputException;
 import org.lifeline.base.PlausibleRange;
 import org.lifeline.base.Point;
 import org.lifeline.base.Units;
 import org.lifeline.base.Violation;
 import org.lifeline.base.Violations;
+import org.lifeline.base.canonical.Canonical;
+import org.lifeline.base.canonical.CanonicalForm;
 import org.lifeline.model.cable.Cable;
 
 /**
@@ -23,7 +23,7 @@ import org.lifeline.model.cable.Cable;
  *
  * <p>Immutable and thread-safe. Build with {@link #builder()}.
  */
-public final class Lifeline {
+public final class Lifeline implements Canonical {
     private final Cable cable;
     private final List<Support> supports;
     private final Installed installed;
@@ -204,28 +204,7 @@ public final class Lifeline {
      * @return the violations; empty if there is none
      */
     public List<Violation> check(Place place) {
-        if (place.isAtSupport()) {
-            String id = place.support().orElseThrow();
-            return indexOf(id) >= 0
-                    ? List.of()
-                    : List.of(Violation.of("support", GivenValue.text(id), InputRule.NO_SUCH_SUPPORT));
-        }
-        boolean onLine = place.span() >= 1 && place.span() <= spans();
-        if (onLine && place.station() > 0 && place.station() < run(place.span())) {
-            return List.of();
-        }
-        if (!onLine) {
-            return List.of(noSuchSpan("span", place.span(), spans()));
-        }
-        double run = run(place.span());
-        return List.of(
-                Violation.of("station", GivenValue.number(place.station(), "m"), InputRule.STATION_OUTSIDE_SPAN, run)
-                        .allowing(AllowedRange.inside(Interval.of(0, run))));
-    }
-
-    private static Violation noSuchSpan(String path, int span, int spans) {
-        return Violation.of(path, GivenValue.count(span), InputRule.NO_SUCH_SPAN, spans)
-                .allowing(AllowedRange.within(Interval.of(1, Math.max(1, spans))));
+        return LineRules.place(this, place);
     }
 
     /**
@@ -272,6 +251,37 @@ public final class Lifeline {
         Builder b = builder().cable(cable).installed(installed).gravity(gravity);
         supports.forEach(b::support);
         return b;
+    }
+
+    @Override
+    public CanonicalForm canonicalForm() {
+        return ModelForms.of(this);
+    }
+
+    /**
+     * Compares values.
+     *
+     * @param other another object
+     * @return true for a line with the same cable, supports, installed state and gravity
+     */
+    @Override
+    public boolean equals(@Nullable Object other) {
+        return other instanceof Lifeline l
+                && cable.equals(l.cable)
+                && supports.equals(l.supports)
+                && installed.equals(l.installed)
+                && Double.compare(gravity, l.gravity) == 0;
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(cable, supports, installed, gravity);
+    }
+
+    @Override
+    public String toString() {
+        return supports.get(0).id() + " to " + supports.get(spans()).id() + ", " + spans() + (spans() == 1 ? " span, " : " spans, ")
+                + cable + ", " + installed;
     }
 
     /**
@@ -407,12 +417,12 @@ public final class Lifeline {
             PlausibleRange.checkCount(v, SUPPORT, addedBy.size());
             int n = addedBy.size();
             if (supports.size() == n) {
-                new SupportOrder(supports, this::path).check(v);
+                new LineRules(supports, this::path).check(v);
             } else if (n < 2) {
                 v.add(SUPPORT, GivenValue.countOf(n, "supports"), InputRule.TOO_FEW_SUPPORTS);
             }
             if (installed != null && n > 0 && installed.span() > n - 1) {
-                v.add(noSuchSpan("installed.span", installed.span(), n - 1));
+                LineRules.spanNumber("installed.span", installed.span(), n - 1).forEach(v::add);
             }
             v.throwIfAny();
             Lifeline line =

@@ -15,13 +15,15 @@ import org.lifeline.base.GivenValue;
 import org.lifeline.base.InputRule;
 import org.lifeline.base.PlausibleRange;
 import org.lifeline.base.Violations;
+import org.lifeline.base.canonical.Canonical;
+import org.lifeline.base.canonical.CanonicalForm;
 
 /**
  * A whole design: the line, those who work on it, the falls to look at, and what lies below.
  *
  * <p>Immutable and thread-safe. Build with {@link #builder}.
  */
-public final class LifelineDesign {
+public final class LifelineDesign implements Canonical {
     private final String title;
     private final Lifeline line;
     private final List<Double> temperatures;
@@ -193,6 +195,40 @@ public final class LifelineDesign {
         b.falls.clear();
         Violations.required("falls", values).forEach(b::fall);
         return b.build();
+    }
+
+    @Override
+    public CanonicalForm canonicalForm() {
+        return ModelForms.of(this);
+    }
+
+    /**
+     * Compares values.
+     *
+     * @param other another object
+     * @return true for a design of which every part is equal
+     */
+    @Override
+    public boolean equals(@Nullable Object other) {
+        return other instanceof LifelineDesign d
+                && title.equals(d.title)
+                && line.equals(d.line)
+                && temperatures.equals(d.temperatures)
+                && workers.equals(d.workers)
+                && falls.equals(d.falls)
+                && clearance.equals(d.clearance)
+                && modelFactors.equals(d.modelFactors)
+                && Objects.equals(workingFloor, d.workingFloor);
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(title, line, temperatures, workers, falls, clearance, modelFactors, workingFloor);
+    }
+
+    @Override
+    public String toString() {
+        return title + ": " + line + "; " + workers.size() + " workers, " + falls.size() + " falls, at " + temperatures + " °C";
     }
 
     /** Collects the parts of a design. Not thread-safe. */

@@ -1,5 +1,7 @@
 package org.lifeline.model;
 
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
 import org.lifeline.base.AllowedRange;
 import org.lifeline.base.GivenValue;
 import org.lifeline.base.InputRule;
@@ -92,6 +94,22 @@ public final class Passage {
      */
     public double friction() {
         return friction;
+    }
+
+    /**
+     * Compares values.
+     *
+     * @param other another object
+     * @return true for the same kind with the same friction
+     */
+    @Override
+    public boolean equals(@Nullable Object other) {
+        return other instanceof Passage p && kind == p.kind && Double.compare(friction, p.friction) == 0;
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(kind, friction);
     }
 
     @Override

@@ -1,5 +1,6 @@
 package org.lifeline.model;
 
+import java.util.Objects;
 import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
 import org.lifeline.base.PlausibleRange;
@@ -163,6 +164,35 @@ public final class Post {
 
     private static OptionalDouble optional(@Nullable Double value) {
         return value == null ? OptionalDouble.empty() : OptionalDouble.of(value);
+    }
+
+    /**
+     * Compares values.
+     *
+     * @param other another object
+     * @return true for a post with the same data
+     */
+    @Override
+    public boolean equals(@Nullable Object other) {
+        return other instanceof Post p
+                && Double.compare(height, p.height) == 0
+                && eccentricity.equals(p.eccentricity)
+                && Objects.equals(modulus, p.modulus)
+                && secondMoment.equals(p.secondMoment)
+                && resistance.equals(p.resistance);
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(height, eccentricity, modulus, secondMoment, resistance);
+    }
+
+    @Override
+    public String toString() {
+        return "post of " + height + " m" + (modulus == null ? "" : ", E " + modulus + " Pa")
+                + (secondMoment.equals(Sections.NONE) ? "" : ", I " + secondMoment.x + ", " + secondMoment.y + " m⁴")
+                + (resistance.equals(Sections.NONE) ? "" : ", M " + resistance.x + ", " + resistance.y + " N·m")
+                + (eccentricity.equals(CENTRED) ? "" : ", off axis " + eccentricity.x + ", " + eccentricity.y + " m");
     }
 
     /** Collects what is known of a post. Not thread-safe. */

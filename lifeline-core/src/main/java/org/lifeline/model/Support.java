@@ -1,5 +1,6 @@
 package org.lifeline.model;
 
+import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
@@ -8,13 +9,15 @@ import org.lifeline.base.InputRule;
 import org.lifeline.base.PlausibleRange;
 import org.lifeline.base.Point;
 import org.lifeline.base.Violations;
+import org.lifeline.base.canonical.Canonical;
+import org.lifeline.base.canonical.CanonicalForm;
 
 /**
  * An anchor that carries the line: an end anchor, or an intermediate anchor that the cable passes.
  *
  * <p>Immutable and thread-safe; each {@code with…} method returns a new support.
  */
-public final class Support {
+public final class Support implements Canonical {
     private final String id;
     private final boolean end;
     private final Point position;
@@ -263,5 +266,43 @@ public final class Support {
      */
     public OptionalDouble capacity() {
         return capacity == null ? OptionalDouble.empty() : OptionalDouble.of(capacity);
+    }
+
+    @Override
+    public CanonicalForm canonicalForm() {
+        return ModelForms.of(this);
+    }
+
+    /**
+     * Compares values.
+     *
+     * @param other another object
+     * @return true for a support of the same id with the same data
+     */
+    @Override
+    public boolean equals(@Nullable Object other) {
+        return other instanceof Support s
+                && id.equals(s.id)
+                && end == s.end
+                && position.equals(s.position)
+                && passage.equals(s.passage)
+                && stiffness.equals(s.stiffness)
+                && Objects.equals(inlineAbsorber, s.inlineAbsorber)
+                && Objects.equals(capacity, s.capacity)
+                && Objects.equals(post, s.post);
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(id, end, position, passage, stiffness, inlineAbsorber, capacity, post);
+    }
+
+    @Override
+    public String toString() {
+        return (end ? "end anchor " : "intermediate anchor ") + id + " at " + position + (end ? "" : ", " + passage)
+                + (stiffness.isRigid() ? "" : ", " + stiffness)
+                + (inlineAbsorber == null ? "" : ", " + inlineAbsorber)
+                + (capacity == null ? "" : ", capacity " + capacity + " N")
+                + (post == null ? "" : ", " + post);
     }
 }

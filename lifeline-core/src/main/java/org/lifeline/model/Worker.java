@@ -4,13 +4,15 @@ import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import org.lifeline.base.PlausibleRange;
 import org.lifeline.base.Violations;
+import org.lifeline.base.canonical.Canonical;
+import org.lifeline.base.canonical.CanonicalForm;
 
 /**
  * A worker hooked on to the line.
  *
  * <p>Immutable and thread-safe. Build with {@link #builder}.
  */
-public final class Worker {
+public final class Worker implements Canonical {
     private final String id;
     private final double mass;
     private final double walkingLevel;
@@ -281,5 +283,15 @@ public final class Worker {
     @Override
     public int hashCode() {
         return Objects.hash(id, mass, walkingLevel, attachmentHeight, attachment, offset, connection);
+    }
+
+    @Override
+    public String toString() {
+        return id + ", " + mass + " kg, walking level " + walkingLevel + " m, " + connection;
+    }
+
+    @Override
+    public CanonicalForm canonicalForm() {
+        return ModelForms.of(this);
     }
 }

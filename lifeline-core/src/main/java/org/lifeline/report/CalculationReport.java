@@ -11,6 +11,7 @@ import org.lifeline.analysis.LineEquilibrium;
 import org.lifeline.analysis.Statics;
 import org.lifeline.analysis.TransientResult;
 import org.lifeline.analysis.state.SupportReaction;
+import org.lifeline.base.Violations;
 import org.lifeline.design.assessment.AssessedCriterion;
 import org.lifeline.design.assessment.AssessmentResult;
 import org.lifeline.design.criteria.CriterionResult;
@@ -18,6 +19,7 @@ import org.lifeline.design.envelope.EnvelopeResult;
 import org.lifeline.design.handover.HandoverResult;
 import org.lifeline.model.LifelineDesign;
 import org.lifeline.model.Support;
+import org.lifeline.report.appendix.TheoryAppendix;
 import org.lifeline.report.document.InertText;
 import org.lifeline.report.document.PageMarks;
 import org.lifeline.report.document.Paper;
@@ -151,6 +153,7 @@ public final class CalculationReport {
      * @return the new report
      */
     public CalculationReport withUnits(UnitChoice value) {
+        Violations.required("units", value);
         return with(o -> o.units = value);
     }
 
@@ -161,6 +164,7 @@ public final class CalculationReport {
      * @return the new report
      */
     public CalculationReport withProvenance(Provenance value) {
+        Violations.required("provenance", value);
         return with(o -> o.provenance = value);
     }
 
@@ -171,6 +175,7 @@ public final class CalculationReport {
      * @return the new report
      */
     public CalculationReport withProject(ProjectData value) {
+        Violations.required("project", value);
         return with(o -> o.project = value);
     }
 
@@ -181,6 +186,7 @@ public final class CalculationReport {
      * @return the new report
      */
     public CalculationReport withPaper(Paper value) {
+        Violations.required("paper", value);
         return with(o -> o.paper = value);
     }
 
@@ -191,6 +197,7 @@ public final class CalculationReport {
      * @return the new report
      */
     public CalculationReport withDetail(ReportDetail value) {
+        Violations.required("detail", value);
         return with(o -> o.detail = value);
     }
 
@@ -201,6 +208,7 @@ public final class CalculationReport {
      * @return the new report
      */
     public CalculationReport withPictures(List<Picture> value) {
+        Violations.required("pictures", value);
         return with(o -> o.pictures = List.copyOf(value));
     }
 
@@ -212,6 +220,7 @@ public final class CalculationReport {
      * @return the new report
      */
     public CalculationReport withInputSections(List<ReportSection> value) {
+        Violations.required("inputSections", value);
         return with(o -> o.inputs = List.copyOf(value));
     }
 
@@ -222,6 +231,7 @@ public final class CalculationReport {
      * @return the new report
      */
     public CalculationReport withAssumptions(List<String> value) {
+        Violations.required("assumptions", value);
         return with(o -> o.assumptions = List.copyOf(value));
     }
 
@@ -232,6 +242,7 @@ public final class CalculationReport {
      * @return the new report
      */
     public CalculationReport withCriteria(List<CriterionResult> value) {
+        Violations.required("criteria", value);
         return with(o -> o.criteria = List.copyOf(value));
     }
 
@@ -243,6 +254,7 @@ public final class CalculationReport {
      * @throws IllegalArgumentException if the envelope is one of a line with other supports
      */
     public CalculationReport withEnvelope(EnvelopeResult value) {
+        Violations.required("envelope", value);
         requireSupports("envelope", "an envelope", design, ids(value.design()));
         return with(o -> o.envelope = value);
     }
@@ -255,6 +267,7 @@ public final class CalculationReport {
      * @throws IllegalArgumentException if one is an arrest of a line with other supports
      */
     public CalculationReport withMotions(List<TransientResult> value) {
+        Violations.required("motions", value);
         for (int i = 0; i < value.size(); i++) {
             sameSupports("motions[" + i + "]", design, value.get(i).arrest());
         }
@@ -268,6 +281,7 @@ public final class CalculationReport {
      * @return the new report
      */
     public CalculationReport withCheck(IndependentCheckSection value) {
+        Violations.required("check", value);
         return with(o -> o.check = value);
     }
 
@@ -280,6 +294,7 @@ public final class CalculationReport {
      * @throws IllegalArgumentException if the assessment is one of a line with other supports
      */
     public CalculationReport withAssessment(AssessmentResult value) {
+        Violations.required("assessment", value);
         requireSupports("assessment", "an assessment", design, ids(value.design()));
         return with(o -> o.assessment = value);
     }
@@ -332,8 +347,7 @@ public final class CalculationReport {
         results(governing, installed, sections);
         boolean extended = options.detail != ReportDetail.SHORT;
         calculations(governing, sections);
-        sections.add(check.section(options.detail == ReportDetail.FULL));
-        sections.add(RemarkSections.iterations(installed, arrests));
+        sections.add(check.section(options.detail == ReportDetail.FULL, installed, arrests));
         sections.add(RemarkSections.notConsidered(design, arrests, !options.motions.isEmpty()));
         AssessmentResult assessment = options.assessment;
         sections.add(new PlanDocumentsSection(design, arrests, installed, q)
@@ -345,6 +359,7 @@ public final class CalculationReport {
         }
         if (extended) {
             sections.add(RemarkSections.formulas());
+            sections.add(TheoryAppendix.section(!options.motions.isEmpty() || assessment != null));
             sections.add(GlossarySection.section(q));
         }
         sections.add(RemarkSections.cautions());
@@ -421,8 +436,12 @@ public final class CalculationReport {
                 ? options.envelope
                 : options.assessment.envelope();
         if (envelope != null) {
-            List<CriterionResult> again = Objects.requireNonNullElse(options.criteria, List.of());
-            sections.add(new EnvelopeSections(envelope, q).section(governing, again, extended));
+            // What the assessment has said at the front is not said again.
+            Optional<AssessmentResult> said =
+                    options.detail == ReportDetail.FULL ? Optional.empty() : Optional.ofNullable(options.assessment);
+            List<CriterionResult> again =
+                    said.isPresent() ? List.of() : Objects.requireNonNullElse(options.criteria, List.of());
+            sections.add(new EnvelopeSections(envelope, q).beside(said).section(governing, again, extended));
         }
         sections.add(new ArrestTables(arrests, q).section());
         ArrestSections writer =

@@ -3,6 +3,7 @@ package org.lifeline.analysis;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.lifeline.analysis.motion.WorkerHistory;
 import org.lifeline.base.Point;
@@ -94,11 +95,14 @@ class TransientInlineTest {
             assertThat(r.relativeDrift()).as("absorber of %s m", length).isBetween(0.0, 5e-4);
             double torn = r.arrest().inlineAbsorbers().get(0).extension();
             WorkerHistory h = r.history().worker("w");
-            int last = h.lineX().length - 1;
-            double distance =
-                    Point.of(h.lineX()[last], h.lineY()[last], h.lineZ()[last]).distance(Point.of(0, 0, 6));
+            // Where it comes to rest; the swing of the worker may draw it away again later.
+            double nearest = IntStream.range(0, h.lineX().length)
+                    .mapToDouble(i ->
+                            Point.of(h.lineX()[i], h.lineY()[i], h.lineZ()[i]).distance(Point.of(0, 0, 6)))
+                    .min()
+                    .orElseThrow();
             assertThat(torn).isBetween(0.8 * length, length + 0.01);
-            assertThat(distance).as("the ring beside it").isBetween(torn, torn + 0.05);
+            assertThat(nearest).as("the ring beside it").isBetween(torn, torn + 0.05);
         }
     }
 

@@ -3,6 +3,7 @@ package org.lifeline.examples;
 import static org.lifeline.base.Units.kN;
 import static org.lifeline.base.Units.kNPerMetre;
 import static org.lifeline.base.Units.meganewtons;
+import static org.lifeline.base.Units.toKN;
 
 import java.util.Locale;
 import org.lifeline.analysis.ArrestResult;
@@ -58,8 +59,8 @@ public final class FirstArrest {
         EnergyBalance balance = EnergyBalance.withDefaults();
         ArrestResult loads = balance.withSide(DeploymentForce.MAXIMUM).solve(line, fall);
         ArrestResult distances = balance.withSide(DeploymentForce.CLEARANCE).solve(line, fall);
-        print("load on the north anchor  %7.2f kN", loads.anchorLoad("north") / 1000);
-        print("load on the post          %7.2f kN", loads.anchorLoad("post") / 1000);
+        print("load on the north anchor  %7.2f kN", toKN(loads.anchorLoad("north")));
+        print("load on the post          %7.2f kN", toKN(loads.anchorLoad("post")));
         print("deployment                %7.3f m", distances.deployment());
         print("descent of the line       %7.3f m", distances.lineDescent());
         print("clearance below the line  %7.3f m", distances.clearance().requiredBelowLine());

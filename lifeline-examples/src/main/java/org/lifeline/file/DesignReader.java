@@ -15,7 +15,7 @@ import org.lifeline.base.InvalidInputException;
 import org.lifeline.design.assessment.Basis;
 import org.lifeline.design.criteria.Criterion;
 import org.lifeline.file.Fields.Range;
-import org.lifeline.file.units.Dimension;
+import org.lifeline.base.Dimension;
 import org.lifeline.design.handover.HandoverRequest;
 import org.lifeline.model.Fall;
 import org.lifeline.model.Installed;

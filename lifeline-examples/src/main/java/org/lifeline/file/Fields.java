@@ -11,10 +11,10 @@ import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import org.lifeline.base.InvalidInputException;
 import org.lifeline.base.Violation;
-import org.lifeline.file.units.Dimension;
-import org.lifeline.file.units.NearestName;
-import org.lifeline.file.units.Quantity;
-import org.lifeline.file.units.QuantityText;
+import org.lifeline.base.Dimension;
+import org.lifeline.base.unit.NearestName;
+import org.lifeline.base.unit.Quantity;
+import org.lifeline.base.unit.QuantityText;
 
 /**
  * The fields of one JSON object, read one by one; what is wrong goes to the {@link Findings}.

@@ -15,7 +15,7 @@ import org.lifeline.design.installation.InstallationRequest;
 import org.lifeline.design.structure.StatedFactor;
 import org.lifeline.design.structure.SupportLoads;
 import org.lifeline.file.Fields.Range;
-import org.lifeline.file.units.Dimension;
+import org.lifeline.base.Dimension;
 
 /** Reads which parts a design is to hand over; a part is asked for by its object. */
 final class HandoverReader {

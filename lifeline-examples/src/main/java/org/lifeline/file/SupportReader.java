@@ -7,7 +7,7 @@ import java.util.function.DoubleConsumer;
 import org.jspecify.annotations.Nullable;
 import org.lifeline.base.Point;
 import org.lifeline.file.Fields.Range;
-import org.lifeline.file.units.Dimension;
+import org.lifeline.base.Dimension;
 import org.lifeline.model.InlineAbsorber;
 import org.lifeline.model.Passage;
 import org.lifeline.model.Post;

@@ -8,6 +8,9 @@ import java.util.concurrent.Executor;
 import org.jspecify.annotations.Nullable;
 import org.lifeline.analysis.motion.ForceFilter;
 import org.lifeline.base.ProgressListener;
+import org.lifeline.base.canonical.Canonical;
+import org.lifeline.base.canonical.CanonicalForm;
+import org.lifeline.base.Violations;
 import org.lifeline.design.criteria.Criterion;
 import org.lifeline.design.envelope.ComputedCase;
 import org.lifeline.design.envelope.DesignAnalysis;
@@ -31,7 +34,7 @@ import org.lifeline.model.Place;
  * <p>{@code Assessment.withDefaults().withCriteria(criteria).solve(design)}. The result is the same for any number of threads.
  * Immutable and thread-safe.
  */
-public final class Assessment implements WorstCases {
+public final class Assessment implements WorstCases, Canonical {
     private final Settings settings;
     private final @Nullable SharedWork shared;
     private final ProgressListener listener;
@@ -75,6 +78,7 @@ public final class Assessment implements WorstCases {
      * @return the new analysis
      */
     public Assessment withCriteria(List<Criterion> value) {
+        Violations.required("criteria", value);
         return with(new Settings(List.copyOf(value), settings.basis, settings.tolerances, settings.inTime));
     }
 
@@ -85,6 +89,7 @@ public final class Assessment implements WorstCases {
      * @return the new analysis
      */
     public Assessment withBasis(Basis value) {
+        Violations.required("basis", value);
         return with(new Settings(settings.criteria, value, settings.tolerances, settings.inTime));
     }
 
@@ -95,6 +100,7 @@ public final class Assessment implements WorstCases {
      * @return the new analysis
      */
     public Assessment withTolerances(Tolerances value) {
+        Violations.required("tolerances", value);
         return with(new Settings(settings.criteria, settings.basis, value, settings.inTime));
     }
 
@@ -116,6 +122,7 @@ public final class Assessment implements WorstCases {
      * @return the new analysis
      */
     public Assessment withForceFilter(ForceFilter value) {
+        Violations.required("forceFilter", value);
         return with(settings.with(new InTime(settings.inTime.followed, value)));
     }
 
@@ -126,6 +133,7 @@ public final class Assessment implements WorstCases {
      * @return the new analysis
      */
     public Assessment withExecutor(Executor value) {
+        Violations.required("executor", value);
         return new Assessment(settings, new SharedWork(value), listener);
     }
 
@@ -137,6 +145,7 @@ public final class Assessment implements WorstCases {
      * @return the new analysis
      */
     public Assessment withProgress(ProgressListener value) {
+        Violations.required("progress", value);
         return new Assessment(settings, shared, value);
     }
 
@@ -221,5 +230,25 @@ public final class Assessment implements WorstCases {
                     return progress.done(i + 1);
                 });
         return checks;
+    }
+
+    /**
+     * What the result depends on: executor and listener do not belong to it.
+     *
+     * @return criteria, basis, ranges, and whether arrests are followed in time
+     */
+    @Override
+    public CanonicalForm canonicalForm() {
+        CanonicalForm.Builder b = CanonicalForm.builder("assessment");
+        for (int i = 0; i < settings.criteria.size(); i++) {
+            String path = CanonicalForm.Builder.element("criterion", i);
+            b.text(path + ".id", settings.criteria.get(i).id());
+            b.text(path + ".title", settings.criteria.get(i).title());
+        }
+        return b.text("basis", settings.basis.name())
+                .part("tolerances", settings.tolerances)
+                .text("motion", settings.inTime.followed)
+                .text("forceFilter", settings.inTime.filter.name())
+                .build();
     }
 }

@@ -8,6 +8,8 @@ import java.util.Optional;
 import org.lifeline.analysis.motion.ForceFilter;
 import org.lifeline.analysis.warning.Warning;
 import org.lifeline.base.Interval;
+import org.lifeline.base.canonical.Canonical;
+import org.lifeline.base.canonical.CanonicalForm;
 import org.lifeline.design.criteria.Criterion;
 import org.lifeline.design.criteria.CriterionResult;
 import org.lifeline.design.envelope.DesignResult;
@@ -22,7 +24,7 @@ import org.lifeline.model.LifelineDesign;
  *
  * <p>Immutable and thread-safe.
  */
-public final class AssessmentResult {
+public final class AssessmentResult implements Canonical {
     private final Basics basics;
     private final DesignResult stated;
     private final EnvelopeResult envelope;
@@ -354,5 +356,32 @@ public final class AssessmentResult {
      */
     public boolean isComplete() {
         return complete;
+    }
+
+    /**
+     * What the assessment found: of every quantity the value that governs, and of every criterion its ratio.
+     *
+     * @return the numbers, with places, cases and verdicts as texts
+     */
+    @Override
+    public CanonicalForm canonicalForm() {
+        CanonicalForm.Builder b = CanonicalForm.builder("assessment result");
+        for (GoverningValue each : governing()) {
+            String path = CanonicalForm.Builder.element("governing", each.name());
+            b.number(path + ".value", each.factored(), each.unit())
+                    .number(path + ".energyBalance", each.energyBalance(), each.unit())
+                    .number(path + ".inTime", each.inTime(), each.unit())
+                    .text(path + ".case", each.fallCase().describe());
+        }
+        for (int i = 0; i < criteria().size(); i++) {
+            CriterionResult r = criteria().get(i).result();
+            String path = CanonicalForm.Builder.element("criterion", i);
+            b.text(path + ".id", r.criterion().id()).text(path + ".status", r.status().name());
+            b.number(path + ".ratio", r.ratio(), "");
+        }
+        for (int i = 0; i < warnings().size(); i++) {
+            b.text(CanonicalForm.Builder.element("warning", i), warnings().get(i).text());
+        }
+        return b.text("complete", isComplete()).build();
     }
 }

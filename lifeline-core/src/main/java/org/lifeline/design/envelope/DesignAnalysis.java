@@ -15,6 +15,7 @@ import org.lifeline.analysis.motion.ForceFilter;
 import org.lifeline.base.InvalidInputException;
 import org.lifeline.base.NoEquilibriumException;
 import org.lifeline.base.ProgressListener;
+import org.lifeline.base.Violations;
 import org.lifeline.internal.numeric.OrderedWork;
 import org.lifeline.internal.numeric.SharedWork;
 import org.lifeline.model.Fall;
@@ -66,6 +67,7 @@ public final class DesignAnalysis implements WorstCases {
      * @return the new analysis
      */
     public DesignAnalysis withMethod(Method value) {
+        Violations.required("method", value);
         return new DesignAnalysis(shared, listener, value);
     }
 
@@ -76,6 +78,7 @@ public final class DesignAnalysis implements WorstCases {
      * @return the new analysis
      */
     public DesignAnalysis withExecutor(Executor value) {
+        Violations.required("executor", value);
         return new DesignAnalysis(new SharedWork(value), listener, method);
     }
 
@@ -86,6 +89,7 @@ public final class DesignAnalysis implements WorstCases {
      * @return the new analysis
      */
     public DesignAnalysis withProgress(ProgressListener value) {
+        Violations.required("progress", value);
         return new DesignAnalysis(shared, value, method);
     }
 

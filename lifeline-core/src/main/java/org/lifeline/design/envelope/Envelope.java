@@ -8,6 +8,8 @@ import java.util.concurrent.Executor;
 import org.jspecify.annotations.Nullable;
 import org.lifeline.base.ProgressListener;
 import org.lifeline.base.Violations;
+import org.lifeline.base.canonical.Canonical;
+import org.lifeline.base.canonical.CanonicalForm;
 import org.lifeline.internal.numeric.SharedWork;
 import org.lifeline.model.Fall;
 import org.lifeline.model.LifelineDesign;
@@ -25,7 +27,7 @@ import org.lifeline.model.Obstruction;
  * tried at the worst places that they gave, and searched as well where it is worse; {@link #withAllCombinations()} searches every
  * combination. The result is the same for any number of threads. Immutable and thread-safe.
  */
-public final class Envelope implements WorstCases {
+public final class Envelope implements WorstCases, Canonical {
     private final Tolerances tolerances;
     private final boolean allCombinations;
     private final int intervals;
@@ -61,6 +63,7 @@ public final class Envelope implements WorstCases {
      * @return the new analysis
      */
     public Envelope withTolerances(Tolerances value) {
+        Violations.required("tolerances", value);
         return new Envelope(value, allCombinations, intervals, shared, listener);
     }
 
@@ -92,6 +95,7 @@ public final class Envelope implements WorstCases {
      * @return the new analysis
      */
     public Envelope withExecutor(Executor value) {
+        Violations.required("executor", value);
         return new Envelope(tolerances, allCombinations, intervals, new SharedWork(value), listener);
     }
 
@@ -102,6 +106,7 @@ public final class Envelope implements WorstCases {
      * @return the new analysis
      */
     public Envelope withProgress(ProgressListener value) {
+        Violations.required("progress", value);
         return new Envelope(tolerances, allCombinations, intervals, shared, value);
     }
 
@@ -209,5 +214,19 @@ public final class Envelope implements WorstCases {
         if (below != null && above != null && station - below >= apart && above - station >= apart) {
             set.add(station);
         }
+    }
+
+    /**
+     * What the result depends on: executor and listener do not belong to it.
+     *
+     * @return ranges and density of the search
+     */
+    @Override
+    public CanonicalForm canonicalForm() {
+        return CanonicalForm.builder("envelope")
+                .part("tolerances", tolerances)
+                .text("allCombinations", allCombinations)
+                .number("intervals", intervals, "")
+                .build();
     }
 }

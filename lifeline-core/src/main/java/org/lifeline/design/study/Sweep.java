@@ -45,6 +45,7 @@ public final class Sweep {
      * @return the new sweep
      */
     public Sweep withExecutor(Executor value) {
+        Violations.required("executor", value);
         return new Sweep(new SharedWork(value), listener, sink);
     }
 
@@ -55,6 +56,7 @@ public final class Sweep {
      * @return the new sweep
      */
     public Sweep withProgress(ProgressListener value) {
+        Violations.required("progress", value);
         return new Sweep(shared, value, sink);
     }
 
@@ -65,6 +67,7 @@ public final class Sweep {
      * @return the new sweep
      */
     public Sweep withRows(RowSink value) {
+        Violations.required("rows", value);
         return new Sweep(shared, listener, value);
     }
 

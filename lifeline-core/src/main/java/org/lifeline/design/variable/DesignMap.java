@@ -9,6 +9,7 @@ import org.jspecify.annotations.Nullable;
 import org.lifeline.base.InvalidInputException;
 import org.lifeline.base.NoEquilibriumException;
 import org.lifeline.base.ProgressListener;
+import org.lifeline.base.Violations;
 import org.lifeline.design.criteria.Criterion;
 import org.lifeline.design.envelope.Envelope;
 import org.lifeline.design.envelope.Extremes;
@@ -52,6 +53,7 @@ public final class DesignMap {
      * @return the new map
      */
     public DesignMap withAnalysis(WorstCases value) {
+        Violations.required("analysis", value);
         return new DesignMap(search.withAnalysis(value), shared, listener);
     }
 
@@ -62,6 +64,7 @@ public final class DesignMap {
      * @return the new map
      */
     public DesignMap withExecutor(Executor value) {
+        Violations.required("executor", value);
         return new DesignMap(search, new SharedWork(value), listener);
     }
 
@@ -72,6 +75,7 @@ public final class DesignMap {
      * @return the new map
      */
     public DesignMap withProgress(ProgressListener value) {
+        Violations.required("progress", value);
         return new DesignMap(search, shared, value);
     }
 

@@ -349,7 +349,7 @@ final class FeasibleRangeSolver {
         try {
             Extremes extremes = analysis.extremes(variable.apply(base, value));
             OrderedWork.stopIfInterrupted();
-            if (guide != null && analysis != guide && extremes.coversEverything()) {
+            if (guide != null && analysis != guide) {
                 guide = guide.and(extremes);
             }
             if (!extremes.failures().isEmpty()) {

@@ -50,6 +50,7 @@ public final class FeasibleSearch {
      * @return the new search
      */
     public FeasibleSearch withAnalysis(WorstCases value) {
+        Violations.required("analysis", value);
         return new FeasibleSearch(criteria, value, samples, listener);
     }
 
@@ -72,6 +73,7 @@ public final class FeasibleSearch {
      * @return the new search
      */
     public FeasibleSearch withProgress(ProgressListener value) {
+        Violations.required("progress", value);
         return new FeasibleSearch(criteria, analysis, samples, value);
     }
 

@@ -8,8 +8,8 @@ import org.lifeline.analysis.AttachmentLimit;
 import org.lifeline.analysis.EnergyBalance;
 import org.lifeline.design.envelope.ComputedCase;
 import org.lifeline.design.envelope.Envelope;
-import org.lifeline.design.envelope.Extreme;
 import org.lifeline.design.envelope.Extremes;
+import org.lifeline.design.envelope.FailedCase;
 import org.lifeline.design.envelope.FallCase;
 import org.lifeline.design.envelope.LoadCombination;
 import org.lifeline.design.envelope.WorstCases;
@@ -56,7 +56,7 @@ public final class GoverningCases implements WorstCases {
     }
 
     /**
-     * These cases and those that govern in another envelope.
+     * These cases, those that govern in another envelope, and those that failed in it.
      *
      * @param extremes the extremes of an envelope of the same kind
      * @return the analysis over both
@@ -64,15 +64,17 @@ public final class GoverningCases implements WorstCases {
     public GoverningCases and(Extremes extremes) {
         Set<Key> all = new LinkedHashSet<>(keys);
         List<LoadCombination> combinations = combinations(extremes.design());
-        List<Extreme> worst = new ArrayList<>(extremes.all());
-        for (int i = 0; i < extremes.design().clearance().obstructions().size(); i++) {
-            extremes.overObstruction(i).ifPresent(worst::add);
+        LifelineDesign design = extremes.design();
+        List<FallCase> worst = new ArrayList<>(
+                extremes.failures().stream().map(FailedCase::fallCase).toList());
+        extremes.all().forEach(e -> worst.add(e.fallCase()));
+        for (int i = 0; i < design.clearance().obstructions().size(); i++) {
+            extremes.overObstruction(i).ifPresent(e -> worst.add(e.fallCase()));
         }
-        for (Extreme e : worst) {
-            FallCase c = e.fallCase();
+        for (FallCase c : worst) {
             for (int i = 0; i < combinations.size(); i++) {
                 if (isOf(combinations.get(i), c)) {
-                    all.add(new Key(c.fall().id(), spot(e), i, isHeld(c)));
+                    all.add(new Key(c.fall().id(), spot(c.fall().place(), design), i, isHeld(c)));
                     break;
                 }
             }
@@ -80,12 +82,11 @@ public final class GoverningCases implements WorstCases {
         return new GoverningCases(envelope, List.copyOf(all));
     }
 
-    private static Spot spot(Extreme e) {
-        Place place = e.fallCase().fall().place();
+    private static Spot spot(Place place, LifelineDesign design) {
         return place.support()
                 .map(id -> new Spot(id, 0, 0))
                 .orElseGet(() -> new Spot(
-                        "", place.span(), place.station() / e.arrest().line().run(place.span())));
+                        "", place.span(), place.station() / design.line().run(place.span())));
     }
 
     private static boolean isHeld(FallCase c) {

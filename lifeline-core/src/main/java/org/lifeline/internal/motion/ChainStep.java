@@ -1,5 +1,7 @@
 package org.lifeline.internal.motion;
 
+import java.util.Arrays;
+
 /**
  * The loops over a whole chain that make up a step. They are short, without branches, and each does one thing, because
  * that is what the compiler turns into vector instructions; longer loops over more arrays measured slower.
@@ -15,12 +17,18 @@ final class ChainStep {
     static void geometry(LumpedMassChain c) {
         int n = c.nodes - 1;
         differences(n, c.x, c.ux);
-        differences(n, c.y, c.uy);
         differences(n, c.z, c.uz);
-        lengths(n, c.ux, c.uy, c.uz, c.stretched);
+        if (c.plane) {
+            lengths(n, c.ux, c.uz, c.stretched);
+        } else {
+            differences(n, c.y, c.uy);
+            lengths(n, c.ux, c.uy, c.uz, c.stretched);
+        }
         inverses(n, c.stretched, c.factor);
         scale(n, c.factor, c.ux);
-        scale(n, c.factor, c.uy);
+        if (!c.plane) {
+            scale(n, c.factor, c.uy);
+        }
         scale(n, c.factor, c.uz);
         stretch(n, c.law.stiffness, c.stretched, c.perLength, c.elastic);
         if (!c.law.linear) {
@@ -39,48 +47,26 @@ final class ChainStep {
     /** Velocities after a kick by elastic forces and weight. */
     static void predict(LumpedMassChain c, double kick) {
         int last = c.nodes - 1;
-        double fall = kick * c.gravity;
-        double[] m = c.mobility;
-        double[] t = c.elastic;
-        double[] ux = c.ux;
-        double[] uy = c.uy;
-        double[] uz = c.uz;
-        double[] vx = c.vx;
-        double[] vy = c.vy;
-        double[] vz = c.vz;
-        double[] wx = c.wx;
-        double[] wy = c.wy;
-        double[] wz = c.wz;
-        double px = t[0] * ux[0];
-        double py = t[0] * uy[0];
-        double pz = t[0] * uz[0];
-        for (int i = 1; i < last; i++) {
-            double a = kick * m[i];
-            double f = t[i];
-            double qx = f * ux[i];
-            double qy = f * uy[i];
-            double qz = f * uz[i];
-            wx[i] = vx[i] + a * (qx - px);
-            wy[i] = vy[i] + a * (qy - py);
-            wz[i] = vz[i] + a * (qz - pz) - fall;
-            px = qx;
-            py = qy;
-            pz = qz;
+        push(last, kick, c.mobility, c.elastic, c.ux, c.vx, c.wx);
+        if (!c.plane) {
+            push(last, kick, c.mobility, c.elastic, c.uy, c.vy, c.wy);
         }
+        push(last, kick, c.mobility, c.elastic, c.uz, c.vz, c.wz);
+        lower(last, kick * c.gravity, c.wz);
     }
 
     /** The tridiagonal system of the damping forces, joints left out. */
     static void rows(LumpedMassChain c, double kick) {
         int n = c.nodes - 1;
         double implicit = NumericalParameters.DAMPING_WEIGHT * kick;
-        rates(n, c.wx, c.vx, c.factor, c.partial);
-        multiply(n, c.partial, c.ux, c.rate);
-        rates(n, c.wy, c.vy, c.factor, c.partial);
-        multiply(n, c.partial, c.uy, c.damping);
-        add(n, c.damping, c.rate);
-        rates(n, c.wz, c.vz, c.factor, c.partial);
-        multiply(n, c.partial, c.uz, c.damping);
-        add(n, c.damping, c.rate);
+        stretching(n, c.wx, c.vx, c.ux, c.rate);
+        cosines(n - 1, c.ux, c.upper);
+        if (!c.plane) {
+            addStretching(n, c.wy, c.vy, c.uy, c.rate);
+            addCosines(n - 1, c.uy, c.upper);
+        }
+        addStretching(n, c.wz, c.vz, c.uz, c.rate);
+        addCosines(n - 1, c.uz, c.upper);
         soften(n, 1 / (c.law.stiffness * c.dampingTime), c.elastic, c.length, c.compliance);
         if (!c.law.linear) {
             for (int j = 0; j < n; j++) {
@@ -90,24 +76,10 @@ final class ChainStep {
             }
         }
         diagonal(n, implicit, c.compliance, c.mobility, c.diagonal);
-        System.arraycopy(c.mobility, 1, c.lower, 0, n - 1);
-        System.arraycopy(c.ux, 1, c.factor, 0, n - 1);
-        multiply(n - 1, c.ux, c.factor, c.upper);
-        System.arraycopy(c.uy, 1, c.factor, 0, n - 1);
-        multiply(n - 1, c.uy, c.factor, c.partial);
-        add(n - 1, c.partial, c.upper);
-        System.arraycopy(c.uz, 1, c.factor, 0, n - 1);
-        multiply(n - 1, c.uz, c.factor, c.partial);
-        add(n - 1, c.partial, c.upper);
-        couple(n - 1, implicit, c.lower, c.upper);
+        couple(n - 1, implicit, c.mobility, c.upper);
         c.upper[n - 1] = 0;
         c.lower[0] = 0;
         System.arraycopy(c.upper, 0, c.lower, 1, n - 1);
-    }
-
-    private static void rates(int n, double[] after, double[] before, double[] mixed, double[] out) {
-        mix(n + 1, after, before, mixed);
-        differences(n, mixed, out);
     }
 
     /** Solves the tridiagonal system from both ends at once, so that two chains of divisions run side by side. */
@@ -175,67 +147,98 @@ final class ChainStep {
         pull(c.nodes - 1, c.elastic, c.damping, c.tension, c.excess);
     }
 
-    /** The largest tension. */
-    static double largest(LumpedMassChain c) {
+    /** Finds the largest tension. */
+    static void findLargest(LumpedMassChain c) {
         double[] t = c.tension;
         int n = c.nodes - 1;
         double most = 0;
         for (int j = 0; j < n; j++) {
             most = Math.max(most, t[j]);
         }
-        return most;
+        c.largest = most;
     }
 
     /**
-     * Adds the damping forces to the velocities of the nodes that move freely.
-     *
-     * @return heat that the damping forces make there [J]
+     * Adds the damping forces to the velocities of the nodes that move freely. The power of these forces on every node is left
+     * in {@code partial}; that of nodes that joints move is none of it.
      */
-    static double finish(LumpedMassChain c, double kick) {
+    static void finish(LumpedMassChain c, double kick) {
         int last = c.nodes - 1;
-        double[] m = c.mobility;
-        double[] d = c.excess;
-        double[] ux = c.ux;
-        double[] uy = c.uy;
-        double[] uz = c.uz;
-        double[] vx = c.vx;
-        double[] vy = c.vy;
-        double[] vz = c.vz;
-        double[] wx = c.wx;
-        double[] wy = c.wy;
-        double[] wz = c.wz;
-        double px = d[0] * ux[0];
-        double py = d[0] * uy[0];
-        double pz = d[0] * uz[0];
-        double power = 0;
-        for (int i = 1; i < last; i++) {
-            double a = kick * m[i];
-            double f = d[i];
-            double qx = f * ux[i];
-            double qy = f * uy[i];
-            double qz = f * uz[i];
-            double nx = wx[i] + a * (qx - px);
-            double ny = wy[i] + a * (qy - py);
-            double nz = wz[i] + a * (qz - pz);
-            if (a != 0) {
-                power += (qx - px) * (nx + vx[i]) + (qy - py) * (ny + vy[i]) + (qz - pz) * (nz + vz[i]);
-            }
-            vx[i] = nx;
-            vy[i] = ny;
-            vz[i] = nz;
-            px = qx;
-            py = qy;
-            pz = qz;
+        double[] power = c.partial;
+        Arrays.fill(power, 0, last + 1, 0);
+        settle(last, kick, c, c.ux, c.vx, c.wx);
+        if (!c.plane) {
+            settle(last, kick, c, c.uy, c.vy, c.wy);
         }
-        return -0.5 * kick * power;
+        settle(last, kick, c, c.uz, c.vz, c.wz);
+    }
+
+    private static void settle(int last, double kick, LumpedMassChain c, double[] u, double[] v, double[] w) {
+        forces(last, c.excess, u, c.rate);
+        add(last, kick, c.mobility, c.rate, w);
+        work(last, c.rate, w, v, c.partial);
+        System.arraycopy(w, 1, v, 1, last - 1);
+    }
+
+    /** Heat of a step from the power on every node [J]. */
+    static double heat(LumpedMassChain c, double kick) {
+        double[] p = c.partial;
+        int last = c.nodes - 1;
+        double a = 0;
+        double b = 0;
+        double d = 0;
+        double e = 0;
+        int i = 1;
+        for (; i + 3 < last; i += 4) {
+            a += p[i];
+            b += p[i + 1];
+            d += p[i + 2];
+            e += p[i + 3];
+        }
+        for (; i < last; i++) {
+            a += p[i];
+        }
+        return -0.5 * kick * (a + b + d + e);
     }
 
     /** Moves the nodes. */
     static void drift(LumpedMassChain c, double step) {
         int n = c.nodes;
         move(n, step, c.vx, c.x);
-        move(n, step, c.vy, c.y);
+        if (!c.plane) {
+            move(n, step, c.vy, c.y);
+        }
         move(n, step, c.vz, c.z);
+    }
+
+    private static void push(int last, double kick, double[] m, double[] t, double[] u, double[] v, double[] w) {
+        for (int i = 1; i < last; i++) {
+            w[i] = v[i] + kick * m[i] * (t[i] * u[i] - t[i - 1] * u[i - 1]);
+        }
+    }
+
+    private static void lower(int last, double speed, double[] w) {
+        for (int i = 1; i < last; i++) {
+            w[i] = w[i] - speed;
+        }
+    }
+
+    private static void forces(int last, double[] d, double[] u, double[] out) {
+        for (int i = 1; i < last; i++) {
+            out[i] = d[i] * u[i] - d[i - 1] * u[i - 1];
+        }
+    }
+
+    private static void add(int last, double kick, double[] m, double[] f, double[] w) {
+        for (int i = 1; i < last; i++) {
+            w[i] = w[i] + kick * m[i] * f[i];
+        }
+    }
+
+    private static void work(int last, double[] f, double[] after, double[] before, double[] out) {
+        for (int i = 1; i < last; i++) {
+            out[i] = out[i] + f[i] * (after[i] + before[i]);
+        }
     }
 
     private static void differences(int n, double[] of, double[] out) {
@@ -251,6 +254,12 @@ final class ChainStep {
         }
     }
 
+    private static void lengths(int n, double[] dx, double[] dz, double[] out) {
+        for (int j = 0; j < n; j++) {
+            out[j] = Math.sqrt(dx[j] * dx[j] + dz[j] * dz[j] + NumericalParameters.TINY_SQUARE);
+        }
+    }
+
     private static void inverses(int n, double[] of, double[] out) {
         for (int j = 0; j < n; j++) {
             out[j] = 1 / of[j];
@@ -263,28 +272,38 @@ final class ChainStep {
         }
     }
 
-    private static void multiply(int n, double[] a, double[] b, double[] out) {
-        for (int j = 0; j < n; j++) {
-            out[j] = a[j] * b[j];
-        }
-    }
-
-    private static void add(int n, double[] a, double[] out) {
-        for (int j = 0; j < n; j++) {
-            out[j] = out[j] + a[j];
-        }
-    }
-
     private static void stretch(int n, double ea, double[] stretched, double[] per, double[] out) {
         for (int j = 0; j < n; j++) {
             out[j] = Math.max(0.0, ea * (stretched[j] * per[j] - 1));
         }
     }
 
-    private static void mix(int n, double[] after, double[] before, double[] out) {
-        for (int i = 0; i < n; i++) {
-            out[i] = NumericalParameters.DAMPING_WEIGHT * after[i]
-                    + (1 - NumericalParameters.DAMPING_WEIGHT) * before[i];
+    private static void stretching(int n, double[] after, double[] before, double[] u, double[] out) {
+        for (int j = 0; j < n; j++) {
+            out[j] = u[j]
+                    * (NumericalParameters.DAMPING_WEIGHT * (after[j + 1] - after[j])
+                            + (1 - NumericalParameters.DAMPING_WEIGHT) * (before[j + 1] - before[j]));
+        }
+    }
+
+    private static void addStretching(int n, double[] after, double[] before, double[] u, double[] out) {
+        for (int j = 0; j < n; j++) {
+            out[j] = out[j]
+                    + u[j]
+                            * (NumericalParameters.DAMPING_WEIGHT * (after[j + 1] - after[j])
+                                    + (1 - NumericalParameters.DAMPING_WEIGHT) * (before[j + 1] - before[j]));
+        }
+    }
+
+    private static void cosines(int n, double[] u, double[] out) {
+        for (int j = 0; j < n; j++) {
+            out[j] = u[j] * u[j + 1];
+        }
+    }
+
+    private static void addCosines(int n, double[] u, double[] out) {
+        for (int j = 0; j < n; j++) {
+            out[j] = out[j] + u[j] * u[j + 1];
         }
     }
 
@@ -302,7 +321,7 @@ final class ChainStep {
 
     private static void couple(int n, double implicit, double[] m, double[] out) {
         for (int j = 0; j < n; j++) {
-            out[j] = implicit * m[j] * out[j];
+            out[j] = implicit * m[j + 1] * out[j];
         }
     }
 

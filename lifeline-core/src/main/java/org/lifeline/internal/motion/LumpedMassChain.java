@@ -24,6 +24,12 @@ final class LumpedMassChain {
     /** Number of nodes. */
     int nodes;
 
+    /** True if the line lies in a plane y = const and nothing ever leaves it; y, v and w across it are then not touched. */
+    boolean plane;
+
+    /** Largest tension of the last step [N]. */
+    double largest;
+
     /** Length of the links of in-line absorbers in the first and in the last segment [m]. */
     double firstLink;
 

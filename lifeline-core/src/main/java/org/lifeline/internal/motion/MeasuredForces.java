@@ -7,25 +7,33 @@ final class MeasuredForces {
     private final LowPassFilters filters;
     private final int bodies;
     private final int supports;
+    private final double[] support;
     private double last = Double.NaN;
 
     MeasuredForces(int bodies, int supports) {
         this.bodies = bodies;
         this.supports = supports;
+        support = new double[supports];
         filters = new LowPassFilters(LowPassFilters.LABORATORY, 1 + bodies + 3 * supports);
     }
 
     /** Takes the forces after a kick. */
     void record(MotionSystem s) {
         double step = s.time - last;
-        filters.take(0, ChainStep.largest(s.chain), step);
+        filters.step(step);
+        filters.take(0, s.chain.largest);
         for (int k = 0; k < bodies; k++) {
-            filters.take(1 + k, s.bodies[k].force, step);
+            filters.take(1 + k, s.bodies[k].force);
         }
         for (int i = 0; i < supports; i++) {
+            int at = 1 + bodies + 3 * i;
             for (int axis = 0; axis < 3; axis++) {
-                filters.take(1 + bodies + 3 * i + axis, s.anchors[i].reaction(axis), step);
+                filters.take(at + axis, s.anchors[i].reaction(axis));
             }
+            double x = filters.value(at);
+            double y = filters.value(at + 1);
+            double z = filters.value(at + 2);
+            support[i] = Math.sqrt(x * x + y * y + z * z);
         }
         filters.start();
         last = s.time;
@@ -43,10 +51,6 @@ final class MeasuredForces {
 
     /** Magnitude of the force of the line on a support [N]. */
     double support(int number) {
-        int at = 1 + bodies + 3 * number;
-        double x = filters.value(at);
-        double y = filters.value(at + 1);
-        double z = filters.value(at + 2);
-        return Math.sqrt(x * x + y * y + z * z);
+        return support[number];
     }
 }

@@ -121,12 +121,16 @@ public final class Motion {
         }
         s.kick();
         measured.record(s);
-        whole.look(s);
-        whole.look(measured);
-        if (!caught) {
+        if (caught) {
+            whole.look(s);
+            whole.look(measured);
+        } else {
             first.look(s);
             first.look(measured);
             follow();
+            if (caught) {
+                whole.copy(first);
+            }
         }
         if (due) {
             account();
@@ -256,7 +260,7 @@ public final class Motion {
      * @return the log
      */
     public PeakValues whole() {
-        return whole;
+        return caught ? whole : first;
     }
 
     /**

@@ -72,6 +72,7 @@ final class MotionSystem {
         oldY = new double[chain.x.length];
         oldZ = new double[chain.x.length];
         inlines(setup.model);
+        chain.plane = isPlane();
         ChainStep.geometry(chain);
         for (InlineElement each : inline) {
             if (each != null) {
@@ -83,6 +84,22 @@ final class MotionSystem {
         for (ChainBuilder.Attached each : built.attachments()) {
             hook(each.spot(), each.joint());
         }
+    }
+
+    /** Tells whether everything lies in one plane y = const, and springs across it hold nothing. */
+    private boolean isPlane() {
+        double y = chain.y[0];
+        for (int i = 0; i < chain.nodes; i++) {
+            if (chain.y[i] != y) {
+                return false;
+            }
+        }
+        for (SupportJoint each : anchors) {
+            if (!each.isStraight()) {
+                return false;
+            }
+        }
+        return true;
     }
 
     private void inlines(LineModel model) {
@@ -247,7 +264,12 @@ final class MotionSystem {
         LumpedMassChain c = chain;
         frictionHeat += frictionStep;
         dampingHeat += dampingStep;
-        double heat = ChainStep.finish(c, h);
+        ChainStep.findLargest(c);
+        ChainStep.finish(c, h);
+        for (Joint each : joints) {
+            c.partial[each.node] *= c.mobility[each.node] > 0 ? 1 : 0;
+        }
+        double heat = ChainStep.heat(c, h);
         double rubbed = 0;
         for (Joint each : joints) {
             each.finish(h);

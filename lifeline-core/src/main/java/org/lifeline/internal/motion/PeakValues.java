@@ -94,6 +94,57 @@ public final class PeakValues {
         Arrays.fill(lineLowest, Double.POSITIVE_INFINITY);
     }
 
+    /** Takes over what another window of time has seen. */
+    void copy(PeakValues o) {
+        double[][] from = {
+            o.force,
+            o.forceTime,
+            o.extension,
+            o.lowest,
+            o.lowestTime,
+            o.lineAtLowest,
+            o.extensionAtLowest,
+            o.lineLowest,
+            o.support,
+            o.supportTime,
+            o.supportVector,
+            o.supportDisplacement,
+            o.supportTension,
+            o.square,
+            o.filteredForce,
+            o.filteredSupport,
+            o.inline,
+            o.tensionPlace
+        };
+        double[][] to = {
+            force,
+            forceTime,
+            extension,
+            lowest,
+            lowestTime,
+            lineAtLowest,
+            extensionAtLowest,
+            lineLowest,
+            support,
+            supportTime,
+            supportVector,
+            supportDisplacement,
+            supportTension,
+            square,
+            filteredForce,
+            filteredSupport,
+            inline,
+            tensionPlace
+        };
+        for (int i = 0; i < from.length; i++) {
+            System.arraycopy(from[i], 0, to[i], 0, from[i].length);
+        }
+        tension = o.tension;
+        tensionTime = o.tensionTime;
+        together = o.together;
+        filteredTension = o.filteredTension;
+    }
+
     /** Looks at the state after a kick. */
     void look(MotionSystem s) {
         double sum = 0;
@@ -104,7 +155,7 @@ public final class PeakValues {
         }
         together = Math.max(together, sum);
         LumpedMassChain c = s.chain;
-        double largest = ChainStep.largest(c);
+        double largest = c.largest;
         if (largest > tension) {
             int j = 0;
             while (c.tension[j] < largest) {

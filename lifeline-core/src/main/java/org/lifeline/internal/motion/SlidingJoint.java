@@ -38,6 +38,7 @@ final class SlidingJoint extends Joint {
     private double flowPredicted;
     private double passing;
     private boolean stopped;
+    private double stopHeat;
     private double drag;
 
     SlidingJoint(LumpedMassChain chain, int node, double ringMass) {
@@ -130,6 +131,7 @@ final class SlidingJoint extends Joint {
         int l = node - 1;
         passing = passingMass();
         flowBefore = flow;
+        stopHeat = 0;
         beforeX = c.vx[node];
         beforeY = c.vy[node];
         beforeZ = c.vz[node];
@@ -179,11 +181,31 @@ final class SlidingJoint extends Joint {
         c.wz[node] = beforeZ;
         flowPredicted = flowBefore;
         stopped = false;
+        stopHeat = 0;
         add(kick, fx, fy, fz, drive);
         stopped = blocked(flowPredicted);
         if (stopped) {
-            flowPredicted = 0;
+            stop();
+            add(kick, fx, fy, fz, drive);
         }
+    }
+
+    /**
+     * Where no material can pass ring and cable are one: what pulls on the cable pulls on the ring. The two share the momentum
+     * that they had along the cable; what their encounter costs is heat.
+     */
+    private void stop() {
+        LumpedMassChain c = chain;
+        int l = node - 1;
+        m11 = across;
+        m22 = across;
+        m12 = c.cosine(l) * across;
+        double gain = passing * across * flowBefore;
+        c.wx[node] = beforeX + gain * ax;
+        c.wy[node] = beforeY + gain * ay;
+        c.wz[node] = beforeZ + gain * az;
+        flowPredicted = 0;
+        stopHeat = 0.5 * ringMass * gain * flowBefore;
     }
 
     /** Adds a kick to the prediction. Before anybody is caught ring and cable are one. */
@@ -191,7 +213,7 @@ final class SlidingJoint extends Joint {
         LumpedMassChain c = chain;
         double ft = fx * ax + fy * ay + fz * az;
         double slow = ft * across;
-        double ring = waiting ? slow : (ft - drive) / ringMass;
+        double ring = waiting || stopped ? slow : (ft - drive) / ringMass;
         c.wx[node] += kick * (fx * across + (ring - slow) * ax);
         c.wy[node] += kick * (fy * across + (ring - slow) * ay);
         c.wz[node] += kick * (fz * across + (ring - slow) * az);
@@ -247,7 +269,7 @@ final class SlidingJoint extends Joint {
         double ft = fx * ax + fy * ay + fz * az;
         double ring = (ft - drive) / ringMass;
         double slow = ft * across;
-        if (waiting) {
+        if (waiting || stopped) {
             ring = slow;
         }
         c.vx[node] = c.wx[node] + kick * (fx * across + (ring - slow) * ax);
@@ -270,7 +292,7 @@ final class SlidingJoint extends Joint {
                         + fy * (c.vy[node] + beforeY)
                         + fz * (c.vz[node] + beforeZ)
                         + drive * (flow + flowBefore));
-        frictionHeat = 0.5 * impulse * (flow + flowBefore) + contactHeat(kick, beforeX, beforeY, beforeZ);
+        frictionHeat = 0.5 * impulse * (flow + flowBefore) + stopHeat + contactHeat(kick, beforeX, beforeY, beforeZ);
     }
 
     @Override

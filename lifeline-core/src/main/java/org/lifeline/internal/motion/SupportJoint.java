@@ -32,6 +32,9 @@ final class SupportJoint extends Joint {
     private double flowPredicted;
     private double passing;
     private double load;
+    private double reactionX;
+    private double reactionY;
+    private double reactionZ;
 
     /** What the rows of this joint hold now, to take it out again. */
     private double addedBefore;
@@ -108,6 +111,11 @@ final class SupportJoint extends Joint {
         return axis == 0 ? chain.ux[segment] : axis == 1 ? chain.uy[segment] : chain.uz[segment];
     }
 
+    /** Tells whether its spring across the x–z plane, if it has one, is at rest. */
+    boolean isStraight() {
+        return Double.isInfinite(spring[1]) || held[1] + spring[1] * displacement(1) == 0;
+    }
+
     /** Energy of the springs beyond what they hold as installed at no displacement [J]. */
     double springEnergy() {
         double sum = 0;
@@ -136,8 +144,30 @@ final class SupportJoint extends Joint {
 
     /** Force of the line on the anchor along an axis at the last step [N]. */
     double reaction(int axis) {
-        double weight = axis == 2 ? chain.mass(node) * chain.gravity : 0;
-        return net(axis, chain.tension) - weight + (axis == 0 ? pullX : axis == 1 ? pullY : pullZ);
+        return axis == 0 ? reactionX : axis == 1 ? reactionY : reactionZ;
+    }
+
+    /** Takes the reaction from the tensions that came out. */
+    private void react() {
+        LumpedMassChain c = chain;
+        double x = 0;
+        double y = 0;
+        double z = 0;
+        if (hasBehind()) {
+            double t = c.tension[node];
+            x = t * c.ux[node];
+            y = t * c.uy[node];
+            z = t * c.uz[node];
+        }
+        if (hasBefore()) {
+            double t = c.tension[node - 1];
+            x -= t * c.ux[node - 1];
+            y -= t * c.uy[node - 1];
+            z -= t * c.uz[node - 1];
+        }
+        reactionX = x + pullX;
+        reactionY = y + pullY;
+        reactionZ = z - c.mass(node) * c.gravity + pullZ;
     }
 
     @Override
@@ -325,6 +355,7 @@ final class SupportJoint extends Joint {
 
     @Override
     void finish(double kick) {
+        react();
         frictionHeat = 0;
         dampingHeat = 0;
         for (int c = 0; c < 3; c++) {

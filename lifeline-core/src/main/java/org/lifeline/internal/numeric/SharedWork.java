@@ -15,7 +15,8 @@ import java.util.function.LongFunction;
  * executor has begun, so that no thread idles, and an executor that is busy, or that the caller itself runs on, cannot block.
  *
  * <p>Everything that needs threads is reached through an object of this class, which nobody makes who names no executor: a
- * compiler for a place without threads, such as a browser, leaves it out. Immutable and thread-safe.
+ * compiler for a place without threads, such as a browser, leaves it out. It is not final for that reason: such a compiler
+ * follows a call of a final class without an object of it. Immutable and thread-safe.
  */
 public class SharedWork {
     private static final int WINDOW = 64;

@@ -55,6 +55,9 @@ final class EquilibriumPath {
 
     private boolean overshot;
 
+    /** What the path goes to [unit of the parameter]; 0 before it goes anywhere. */
+    private double target;
+
     /** Where a path of a load starts: see {@link PathEnergy.Datum}; the energy against which errors are measured [J]. */
     record Scale(PathEnergy.Datum datum, double energy) {}
 
@@ -188,6 +191,7 @@ final class EquilibriumPath {
      * @return true if the end was met
      */
     boolean advance(double target, @Nullable End end, double watchFrom) {
+        this.target = target;
         int steps = 0;
         int failures = 0;
         int crowd = 0;
@@ -382,10 +386,16 @@ final class EquilibriumPath {
 
     NoEquilibriumException failure(double share) {
         publish();
-        return failure("line under a growing load or at another temperature", share);
+        return reached("line under a growing load or at another temperature", share);
     }
 
-    NoEquilibriumException failure(String what, double share) {
+    /** A failure while the line gives way, at the point that was reached; the value is the largest so far. */
+    NoEquilibriumException failure(String what, double value) {
+        publish();
+        return reached(what, target > 0 ? Math.min(1, value / target) : 0);
+    }
+
+    private NoEquilibriumException reached(String what, double share) {
         double load = parameter.load() >= 0 ? peak() : Double.NaN;
         return model.failure(what, new NoEquilibriumException.Reached(share, load), equilibrium);
     }

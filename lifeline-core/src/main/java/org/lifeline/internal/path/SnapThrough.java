@@ -43,7 +43,7 @@ final class SnapThrough {
     }
 
     /**
-     * Goes down until the line carries more than before.
+     * Goes down until the line carries more than before. A path that has no force yet begins by its descent in the same way.
      *
      * @return true if the end of the path was met on the way
      */
@@ -61,7 +61,11 @@ final class SnapThrough {
                 if (++failures > MOST_FAILURES
                         || drop < PathTolerances.SHORTEST_DROP * span
                         || descent > PathTolerances.BOTTOMLESS * span) {
-                    throw path.failure("line that gives way under the arrest load", 0);
+                    throw path.failure(
+                            peak > 0
+                                    ? "line that gives way under the arrest load"
+                                    : "line that does not take up the first of a load",
+                            peak);
                 }
                 continue;
             }

@@ -1,6 +1,9 @@
 package org.lifeline.model.cable;
 
+import java.util.Arrays;
 import java.util.List;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
 import org.lifeline.base.AllowedRange;
 import org.lifeline.base.GivenValue;
 import org.lifeline.base.InputRule;
@@ -239,5 +242,31 @@ public final class LoadElongation {
             list[i] = new Corner(strain[i], tension[i]);
         }
         return List.of(list);
+    }
+
+    /**
+     * Compares values.
+     *
+     * @param other another object
+     * @return true for a law with the same corners, of the same form
+     */
+    @Override
+    public boolean equals(@Nullable Object other) {
+        return other instanceof LoadElongation l
+                && stiffnessAlone == l.stiffnessAlone
+                && Arrays.equals(strain, l.strain)
+                && Arrays.equals(tension, l.tension);
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(stiffnessAlone, Arrays.hashCode(strain), Arrays.hashCode(tension));
+    }
+
+    @Override
+    public String toString() {
+        return stiffnessAlone
+                ? "EA " + tension[1] + " N"
+                : Arrays.toString(tension) + " N at strains " + Arrays.toString(strain);
     }
 }

@@ -27,7 +27,7 @@ import org.lifeline.report.picture.SvgCanvas.Hatch;
  * passage, stiffness and capacity, absorbers, walking levels and obstructions, and below it the plan to true scale.
  */
 public final class SystemPicture {
-    private static final double WIDTH = 1060;
+    private static final double WIDTH = 860;
     static final double LEFT = 96;
     static final double RIGHT = 40;
     private static final double ROW = 15;

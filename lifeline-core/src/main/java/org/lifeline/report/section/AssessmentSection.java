@@ -52,7 +52,8 @@ public final class AssessmentSection {
                 new ReportBlock.Paragraph("The falls of the design moved along the whole line, at every temperature in"
                         + " service and with both deployment forces. "
                         + (result.motion() == MotionScope.LEFT_OUT
-                                ? "Arrests in time were LEFT OUT: the values are by energy balance alone. "
+                                ? "Arrests in time were LEFT OUT: the values are by energy balance alone; appendix A.6 says how far"
+                                        + " arrests in time were from it. "
                                 : result.followed().size() + " arrests were followed in time to look for the worst. ")
                         + result.restsOn() + " Model factors are applied; the stated falls stand in a column beside it."
                         + (result.isComplete() ? "" : " THE SEARCH WAS ENDED EARLY: worse cases may exist.")));
@@ -101,8 +102,8 @@ public final class AssessmentSection {
         }
         items.add(
                 0,
-                "Values in time are the peak that was computed and what ever finer meshes might add to it (a bound: theory, the"
-                        + " arrest in time, section 3), both scaled by the model factors, read as "
+                "Values in time are the peak that was computed and what ever finer meshes might add to it (a bound: appendix"
+                        + " A.6), both scaled by the model factors, read as "
                         + result.forceFilter().words() + ". Without model factors:");
         return Optional.of(new ReportBlock.Items(items));
     }

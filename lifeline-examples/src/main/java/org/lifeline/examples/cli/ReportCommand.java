@@ -1,5 +1,6 @@
 package org.lifeline.examples.cli;
 
+
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.PrintStream;
@@ -23,15 +24,16 @@ import org.lifeline.design.assessment.AssessmentResult;
 import org.lifeline.design.envelope.DesignAnalysis;
 import org.lifeline.design.handover.Handover;
 import org.lifeline.design.handover.HandoverResult;
-import org.lifeline.examples.arrests.DesignRun;
 import org.lifeline.examples.print.DesignReport;
 import org.lifeline.file.DesignFile;
 import org.lifeline.file.DesignReader;
+import org.lifeline.file.LibraryVersion;
 import org.lifeline.file.output.FileKind;
 import org.lifeline.file.output.Output;
 import org.lifeline.file.output.OutputException;
 import org.lifeline.file.output.OutputFolder;
 import org.lifeline.file.output.OutputSet;
+import org.lifeline.file.result.DesignRun;
 import org.lifeline.model.LifelineDesign;
 import org.lifeline.report.CalculationReport;
 import org.lifeline.report.HtmlReport;

@@ -7,8 +7,8 @@ import org.lifeline.examples.cli.AnalyzeCommand;
 import org.lifeline.file.DesignFile;
 import org.lifeline.file.DesignReader;
 import org.lifeline.file.output.FileNames;
-import org.lifeline.file.units.Dimension;
-import org.lifeline.file.units.QuantityText;
+import org.lifeline.base.Dimension;
+import org.lifeline.base.unit.QuantityText;
 
 /** Reads what the programs on design files are given: the file, and quantities with their units. */
 public final class DesignArgument {

@@ -9,13 +9,13 @@ import java.util.function.Supplier;
 import org.lifeline.base.InvalidInputException;
 import org.lifeline.base.NoEquilibriumException;
 import org.lifeline.design.assessment.Assessment;
-import org.lifeline.examples.arrests.AssessedRun;
-import org.lifeline.examples.arrests.IndependentCheck;
-import org.lifeline.examples.criteria.CriteriaCheck;
+import org.lifeline.file.result.AssessedRun;
+import org.lifeline.file.result.IndependentCheck;
+import org.lifeline.file.result.CriteriaCheck;
 import org.lifeline.file.DesignFile;
 import org.lifeline.file.DesignReader;
-import org.lifeline.file.ResultProvenance;
-import org.lifeline.file.ResultWriter;
+import org.lifeline.file.result.ResultProvenance;
+import org.lifeline.file.result.ResultWriter;
 import org.teavm.jso.JSExport;
 
 /**

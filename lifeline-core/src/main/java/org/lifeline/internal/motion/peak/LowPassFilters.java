@@ -14,6 +14,9 @@ public final class LowPassFilters {
     private final double[] input;
     private final double[] output;
     private final double[] rate;
+    private double damped;
+    private double gain;
+    private double half;
     private boolean started;
 
     /**
@@ -30,24 +33,33 @@ public final class LowPassFilters {
     }
 
     /**
-     * Takes the value of a signal for the coming step.
+     * Begins a step of all signals.
+     *
+     * @param step time since the values before [s]
+     */
+    public void step(double step) {
+        damped = 0.5 * omega * step * (Math.sqrt(2) + 0.5 * omega * step);
+        gain = step * omega * omega;
+        half = 0.5 * step;
+    }
+
+    /**
+     * Takes the value of a signal at the end of the step.
      *
      * @param signal number of the signal
      * @param value its value [unit of the signal]
-     * @param step time since the value before [s]
      */
-    public void take(int signal, double value, double step) {
+    public void take(int signal, double value) {
         if (!started) {
             input[signal] = value;
             output[signal] = value;
             return;
         }
         double middle = 0.5 * (input[signal] + value);
-        double damped = 0.5 * omega * step * (Math.sqrt(2) + 0.5 * omega * step);
         double before = rate[signal];
-        double after = ((1 - damped) * before + step * omega * omega * (middle - output[signal])) / (1 + damped);
+        double after = ((1 - damped) * before + gain * (middle - output[signal])) / (1 + damped);
         rate[signal] = after;
-        output[signal] += 0.5 * step * (before + after);
+        output[signal] += half * (before + after);
         input[signal] = value;
     }
 

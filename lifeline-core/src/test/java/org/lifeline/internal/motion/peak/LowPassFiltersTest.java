@@ -13,12 +13,14 @@ class LowPassFiltersTest {
     /** Amplitude of the output of a sine of a frequency, once it has settled. */
     private static double gain(double frequency, double step) {
         LowPassFilters filters = new LowPassFilters(CORNER, 1);
-        filters.take(0, 0, 0);
+        filters.step(0);
+        filters.take(0, 0);
         filters.start();
         double most = 0;
         double end = 0.1 + 5 / frequency;
         for (double t = step; t < end; t += step) {
-            filters.take(0, Math.sin(2 * Math.PI * frequency * t), step);
+            filters.step(step);
+            filters.take(0, Math.sin(2 * Math.PI * frequency * t));
             if (t > 0.1) {
                 most = Math.max(most, Math.abs(filters.value(0)));
             }
@@ -40,11 +42,13 @@ class LowPassFiltersTest {
     @Test
     void aStepOvershootsByEToTheMinusPi() {
         LowPassFilters filters = new LowPassFilters(CORNER, 1);
-        filters.take(0, 0, 0);
+        filters.step(0);
+        filters.take(0, 0);
         filters.start();
         double most = 0;
         for (int i = 0; i < 20_000; i++) {
-            filters.take(0, 1, 5e-6);
+            filters.step(5e-6);
+            filters.take(0, 1);
             most = Math.max(most, filters.value(0));
         }
         assertThat(most).isCloseTo(1 + Math.exp(-Math.PI), within(1e-5));
@@ -58,19 +62,22 @@ class LowPassFiltersTest {
         LowPassFilters even = new LowPassFilters(CORNER, 1);
         LowPassFilters uneven = new LowPassFilters(CORNER, 1);
         for (LowPassFilters each : new LowPassFilters[] {even, uneven}) {
-            each.take(0, 1, 0);
+            each.step(0);
+            each.take(0, 1);
             each.start();
         }
         double t = 0;
         for (int i = 0; i < 2000; i++) {
             t += 1e-5;
-            even.take(0, Math.cos(300 * t), 1e-5);
+            even.step(1e-5);
+            even.take(0, Math.cos(300 * t));
         }
         double u = 0;
         while (u < t) {
             double step = Math.min(t - u, 2e-5 * chance.nextDouble() + 1e-7);
             u += step;
-            uneven.take(0, Math.cos(300 * u), step);
+            uneven.step(step);
+            uneven.take(0, Math.cos(300 * u));
         }
         assertThat(uneven.value(0)).isCloseTo(even.value(0), within(1e-5));
     }
@@ -81,7 +88,8 @@ class LowPassFiltersTest {
         LowPassFilters filters = new LowPassFilters(CORNER, 3);
         for (int i = 0; i < 100; i++) {
             for (int k = 0; k < 3; k++) {
-                filters.take(k, 10 * k - 5, 1e-4);
+                filters.step(1e-4);
+                filters.take(k, 10 * k - 5);
             }
             filters.start();
             for (int k = 0; k < 3; k++) {
@@ -94,11 +102,13 @@ class LowPassFiltersTest {
     @Test
     void aSpikeIsSmoothed() {
         LowPassFilters filters = new LowPassFilters(CORNER, 1);
-        filters.take(0, 0, 0);
+        filters.step(0);
+        filters.take(0, 0);
         filters.start();
         double most = 0;
         for (int i = 0; i < 10_000; i++) {
-            filters.take(0, i < 10 ? 1 : 0, 1e-5);
+            filters.step(1e-5);
+            filters.take(0, i < 10 ? 1 : 0);
             most = Math.max(most, filters.value(0));
         }
         // The response to a unit impulse is √2 ω e^(−ωt/√2) sin(ωt/√2), at most √2 ω e^(−π/4)/√2.
