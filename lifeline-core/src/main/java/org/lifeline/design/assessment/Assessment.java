@@ -169,7 +169,7 @@ public final class Assessment implements WorstCases, Canonical {
         Extremes balance = Extremes.joined(stated.extremes(), List.of(envelope.extremes()));
         MotionSearch motion =
                 new MotionSearch(new MotionSearch.Known(balance, settings.inTime.filter), plain, shared, progress);
-        if (settings.inTime.followed) {
+        if (settings.inTime.followed && envelope.isComplete()) {
             motion.run(cases(stated, balance));
         }
         return new AssessmentResult(

@@ -35,7 +35,7 @@ class MapReadBackTest {
                         "Classes.",
                         ACROSS,
                         UP,
-                        MapPicture.Grid.of(
+                        MapGrid.of(
                                 even(classes[0].length, 5, 1), even(classes.length, 1000, 500), classes, NAMES));
     }
 
@@ -88,16 +88,16 @@ class MapReadBackTest {
     void aGridThatDoesNotFitIsRefused() {
         double[] two = {1, 2};
         int[][] square = {{0, 0}, {0, 0}};
-        MapPicture.Grid.of(two, two, square, NAMES);
+        MapGrid.of(two, two, square, NAMES);
         for (int[][] bad : new int[][][] {{{0, 0}}, {{0, 0}, {0}}, {{0, 0}, {0, 3}}, {{0, 0, 0}, {0, 0, 0}}}) {
-            assertThatThrownBy(() -> MapPicture.Grid.of(two, two, bad, NAMES))
+            assertThatThrownBy(() -> MapGrid.of(two, two, bad, NAMES))
                     .isInstanceOf(IllegalArgumentException.class)
                     .hasMessageContaining("grid of 2 by 2 cells");
         }
-        assertThatThrownBy(() -> MapPicture.Grid.of(new double[] {1}, two, new int[][] {{0}, {0}}, NAMES))
+        assertThatThrownBy(() -> MapGrid.of(new double[] {1}, two, new int[][] {{0}, {0}}, NAMES))
                 .isInstanceOf(IllegalArgumentException.class);
         List<String> eight = List.of("1", "2", "3", "4", "5", "6", "7", "8");
-        assertThatThrownBy(() -> MapPicture.Grid.of(two, two, square, eight))
+        assertThatThrownBy(() -> MapGrid.of(two, two, square, eight))
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessageContaining("8 classes");
     }
@@ -106,7 +106,7 @@ class MapReadBackTest {
     void theGridHoldsCopies() {
         double[] x = {1, 2};
         int[][] classes = {{0, 1}, {1, 0}};
-        MapPicture.Grid grid = MapPicture.Grid.of(x, x, classes, NAMES);
+        MapGrid grid = MapGrid.of(x, x, classes, NAMES);
         Picture before = MapPicture.in(UnitChoice.SI).draw("Map", "d", ACROSS, UP, grid);
         classes[0][0] = 2;
         x[0] = 7;
