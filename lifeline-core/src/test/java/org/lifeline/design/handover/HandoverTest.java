@@ -93,7 +93,7 @@ class HandoverTest {
                 .build());
         assertThat(text)
                 .contains("Loads for the supporting structure")
-                .contains("ultimate × 1.5")
+                .contains("ultimate")
                 .contains("Number of workers")
                 .contains("Clearance along the line")
                 .contains("Installation")
