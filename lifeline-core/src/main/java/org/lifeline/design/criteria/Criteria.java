@@ -174,8 +174,7 @@ public final class Criteria {
                             + " arrest force on it",
                     new Source(
                             "WorkSafeBC",
-                            new Source.Work(
-                                    "Occupational Health and Safety Regulation, Part 11", IN_FORCE, "s. 11.6"),
+                            new Source.Work("Occupational Health and Safety Regulation, Part 11", IN_FORCE, "s. 11.6"),
                             Jurisdiction.BRITISH_COLUMBIA,
                             SourceKind.RECALLED),
                     eachAnchorAnyOf(

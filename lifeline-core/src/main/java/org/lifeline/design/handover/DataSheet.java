@@ -166,7 +166,8 @@ public final class DataSheet {
         if (along.isPresent()) {
             return OptionalDouble.of(along.get().largestBelowLine());
         }
-        // From the straight line between the supports, which no installed line is above, down to the elevation that each place of
+        // From the straight line between the supports, which no installed line is above, down to the elevation that
+        // each place of
         // the envelope needs; those who hang before a fall have lowered the line that the arrest counts from.
         double most = Double.NEGATIVE_INFINITY;
         for (EnvelopeResult.ProfilePoint p : handover.assessment().envelope().profile(Quantity.REQUIRED_ELEVATION)) {
@@ -193,9 +194,7 @@ public final class DataSheet {
      *     was not drawn up; unmodifiable
      */
     public List<Interval> mustNotBeUsed() {
-        return handover.clearance()
-                .map(ClearanceAlongLineResult::mustNotBeUsed)
-                .orElse(List.of());
+        return handover.clearance().map(ClearanceAlongLineResult::mustNotBeUsed).orElse(List.of());
     }
 
     /**
@@ -204,9 +203,8 @@ public final class DataSheet {
      * @return one row a temperature in service; unmodifiable
      */
     public List<StringingRow> pretension() {
-        Interval tolerance = handover.installation()
-                .map(i -> i.request().tolerance())
-                .orElse(Interval.exactly(1));
+        Interval tolerance =
+                handover.installation().map(i -> i.request().tolerance()).orElse(Interval.exactly(1));
         return StringingTable.withDefaults()
                 .withTolerance(tolerance)
                 .solve(design().line(), design().temperatures())
@@ -225,8 +223,8 @@ public final class DataSheet {
         for (Support s : design().line().supports()) {
             handover.assessment()
                     .governing("load on " + s.id())
-                    .ifPresent(g ->
-                            list.add(new AnchorLoad(s.id(), g.factored(), s.capacity().orElse(Double.NaN))));
+                    .ifPresent(g -> list.add(
+                            new AnchorLoad(s.id(), g.factored(), s.capacity().orElse(Double.NaN))));
         }
         return List.copyOf(list);
     }

@@ -49,7 +49,11 @@ class HandoverTest {
                 .line(Designs.line(1, Passage.free()))
                 .worker(WIDE)
                 .worker(NARROW)
-                .fall(Fall.builder("second").at(Place.of(1, 4)).faller(WIDE).hanging(NARROW, Place.of(1, 6)).build())
+                .fall(Fall.builder("second")
+                        .at(Place.of(1, 4))
+                        .faller(WIDE)
+                        .hanging(NARROW, Place.of(1, 6))
+                        .build())
                 .build();
         return Assessment.withDefaults().withCriteria(criteria).withoutMotion().solve(design);
     }
@@ -70,8 +74,8 @@ class HandoverTest {
 
     @Test
     void everyPartIsDrawnUpAndReported() {
-        AssessmentResult assessment = assessed(List.of(
-                Criterion.stated("anchors", CheckedQuantity.of(Quantity.END_ANCHOR_LOAD), 45e3, "brief 1")));
+        AssessmentResult assessment = assessed(
+                List.of(Criterion.stated("anchors", CheckedQuantity.of(Quantity.END_ANCHOR_LOAD), 45e3, "brief 1")));
         HandoverResult r = Handover.of(everything()).solve(assessment);
         assertThat(r.structure()).isPresent();
         assertThat(r.clearance()).isPresent();
@@ -86,11 +90,11 @@ class HandoverTest {
         assertThat(sheet.anchors()).hasSize(2).allMatch(a -> a.stated() == 45e3);
         assertThat(sheet.pretension().get(0).tension().low())
                 .isEqualTo(0.9 * sheet.pretension().get(0).tension().nominal(), within(1e-3));
-        String text = TextReport.write(CalculationReport.of(
-                        assessment.design(), assessment.stated().arrests())
-                .withAssessment(assessment)
-                .withHandover(r)
-                .build());
+        String text = TextReport.write(
+                CalculationReport.of(assessment.design(), assessment.stated().arrests())
+                        .withAssessment(assessment)
+                        .withHandover(r)
+                        .build());
         assertThat(text)
                 .contains("Loads for the supporting structure")
                 .contains("ultimate")
@@ -108,10 +112,12 @@ class HandoverTest {
 
     @Test
     void aPartThatCannotBeDrawnUpIsNamed() {
-        HandoverResult r = Handover.of(HandoverRequest.nothing().withNumberOfWorkers())
-                .solve(assessed(List.of()));
+        HandoverResult r =
+                Handover.of(HandoverRequest.nothing().withNumberOfWorkers()).solve(assessed(List.of()));
         assertThat(r.occupancy()).isEmpty();
-        assertThat(r.notComputed()).singleElement().satisfies(n -> assertThat(n.why()).contains("criteria"));
+        assertThat(r.notComputed())
+                .singleElement()
+                .satisfies(n -> assertThat(n.why()).contains("criteria"));
         assertThat(HandoverRequest.nothing().isEmpty()).isTrue();
     }
 
@@ -119,12 +125,12 @@ class HandoverTest {
     @Test
     void theSheetCountsFromTheLineAsInstalled() {
         AssessmentResult assessment = assessed(List.of());
-        DataSheet rough = Handover.of(HandoverRequest.nothing()).solve(assessment).dataSheet();
+        DataSheet rough =
+                Handover.of(HandoverRequest.nothing()).solve(assessment).dataSheet();
         DataSheet fine = Handover.of(HandoverRequest.nothing().withClearance(ClearanceAlongLine.withDefaults()))
                 .solve(assessment)
                 .dataSheet();
-        double counted =
-                assessment.governing("requiredBelowLine").orElseThrow().factored();
+        double counted = assessment.governing("requiredBelowLine").orElseThrow().factored();
         assertThat(rough.clearanceBelowLine().orElseThrow()).isGreaterThan(counted);
         // Both round up to 0.05 m.
         assertThat(rough.clearanceBelowLine().orElseThrow())

@@ -1,6 +1,5 @@
 package org.lifeline.examples.cli;
 
-
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.PrintStream;
@@ -20,8 +19,8 @@ import org.lifeline.examples.print.DesignReport;
 import org.lifeline.examples.print.FirstScreen;
 import org.lifeline.file.DesignFile;
 import org.lifeline.file.DesignReader;
-import org.lifeline.file.ResultFile;
 import org.lifeline.file.LibraryVersion;
+import org.lifeline.file.ResultFile;
 import org.lifeline.file.output.FileKind;
 import org.lifeline.file.output.Output;
 import org.lifeline.file.output.OutputException;
