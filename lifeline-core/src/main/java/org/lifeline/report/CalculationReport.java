@@ -307,6 +307,7 @@ public final class CalculationReport {
      * @throws IllegalArgumentException if they are of another line
      */
     public CalculationReport withHandover(HandoverResult value) {
+        Violations.required("handover", value);
         requireSupports("handover", "a handover", design, ids(value.assessment().design()));
         return with(o -> o.handover = value);
     }
