@@ -11,6 +11,7 @@ module org.lifeline.file {
     requires static org.jspecify;
 
     exports org.lifeline.file;
+    exports org.lifeline.file.handover;
     exports org.lifeline.file.reproduce;
     exports org.lifeline.file.study;
 

@@ -161,6 +161,9 @@ final class SupportReader {
         if (o == null) {
             return new double[] {Double.NaN, Double.NaN};
         }
+        if (o.count("x", "y") == 0) {
+            f.findings().bad(o.path(), f.node(key), "must have at least one of x and y");
+        }
         double[] values = {o.quantity("x", dimension, range), o.quantity("y", dimension, range)};
         o.close();
         return values;

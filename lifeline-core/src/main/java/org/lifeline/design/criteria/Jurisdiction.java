@@ -12,6 +12,10 @@ public enum Jurisdiction {
     QUEBEC("qc"),
     /** Alberta. */
     ALBERTA("ab"),
+    /** Ontario. */
+    ONTARIO("on"),
+    /** British Columbia. */
+    BRITISH_COLUMBIA("bc"),
     /** Manitoba. */
     MANITOBA("mb"),
     /** European standards. */

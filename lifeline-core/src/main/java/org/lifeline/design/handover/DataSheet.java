@@ -7,10 +7,14 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import org.lifeline.analysis.ArrestResult;
 import org.lifeline.base.Interval;
 import org.lifeline.design.assessment.GoverningValue;
 import org.lifeline.design.clearance.ClearanceAlongLineResult;
 import org.lifeline.design.clearance.StationSteps;
+import org.lifeline.design.envelope.EnvelopeResult;
+import org.lifeline.design.envelope.Extreme;
+import org.lifeline.design.envelope.Quantity;
 import org.lifeline.design.field.StringingRow;
 import org.lifeline.design.field.StringingTable;
 import org.lifeline.design.occupancy.OccupancyResult;
@@ -19,6 +23,7 @@ import org.lifeline.model.LifelineDesign;
 import org.lifeline.model.Support;
 import org.lifeline.model.Worker;
 import org.lifeline.model.absorber.DeploymentForce;
+import org.lifeline.model.absorber.PublishedScatter;
 
 /**
  * The data sheet for a line, from its assessment: what its users and those who change it must know, on one page.
@@ -142,14 +147,13 @@ public final class DataSheet {
         for (GoverningValue g : handover.assessment().governing()) {
             most = larger(most, g.extreme().arrest(), c);
         }
-        for (org.lifeline.analysis.ArrestResult r :
-                handover.assessment().stated().arrests()) {
+        for (ArrestResult r : handover.assessment().stated().arrests()) {
             most = larger(most, r, c);
         }
         return most;
     }
 
-    private static double larger(double most, org.lifeline.analysis.ArrestResult r, Connection c) {
+    private static double larger(double most, ArrestResult r, Connection c) {
         boolean ofIt = r.fall().fallers().stream().anyMatch(w -> w.connection().equals(c));
         return ofIt && !(most >= r.freeFall()) ? r.freeFall() : most;
     }
@@ -164,8 +168,25 @@ public final class DataSheet {
         if (along.isPresent()) {
             return OptionalDouble.of(along.get().largestBelowLine());
         }
-        Optional<GoverningValue> g = handover.assessment().governing("requiredBelowLine");
-        return g.isPresent() ? OptionalDouble.of(StationSteps.COMMON.up(g.get().factored())) : OptionalDouble.empty();
+        // From the straight line between the supports, which no installed line is above, down to the elevation that
+        // each place of
+        // the envelope needs; those who hang before a fall have lowered the line that the arrest counts from.
+        double most = Double.NEGATIVE_INFINITY;
+        for (EnvelopeResult.ProfilePoint p : handover.assessment().envelope().profile(Quantity.REQUIRED_ELEVATION)) {
+            most = Math.max(most, design().line().chordElevation(p.place()) - p.value());
+        }
+        return Double.isInfinite(most)
+                ? OptionalDouble.empty()
+                : OptionalDouble.of(StationSteps.COMMON.up(most + additionInTime()));
+    }
+
+    /** By how much the lowest elevation that any arrest in time needs is below that of the energy balance [m]. */
+    private double additionInTime() {
+        Optional<Extreme> slow = handover.assessment().balance().of(Quantity.REQUIRED_ELEVATION);
+        Optional<Extreme> fast = handover.assessment().inTime().of(Quantity.REQUIRED_ELEVATION);
+        return slow.isEmpty() || fast.isEmpty()
+                ? 0
+                : Math.max(0, slow.get().value() - fast.get().value());
     }
 
     /**
@@ -208,5 +229,20 @@ public final class DataSheet {
                             new AnchorLoad(s.id(), g.factored(), s.capacity().orElse(Double.NaN))));
         }
         return List.copyOf(list);
+    }
+
+    /**
+     * Workers whose stated deployment forces lie closer together than average and maximum of one drop were published to.
+     *
+     * @return ids of the workers; unmodifiable
+     */
+    public List<String> narrowForces() {
+        return design().workers().stream()
+                .filter(w -> w.connection().kind() == Connection.Kind.LANYARD_WITH_ABSORBER)
+                .filter(w -> PublishedScatter.isNarrower(
+                        w.connection().curve(DeploymentForce.CLEARANCE),
+                        w.connection().curve(DeploymentForce.MAXIMUM)))
+                .map(Worker::id)
+                .toList();
     }
 }

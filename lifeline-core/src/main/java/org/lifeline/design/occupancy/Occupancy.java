@@ -9,7 +9,6 @@ import org.lifeline.design.assessment.Assessment;
 import org.lifeline.design.criteria.Criterion;
 import org.lifeline.design.criteria.CriterionResult;
 import org.lifeline.design.envelope.Envelope;
-import org.lifeline.design.envelope.EnvelopeResult;
 import org.lifeline.design.envelope.Extremes;
 import org.lifeline.model.Fall;
 import org.lifeline.model.Lifeline;
@@ -20,7 +19,8 @@ import org.lifeline.model.Worker;
  * Looks for the largest number of workers that may be hooked on so that all criteria are met.
  *
  * <p>First every span by itself: one worker, two, three, until a criterion breaks or the crew ends. Then the whole line, with no
- * more in each span than it takes. The numbers grow one by one, so that a number counts only if every smaller one is met as
+ * more in each span than it takes. In every arrangement the fall is moved along the span, in all combinations of temperature
+ * and force that may govern and with the attachment running and held. The numbers grow one by one, so that a number counts only if every smaller one is met as
  * well. A criterion that cannot be evaluated counts as not met. Immutable and thread-safe.
  *
  * @since 1.0.0
@@ -54,13 +54,13 @@ public final class Occupancy {
                         "[]",
                         "must name at least one: without any, every number is met")
                 .throwIfAny();
-        return new Occupancy(List.copyOf(criteria), Envelope.withDefaults().withIntervals(8), null);
+        return new Occupancy(List.copyOf(criteria), Envelope.withDefaults(), null);
     }
 
     /**
-     * The same with another envelope, for example with tolerances.
+     * The same with the combinations of another envelope, for example one with tolerances.
      *
-     * @param value the envelope
+     * @param value the envelope whose combinations are tried
      * @return the new analysis
      */
     public Occupancy withEnvelope(Envelope value) {
@@ -122,8 +122,7 @@ public final class Occupancy {
             Arrangements a = new Arrangements(design.line(), span);
             a.inOneSpan(selection);
             tried += a.falls().size();
-            EnvelopeResult found = envelope.solve(with(design, selection, a.falls()));
-            add(broken, found.inSpan(span));
+            add(broken, new SpanScan(with(design, selection, a.falls()), envelope).run(span));
         }
         return new TriedNumber(n, span, tried, broken);
     }
@@ -143,9 +142,8 @@ public final class Occupancy {
                     a.inOneSpan(selection);
                 }
                 a.overTheLine(selection, capacity);
-                EnvelopeResult found = envelope.solve(with(design, selection, a.falls()));
                 tried += a.falls().size();
-                add(broken, found.inSpan(span));
+                add(broken, new SpanScan(with(design, selection, a.falls()), envelope).run(span));
                 String at = "span " + span + ", ";
                 a.falls().forEach(f -> falls.add(renamed(f, at + f.id())));
             }

@@ -213,6 +213,8 @@ public final class CriteriaSection {
             case UNITED_STATES -> "United States, federal";
             case QUEBEC -> "Québec";
             case ALBERTA -> "Alberta";
+            case ONTARIO -> "Ontario";
+            case BRITISH_COLUMBIA -> "British Columbia";
             case MANITOBA -> "Manitoba";
             case EUROPE -> "Europe";
             case SINGAPORE -> "Singapore";

@@ -33,6 +33,7 @@ import org.lifeline.file.output.OutputSet;
 import org.lifeline.model.LifelineDesign;
 import org.lifeline.model.Passage;
 import org.lifeline.model.absorber.DeploymentForce;
+import org.lifeline.model.absorber.PublishedScatter;
 import org.lifeline.report.document.InertText;
 
 /** Nobody knows pretension, friction, mass and deployment force exactly: a Monte Carlo study of a design. */
@@ -144,7 +145,10 @@ public final class UncertainLine {
         }
     }
 
-    /** Scatter about what the design states: pretension 15 %, absorbers 8 % below their maximum with 6 %. */
+    /**
+     * Scatter about what the design states: pretension 15 %; absorbers as published on average ({@link PublishedScatter}), with 6 %
+     * about it.
+     */
     static List<UncertainVariable> variables(LifelineDesign design) {
         Interval any = Interval.of(1, 1e6);
         List<UncertainVariable> list = new ArrayList<>();
@@ -164,7 +168,8 @@ public final class UncertainLine {
         if (DoubleStream.of(forces).allMatch(f -> f > 0)) {
             double most = DoubleStream.of(forces).max().orElseThrow();
             list.add(new UncertainVariable(
-                    DesignVariables.deploymentForce(any), Distribution.normal(0.92 * most, 0.06 * most)));
+                    DesignVariables.deploymentForce(any),
+                    Distribution.normal(PublishedScatter.AVERAGE_OVER_MAXIMUM * most, 0.06 * most)));
         }
         return list;
     }
