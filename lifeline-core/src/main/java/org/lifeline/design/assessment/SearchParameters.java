@@ -34,6 +34,9 @@ final class SearchParameters {
      */
     static final double EXPECTED_ALLOWANCE = 0.08;
 
+    /** Multiple of what a low-pass filter takes off a peak that its allowance is at least [-]. */
+    static final double SPIKE = 1.5;
+
     /** The survey's error of a distance [m]; on the same cases 2 mm, deployment apart. */
     static final double SURVEY_LENGTH_ERROR = 5e-3;
 
