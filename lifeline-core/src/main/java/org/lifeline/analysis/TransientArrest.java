@@ -156,9 +156,8 @@ public final class TransientArrest {
      */
     public TransientArrest withDuration(double value) {
         new Violations().positive("duration", value, "s").throwIfAny();
-        Motion.Sampling old = numerics.course().sampling();
-        return with(new MeshRefinement.Course(
-                new Motion.Sampling(value, old.interval()), numerics.course().afterCatch()));
+        double interval = numerics.course().sampling().interval();
+        return with(numerics.course().sampled(new Motion.Sampling(value, interval)));
     }
 
     /**
@@ -172,7 +171,17 @@ public final class TransientArrest {
      */
     public TransientArrest withEndAfterFirstCatch(double value) {
         new Violations().notNegative("endAfterFirstCatch", value, "s").throwIfAny();
-        return with(new MeshRefinement.Course(numerics.course().sampling(), OptionalDouble.of(value)));
+        return with(numerics.course().endedAfterCatch(value));
+    }
+
+    /**
+     * The same with steps twice as long, axial elasticity implicit: for a survey of many cases. It loses short peaks, which the
+     * energies do not show: a tension may be some per cent low.
+     *
+     * @return the new analysis
+     */
+    public TransientArrest withLongSteps() {
+        return with(numerics.course().inLongSteps());
     }
 
     /**
@@ -184,9 +193,8 @@ public final class TransientArrest {
      */
     public TransientArrest withSampling(double value) {
         new Violations().positive("sampling", value, "s").throwIfAny();
-        Motion.Sampling old = numerics.course().sampling();
-        return with(new MeshRefinement.Course(
-                new Motion.Sampling(old.duration(), value), numerics.course().afterCatch()));
+        double duration = numerics.course().sampling().duration();
+        return with(numerics.course().sampled(new Motion.Sampling(duration, value)));
     }
 
     /**
