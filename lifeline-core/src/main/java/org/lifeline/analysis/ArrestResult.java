@@ -5,7 +5,6 @@ import static java.util.Objects.requireNonNull;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
-import org.jspecify.annotations.Nullable;
 import org.lifeline.analysis.clearance.Clearance;
 import org.lifeline.analysis.explain.CalculationStep;
 import org.lifeline.analysis.explain.Explanations;
@@ -14,9 +13,13 @@ import org.lifeline.analysis.state.InlineAbsorberState;
 import org.lifeline.analysis.state.SupportReaction;
 import org.lifeline.analysis.warning.Warning;
 import org.lifeline.base.Convergence;
+import org.lifeline.base.InputRule;
+import org.lifeline.base.Interval;
 import org.lifeline.base.Point;
 import org.lifeline.base.UnitSystem;
 import org.lifeline.base.Violations;
+import org.lifeline.base.canonical.Canonical;
+import org.lifeline.base.canonical.CanonicalForm;
 import org.lifeline.model.Attachment;
 import org.lifeline.model.Fall;
 import org.lifeline.model.Lifeline;
@@ -31,7 +34,7 @@ import org.lifeline.model.absorber.DeploymentForce;
  *
  * <p>Immutable and thread-safe.
  */
-public final class ArrestResult {
+public final class ArrestResult implements Canonical {
     private final Conditions conditions;
     private final LineEquilibrium before;
     private final LineEquilibrium peak;
@@ -51,7 +54,7 @@ public final class ArrestResult {
     private final Worker hardestArrested;
     private final Worker clearanceWorker;
 
-    private ArrestResult(Builder b) {
+    ArrestResult(ArrestResultBuilder b) {
         this.conditions = b.conditions;
         this.before = requireNonNull(b.before, "before");
         this.peak = requireNonNull(b.peak, "peak");
@@ -74,123 +77,6 @@ public final class ArrestResult {
 
     /** What an analysis was asked for. */
     record Conditions(Fall fall, DeploymentForce side, Method method, Optional<AttachmentLimit> limit) {}
-
-    /** Collects what an analysis has found. Not thread-safe. */
-    static final class Builder {
-        private final Conditions conditions;
-        private @Nullable LineEquilibrium before;
-        private @Nullable LineEquilibrium peak;
-        private @Nullable Point attachmentBefore;
-        private @Nullable Point attachmentAtPeak;
-        private double freeFall = Double.NaN;
-        private List<Double> deployments = List.of();
-        private boolean bound;
-        private double arrestForce = Double.NaN;
-        private double lineLoad = Double.NaN;
-        private boolean bottomedOut;
-        private @Nullable EnergyAccount energy;
-        private double pathWork = Double.NaN;
-        private @Nullable Clearance clearance;
-        private double harnessStretch;
-        private Optional<MotionSummary> motion = Optional.empty();
-        private Worker hardestArrested;
-        private Worker clearanceWorker;
-
-        Builder(Conditions conditions) {
-            this.conditions = conditions;
-            hardestArrested = conditions.fall.fallers().get(0);
-            clearanceWorker = hardestArrested;
-        }
-
-        Builder hardestArrested(Worker value) {
-            hardestArrested = value;
-            return this;
-        }
-
-        Builder clearanceWorker(Worker value) {
-            clearanceWorker = value;
-            return this;
-        }
-
-        Builder before(LineEquilibrium value) {
-            before = value;
-            return this;
-        }
-
-        Builder peak(LineEquilibrium value) {
-            peak = value;
-            return this;
-        }
-
-        Builder attachmentBefore(Point value) {
-            attachmentBefore = value;
-            return this;
-        }
-
-        Builder attachmentAtPeak(Point value) {
-            attachmentAtPeak = value;
-            return this;
-        }
-
-        Builder freeFall(double value) {
-            freeFall = value;
-            return this;
-        }
-
-        Builder deployments(List<Double> value) {
-            deployments = value;
-            return this;
-        }
-
-        Builder bound(boolean value) {
-            bound = value;
-            return this;
-        }
-
-        Builder arrestForce(double value) {
-            arrestForce = value;
-            return this;
-        }
-
-        Builder lineLoad(double value) {
-            lineLoad = value;
-            return this;
-        }
-
-        Builder bottomedOut(boolean value) {
-            bottomedOut = value;
-            return this;
-        }
-
-        Builder energy(EnergyAccount value) {
-            energy = value;
-            return this;
-        }
-
-        Builder pathWork(double value) {
-            pathWork = value;
-            return this;
-        }
-
-        Builder clearance(Clearance value) {
-            clearance = value;
-            return this;
-        }
-
-        Builder harnessStretch(double value) {
-            harnessStretch = value;
-            return this;
-        }
-
-        Builder motion(MotionSummary value) {
-            motion = Optional.of(value);
-            return this;
-        }
-
-        ArrestResult build() {
-            return new ArrestResult(this);
-        }
-    }
 
     /**
      * The line.
@@ -446,11 +332,7 @@ public final class ArrestResult {
     public double slip(int support) {
         int last = peak.supports().size() - 1;
         new Violations()
-                .require(
-                        support >= 0 && support <= last,
-                        "support",
-                        Integer.toString(support),
-                        "must be the number of a support from 0 to " + last)
+                .numbered("support", support, Interval.of(0, last), InputRule.NO_SUCH_SUPPORT_NUMBER)
                 .throwIfAny();
         double moved = peak.supports().get(support).slip()
                 - before.supports().get(support).slip();
@@ -596,5 +478,10 @@ public final class ArrestResult {
      */
     public List<CalculationStep> explainIn(UnitSystem system) {
         return Explanations.of(this, system);
+    }
+
+    @Override
+    public CanonicalForm canonicalForm() {
+        return ResultForms.of(this);
     }
 }

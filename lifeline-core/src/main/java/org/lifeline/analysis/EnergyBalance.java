@@ -11,8 +11,9 @@ import org.lifeline.analysis.clearance.ClearanceAccount.Levels;
 import org.lifeline.analysis.state.LoadPosition;
 import org.lifeline.base.PlausibleRange;
 import org.lifeline.base.Point;
-import org.lifeline.base.Violation;
 import org.lifeline.base.Violations;
+import org.lifeline.base.canonical.Canonical;
+import org.lifeline.base.canonical.CanonicalForm;
 import org.lifeline.internal.line.LineEnergy;
 import org.lifeline.internal.path.LineModel;
 import org.lifeline.internal.path.LoadPath;
@@ -34,7 +35,7 @@ import org.lifeline.model.absorber.DeploymentForce;
  *
  * <p>Immutable and thread-safe.
  */
-public final class EnergyBalance {
+public final class EnergyBalance implements Canonical {
     private final @Nullable Double temperature;
     private final DeploymentForce side;
     private final ClearanceRules clearance;
@@ -177,7 +178,7 @@ public final class EnergyBalance {
         Worker hardest = fall.fallers().get(found.forces().indexOf(found.largestForce()));
         Levels levels = new Levels(start.point().z(), end.z(), OptionalDouble.empty(), place.isAtSupport());
         WorkerClearance needed = account(line, fall, found.extensions(), levels, end);
-        return new ArrestResult.Builder(
+        return new ArrestResultBuilder(
                         new ArrestResult.Conditions(fall, side, Method.ENERGY_BALANCE, attachmentLimit(fall)))
                 .before(start.before())
                 .peak(peak)
@@ -269,13 +270,9 @@ public final class EnergyBalance {
 
     static void checkPlaces(Lifeline line, Fall fall) {
         Violations v = new Violations();
-        for (Violation each : line.check(fall.place())) {
-            v.add(each.below("fall"));
-        }
+        v.addAll(line.check(fall.place()), "fall.at");
         for (int i = 0; i < fall.hanging().size(); i++) {
-            for (Violation each : line.check(fall.hanging().get(i).place())) {
-                v.add(each.below("fall.hanging[" + i + "]"));
-            }
+            v.addAll(line.check(fall.hanging().get(i).place()), "fall.hanging[" + i + "].place");
         }
         v.throwIfAny();
     }
@@ -303,5 +300,17 @@ public final class EnergyBalance {
             throw new IllegalStateException("unreachable: a fall has at least one faller");
         }
         return worst;
+    }
+
+    @Override
+    public CanonicalForm canonicalForm() {
+        CanonicalForm.Builder b = CanonicalForm.builder("energy balance");
+        if (temperature != null) {
+            b.number("temperature", temperature, "°C");
+        }
+        return b.text("side", side.name())
+                .part("clearance", clearance)
+                .text("attachmentLimit", limit.name())
+                .build();
     }
 }

@@ -10,11 +10,16 @@ import org.lifeline.analysis.state.InlineAbsorberState;
 import org.lifeline.analysis.state.LoadPosition;
 import org.lifeline.analysis.state.SupportReaction;
 import org.lifeline.base.Convergence;
+import org.lifeline.base.GivenValue;
+import org.lifeline.base.InputRule;
+import org.lifeline.base.Interval;
 import org.lifeline.base.InvalidInputException;
 import org.lifeline.base.Point;
 import org.lifeline.base.UnitSystem;
 import org.lifeline.base.Violation;
 import org.lifeline.base.Violations;
+import org.lifeline.base.canonical.Canonical;
+import org.lifeline.base.canonical.CanonicalForm;
 import org.lifeline.internal.line.Piece;
 import org.lifeline.internal.path.LineModel;
 import org.lifeline.model.Lifeline;
@@ -27,7 +32,7 @@ import org.lifeline.model.absorber.LoadingCurve;
  *
  * <p>Immutable and thread-safe.
  */
-public final class LineEquilibrium {
+public final class LineEquilibrium implements Canonical {
     private final Lifeline line;
     private final double temperature;
     private final List<SpanState> spans;
@@ -172,11 +177,7 @@ public final class LineEquilibrium {
      */
     public SpanState span(int number) {
         new Violations()
-                .require(
-                        number >= 1 && number <= spans.size(),
-                        "span",
-                        Integer.toString(number),
-                        "must be a span from 1 to " + spans.size())
+                .numbered("span", number, Interval.of(1, spans.size()), InputRule.NO_SUCH_SPAN)
                 .throwIfAny();
         return spans.get(number - 1);
     }
@@ -201,10 +202,8 @@ public final class LineEquilibrium {
         return supports.stream()
                 .filter(s -> s.id().equals(id))
                 .findFirst()
-                .orElseThrow(() -> new InvalidInputException(List.of(new Violation(
-                        "support",
-                        String.valueOf(id),
-                        "is not the id of one of the " + supports.size() + " supports"))));
+                .orElseThrow(() -> new InvalidInputException(List.of(
+                        Violation.of("support", GivenValue.text(String.valueOf(id)), InputRule.NO_SUCH_SUPPORT))));
     }
 
     /**
@@ -261,13 +260,7 @@ public final class LineEquilibrium {
      * @throws InvalidInputException if there is no interval
      */
     public List<Point> shape(int intervalsPerPiece) {
-        new Violations()
-                .require(
-                        intervalsPerPiece >= 1,
-                        "intervalsPerPiece",
-                        Integer.toString(intervalsPerPiece),
-                        "must be at least 1")
-                .throwIfAny();
+        new Violations().atLeast("intervalsPerPiece", intervalsPerPiece, 1).throwIfAny();
         List<Point> list = new ArrayList<>();
         spans.forEach(s -> list.addAll(s.shape(intervalsPerPiece)));
         return List.copyOf(list);
@@ -299,5 +292,10 @@ public final class LineEquilibrium {
      */
     public List<CalculationStep> explainIn(UnitSystem system) {
         return Explanations.of(this, system);
+    }
+
+    @Override
+    public CanonicalForm canonicalForm() {
+        return ResultForms.of(this);
     }
 }

@@ -1,8 +1,13 @@
 package org.lifeline.analysis;
 
 import java.util.Arrays;
+import org.lifeline.base.AllowedRange;
 import org.lifeline.base.Convergence;
+import org.lifeline.base.GivenValue;
+import org.lifeline.base.InputRule;
+import org.lifeline.base.Interval;
 import org.lifeline.base.NoEquilibriumException;
+import org.lifeline.base.Violation;
 import org.lifeline.base.Violations;
 import org.lifeline.internal.catenary.LoadedSpan;
 
@@ -290,11 +295,9 @@ public final class LoadedSpans {
             Violations v = new Violations();
             for (int c = 0; c < columns.length; c++) {
                 int n = columns[c].length;
-                v.require(
-                        n == rows || n == 1,
-                        NAMES[c],
-                        n + " numbers",
-                        "must have one number, or one for each of the " + rows + " rows");
+                if (n != rows && n != 1) {
+                    v.add(NAMES[c], GivenValue.countOf(n, "numbers"), InputRule.COLUMN_LENGTH, rows);
+                }
                 for (int i = 0; i < n; i++) {
                     check(v, c, i);
                 }
@@ -317,14 +320,21 @@ public final class LoadedSpans {
                         default -> x > 0 && x < Double.POSITIVE_INFINITY;
                     };
             if (!fine) {
-                String rule =
+                GivenValue given = GivenValue.number(x, UNITS[c]);
+                String path = NAMES[c] + "[" + row + "]";
+                v.add(
                         switch (c) {
-                            case 1 -> "must be a number";
-                            case 2, 6 -> "must not be negative";
-                            case 5 -> "must lie above 0 and below 1";
-                            default -> "must be above zero";
-                        };
-                v.require(false, NAMES[c] + "[" + row + "]", Violations.show(x, UNITS[c]), rule);
+                            case 1 ->
+                                Violation.of(path, given, InputRule.NOT_FINITE).allowing(AllowedRange.finite());
+                            case 2, 6 ->
+                                Violation.of(path, given, InputRule.NEGATIVE).allowing(AllowedRange.atLeast(0));
+                            case 5 ->
+                                Violation.of(path, given, InputRule.NOT_INSIDE_RANGE, 0, 1)
+                                        .allowing(AllowedRange.inside(Interval.of(0, 1)));
+                            default ->
+                                Violation.of(path, given, InputRule.NOT_ABOVE_ZERO)
+                                        .allowing(AllowedRange.above(0));
+                        });
             }
         }
     }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.lifeline.analysis.state.InlineAbsorberState;
+import org.lifeline.analysis.warning.Measured;
 import org.lifeline.analysis.warning.Warning;
 import org.lifeline.base.Vector3;
 import org.lifeline.model.Support;
@@ -16,8 +17,8 @@ final class ResultWarnings {
     /** Strain to which a cable given by its stiffness alone is taken [-]: wire ropes break at 2 to 4 %, common practice. */
     static final double STRAIN = 0.05;
 
-    /** Steepest cable [°]: that of the steepest span of the model. */
-    static final double SLOPE = 80;
+    /** Steepest cable [rad]: that of the steepest span of the model. */
+    static final double SLOPE = Math.toRadians(80);
 
     /** Way along the cable that counts as running far [m]: our own choice. */
     static final double RUN = 0.5;
@@ -37,9 +38,9 @@ final class ResultWarnings {
         return List.copyOf(w.list);
     }
 
-    private void add(Warning.Code code, String where, double value, double limit) {
-        if (value > limit) {
-            list.add(new Warning(code, where, value, limit));
+    private void add(Warning.Code code, String subject, Measured measured) {
+        if (measured.value() > measured.limit()) {
+            list.add(Warning.of(code, subject).with(measured));
         }
     }
 
@@ -48,37 +49,43 @@ final class ResultWarnings {
         LoadElongation law = cable.elongation();
         double tension = arrest.maximumTension();
         if (law.isStiffnessAlone()) {
-            add(Warning.Code.CABLE_STRAIN, "cable", law.strain(tension), STRAIN);
+            add(Warning.Code.CABLE_STRAIN, "cable", new Measured(law.strain(tension), "-", STRAIN));
         } else {
             double last = law.corners().get(law.corners().size() - 1).tension();
-            add(Warning.Code.CABLE_CURVE, "cable", tension, last);
+            add(Warning.Code.CABLE_CURVE, "cable", new Measured(tension, "N", last));
         }
         cable.breakingStrength()
-                .ifPresent(s -> add(Warning.Code.CABLE_STRENGTH, "cable", tension, s * cable.terminationEfficiency()));
+                .ifPresent(s -> add(
+                        Warning.Code.CABLE_STRENGTH,
+                        "cable",
+                        new Measured(tension, "N", s * cable.terminationEfficiency())));
         for (SpanState span : arrest.peak().spans()) {
             double steepest = 0;
             for (CablePiece piece : span.pieces()) {
                 steepest = Math.max(steepest, Math.max(slope(piece.startTension()), slope(piece.endTension())));
             }
-            add(Warning.Code.CABLE_SLOPE, "span " + span.number(), steepest, SLOPE);
+            add(Warning.Code.CABLE_SLOPE, "span " + span.number(), new Measured(steepest, "rad", SLOPE));
         }
     }
 
-    /** Angle to the horizontal [°]; 0 for a piece without tension, whose direction says nothing. */
+    /** Angle to the horizontal [rad]; 0 for a piece without tension, whose direction says nothing. */
     private static double slope(Vector3 tension) {
         return tension.magnitude() < Tolerances.NO_TENSION
                 ? 0
-                : Math.toDegrees(Math.atan2(Math.abs(tension.z()), tension.horizontal()));
+                : Math.atan2(Math.abs(tension.z()), tension.horizontal());
     }
 
     private void anchors() {
         for (Support s : arrest.line().supports()) {
-            s.capacity().ifPresent(c -> add(Warning.Code.ANCHOR_CAPACITY, s.id(), arrest.anchorLoad(s.id()), c));
+            s.capacity()
+                    .ifPresent(c ->
+                            add(Warning.Code.ANCHOR_CAPACITY, s.id(), new Measured(arrest.anchorLoad(s.id()), "N", c)));
         }
         for (InlineAbsorberState each : arrest.inlineAbsorbers()) {
             if (each.bottomedOut()) {
                 double limit = each.extension() + Math.min(0, each.remaining());
-                list.add(new Warning(Warning.Code.INLINE_BOTTOMED_OUT, each.supportId(), each.extension(), limit));
+                list.add(Warning.of(Warning.Code.INLINE_BOTTOMED_OUT, each.supportId())
+                        .with(new Measured(each.extension(), "m", limit)));
             }
         }
     }
@@ -92,11 +99,9 @@ final class ResultWarnings {
                         ? each
                         : least;
             }
-            list.add(new Warning(
-                    Warning.Code.BOTTOMED_OUT,
-                    least.id(),
-                    arrest.deployment(),
-                    least.connection().maximumExtension()));
+            list.add(Warning.of(Warning.Code.BOTTOMED_OUT, least.id())
+                    .with(new Measured(
+                            arrest.deployment(), "m", least.connection().maximumExtension())));
         }
         if (arrest.isBound()) {
             double heaviest = 0;
@@ -105,11 +110,12 @@ final class ResultWarnings {
                 heaviest = Math.max(heaviest, each.mass());
                 lightest = Math.min(lightest, each.mass());
             }
-            list.add(new Warning(Warning.Code.UNEQUAL_FALLERS, "fallers", heaviest / lightest, 1));
+            list.add(Warning.of(Warning.Code.UNEQUAL_FALLERS, "fallers")
+                    .with(new Measured(heaviest / lightest, "-", 1)));
         }
         if (arrest.attachmentLimit().equals(Optional.of(AttachmentLimit.RUNNING))) {
             double run = arrest.attachmentAtPeak().horizontalDistance(arrest.attachmentBefore());
-            add(Warning.Code.ATTACHMENT_RUNS, "span " + arrest.span(), run, RUN);
+            add(Warning.Code.ATTACHMENT_RUNS, "span " + arrest.span(), new Measured(run, "m", RUN));
         }
     }
 }

@@ -5,8 +5,9 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.lifeline.analysis.state.AppliedLoad;
 import org.lifeline.base.PlausibleRange;
-import org.lifeline.base.Violation;
 import org.lifeline.base.Violations;
+import org.lifeline.base.canonical.Canonical;
+import org.lifeline.base.canonical.CanonicalForm;
 import org.lifeline.internal.path.LineModel;
 import org.lifeline.model.Attachment;
 import org.lifeline.model.Lifeline;
@@ -17,7 +18,7 @@ import org.lifeline.model.Place;
  *
  * <p>Immutable and thread-safe.
  */
-public final class Statics {
+public final class Statics implements Canonical {
     private final @Nullable Double temperature;
 
     private Statics(@Nullable Double temperature) {
@@ -92,10 +93,14 @@ public final class Statics {
     private static void checkPlaces(Lifeline line, List<AppliedLoad> loads) {
         Violations v = new Violations();
         for (int i = 0; i < loads.size(); i++) {
-            for (Violation each : line.check(loads.get(i).place())) {
-                v.add(each.below("loads[" + i + "].place"));
-            }
+            v.addAll(line.check(loads.get(i).place()), "loads[" + i + "].place");
         }
         v.throwIfAny();
+    }
+
+    @Override
+    public CanonicalForm canonicalForm() {
+        CanonicalForm.Builder b = CanonicalForm.builder("statics");
+        return (temperature == null ? b : b.number("temperature", temperature, "°C")).build();
     }
 }

@@ -4,12 +4,17 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
+import org.lifeline.base.AllowedRange;
 import org.lifeline.base.Convergence;
+import org.lifeline.base.GivenValue;
+import org.lifeline.base.InputRule;
 import org.lifeline.base.NoEquilibriumException;
 import org.lifeline.base.PlausibleRange;
 import org.lifeline.base.Point;
 import org.lifeline.base.Violation;
 import org.lifeline.base.Violations;
+import org.lifeline.base.canonical.Canonical;
+import org.lifeline.base.canonical.CanonicalForm;
 import org.lifeline.internal.motion.MeshRefinement;
 import org.lifeline.internal.motion.Motion;
 import org.lifeline.internal.motion.MotionSetup;
@@ -33,7 +38,7 @@ import org.lifeline.model.absorber.DeploymentForce;
  *
  * <p>Immutable and thread-safe.
  */
-public final class TransientArrest {
+public final class TransientArrest implements Canonical {
     /**
      * Damping time τ of a cable that states none [s]: no source. It makes 0.6 % of critical damping at 10 Hz and 6 % at
      * 100 Hz; the theory page shows how little the peaks depend on it.
@@ -54,6 +59,12 @@ public final class TransientArrest {
 
     /** Interval of the histories by default [s]: ten samples in a period at 100 Hz. */
     private static final double SAMPLING = 1e-3;
+
+    /** Most samples of a history: with some tens of columns they take about a quarter of a gigabyte. */
+    private static final int MOST_SAMPLES = 1_000_000;
+
+    /** Most halvings of mesh and step: each takes four times as long. */
+    private static final int MOST_REFINEMENTS = 12;
 
     /** Drift of the energies, as a share of the energy of the fall, beyond which a motion is lost [-]. */
     private static final double LOST = 0.1;
@@ -150,13 +161,14 @@ public final class TransientArrest {
     /**
      * The same over another time.
      *
-     * @param value time from the start of the fall [s], above zero
+     * @param value time from the start of the fall [s], from 1e-3 to 600, and at most a million samples
      * @return the new analysis
-     * @throws org.lifeline.base.InvalidInputException if it is not above zero
+     * @throws org.lifeline.base.InvalidInputException if it is out of range
      */
     public TransientArrest withDuration(double value) {
-        new Violations().positive("duration", value, "s").throwIfAny();
+        PlausibleRange.DURATION.required("duration", value);
         double interval = numerics.course().sampling().interval();
+        notTooMany("duration", value, value / interval);
         return with(numerics.course().sampled(new Motion.Sampling(value, interval)));
     }
 
@@ -187,14 +199,25 @@ public final class TransientArrest {
     /**
      * The same with histories sampled at another interval. Peaks are taken at every step all the same.
      *
-     * @param value time between two samples [s], above zero
+     * @param value time between two samples [s], from 1e-6 to 10, and at most a million samples
      * @return the new analysis
-     * @throws org.lifeline.base.InvalidInputException if it is not above zero
+     * @throws org.lifeline.base.InvalidInputException if it is out of range
      */
     public TransientArrest withSampling(double value) {
-        new Violations().positive("sampling", value, "s").throwIfAny();
+        PlausibleRange.SAMPLING.required("sampling", value);
         double duration = numerics.course().sampling().duration();
+        notTooMany("sampling", value, duration / value);
         return with(numerics.course().sampled(new Motion.Sampling(duration, value)));
+    }
+
+    private static void notTooMany(String path, double value, double samples) {
+        new Violations()
+                .require(
+                        samples <= MOST_SAMPLES,
+                        path,
+                        Violations.show(value, "s"),
+                        "must not make more than " + MOST_SAMPLES + " samples of a history")
+                .throwIfAny();
     }
 
     /**
@@ -213,12 +236,12 @@ public final class TransientArrest {
     /**
      * The same starting from another mesh.
      *
-     * @param value length that segments of the first mesh should have in the spans where somebody falls [m], above zero
+     * @param value length that segments of the first mesh should have in the spans where somebody falls [m], from 1e-3 to 1000
      * @return the new analysis
-     * @throws org.lifeline.base.InvalidInputException if it is not above zero
+     * @throws org.lifeline.base.InvalidInputException if it is out of range
      */
     public TransientArrest withSegmentLength(double value) {
-        new Violations().positive("segmentLength", value, "m").throwIfAny();
+        PlausibleRange.SEGMENT_LENGTH.required("segmentLength", value);
         return with(new MeshRefinement.Request(
                 numerics.accuracy(), numerics.refinements(), OptionalDouble.of(value), numerics.course()));
     }
@@ -226,14 +249,19 @@ public final class TransientArrest {
     /**
      * The same with another limit of refinement.
      *
-     * @param most how often mesh and step may be halved, not negative; below 2 nothing is known of the error, and every
+     * @param most how often mesh and step may be halved, from 0 to 12; below 2 nothing is known of the error, and every
      *     allowance of the result is infinite
      * @return the new analysis
-     * @throws org.lifeline.base.InvalidInputException if it is negative
+     * @throws org.lifeline.base.InvalidInputException if it is out of range
      */
     public TransientArrest withRefinements(int most) {
         new Violations()
-                .require(most >= 0, "refinements", Integer.toString(most), "must not be negative")
+                .atLeast("refinements", most, 0)
+                .require(
+                        most <= MOST_REFINEMENTS,
+                        "refinements",
+                        Integer.toString(most),
+                        "must be at most " + MOST_REFINEMENTS)
                 .throwIfAny();
         return with(new MeshRefinement.Request(numerics.accuracy(), most, numerics.segment(), numerics.course()));
     }
@@ -260,14 +288,12 @@ public final class TransientArrest {
      */
     public TransientArrest withLaterFall(Fall fall, double time) {
         Violations.required("laterFall", fall);
-        new Violations()
-                .notNegative("laterFall.time", time, "s")
-                .require(
-                        fall.hanging().isEmpty(),
-                        "laterFall.hanging",
-                        fall.hanging().size() + " workers",
-                        "must be named by the first fall")
-                .throwIfAny();
+        Violations v = new Violations().notNegative("laterFall.time", time, "s");
+        int hanging = fall.hanging().size();
+        if (hanging > 0) {
+            v.add("laterFall.hanging", GivenValue.countOf(hanging, "workers"), InputRule.HANGING_IN_LATER_FALL);
+        }
+        v.throwIfAny();
         List<Timed> list = new ArrayList<>(later);
         list.add(new Timed(fall, time, false));
         return new TransientArrest(conditions, numerics, held, list);
@@ -306,7 +332,7 @@ public final class TransientArrest {
         Violations v = new Violations();
         attach(c, setup, new Timed(fall, 0, true), "duration", v);
         for (int i = 0; i < later.size(); i++) {
-            attach(c, setup, later.get(i), "laterFalls[" + i + "].time", v);
+            attach(c, setup, later.get(i), "laterFall[" + i + "].time", v);
         }
         v.throwIfAny();
         MeshRefinement motion = MeshRefinement.run(setup, numerics);
@@ -343,21 +369,20 @@ public final class TransientArrest {
         EnergyBalance.checkPlaces(line, fall);
         Violations v = new Violations();
         v.positive("cable.massPerLength", line.cable().massPerLength(line.gravity()), "kg/m");
-        v.require(
-                later.isEmpty() || numerics.course().afterCatch().isEmpty(),
-                "endAfterFirstCatch",
-                later.size() + " later falls",
-                "must not be asked for together with later falls");
+        if (!later.isEmpty() && numerics.course().afterCatch().isPresent()) {
+            GivenValue given = GivenValue.countOf(later.size(), "later falls");
+            v.add("endAfterFirstCatch", given, InputRule.EXCLUDES, "later falls");
+        }
         List<String> seen = new ArrayList<>();
         fall.fallers().forEach(w -> seen.add(w.id()));
         fall.hanging().forEach(h -> seen.add(h.worker().id()));
         for (int i = 0; i < later.size(); i++) {
-            String path = "laterFalls[" + i + "]";
-            for (Violation each : line.check(later.get(i).fall.place())) {
-                v.add(each.below(path));
-            }
+            String path = "laterFall[" + i + "]";
+            v.addAll(line.check(later.get(i).fall.place()), path + ".at");
             for (Worker w : later.get(i).fall.fallers()) {
-                v.require(!seen.contains(w.id()), path + ".fallers", w.id(), "must take part only once");
+                if (seen.contains(w.id())) {
+                    v.add(path + ".faller", GivenValue.text(w.id()), InputRule.TAKES_PART_TWICE);
+                }
                 seen.add(w.id());
             }
         }
@@ -413,14 +438,15 @@ public final class TransientArrest {
             }
             double caught = each.time + Math.sqrt(2 * free / model.line().gravity());
             double end = numerics.course().sampling().duration();
-            v.require(
-                    caught < end,
-                    path,
-                    first ? Violations.show(end, "s") : Violations.show(each.time, "s"),
-                    first
-                            ? "must be longer than the free fall, " + caught + " s"
-                            : "must be early enough for " + w.id() + ", who is caught at " + caught
-                                    + " s, to be caught before the run ends at " + end + " s");
+            if (!(caught < end)) {
+                String rule = first
+                        ? "longer than the free fall, " + caught + " s"
+                        : "early enough for " + w.id() + ", who is caught at " + caught
+                                + " s, to be caught before the run ends at " + end + " s";
+                v.add(Violation.of(
+                                path, GivenValue.number(first ? end : each.time, "s"), InputRule.TIME_TOO_SHORT, rule)
+                        .allowing(first ? AllowedRange.above(caught) : AllowedRange.atMost(end - caught + each.time)));
+            }
         }
         if (place.isAtSupport()) {
             setup.attachToSupport(model.line().supportOf(place), people);
@@ -438,5 +464,25 @@ public final class TransientArrest {
         return gripped
                 ? model.materialPoint(model.hook(span, place.station(), true))
                 : model.pointAtStation(span, place.station());
+    }
+
+    @Override
+    public CanonicalForm canonicalForm() {
+        CanonicalForm.Builder b = CanonicalForm.builder("arrest in time")
+                .number("temperature", conditions.temperature, "°C")
+                .text("side", conditions.side.name())
+                .part("clearance", conditions.clearance)
+                .number("accuracy", numerics.accuracy(), "")
+                .number("refinements", numerics.refinements(), "")
+                .number("segmentLength", numerics.segment(), "m")
+                .number("duration", numerics.course().sampling().duration(), "s")
+                .number("sampling", numerics.course().sampling().interval(), "s")
+                .number("endAfterFirstCatch", numerics.course().afterCatch(), "s")
+                .text("attachmentHeld", held);
+        for (int i = 0; i < later.size(); i++) {
+            String path = CanonicalForm.Builder.element("laterFall", i);
+            b.part(path + ".fall", later.get(i).fall).number(path + ".time", later.get(i).time, "s");
+        }
+        return b.build();
     }
 }

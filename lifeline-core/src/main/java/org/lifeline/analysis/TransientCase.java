@@ -148,7 +148,7 @@ final class TransientCase {
                 harnessFall,
                 motion.firstCatchOver());
         WorkerClearance lowestReaching = clearance(log, end);
-        return new ArrestResult.Builder(new ArrestResult.Conditions(fall, side, Method.TRANSIENT, Optional.empty()))
+        return new ArrestResultBuilder(new ArrestResult.Conditions(fall, side, Method.TRANSIENT, Optional.empty()))
                 .before(before())
                 .peak(peak)
                 .attachmentBefore(people.get(first).attachment())

@@ -7,6 +7,8 @@ import org.lifeline.analysis.motion.MeshRun;
 import org.lifeline.analysis.motion.MotionHistory;
 import org.lifeline.analysis.motion.MotionPeaks;
 import org.lifeline.analysis.motion.PeakAllowances;
+import org.lifeline.base.canonical.Canonical;
+import org.lifeline.base.canonical.CanonicalForm;
 
 /**
  * An arrest in time: the arrest with the quantities that it shares with the energy balance, histories, peaks of the first
@@ -19,7 +21,7 @@ import org.lifeline.analysis.motion.PeakAllowances;
  *
  * <p>Immutable and thread-safe.
  */
-public final class TransientResult {
+public final class TransientResult implements Canonical {
     private final ArrestResult arrest;
     private final Course course;
     private final Quality quality;
@@ -249,5 +251,10 @@ public final class TransientResult {
 
     private static OptionalDouble ratio(double value, Optional<Double> to) {
         return to.isPresent() ? OptionalDouble.of(value / to.get()) : OptionalDouble.empty();
+    }
+
+    @Override
+    public CanonicalForm canonicalForm() {
+        return ResultForms.of(this);
     }
 }

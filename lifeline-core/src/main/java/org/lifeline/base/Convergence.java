@@ -1,5 +1,7 @@
 package org.lifeline.base;
 
+import java.io.Serializable;
+
 /**
  * How an iteration ended.
  *
@@ -9,7 +11,7 @@ package org.lifeline.base;
  * @param residual largest scaled residual at the end [-]
  * @param tolerance the bound that the residual was held to [-]
  */
-public record Convergence(int iterations, double residual, double tolerance) {
+public record Convergence(int iterations, double residual, double tolerance) implements Serializable {
 
     /**
      * The record of two stages, one after the other.

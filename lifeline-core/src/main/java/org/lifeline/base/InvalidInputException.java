@@ -6,12 +6,15 @@ import java.util.stream.Collectors;
 /**
  * An input cannot be used. The exception lists every violation that was found, not only the first.
  *
- * <p>Immutable and thread-safe.
+ * <p>Survives serialization. Immutable and thread-safe.
+ *
+ * @since 1.0.0
  */
 public final class InvalidInputException extends IllegalArgumentException {
     private static final long serialVersionUID = 1L;
 
-    private final transient List<Violation> violations;
+    /** Everything that is wrong with the input. */
+    private final Violation[] violations;
 
     /**
      * An exception for a list of violations.
@@ -20,7 +23,7 @@ public final class InvalidInputException extends IllegalArgumentException {
      */
     public InvalidInputException(List<Violation> violations) {
         super(violations.stream().map(Violation::toString).collect(Collectors.joining("; ")));
-        this.violations = List.copyOf(violations);
+        this.violations = violations.toArray(new Violation[0]);
     }
 
     /**
@@ -29,6 +32,6 @@ public final class InvalidInputException extends IllegalArgumentException {
      * @return the violations in the order in which they were found; unmodifiable
      */
     public List<Violation> violations() {
-        return violations;
+        return List.of(violations);
     }
 }

@@ -4,9 +4,12 @@ package org.lifeline.base;
  * Bounds of plausibility of what can be stated of a line, each with its reason. A value outside is a slip of the pen or a
  * unit mistaken, or lies where 16 digits no longer carry the answer; it is refused, not computed.
  *
- * <p>The bounds are common practice, no source, except where one is named. Immutable and thread-safe.
+ * <p>The bounds are common practice, no source, except where one is named. Each is also the code of the violation of a value
+ * outside. Immutable and thread-safe.
+ *
+ * @since 1.0.0
  */
-public enum PlausibleRange {
+public enum PlausibleRange implements ViolationCode {
     /** Coordinates and elevations [m]. */
     COORDINATE(-1e6, 1e6, "m", "farther out the position is lost in rounding; count from a nearer origin"),
     /** Straight distance between two supports [m]. */
@@ -34,6 +37,10 @@ public enum PlausibleRange {
     METALLIC_AREA(1e-8, 0.2, "m²", "no rope has such a cross-section"),
     /** Tensile grade of wires [Pa]; rope wires have 1370 to 2160 MPa. */
     TENSILE_GRADE(1e8, 1e10, "Pa", "rope wires have 1.4e9 to 2.2e9 Pa"),
+    /** Second moment of area of a post [m⁴]. */
+    SECOND_MOMENT(1e-13, 10, "m⁴", "no post has such a section"),
+    /** Elastic moment of resistance of a post [N·m]. */
+    MOMENT(1e-3, 1e9, "N·m", "no post of a lifeline resists such a moment"),
     /** Strength of a cable or an anchor [N]. */
     STRENGTH(1, 1e9, "N", "no rope or anchor of a lifeline has such a strength"),
     /** Coefficient of thermal expansion [1/K]; aramid has −5e-6, polyethylene 2e-4. */
@@ -42,6 +49,12 @@ public enum PlausibleRange {
     DAMPING_TIME(0, 1, "s", "the stress would lag behind the whole arrest"),
     /** Tension at installation [N]; what cable and terminations hold bounds it further where that is stated. */
     TENSION(1e-12, 1e12, "N", "no lifeline is tensioned like this"),
+    /** Time over which a fall is followed [s]; the first catch of the longest lines takes some seconds. */
+    DURATION(1e-3, 600, "s", "a fall is over in seconds"),
+    /** Interval between two samples of a history [s]; a motion is followed in steps of some microseconds. */
+    SAMPLING(1e-6, 10, "s", "a history cannot be finer than its steps, and coarser says nothing"),
+    /** Length of the segments of a cable in motion [m]. */
+    SEGMENT_LENGTH(1e-3, 1e3, "m", "finer segments are no longer than their rope is thick, and coarser are no cable"),
     /** Force of an absorber, a brake or a point of a loading curve [N]. */
     ARREST_FORCE(0, 1e9, "N", "no absorber takes such a force"),
     /**
@@ -117,16 +130,19 @@ public enum PlausibleRange {
      * @param value the value [unit of the range]
      */
     public void check(Violations v, String path, double value) {
+        // The words are put together only where they are needed: most values are good, and numbers take long to print.
         if (this == TEMPERATURE) {
-            v.require(value > lowest && value < highest, path, Violations.show(value, unit), reason);
+            if (!(value > lowest && value < highest)) {
+                v.add(violation(path, value).allowing(AllowedRange.inside(Interval.of(lowest, highest))));
+            }
         } else if (lowest == 0 && !(value >= 0 && Double.isFinite(value))) {
             v.notNegative(path, value, unit);
         } else if (lowest > 0 && !(value > 0 && Double.isFinite(value))) {
             v.positive(path, value, unit);
         } else if (!Double.isFinite(value)) {
             v.finite(path, value, unit);
-        } else {
-            v.require(value >= lowest && value <= highest, path, Violations.show(value, unit), rule());
+        } else if (value < lowest || value > highest) {
+            v.add(violation(path, value).allowing(AllowedRange.within(Interval.of(lowest, highest))));
         }
     }
 
@@ -153,11 +169,23 @@ public enum PlausibleRange {
      * @param count how many there are
      */
     public static void checkCount(Violations v, String path, int count) {
-        v.require(
-                count <= COUNT.highest,
-                path,
-                Integer.toString(count),
-                "must be at most " + (int) COUNT.highest + " in number: " + COUNT.reason);
+        if (count > COUNT.highest) {
+            v.add(Violation.of(path, GivenValue.count(count), COUNT).allowing(AllowedRange.atMost(COUNT.highest)));
+        }
+    }
+
+    /**
+     * The same for a number of things of this range, such as {@link #CORNERS}.
+     *
+     * @param v where a violation goes
+     * @param path name of the list
+     * @param count how many there are
+     */
+    public void checkNumber(Violations v, String path, int count) {
+        if (count > highest) {
+            v.add(Violation.of(path, GivenValue.countOf(count, "corners"), this)
+                    .allowing(AllowedRange.atMost(highest)));
+        }
     }
 
     /**
@@ -173,8 +201,23 @@ public enum PlausibleRange {
         }
     }
 
-    private String rule() {
-        return "must lie from " + Violations.show(lowest, unit) + " to " + Violations.show(highest, unit) + ": "
-                + reason;
+    private Violation violation(String path, double value) {
+        return Violation.of(path, GivenValue.number(value, unit), this);
+    }
+
+    @Override
+    public String key() {
+        return "RANGE_" + name();
+    }
+
+    @Override
+    public String english() {
+        return switch (this) {
+            case TEMPERATURE, CORNERS -> reason;
+            case COUNT -> "must be at most " + (int) highest + " in number: " + reason;
+            default ->
+                "must lie from " + Violations.show(lowest, unit) + " to " + Violations.show(highest, unit) + ": "
+                        + reason;
+        };
     }
 }

@@ -8,6 +8,8 @@ import org.jspecify.annotations.Nullable;
  * Collects violations while an input is checked, so that all of them are reported together.
  *
  * <p>Not thread-safe; made, filled and thrown within one call.
+ *
+ * @since 1.0.0
  */
 public final class Violations {
     private final List<Violation> list = new ArrayList<>(0);
@@ -29,6 +31,44 @@ public final class Violations {
     }
 
     /**
+     * Adds a violation of a rule.
+     *
+     * @param path where: the builder's methods, for example {@code cable.diameter}
+     * @param given what was given
+     * @param code the rule
+     * @param arguments what stands in its sentence for <code>{0}</code>, <code>{1}</code> …
+     * @return this
+     */
+    public Violations add(String path, GivenValue given, ViolationCode code, Object... arguments) {
+        list.add(Violation.of(path, given, code, arguments));
+        return this;
+    }
+
+    /**
+     * Adds a violation for something that was not given.
+     *
+     * @param path where
+     * @return this
+     */
+    public Violations missing(String path) {
+        return add(path, GivenValue.missing(), InputRule.MISSING);
+    }
+
+    /**
+     * Adds violations that were found elsewhere, below a parent.
+     *
+     * @param found the violations
+     * @param parent the parent's path
+     * @return this
+     */
+    public Violations addAll(List<Violation> found, String parent) {
+        for (Violation each : found) {
+            list.add(each.below(parent));
+        }
+        return this;
+    }
+
+    /**
      * Adds a violation that was found elsewhere.
      *
      * @param violation the violation
@@ -36,6 +76,55 @@ public final class Violations {
      */
     public Violations add(Violation violation) {
         list.add(violation);
+        return this;
+    }
+
+    /**
+     * Requires a whole number that is not below a bound.
+     *
+     * @param path where
+     * @param value the number
+     * @param least the smallest number that is allowed
+     * @return this
+     */
+    public Violations atLeast(String path, long value, long least) {
+        if (value < least) {
+            list.add(Violation.of(path, GivenValue.count(value), InputRule.BELOW_LEAST, least)
+                    .allowing(AllowedRange.atLeast(least)));
+        }
+        return this;
+    }
+
+    /**
+     * Requires the number of something that is there.
+     *
+     * @param path where
+     * @param number the number
+     * @param range the first and the last number that there is
+     * @param code the rule, whose sentence tells the last number as <code>{0}</code>
+     * @return this
+     */
+    public Violations numbered(String path, long number, Interval range, ViolationCode code) {
+        if (!range.contains(number)) {
+            list.add(Violation.of(path, GivenValue.count(number), code, (long) range.high())
+                    .allowing(AllowedRange.within(range)));
+        }
+        return this;
+    }
+
+    /**
+     * Requires a name that is not blank.
+     *
+     * @param path where
+     * @param name the name; null where none was given
+     * @return this
+     */
+    public Violations named(String path, @Nullable String name) {
+        if (name == null) {
+            missing(path);
+        } else if (name.isBlank()) {
+            add(path, GivenValue.quoted(name), InputRule.BLANK);
+        }
         return this;
     }
 
@@ -49,7 +138,8 @@ public final class Violations {
      */
     public Violations positive(String path, double value, String unit) {
         if (!(value > 0) || Double.isInfinite(value)) {
-            add(path, show(value, unit), "must be a finite number above zero");
+            list.add(Violation.of(path, GivenValue.number(value, unit), InputRule.NOT_ABOVE_ZERO)
+                    .allowing(AllowedRange.above(0)));
         }
         return this;
     }
@@ -64,7 +154,8 @@ public final class Violations {
      */
     public Violations notNegative(String path, double value, String unit) {
         if (!(value >= 0) || Double.isInfinite(value)) {
-            add(path, show(value, unit), "must be a finite number that is not negative");
+            list.add(Violation.of(path, GivenValue.number(value, unit), InputRule.NEGATIVE)
+                    .allowing(AllowedRange.atLeast(0)));
         }
         return this;
     }
@@ -79,7 +170,8 @@ public final class Violations {
      */
     public Violations finite(String path, double value, String unit) {
         if (!Double.isFinite(value)) {
-            add(path, show(value, unit), "must be a finite number");
+            list.add(Violation.of(path, GivenValue.number(value, unit), InputRule.NOT_FINITE)
+                    .allowing(AllowedRange.finite()));
         }
         return this;
     }
@@ -111,7 +203,7 @@ public final class Violations {
      */
     public static <T> T required(String path, @Nullable T value) {
         if (value == null) {
-            throw new InvalidInputException(List.of(new Violation(path, "null", "must be given")));
+            throw new InvalidInputException(List.of(Violation.of(path, GivenValue.text("null"), InputRule.MISSING)));
         }
         return value;
     }

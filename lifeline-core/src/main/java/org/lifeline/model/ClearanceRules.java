@@ -3,6 +3,8 @@ package org.lifeline.model;
 import java.util.List;
 import org.lifeline.base.PlausibleRange;
 import org.lifeline.base.Violations;
+import org.lifeline.base.canonical.Canonical;
+import org.lifeline.base.canonical.CanonicalForm;
 
 /**
  * What the clearance account needs beside the arrest: harness stretch, margin, obstructions.
@@ -13,7 +15,8 @@ import org.lifeline.base.Violations;
  * @param margin safety margin below the lowest point of the worker [m], not negative
  * @param obstructions what lies below
  */
-public record ClearanceRules(double harnessStretch, double margin, List<Obstruction> obstructions) {
+public record ClearanceRules(double harnessStretch, double margin, List<Obstruction> obstructions)
+        implements Canonical {
     private static final ClearanceRules COMMON = new ClearanceRules(0.3, 0.6, List.of());
 
     /**
@@ -73,5 +76,10 @@ public record ClearanceRules(double harnessStretch, double margin, List<Obstruct
      */
     public ClearanceRules withObstructions(List<Obstruction> value) {
         return new ClearanceRules(harnessStretch, margin, value);
+    }
+
+    @Override
+    public CanonicalForm canonicalForm() {
+        return ModelForms.of(this);
     }
 }

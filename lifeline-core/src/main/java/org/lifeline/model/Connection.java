@@ -3,8 +3,14 @@ package org.lifeline.model;
 import java.util.List;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
+import org.lifeline.base.AllowedRange;
+import org.lifeline.base.GivenValue;
+import org.lifeline.base.InputRule;
 import org.lifeline.base.PlausibleRange;
+import org.lifeline.base.Violation;
 import org.lifeline.base.Violations;
+import org.lifeline.base.canonical.Canonical;
+import org.lifeline.base.canonical.CanonicalForm;
 import org.lifeline.model.absorber.DeploymentForce;
 import org.lifeline.model.absorber.LoadingCurve;
 
@@ -14,7 +20,7 @@ import org.lifeline.model.absorber.LoadingCurve;
  *
  * <p>Immutable and thread-safe.
  */
-public final class Connection {
+public final class Connection implements Canonical {
     /** The kinds of connecting subsystem. */
     public enum Kind {
         /** Lanyard with personal energy absorber. */
@@ -190,6 +196,24 @@ public final class Connection {
         return Objects.hash(kind, length, clearanceCurve, maximumCurve);
     }
 
+    @Override
+    public String toString() {
+        return switch (kind) {
+                    case LANYARD_WITH_ABSORBER -> "lanyard with absorber";
+                    case PLAIN_LANYARD -> "plain lanyard";
+                    case GIVEN_CURVE -> "lanyard";
+                    case SELF_RETRACTING -> "self-retracting device";
+                }
+                + ", " + length + " m, " + (clearanceCurve.equals(maximumCurve)
+                        ? maximumCurve
+                        : clearanceCurve + " to " + maximumCurve);
+    }
+
+    @Override
+    public CanonicalForm canonicalForm() {
+        return ModelForms.of(this);
+    }
+
     /** Personal energy absorber, or the brake of a self-retracting device. Immutable and thread-safe. */
     public static final class PersonalAbsorber {
         private final LoadingCurve clearance;
@@ -217,6 +241,21 @@ public final class Connection {
          */
         public LoadingCurve curve(DeploymentForce side) {
             return side == DeploymentForce.CLEARANCE ? clearance : maximum;
+        }
+
+        @Override
+        public boolean equals(@Nullable Object other) {
+            return other instanceof PersonalAbsorber a && clearance.equals(a.clearance) && maximum.equals(a.maximum);
+        }
+
+        @Override
+        public int hashCode() {
+            return Objects.hash(clearance, maximum);
+        }
+
+        @Override
+        public String toString() {
+            return "absorber: " + clearance + " to " + maximum;
         }
     }
 
@@ -296,11 +335,10 @@ public final class Connection {
             double clear = positive(v, "clearanceForce", clearanceForce, PlausibleRange.ARREST_FORCE);
             double most = positive(v, "maximumForce", maximumForce, PlausibleRange.ARREST_FORCE);
             double extension = positive(v, "maximumExtension", maximumExtension, PlausibleRange.LENGTH);
-            v.require(
-                    !(most < clear),
-                    "maximumForce",
-                    Violations.show(most, "N"),
-                    "must not be lower than clearanceForce");
+            if (most < clear) {
+                v.add(Violation.of("maximumForce", GivenValue.number(most, "N"), InputRule.MAXIMUM_BELOW_CLEARANCE)
+                        .allowing(AllowedRange.atLeast(clear)));
+            }
             stiffness(v, "initialStiffness", initialStiffness);
             stiffness(v, "stopStiffness", stopStiffness);
             v.throwIfAny();
@@ -309,7 +347,7 @@ public final class Connection {
 
         private static double positive(Violations v, String path, @Nullable Double value, PlausibleRange range) {
             if (value == null) {
-                v.add(path, "missing", "must be given");
+                v.missing(path);
                 return Double.NaN;
             }
             if (value > 0) {
@@ -324,7 +362,9 @@ public final class Connection {
             if (value > 0) {
                 PlausibleRange.STIFFNESS.checkOrRigid(v, path, value);
             } else {
-                v.add(path, Violations.show(value, "N/m"), "must be above zero (leave it out where rigid)");
+                v.add(Violation.of(
+                                path, GivenValue.number(value, "N/m"), InputRule.RATE_NOT_ABOVE_ZERO, "start or stop")
+                        .allowing(AllowedRange.above(0)));
             }
         }
 

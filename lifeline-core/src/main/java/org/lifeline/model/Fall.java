@@ -3,20 +3,25 @@ package org.lifeline.model;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Objects;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.UnaryOperator;
 import org.jspecify.annotations.Nullable;
+import org.lifeline.base.GivenValue;
+import org.lifeline.base.InputRule;
 import org.lifeline.base.PlausibleRange;
 import org.lifeline.base.Violation;
 import org.lifeline.base.Violations;
+import org.lifeline.base.canonical.Canonical;
+import org.lifeline.base.canonical.CanonicalForm;
 
 /**
  * One fall: who falls where, together with whom, and who hangs on the line already.
  *
  * <p>Immutable and thread-safe. Build with {@link #builder}.
  */
-public final class Fall {
+public final class Fall implements Canonical {
     private final String id;
     private final Place place;
     private final List<Worker> fallers;
@@ -32,7 +37,7 @@ public final class Fall {
     public record Hanging(Worker worker, Place place) {}
 
     private Fall(Builder b, Place place) {
-        this.id = b.id;
+        this.id = Objects.requireNonNull(b.id);
         this.place = place;
         this.fallers = List.copyOf(b.fallers);
         this.hanging = List.copyOf(b.hanging);
@@ -117,6 +122,19 @@ public final class Fall {
     }
 
     /**
+     * How far from the vertical plane of the line those who fall stand.
+     *
+     * @return the largest of their distances [m], not negative
+     */
+    public double largestOffset() {
+        double most = 0;
+        for (Worker each : fallers) {
+            most = Math.max(most, each.offset());
+        }
+        return most;
+    }
+
+    /**
      * Checks that those who fall reach the line with their connections, and that a stated free fall is one that the
      * connections can give.
      *
@@ -162,16 +180,52 @@ public final class Fall {
         return b.build();
     }
 
+    @Override
+    public CanonicalForm canonicalForm() {
+        return ModelForms.of(this);
+    }
+
+    /**
+     * Compares values.
+     *
+     * @param other another object
+     * @return true for a fall of the same id at the same place with the same workers and free fall
+     */
+    @Override
+    public boolean equals(@Nullable Object other) {
+        return other instanceof Fall f
+                && id.equals(f.id)
+                && place.equals(f.place)
+                && fallers.equals(f.fallers)
+                && hanging.equals(f.hanging)
+                && Objects.equals(freeFall, f.freeFall);
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(id, place, fallers, hanging, freeFall);
+    }
+
+    @Override
+    public String toString() {
+        return id + ": " + fallers.stream().map(Worker::id).toList() + " at " + place
+                + (hanging.isEmpty()
+                        ? ""
+                        : ", " + hanging.stream().map(h -> h.worker().id()).toList() + " hanging")
+                + (freeFall == null ? "" : ", free fall " + freeFall + " m");
+    }
+
     /** Collects what is known of a fall. Not thread-safe. */
     public static final class Builder {
-        private final String id;
+        private final @Nullable String id;
         private @Nullable Place place;
         private final List<Worker> fallers = new ArrayList<>();
         private final List<Hanging> hanging = new ArrayList<>();
+        private final Violations early = new Violations();
         private @Nullable Double freeFall;
 
-        private Builder(String id) {
-            this.id = Violations.required("id", id);
+        private Builder(@Nullable String id) {
+            this.id = id;
         }
 
         /**
@@ -181,7 +235,7 @@ public final class Fall {
          * @return this
          */
         public Builder at(Place value) {
-            place = Violations.required("place", value);
+            place = value;
             return this;
         }
 
@@ -192,7 +246,11 @@ public final class Fall {
          * @return this
          */
         public Builder faller(Worker worker) {
-            fallers.add(Violations.required("fallers[" + fallers.size() + "]", worker));
+            if (worker == null) {
+                early.missing("faller[" + fallers.size() + "]");
+            } else {
+                fallers.add(worker);
+            }
             return this;
         }
 
@@ -205,8 +263,15 @@ public final class Fall {
          */
         public Builder hanging(Worker worker, Place value) {
             String path = "hanging[" + hanging.size() + "]";
-            hanging.add(new Hanging(
-                    Violations.required(path + ".worker", worker), Violations.required(path + ".place", value)));
+            if (worker == null) {
+                early.missing(path + ".worker");
+            }
+            if (value == null) {
+                early.missing(path + ".place");
+            }
+            if (worker != null && value != null) {
+                hanging.add(new Hanging(worker, value));
+            }
             return this;
         }
 
@@ -229,10 +294,11 @@ public final class Fall {
          */
         public Fall build() {
             Violations v = new Violations();
-            if (id.isBlank()) {
-                v.add("id", '"' + id + '"', "must not be blank");
+            v.named("id", id);
+            early.list().forEach(v::add);
+            if (fallers.isEmpty() && early.isEmpty()) {
+                v.add("faller", GivenValue.text("[]"), InputRule.EMPTY, "worker");
             }
-            v.require(!fallers.isEmpty(), "fallers", "[]", "must name at least one worker");
             if (freeFall != null) {
                 PlausibleRange.LENGTH.check(v, "freeFall", freeFall);
             }
@@ -240,24 +306,21 @@ public final class Fall {
             for (int i = 0; i < fallers.size(); i++) {
                 String name = fallers.get(i).id();
                 if (!seen.add(name)) {
-                    v.add("fallers[" + i + "]", name, "must not be named twice in one fall");
+                    v.add("faller[" + i + "]", GivenValue.text(name), InputRule.WORKER_TWICE);
                 }
                 if (fallers.get(i).attachment() != fallers.get(0).attachment()) {
-                    v.add(
-                            "fallers[" + i + "]",
-                            name,
-                            "must be attached to the line in the same way as the others who fall at this place");
+                    v.add("faller[" + i + "]", GivenValue.text(name), InputRule.ATTACHMENT_DIFFERS);
                 }
             }
             for (int i = 0; i < hanging.size(); i++) {
                 String name = hanging.get(i).worker().id();
                 if (!seen.add(name)) {
-                    v.add("hanging[" + i + "].worker", name, "must not be named twice in one fall");
+                    v.add("hanging[" + i + "].worker", GivenValue.text(name), InputRule.WORKER_TWICE);
                 }
             }
             Place p = place;
             if (p == null) {
-                v.add("span", "missing", "must be given");
+                v.missing("at");
             }
             v.throwIfAny();
             if (p == null) {

@@ -1,5 +1,6 @@
 package org.lifeline.model;
 
+import org.jspecify.annotations.Nullable;
 import org.lifeline.base.Violations;
 import org.lifeline.model.absorber.LoadingCurve;
 
@@ -42,5 +43,26 @@ public final class InlineAbsorber {
      */
     public double initialStiffness() {
         return curve.initialStiffness();
+    }
+
+    /**
+     * Compares values.
+     *
+     * @param other another object
+     * @return true for an absorber with the same curve
+     */
+    @Override
+    public boolean equals(@Nullable Object other) {
+        return other instanceof InlineAbsorber a && curve.equals(a.curve);
+    }
+
+    @Override
+    public int hashCode() {
+        return 31 + curve.hashCode();
+    }
+
+    @Override
+    public String toString() {
+        return "in-line absorber: " + curve;
     }
 }

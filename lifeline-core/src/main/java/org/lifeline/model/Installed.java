@@ -1,7 +1,15 @@
 package org.lifeline.model;
 
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
+import org.lifeline.base.AllowedRange;
+import org.lifeline.base.GivenValue;
+import org.lifeline.base.InputRule;
 import org.lifeline.base.PlausibleRange;
+import org.lifeline.base.Violation;
 import org.lifeline.base.Violations;
+import org.lifeline.base.canonical.Canonical;
+import org.lifeline.base.canonical.CanonicalForm;
 
 /**
  * How the line was tensioned: exactly one of four forms, and the temperature at which it was done.
@@ -9,7 +17,7 @@ import org.lifeline.base.Violations;
  * <p>While the line is tensioned the cable runs freely over every intermediate anchor; clamps are closed afterwards.
  * Immutable and thread-safe.
  */
-public final class Installed {
+public final class Installed implements Canonical {
     /** Temperature of installation where none is stated [°C]. */
     public static final double DEFAULT_TEMPERATURE = 15;
 
@@ -42,7 +50,10 @@ public final class Installed {
             case INITIAL_SAG -> v.positive("initialSag", value, "m");
             case UNSTRETCHED_LENGTH -> v.positive("unstretchedLength", value, "m");
         }
-        v.require(span >= 1, "span", Integer.toString(span), "must be 1 or more");
+        if (span < 1) {
+            v.add(Violation.of("span", GivenValue.count(span), InputRule.COUNT_FROM_ONE)
+                    .allowing(AllowedRange.atLeast(1)));
+        }
         PlausibleRange.TEMPERATURE.check(v, "temperature", temperature);
         v.throwIfAny();
     }
@@ -142,5 +153,41 @@ public final class Installed {
      */
     public double temperature() {
         return temperature;
+    }
+
+    @Override
+    public CanonicalForm canonicalForm() {
+        return ModelForms.of(this);
+    }
+
+    /**
+     * Compares values.
+     *
+     * @param other another object
+     * @return true for the same form, number, span and temperature
+     */
+    @Override
+    public boolean equals(@Nullable Object other) {
+        return other instanceof Installed i
+                && form == i.form
+                && Double.compare(value, i.value) == 0
+                && span == i.span
+                && Double.compare(temperature, i.temperature) == 0;
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(form, value, span, temperature);
+    }
+
+    @Override
+    public String toString() {
+        return switch (form) {
+                    case PRETENSION -> "pretension " + value + " N";
+                    case HORIZONTAL_TENSION -> "horizontal tension " + value + " N in span " + span;
+                    case INITIAL_SAG -> "sag " + value + " m in span " + span;
+                    case UNSTRETCHED_LENGTH -> "unstretched length " + value + " m";
+                }
+                + " at " + temperature + " °C";
     }
 }

@@ -1,5 +1,9 @@
 package org.lifeline.model;
 
+import org.lifeline.base.AllowedRange;
+import org.lifeline.base.GivenValue;
+import org.lifeline.base.InputRule;
+import org.lifeline.base.Violation;
 import org.lifeline.base.Violations;
 import org.lifeline.model.cable.LoadElongation;
 
@@ -20,28 +24,30 @@ final class InstalledLimits {
 
     private InstalledLimits() {}
 
-    static void check(Lifeline line, Violations v) {
-        Installed stated = line.installed();
-        switch (stated.form()) {
-            case PRETENSION -> tension(line, "installed.pretension", v);
-            case HORIZONTAL_TENSION -> tension(line, "installed.horizontalTension", v);
-            case INITIAL_SAG -> sag(line, v);
-            case UNSTRETCHED_LENGTH -> length(line, v);
+    /** Checks the installed state; {@code parent} is where it was stated. */
+    static void check(Lifeline line, String parent, Violations v) {
+        Violations found = new Violations();
+        switch (line.installed().form()) {
+            case PRETENSION -> tension(line, "pretension", found);
+            case HORIZONTAL_TENSION -> tension(line, "horizontalTension", found);
+            case INITIAL_SAG -> sag(line, found);
+            case UNSTRETCHED_LENGTH -> length(line, found);
         }
+        v.addAll(found.list(), parent);
     }
 
     private static void tension(Lifeline line, String path, Violations v) {
         double t = line.installed().value();
         line.cable().terminationStrength().ifPresent(holds -> {
             if (t > holds) {
-                v.add(
-                        path,
-                        Violations.show(t, "N"),
-                        "is more than cable and terminations hold, " + Violations.show(holds, "N")
-                                + " (breaking strength "
-                                + line.cable().breakingStrength().orElse(0)
-                                + " N times termination efficiency "
-                                + line.cable().terminationEfficiency() + ")");
+                v.add(Violation.of(
+                                path,
+                                GivenValue.number(t, "N"),
+                                InputRule.TENSION_ABOVE_STRENGTH,
+                                Violations.show(holds, "N"),
+                                line.cable().breakingStrength().orElse(0),
+                                line.cable().terminationEfficiency())
+                        .allowing(AllowedRange.atMost(holds)));
             }
         });
         strain(line, path, t, v);
@@ -53,11 +59,10 @@ final class InstalledLimits {
         if (law.isStiffnessAlone() && strain > LARGEST_STRAIN) {
             v.add(
                     path,
-                    Violations.show(line.installed().value(), unit(line.installed())),
-                    "would stretch the cable by " + Violations.show(100 * strain, "%")
-                            + " at installation; a cable given by its axial stiffness is taken up to "
-                            + Violations.show(100 * LARGEST_STRAIN, "%")
-                            + " (check axialStiffness, or give loadElongation)");
+                    GivenValue.number(line.installed().value(), unit(line.installed())),
+                    InputRule.STRAIN_AT_INSTALLATION,
+                    Violations.show(100 * strain, "%"),
+                    Violations.show(100 * LARGEST_STRAIN, "%"));
         }
     }
 
@@ -66,14 +71,16 @@ final class InstalledLimits {
         double chord = chord(line, span);
         double sag = line.installed().value();
         if (sag > LARGEST_SAG * chord) {
-            v.add(
-                    "installed.initialSag",
-                    Violations.show(sag, "m"),
-                    "must be at most the span of " + Violations.show(chord, "m"));
+            v.add(Violation.of(
+                            "initialSag",
+                            GivenValue.number(sag, "m"),
+                            InputRule.SAG_ABOVE_SPAN,
+                            Violations.show(chord, "m"))
+                    .allowing(AllowedRange.above(0).upTo(chord)));
         } else {
             double run = line.run(span);
             // The parabola: H = w · chord · run / (8 sag), a few per cent below the catenary at the largest sag.
-            strain(line, "installed.initialSag", line.weightPerLength() * chord * run / (8 * sag), v);
+            strain(line, "initialSag", line.weightPerLength() * chord * run / (8 * sag), v);
         }
     }
 
@@ -84,17 +91,15 @@ final class InstalledLimits {
         }
         double length = line.installed().value();
         if (length > LARGEST_LENGTH * chords) {
-            v.add(
-                    "installed.unstretchedLength",
-                    Violations.show(length, "m"),
-                    "must be at most " + LARGEST_LENGTH + " times the distance along the supports of "
-                            + Violations.show(chords, "m"));
+            v.add(Violation.of(
+                            "unstretchedLength",
+                            GivenValue.number(length, "m"),
+                            InputRule.LENGTH_TOO_LONG,
+                            LARGEST_LENGTH,
+                            Violations.show(chords, "m"))
+                    .allowing(AllowedRange.above(0).upTo(LARGEST_LENGTH * chords)));
         } else if (chords > length) {
-            strain(
-                    line,
-                    "installed.unstretchedLength",
-                    line.cable().elongation().tension(chords / length - 1),
-                    v);
+            strain(line, "unstretchedLength", line.cable().elongation().tension(chords / length - 1), v);
         }
     }
 

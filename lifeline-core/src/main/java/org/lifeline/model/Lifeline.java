@@ -1,18 +1,21 @@
 package org.lifeline.model;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Objects;
+import java.util.function.Supplier;
 import java.util.function.UnaryOperator;
 import org.jspecify.annotations.Nullable;
+import org.lifeline.base.GivenValue;
+import org.lifeline.base.InputRule;
 import org.lifeline.base.InvalidInputException;
 import org.lifeline.base.PlausibleRange;
 import org.lifeline.base.Point;
 import org.lifeline.base.Units;
 import org.lifeline.base.Violation;
 import org.lifeline.base.Violations;
+import org.lifeline.base.canonical.Canonical;
+import org.lifeline.base.canonical.CanonicalForm;
 import org.lifeline.model.cable.Cable;
 
 /**
@@ -20,10 +23,7 @@ import org.lifeline.model.cable.Cable;
  *
  * <p>Immutable and thread-safe. Build with {@link #builder()}.
  */
-public final class Lifeline {
-    /** Steepest chord of a span that the model takes [-], rise over run: 80°. */
-    private static final double STEEPEST = Math.tan(Math.toRadians(80));
-
+public final class Lifeline implements Canonical {
     private final Cable cable;
     private final List<Support> supports;
     private final Installed installed;
@@ -104,8 +104,10 @@ public final class Lifeline {
      *
      * @param span number of the span, from 1
      * @return distance [m]
+     * @throws InvalidInputException if there is no such span
      */
     public double run(int span) {
+        requireSpan(span);
         return supports.get(span - 1)
                 .position()
                 .horizontalDistance(supports.get(span).position());
@@ -116,10 +118,19 @@ public final class Lifeline {
      *
      * @param span number of the span, from 1
      * @return rise [m], positive when the second support is higher
+     * @throws InvalidInputException if there is no such span
      */
     public double rise(int span) {
+        requireSpan(span);
         return supports.get(span).position().z()
                 - supports.get(span - 1).position().z();
+    }
+
+    /** Asked for by every step of a solution: nothing is made unless it is wrong. */
+    private void requireSpan(int span) {
+        if (span < 1 || span > spans()) {
+            throw new InvalidInputException(LineRules.spanNumber("span", span, spans()));
+        }
     }
 
     /**
@@ -204,26 +215,7 @@ public final class Lifeline {
      * @return the violations; empty if there is none
      */
     public List<Violation> check(Place place) {
-        if (place.isAtSupport()) {
-            String id = place.support().orElseThrow();
-            return new Violations()
-                    .require(indexOf(id) >= 0, "support", id, "must be the id of a support of the line")
-                    .list();
-        }
-        boolean onLine = place.span() >= 1 && place.span() <= spans();
-        if (onLine && place.station() > 0 && place.station() < run(place.span())) {
-            return List.of();
-        }
-        Violations v = new Violations();
-        if (!onLine) {
-            v.add("span", Integer.toString(place.span()), "must be a span from 1 to " + spans());
-            return v.list();
-        }
-        v.add(
-                "station",
-                Violations.show(place.station(), "m"),
-                "must lie inside the span, above 0 m and below " + run(place.span()) + " m");
-        return v.list();
+        return LineRules.place(this, place);
     }
 
     /**
@@ -247,7 +239,7 @@ public final class Lifeline {
     public Lifeline withSupports(UnaryOperator<Support> change) {
         Violations.required("change", change);
         Builder b = toBuilder();
-        b.supports.replaceAll(s -> Violations.required("supports", change.apply(s)));
+        b.supports.replaceAll(s -> Violations.required("support", change.apply(s)));
         return b.build();
     }
 
@@ -272,11 +264,51 @@ public final class Lifeline {
         return b;
     }
 
-    /** Collects what is known of a line. Not thread-safe. */
+    @Override
+    public CanonicalForm canonicalForm() {
+        return ModelForms.of(this);
+    }
+
+    /**
+     * Compares values.
+     *
+     * @param other another object
+     * @return true for a line with the same cable, supports, installed state and gravity
+     */
+    @Override
+    public boolean equals(@Nullable Object other) {
+        return other instanceof Lifeline l
+                && cable.equals(l.cable)
+                && supports.equals(l.supports)
+                && installed.equals(l.installed)
+                && Double.compare(gravity, l.gravity) == 0;
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(cable, supports, installed, gravity);
+    }
+
+    @Override
+    public String toString() {
+        return supports.get(0).id() + " to " + supports.get(spans()).id() + ", " + spans() + (spans() == 1 ? " span, " : " spans, ")
+                + cable + ", " + installed;
+    }
+
+    /**
+     * Collects what is known of a line; what is wrong with it is reported by {@link #build}, all of it together. Paths of
+     * violations name the methods of this builder; one that adds a support carries the support's number along the line,
+     * from 0: {@code intermediateAnchor[1].passage}. Not thread-safe.
+     */
     public static final class Builder {
+        private static final String SUPPORT = "support";
+
         private @Nullable Cable cable;
         private final List<Support> supports = new ArrayList<>();
+        private final List<String> addedBy = new ArrayList<>();
+        private final Violations early = new Violations();
         private @Nullable Installed installed;
+        private String installedBy = "installed";
         private double gravity = Units.STANDARD_GRAVITY;
 
         private Builder() {}
@@ -288,7 +320,7 @@ public final class Lifeline {
          * @return this
          */
         public Builder cable(Cable value) {
-            cable = Violations.required("cable", value);
+            cable = value;
             return this;
         }
 
@@ -299,8 +331,7 @@ public final class Lifeline {
          * @return this
          */
         public Builder support(Support value) {
-            supports.add(Violations.required("supports[" + supports.size() + "]", value));
-            return this;
+            return add(SUPPORT, () -> Violations.required("", value));
         }
 
         /**
@@ -311,7 +342,7 @@ public final class Lifeline {
          * @return this
          */
         public Builder endAnchor(String id, Point position) {
-            return support(Support.end(id, position));
+            return add("endAnchor", () -> Support.end(id, position));
         }
 
         /**
@@ -323,7 +354,7 @@ public final class Lifeline {
          * @return this
          */
         public Builder intermediateAnchor(String id, Point position, Passage passage) {
-            return support(Support.intermediate(id, position, passage));
+            return add("intermediateAnchor", () -> Support.intermediate(id, position, passage));
         }
 
         /**
@@ -333,7 +364,19 @@ public final class Lifeline {
          * @return this
          */
         public Builder installed(Installed value) {
-            installed = Violations.required("installed", value);
+            installed = value;
+            installedBy = "installed";
+            return this;
+        }
+
+        /** Adds a support; one that cannot be made is reported when the line is built. */
+        private Builder add(String method, Supplier<Support> made) {
+            try {
+                supports.add(made.get());
+            } catch (InvalidInputException e) {
+                early.addAll(e.violations(), method + "[" + addedBy.size() + "]");
+            }
+            addedBy.add(method);
             return this;
         }
 
@@ -345,7 +388,14 @@ public final class Lifeline {
          * @return this
          */
         public Builder pretension(double tension) {
-            return installed(Installed.pretension(tension));
+            try {
+                installed = Installed.pretension(tension);
+                installedBy = "";
+            } catch (InvalidInputException e) {
+                early.addAll(e.violations(), "");
+                installed = Installed.pretension(1000); // stands in while the rest is checked
+            }
+            return this;
         }
 
         /**
@@ -367,69 +417,34 @@ public final class Lifeline {
          */
         public Lifeline build() {
             Violations v = new Violations();
-            v.require(cable != null, "cable", "missing", "must be given");
-            v.require(installed != null, "installed", "missing", "must be given");
+            if (cable == null) {
+                v.missing("cable");
+            }
+            early.list().forEach(v::add);
+            if (installed == null) {
+                v.missing("installed");
+            }
             PlausibleRange.GRAVITY.check(v, "gravity", gravity);
-            PlausibleRange.checkCount(v, "supports", supports.size());
-            checkSupports(v);
-            if (installed != null && !supports.isEmpty()) {
-                int last = supports.size() - 1;
-                if (installed.span() > last) {
-                    v.add("installed.span", Integer.toString(installed.span()), "must be a span from 1 to " + last);
-                }
+            PlausibleRange.checkCount(v, SUPPORT, addedBy.size());
+            int n = addedBy.size();
+            if (supports.size() == n) {
+                new LineRules(supports, this::path).check(v);
+            } else if (n < 2) {
+                v.add(SUPPORT, GivenValue.countOf(n, "supports"), InputRule.TOO_FEW_SUPPORTS);
+            }
+            if (installed != null && n > 0 && installed.span() > n - 1) {
+                LineRules.spanNumber("installed.span", installed.span(), n - 1).forEach(v::add);
             }
             v.throwIfAny();
             Lifeline line =
                     new Lifeline(Objects.requireNonNull(cable), supports, Objects.requireNonNull(installed), gravity);
-            InstalledLimits.check(line, v);
+            InstalledLimits.check(line, installedBy, v);
             v.throwIfAny();
             return line;
         }
 
-        private void checkSupports(Violations v) {
-            int n = supports.size();
-            if (n < 2) {
-                v.add("supports", n + " supports", "must have at least two");
-            }
-            Map<String, Integer> seen = new HashMap<>();
-            for (int i = 0; i < n; i++) {
-                Support s = supports.get(i);
-                boolean outer = i == 0 || i == n - 1;
-                if (s.isEnd() != outer) {
-                    v.add(
-                            path(i) + ".type",
-                            s.isEnd() ? "end" : "intermediate",
-                            outer
-                                    ? "the first and the last support must be end anchors"
-                                    : "only the first and the last support may be end anchors");
-                }
-                Integer before = seen.putIfAbsent(s.id(), i);
-                if (before != null) {
-                    v.add(path(i) + ".id", s.id(), "is the id of supports[" + before + "] as well");
-                }
-                if (i > 0) {
-                    checkChord(v, i);
-                }
-            }
-        }
-
-        private void checkChord(Violations v, int i) {
-            Point a = supports.get(i - 1).position();
-            Point b = supports.get(i).position();
-            double run = a.horizontalDistance(b);
-            double rise = Math.abs(b.z() - a.z());
-            if (!(run > 0 && rise <= STEEPEST * run)) {
-                v.add(
-                        path(i) + ".position",
-                        "[" + b.x() + " m, " + b.y() + " m, " + b.z() + " m]",
-                        "the span before it must not be steeper than 80° (run " + run + " m, rise " + rise + " m)");
-            } else {
-                PlausibleRange.SPAN_LENGTH.check(v, path(i) + ".position", a.distance(b));
-            }
-        }
-
-        private static String path(int support) {
-            return "supports[" + support + "]";
+        private String path(int support) {
+            return addedBy.get(support) + "[" + support + "]";
         }
     }
 }

@@ -11,16 +11,19 @@ import java.util.Set;
 import java.util.function.Function;
 import java.util.function.UnaryOperator;
 import org.jspecify.annotations.Nullable;
+import org.lifeline.base.GivenValue;
+import org.lifeline.base.InputRule;
 import org.lifeline.base.PlausibleRange;
-import org.lifeline.base.Violation;
 import org.lifeline.base.Violations;
+import org.lifeline.base.canonical.Canonical;
+import org.lifeline.base.canonical.CanonicalForm;
 
 /**
  * A whole design: the line, those who work on it, the falls to look at, and what lies below.
  *
  * <p>Immutable and thread-safe. Build with {@link #builder}.
  */
-public final class LifelineDesign {
+public final class LifelineDesign implements Canonical {
     private final String title;
     private final Lifeline line;
     private final List<Double> temperatures;
@@ -31,14 +34,14 @@ public final class LifelineDesign {
     private final @Nullable Double workingFloor;
 
     private LifelineDesign(Builder b, Lifeline line) {
-        this.title = b.title;
+        this.title = Objects.requireNonNull(b.title);
         this.line = line;
         this.temperatures =
                 b.temperatures.isEmpty() ? List.of(line.installed().temperature()) : List.copyOf(b.temperatures);
         this.workers = List.copyOf(b.workers);
         this.falls = List.copyOf(b.falls);
-        this.clearance = b.clearance;
-        this.modelFactors = b.modelFactors;
+        this.clearance = Objects.requireNonNull(b.clearance);
+        this.modelFactors = Objects.requireNonNull(b.modelFactors);
         this.workingFloor = b.workingFloor;
     }
 
@@ -159,8 +162,8 @@ public final class LifelineDesign {
     public LifelineDesign withTemperatures(List<Double> values) {
         Builder b = toBuilder();
         b.temperatures.clear();
-        for (Double each : Violations.required("service.temperatures", values)) {
-            b.temperature(Violations.required("service.temperatures", each));
+        for (Double each : Violations.required("temperatures", values)) {
+            b.temperature(Violations.required("temperatures", each));
         }
         return b.build();
     }
@@ -194,19 +197,54 @@ public final class LifelineDesign {
         return b.build();
     }
 
+    @Override
+    public CanonicalForm canonicalForm() {
+        return ModelForms.of(this);
+    }
+
+    /**
+     * Compares values.
+     *
+     * @param other another object
+     * @return true for a design of which every part is equal
+     */
+    @Override
+    public boolean equals(@Nullable Object other) {
+        return other instanceof LifelineDesign d
+                && title.equals(d.title)
+                && line.equals(d.line)
+                && temperatures.equals(d.temperatures)
+                && workers.equals(d.workers)
+                && falls.equals(d.falls)
+                && clearance.equals(d.clearance)
+                && modelFactors.equals(d.modelFactors)
+                && Objects.equals(workingFloor, d.workingFloor);
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(title, line, temperatures, workers, falls, clearance, modelFactors, workingFloor);
+    }
+
+    @Override
+    public String toString() {
+        return title + ": " + line + "; " + workers.size() + " workers, " + falls.size() + " falls, at " + temperatures + " °C";
+    }
+
     /** Collects the parts of a design. Not thread-safe. */
     public static final class Builder {
-        private final String title;
+        private final @Nullable String title;
         private @Nullable Lifeline line;
+        private final Violations early = new Violations();
         private final List<Double> temperatures = new ArrayList<>();
         private final List<Worker> workers = new ArrayList<>();
         private final List<Fall> falls = new ArrayList<>();
-        private ClearanceRules clearance = ClearanceRules.commonPractice();
-        private ModelFactors modelFactors = ModelFactors.none();
+        private @Nullable ClearanceRules clearance = ClearanceRules.commonPractice();
+        private @Nullable ModelFactors modelFactors = ModelFactors.none();
         private @Nullable Double workingFloor;
 
-        private Builder(String title) {
-            this.title = Violations.required("title", title);
+        private Builder(@Nullable String title) {
+            this.title = title;
         }
 
         /**
@@ -216,7 +254,7 @@ public final class LifelineDesign {
          * @return this
          */
         public Builder line(Lifeline value) {
-            line = Violations.required("line", value);
+            line = value;
             return this;
         }
 
@@ -238,7 +276,11 @@ public final class LifelineDesign {
          * @return this
          */
         public Builder worker(Worker value) {
-            workers.add(Violations.required("workers[" + workers.size() + "]", value));
+            if (value == null) {
+                early.missing("worker[" + workers.size() + "]");
+            } else {
+                workers.add(value);
+            }
             return this;
         }
 
@@ -249,7 +291,11 @@ public final class LifelineDesign {
          * @return this
          */
         public Builder fall(Fall value) {
-            falls.add(Violations.required("falls[" + falls.size() + "]", value));
+            if (value == null) {
+                early.missing("fall[" + falls.size() + "]");
+            } else {
+                falls.add(value);
+            }
             return this;
         }
 
@@ -260,7 +306,7 @@ public final class LifelineDesign {
          * @return this
          */
         public Builder clearance(ClearanceRules value) {
-            clearance = Violations.required("clearance", value);
+            clearance = value;
             return this;
         }
 
@@ -271,7 +317,7 @@ public final class LifelineDesign {
          * @return this
          */
         public Builder modelFactors(ModelFactors value) {
-            modelFactors = Violations.required("modelFactors", value);
+            modelFactors = value;
             return this;
         }
 
@@ -294,19 +340,33 @@ public final class LifelineDesign {
          */
         public LifelineDesign build() {
             Violations v = new Violations();
-            v.require(line != null, "line", "missing", "must be given");
-            v.require(!workers.isEmpty(), "workers", "[]", "must name at least one worker");
+            if (title == null) {
+                v.missing("title");
+            }
+            if (line == null) {
+                v.missing("line");
+            }
+            early.list().forEach(v::add);
+            if (clearance == null) {
+                v.missing("clearance");
+            }
+            if (modelFactors == null) {
+                v.missing("modelFactors");
+            }
+            if (workers.isEmpty() && early.isEmpty()) {
+                v.add("worker", GivenValue.text("[]"), InputRule.EMPTY, "worker");
+            }
             for (int i = 0; i < temperatures.size(); i++) {
-                PlausibleRange.TEMPERATURE.check(v, "service.temperatures[" + i + "]", temperatures.get(i));
+                PlausibleRange.TEMPERATURE.check(v, "temperature[" + i + "]", temperatures.get(i));
             }
-            PlausibleRange.checkCount(v, "service.temperatures", temperatures.size());
+            PlausibleRange.checkCount(v, "temperature", temperatures.size());
             if (workingFloor != null) {
-                PlausibleRange.COORDINATE.check(v, "clearance.workingFloor", workingFloor);
+                PlausibleRange.COORDINATE.check(v, "workingFloor", workingFloor);
             }
-            PlausibleRange.checkCount(v, "workers", workers.size());
-            PlausibleRange.checkCount(v, "falls", falls.size());
-            unique(v, "workers", workers, Worker::id);
-            unique(v, "falls", falls, Fall::id);
+            PlausibleRange.checkCount(v, "worker", workers.size());
+            PlausibleRange.checkCount(v, "fall", falls.size());
+            unique(v, "worker", workers, Worker::id);
+            unique(v, "fall", falls, Fall::id);
             checkFallers(v);
             if (line != null) {
                 for (int i = 0; i < falls.size(); i++) {
@@ -326,12 +386,12 @@ public final class LifelineDesign {
                 for (int j = 0; j < fall.fallers().size(); j++) {
                     checkWorker(
                             v,
-                            "falls[" + i + "].fallers[" + j + "]",
+                            "fall[" + i + "].faller[" + j + "]",
                             fall.fallers().get(j),
                             byId);
                 }
                 for (int j = 0; j < fall.hanging().size(); j++) {
-                    String path = "falls[" + i + "].hanging[" + j + "].worker";
+                    String path = "fall[" + i + "].hanging[" + j + "].worker";
                     checkWorker(v, path, fall.hanging().get(j).worker(), byId);
                 }
             }
@@ -340,13 +400,13 @@ public final class LifelineDesign {
         private static void checkWorker(Violations v, String path, Worker worker, Map<String, Worker> byId) {
             Worker listed = byId.get(worker.id());
             if (listed == null) {
-                v.add(path, worker.id(), "is not among the workers of the design");
+                v.add(path, GivenValue.text(worker.id()), InputRule.WORKER_UNKNOWN);
             } else if (!listed.equals(worker)) {
                 v.add(
                         path,
-                        worker.id() + ", " + Violations.show(worker.mass(), "kg"),
-                        "has other data than the worker of this id in the design, "
-                                + Violations.show(listed.mass(), "kg"));
+                        GivenValue.text(worker.id() + ", " + Violations.show(worker.mass(), "kg")),
+                        InputRule.WORKER_DIFFERS,
+                        Violations.show(listed.mass(), "kg"));
             }
         }
 
@@ -358,19 +418,15 @@ public final class LifelineDesign {
             for (int i = 0; i < list.size(); i++) {
                 String id = idOf.apply(list.get(i));
                 if (!seen.add(id)) {
-                    v.add(path + "[" + i + "].id", id, "must not be used twice");
+                    v.add(path + "[" + i + "].id", GivenValue.text(id), InputRule.NOT_UNIQUE);
                 }
             }
         }
 
         private static void checkPlaces(Violations v, Lifeline line, int number, Fall fall) {
-            for (Violation each : line.check(fall.place())) {
-                v.add(each.below("falls[" + number + "]"));
-            }
+            v.addAll(line.check(fall.place()), "fall[" + number + "].at");
             for (int j = 0; j < fall.hanging().size(); j++) {
-                for (Violation each : line.check(fall.hanging().get(j).place())) {
-                    v.add(each.below("falls[" + number + "].hanging[" + j + "]"));
-                }
+                v.addAll(line.check(fall.hanging().get(j).place()), "fall[" + number + "].hanging[" + j + "].place");
             }
         }
     }

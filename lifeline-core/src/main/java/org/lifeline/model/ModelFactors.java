@@ -1,5 +1,7 @@
 package org.lifeline.model;
 
+import org.lifeline.base.GivenValue;
+import org.lifeline.base.InputRule;
 import org.lifeline.base.PlausibleRange;
 import org.lifeline.base.Violations;
 
@@ -31,7 +33,7 @@ public record ModelFactors(double force, double distance, String reason) {
         PlausibleRange.MODEL_FACTOR.check(v, "distance", distance);
         boolean stated = !Violations.required("reason", reason).isBlank();
         if (v.isEmpty() && !stated && (force < 1 || distance < 1)) {
-            v.add("reason", "missing", "must say why a factor is below 1");
+            v.add("reason", GivenValue.missing(), InputRule.REASON_NEEDED);
         }
         v.throwIfAny();
     }

@@ -1,5 +1,12 @@
 package org.lifeline.model;
 
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
+import org.lifeline.base.AllowedRange;
+import org.lifeline.base.GivenValue;
+import org.lifeline.base.InputRule;
+import org.lifeline.base.Interval;
+import org.lifeline.base.Violation;
 import org.lifeline.base.Violations;
 
 /**
@@ -12,6 +19,9 @@ import org.lifeline.base.Violations;
  * <p>Immutable and thread-safe.
  */
 public final class Passage {
+    /** Largest coefficient of friction [-]: beyond it nothing slips that a clamp would not hold. */
+    private static final double LARGEST_FRICTION = 2;
+
     private static final Passage FREE = new Passage(Kind.FREE, 0);
     private static final Passage CLAMPED = new Passage(Kind.CLAMPED, Double.POSITIVE_INFINITY);
 
@@ -50,13 +60,12 @@ public final class Passage {
      * @throws org.lifeline.base.InvalidInputException if μ is out of range
      */
     public static Passage friction(double coefficient) {
-        new Violations()
-                .require(
-                        coefficient >= 0 && coefficient <= 2,
-                        "friction",
-                        Violations.show(coefficient, ""),
-                        "must be a coefficient of friction from 0 to 2")
-                .throwIfAny();
+        if (!(coefficient >= 0 && coefficient <= LARGEST_FRICTION)) {
+            new Violations()
+                    .add(Violation.of("friction", GivenValue.number(coefficient, ""), InputRule.FRICTION_RANGE)
+                            .allowing(AllowedRange.within(Interval.of(0, LARGEST_FRICTION))))
+                    .throwIfAny();
+        }
         return coefficient == 0 ? FREE : new Passage(Kind.FRICTION, coefficient);
     }
 
@@ -85,6 +94,22 @@ public final class Passage {
      */
     public double friction() {
         return friction;
+    }
+
+    /**
+     * Compares values.
+     *
+     * @param other another object
+     * @return true for the same kind with the same friction
+     */
+    @Override
+    public boolean equals(@Nullable Object other) {
+        return other instanceof Passage p && kind == p.kind && Double.compare(friction, p.friction) == 0;
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(kind, friction);
     }
 
     @Override

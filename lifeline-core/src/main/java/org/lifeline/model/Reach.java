@@ -2,6 +2,9 @@ package org.lifeline.model;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.lifeline.base.AllowedRange;
+import org.lifeline.base.GivenValue;
+import org.lifeline.base.InputRule;
 import org.lifeline.base.Violation;
 import org.lifeline.base.Violations;
 
@@ -21,7 +24,7 @@ record Reach(Fall fall, double atRest, double chord) {
         for (int i = 0; i < fall.fallers().size(); i++) {
             Worker w = fall.fallers().get(i);
             if (w.connection().kind() != Connection.Kind.SELF_RETRACTING) {
-                reach(w, "fallers[" + i + "].connection.tautLength", list);
+                reach(w, "faller[" + i + "].connection.tautLength", list);
                 freeFall(w, list);
             }
         }
@@ -38,13 +41,14 @@ record Reach(Fall fall, double atRest, double chord) {
         double length = w.connection().tautLength(0);
         if (Math.hypot(above, w.offset()) > length + ROUNDING) {
             String where = above > 0 ? " above" : above < 0 ? " below" : " beside";
-            list.add(new Violation(
-                    path,
-                    Violations.show(length, "m"),
-                    "does not reach the line, which is " + Violations.show(Math.abs(above), "m") + where
-                            + " the harness attachment of " + w.id()
-                            + (w.offset() > 0 ? " and " + Violations.show(w.offset(), "m") + " aside" : "")
-                            + (atRest < lifted() && above < 0 ? " when it is lifted straight" : "")));
+            list.add(Violation.of(
+                            path,
+                            GivenValue.number(length, "m"),
+                            InputRule.OUT_OF_REACH,
+                            Violations.show(Math.abs(above), "m") + where + " the harness attachment of " + w.id()
+                                    + (w.offset() > 0 ? " and " + Violations.show(w.offset(), "m") + " aside" : "")
+                                    + (atRest < lifted() && above < 0 ? " when it is lifted straight" : ""))
+                    .allowing(AllowedRange.atLeast(Math.hypot(above, w.offset()))));
         }
     }
 
@@ -53,11 +57,14 @@ record Reach(Fall fall, double atRest, double chord) {
         double most = 2 * length + (lifted() - atRest);
         double stated = fall.freeFall().orElse(0);
         if (stated > most + ROUNDING) {
-            list.add(new Violation(
-                    "freeFall",
-                    Violations.show(stated, "m"),
-                    "is more than the connection of " + w.id() + " can give: " + Violations.show(most, "m") + ", from "
-                            + Violations.show(length, "m") + " above the line to as much below it"));
+            list.add(Violation.of(
+                            "freeFall",
+                            GivenValue.number(stated, "m"),
+                            InputRule.FREE_FALL_TOO_LONG,
+                            w.id(),
+                            Violations.show(most, "m"),
+                            Violations.show(length, "m"))
+                    .allowing(AllowedRange.atLeast(0).upTo(most)));
         }
     }
 }

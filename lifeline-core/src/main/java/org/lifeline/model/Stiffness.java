@@ -1,6 +1,10 @@
 package org.lifeline.model;
 
+import org.lifeline.base.AllowedRange;
+import org.lifeline.base.GivenValue;
+import org.lifeline.base.InputRule;
 import org.lifeline.base.PlausibleRange;
+import org.lifeline.base.Violation;
 import org.lifeline.base.Violations;
 
 /**
@@ -37,7 +41,8 @@ public record Stiffness(double x, double y, double z) {
         if (value > 0) {
             PlausibleRange.STIFFNESS.checkOrRigid(v, path, value);
         } else {
-            v.add(path, Violations.show(value, "N/m"), "must be above zero (leave it out where the anchor is rigid)");
+            v.add(Violation.of(path, GivenValue.number(value, "N/m"), InputRule.STIFFNESS_NOT_ABOVE_ZERO)
+                    .allowing(AllowedRange.above(0)));
         }
     }
 

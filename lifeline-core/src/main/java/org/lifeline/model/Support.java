@@ -1,18 +1,23 @@
 package org.lifeline.model;
 
+import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
+import org.lifeline.base.GivenValue;
+import org.lifeline.base.InputRule;
 import org.lifeline.base.PlausibleRange;
 import org.lifeline.base.Point;
 import org.lifeline.base.Violations;
+import org.lifeline.base.canonical.Canonical;
+import org.lifeline.base.canonical.CanonicalForm;
 
 /**
  * An anchor that carries the line: an end anchor, or an intermediate anchor that the cable passes.
  *
  * <p>Immutable and thread-safe; each {@code with…} method returns a new support.
  */
-public final class Support {
+public final class Support implements Canonical {
     private final String id;
     private final boolean end;
     private final Point position;
@@ -20,6 +25,7 @@ public final class Support {
     private final Stiffness stiffness;
     private final @Nullable InlineAbsorber inlineAbsorber;
     private final @Nullable Double capacity;
+    private final @Nullable Post post;
 
     private Support(Support s, Stiffness stiffness, @Nullable InlineAbsorber absorber, @Nullable Double capacity) {
         this(s, s.position, s.passage, stiffness, absorber, capacity);
@@ -39,6 +45,18 @@ public final class Support {
         this.stiffness = stiffness;
         this.inlineAbsorber = absorber;
         this.capacity = capacity;
+        this.post = s.post;
+    }
+
+    private Support(Support s, Stiffness stiffness, Post post) {
+        this.id = s.id;
+        this.end = s.end;
+        this.position = s.position;
+        this.passage = s.passage;
+        this.stiffness = stiffness;
+        this.inlineAbsorber = s.inlineAbsorber;
+        this.capacity = s.capacity;
+        this.post = post;
     }
 
     private Support(String id, boolean end, Point position, Passage passage) {
@@ -49,20 +67,24 @@ public final class Support {
         this.stiffness = Stiffness.rigid();
         this.inlineAbsorber = null;
         this.capacity = null;
-        Violations v = new Violations();
-        Violations.required("passage", passage);
-        v.require(!Violations.required("id", id).isBlank(), "id", '"' + id + '"', "must not be blank");
+        this.post = null;
+        Violations v = new Violations().named("id", id);
+        if (passage == null) {
+            v.missing("passage");
+        }
         checkPosition(v, position);
         v.throwIfAny();
     }
 
-    private static void checkPosition(Violations v, Point p) {
-        if (Violations.required("position", p).isFinite()) {
+    private static void checkPosition(Violations v, @Nullable Point p) {
+        if (p == null) {
+            v.missing("position");
+        } else if (p.isFinite()) {
             PlausibleRange.COORDINATE.check(v, "position[0]", p.x());
             PlausibleRange.COORDINATE.check(v, "position[1]", p.y());
             PlausibleRange.COORDINATE.check(v, "position[2]", p.z());
         } else {
-            v.add("position", p.toString(), "must be three finite numbers");
+            v.add("position", GivenValue.text(p.toString()), InputRule.POSITION_NOT_FINITE);
         }
     }
 
@@ -109,10 +131,24 @@ public final class Support {
      * @throws org.lifeline.base.InvalidInputException if this is an intermediate anchor
      */
     public Support withInlineAbsorber(InlineAbsorber value) {
-        new Violations()
-                .require(end, "inlineAbsorber", "given", "only an end anchor can carry an in-line absorber")
-                .throwIfAny();
+        if (!end) {
+            new Violations()
+                    .add("inlineAbsorber", GivenValue.text("given"), InputRule.INLINE_ABSORBER_INSIDE)
+                    .throwIfAny();
+        }
         return new Support(this, stiffness, Violations.required("inlineAbsorber", value), capacity);
+    }
+
+    /**
+     * The same on a post. Where the post states a section, the support gets the stiffness of its top; where it states none,
+     * the stiffness stays as it is.
+     *
+     * @param value the post
+     * @return the new support
+     */
+    public Support withPost(Post value) {
+        Violations.required("post", value);
+        return new Support(this, value.hasSection() ? value.stiffness() : stiffness, value);
     }
 
     /**
@@ -152,13 +188,11 @@ public final class Support {
      */
     public Support withPassage(Passage value) {
         Violations.required("passage", value);
-        new Violations()
-                .require(
-                        !end,
-                        "passage",
-                        value.toString(),
-                        "an end anchor holds the cable; only an intermediate anchor is passed")
-                .throwIfAny();
+        if (end) {
+            new Violations()
+                    .add("passage", GivenValue.text(value.toString()), InputRule.PASSAGE_AT_END)
+                    .throwIfAny();
+        }
         return new Support(this, position, value, stiffness, inlineAbsorber, capacity);
     }
 
@@ -217,11 +251,58 @@ public final class Support {
     }
 
     /**
+     * The post that carries the support.
+     *
+     * @return the post, if one is stated
+     */
+    public Optional<Post> post() {
+        return Optional.ofNullable(post);
+    }
+
+    /**
      * Stated strength of the anchor.
      *
      * @return capacity [N], if stated
      */
     public OptionalDouble capacity() {
         return capacity == null ? OptionalDouble.empty() : OptionalDouble.of(capacity);
+    }
+
+    @Override
+    public CanonicalForm canonicalForm() {
+        return ModelForms.of(this);
+    }
+
+    /**
+     * Compares values.
+     *
+     * @param other another object
+     * @return true for a support of the same id with the same data
+     */
+    @Override
+    public boolean equals(@Nullable Object other) {
+        return other instanceof Support s
+                && id.equals(s.id)
+                && end == s.end
+                && position.equals(s.position)
+                && passage.equals(s.passage)
+                && stiffness.equals(s.stiffness)
+                && Objects.equals(inlineAbsorber, s.inlineAbsorber)
+                && Objects.equals(capacity, s.capacity)
+                && Objects.equals(post, s.post);
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(id, end, position, passage, stiffness, inlineAbsorber, capacity, post);
+    }
+
+    @Override
+    public String toString() {
+        return (end ? "end anchor " : "intermediate anchor ") + id + " at " + position + (end ? "" : ", " + passage)
+                + (stiffness.isRigid() ? "" : ", " + stiffness)
+                + (inlineAbsorber == null ? "" : ", " + inlineAbsorber)
+                + (capacity == null ? "" : ", capacity " + capacity + " N")
+                + (post == null ? "" : ", " + post);
     }
 }

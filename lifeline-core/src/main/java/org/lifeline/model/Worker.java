@@ -4,13 +4,15 @@ import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import org.lifeline.base.PlausibleRange;
 import org.lifeline.base.Violations;
+import org.lifeline.base.canonical.Canonical;
+import org.lifeline.base.canonical.CanonicalForm;
 
 /**
  * A worker hooked on to the line.
  *
  * <p>Immutable and thread-safe. Build with {@link #builder}.
  */
-public final class Worker {
+public final class Worker implements Canonical {
     private final String id;
     private final double mass;
     private final double walkingLevel;
@@ -20,11 +22,11 @@ public final class Worker {
     private final double offset;
 
     private Worker(Builder b) {
-        this.id = b.id;
+        this.id = Objects.requireNonNull(b.id);
         this.mass = Objects.requireNonNull(b.mass);
         this.walkingLevel = Objects.requireNonNull(b.walkingLevel);
         this.attachmentHeight = b.attachmentHeight;
-        this.attachment = b.attachment;
+        this.attachment = Objects.requireNonNull(b.attachment);
         this.connection = Objects.requireNonNull(b.connection);
         this.offset = b.offset;
     }
@@ -150,16 +152,16 @@ public final class Worker {
 
     /** Collects what is known of a worker. Not thread-safe. */
     public static final class Builder {
-        private final String id;
+        private final @Nullable String id;
         private @Nullable Double mass;
         private @Nullable Double walkingLevel;
         private double attachmentHeight = 1.5;
-        private Attachment attachment = Attachment.FREE_RUNNING;
+        private @Nullable Attachment attachment = Attachment.FREE_RUNNING;
         private @Nullable Connection connection;
         private double offset;
 
-        private Builder(String id) {
-            this.id = Violations.required("id", id);
+        private Builder(@Nullable String id) {
+            this.id = id;
         }
 
         /**
@@ -202,7 +204,7 @@ public final class Worker {
          * @return this
          */
         public Builder attachment(Attachment value) {
-            attachment = Violations.required("attachment", value);
+            attachment = value;
             return this;
         }
 
@@ -213,7 +215,7 @@ public final class Worker {
          * @return this
          */
         public Builder connection(Connection value) {
-            connection = Violations.required("connection", value);
+            connection = value;
             return this;
         }
 
@@ -236,19 +238,24 @@ public final class Worker {
          */
         public Worker build() {
             Violations v = new Violations();
-            v.require(!id.isBlank(), "id", '"' + id + '"', "must not be blank");
+            v.named("id", id);
             given(v, PlausibleRange.WORKER_MASS, "mass", mass);
             given(v, PlausibleRange.COORDINATE, "walkingLevel", walkingLevel);
             PlausibleRange.ATTACHMENT_HEIGHT.check(v, "attachmentHeight", attachmentHeight);
             PlausibleRange.LENGTH.check(v, "offset", offset);
-            v.require(connection != null, "connection", "missing", "must be given");
+            if (attachment == null) {
+                v.missing("attachment");
+            }
+            if (connection == null) {
+                v.missing("connection");
+            }
             v.throwIfAny();
             return new Worker(this);
         }
 
         private static void given(Violations v, PlausibleRange range, String path, @Nullable Double value) {
             if (value == null) {
-                v.add(path, "missing", "must be given");
+                v.missing(path);
             } else {
                 range.check(v, path, value);
             }
@@ -276,5 +283,15 @@ public final class Worker {
     @Override
     public int hashCode() {
         return Objects.hash(id, mass, walkingLevel, attachmentHeight, attachment, offset, connection);
+    }
+
+    @Override
+    public String toString() {
+        return id + ", " + mass + " kg, walking level " + walkingLevel + " m, " + connection;
+    }
+
+    @Override
+    public CanonicalForm canonicalForm() {
+        return ModelForms.of(this);
     }
 }

@@ -11,12 +11,15 @@ import org.lifeline.analysis.LineEquilibrium;
 import org.lifeline.analysis.Statics;
 import org.lifeline.analysis.TransientResult;
 import org.lifeline.analysis.state.SupportReaction;
+import org.lifeline.base.Violations;
 import org.lifeline.design.assessment.AssessedCriterion;
 import org.lifeline.design.assessment.AssessmentResult;
 import org.lifeline.design.criteria.CriterionResult;
 import org.lifeline.design.envelope.EnvelopeResult;
+import org.lifeline.design.handover.HandoverResult;
 import org.lifeline.model.LifelineDesign;
 import org.lifeline.model.Support;
+import org.lifeline.report.appendix.TheoryAppendix;
 import org.lifeline.report.document.InertText;
 import org.lifeline.report.document.PageMarks;
 import org.lifeline.report.document.Paper;
@@ -30,6 +33,8 @@ import org.lifeline.report.document.ReportDocument;
 import org.lifeline.report.document.ReportSection;
 import org.lifeline.report.document.UnitChoice;
 import org.lifeline.report.picture.SystemPicture;
+import org.lifeline.report.handover.DataSheetSection;
+import org.lifeline.report.handover.HandoverSections;
 import org.lifeline.report.section.ArrestSections;
 import org.lifeline.report.section.ArrestTables;
 import org.lifeline.report.section.AssessmentSection;
@@ -79,6 +84,8 @@ public final class CalculationReport {
         private @Nullable EnvelopeResult envelope;
         private List<TransientResult> motions = List.of();
         private @Nullable AssessmentResult assessment;
+        private @Nullable HandoverResult handover;
+        private @Nullable IndependentCheckSection check;
 
         Options with(Consumer<Options> change) {
             Options o = new Options();
@@ -94,6 +101,8 @@ public final class CalculationReport {
             o.envelope = envelope;
             o.motions = motions;
             o.assessment = assessment;
+            o.handover = handover;
+            o.check = check;
             change.accept(o);
             return o;
         }
@@ -144,6 +153,7 @@ public final class CalculationReport {
      * @return the new report
      */
     public CalculationReport withUnits(UnitChoice value) {
+        Violations.required("units", value);
         return with(o -> o.units = value);
     }
 
@@ -154,6 +164,7 @@ public final class CalculationReport {
      * @return the new report
      */
     public CalculationReport withProvenance(Provenance value) {
+        Violations.required("provenance", value);
         return with(o -> o.provenance = value);
     }
 
@@ -164,6 +175,7 @@ public final class CalculationReport {
      * @return the new report
      */
     public CalculationReport withProject(ProjectData value) {
+        Violations.required("project", value);
         return with(o -> o.project = value);
     }
 
@@ -174,6 +186,7 @@ public final class CalculationReport {
      * @return the new report
      */
     public CalculationReport withPaper(Paper value) {
+        Violations.required("paper", value);
         return with(o -> o.paper = value);
     }
 
@@ -184,6 +197,7 @@ public final class CalculationReport {
      * @return the new report
      */
     public CalculationReport withDetail(ReportDetail value) {
+        Violations.required("detail", value);
         return with(o -> o.detail = value);
     }
 
@@ -194,6 +208,7 @@ public final class CalculationReport {
      * @return the new report
      */
     public CalculationReport withPictures(List<Picture> value) {
+        Violations.required("pictures", value);
         return with(o -> o.pictures = List.copyOf(value));
     }
 
@@ -205,6 +220,7 @@ public final class CalculationReport {
      * @return the new report
      */
     public CalculationReport withInputSections(List<ReportSection> value) {
+        Violations.required("inputSections", value);
         return with(o -> o.inputs = List.copyOf(value));
     }
 
@@ -215,6 +231,7 @@ public final class CalculationReport {
      * @return the new report
      */
     public CalculationReport withAssumptions(List<String> value) {
+        Violations.required("assumptions", value);
         return with(o -> o.assumptions = List.copyOf(value));
     }
 
@@ -225,6 +242,7 @@ public final class CalculationReport {
      * @return the new report
      */
     public CalculationReport withCriteria(List<CriterionResult> value) {
+        Violations.required("criteria", value);
         return with(o -> o.criteria = List.copyOf(value));
     }
 
@@ -236,6 +254,7 @@ public final class CalculationReport {
      * @throws IllegalArgumentException if the envelope is one of a line with other supports
      */
     public CalculationReport withEnvelope(EnvelopeResult value) {
+        Violations.required("envelope", value);
         requireSupports("envelope", "an envelope", design, ids(value.design()));
         return with(o -> o.envelope = value);
     }
@@ -248,10 +267,22 @@ public final class CalculationReport {
      * @throws IllegalArgumentException if one is an arrest of a line with other supports
      */
     public CalculationReport withMotions(List<TransientResult> value) {
+        Violations.required("motions", value);
         for (int i = 0; i < value.size(); i++) {
             sameSupports("motions[" + i + "]", design, value.get(i).arrest());
         }
         return with(o -> o.motions = List.copyOf(value));
+    }
+
+    /**
+     * The same with an independent check of its arrests that was made already; otherwise the report makes it.
+     *
+     * @param value the check, of the arrests of this report in their order
+     * @return the new report
+     */
+    public CalculationReport withCheck(IndependentCheckSection value) {
+        Violations.required("check", value);
+        return with(o -> o.check = value);
     }
 
     /**
@@ -263,8 +294,21 @@ public final class CalculationReport {
      * @throws IllegalArgumentException if the assessment is one of a line with other supports
      */
     public CalculationReport withAssessment(AssessmentResult value) {
+        Violations.required("assessment", value);
         requireSupports("assessment", "an assessment", design, ids(value.design()));
         return with(o -> o.assessment = value);
+    }
+
+    /**
+     * The same with the parts that the design hands over.
+     *
+     * @param value the parts
+     * @return the new report
+     * @throws IllegalArgumentException if they are of another line
+     */
+    public CalculationReport withHandover(HandoverResult value) {
+        requireSupports("handover", "a handover", design, ids(value.assessment().design()));
+        return with(o -> o.handover = value);
     }
 
     /**
@@ -296,26 +340,52 @@ public final class CalculationReport {
         Quantities q = Quantities.in(options.units);
         LineEquilibrium installed = Statics.withDefaults().solve(design.line(), List.of());
         GoverningArrests governing = new GoverningArrests(design, arrests);
-        IndependentCheckSection check = IndependentCheckSection.of(arrests);
+        IndependentCheckSection check = options.check == null ? IndependentCheckSection.of(arrests) : options.check;
         List<ReportSection> sections = new ArrayList<>();
         front(governing, check, installed, sections);
         inputs(q, sections);
         results(governing, installed, sections);
         boolean extended = options.detail != ReportDetail.SHORT;
         calculations(governing, sections);
-        sections.add(check.section(options.detail == ReportDetail.FULL));
-        sections.add(RemarkSections.iterations(installed, arrests));
+        sections.add(check.section(options.detail == ReportDetail.FULL, installed, arrests));
         sections.add(RemarkSections.notConsidered(design, arrests, !options.motions.isEmpty()));
         AssessmentResult assessment = options.assessment;
         sections.add(new PlanDocumentsSection(design, arrests, installed, q)
                 .section(Optional.ofNullable(assessment).map(a -> new AssessmentSection(a, q))));
+        HandoverResult handover = options.handover;
+        if (handover != null) {
+            sections.addAll(new HandoverSections(handover, q).sections());
+            sections.add(new DataSheetSection(handover.dataSheet(), q).section());
+        }
         if (extended) {
             sections.add(RemarkSections.formulas());
+            sections.add(TheoryAppendix.section(!options.motions.isEmpty() || assessment != null));
             sections.add(GlossarySection.section(q));
         }
         sections.add(RemarkSections.cautions());
         return new ReportDocument(
                 "Calculation report: " + InertText.name(design.title()), identity(), sections, marks());
+    }
+
+
+    /**
+     * The data sheet alone, with the identity of the report.
+     *
+     * @return the document
+     * @throws IllegalStateException if no parts were handed over
+     */
+    public ReportDocument buildDataSheet() {
+        HandoverResult handover = options.handover;
+        if (handover == null) {
+            throw new IllegalStateException("a data sheet needs withHandover");
+        }
+        Quantities q = Quantities.in(options.units);
+        List<ReportSection> sections = new ArrayList<>();
+        if (!options.project.isEmpty()) {
+            sections.add(ProjectSection.of(options.project));
+        }
+        sections.add(new DataSheetSection(handover.dataSheet(), q).section());
+        return new ReportDocument("Data sheet: " + InertText.name(design.title()), identity(), sections, marks());
     }
 
     /** The first page: what it belongs to, the system, what governs, criteria, warnings. */
@@ -366,8 +436,12 @@ public final class CalculationReport {
                 ? options.envelope
                 : options.assessment.envelope();
         if (envelope != null) {
-            List<CriterionResult> again = Objects.requireNonNullElse(options.criteria, List.of());
-            sections.add(new EnvelopeSections(envelope, q).section(governing, again, extended));
+            // What the assessment has said at the front is not said again.
+            Optional<AssessmentResult> said =
+                    options.detail == ReportDetail.FULL ? Optional.empty() : Optional.ofNullable(options.assessment);
+            List<CriterionResult> again =
+                    said.isPresent() ? List.of() : Objects.requireNonNullElse(options.criteria, List.of());
+            sections.add(new EnvelopeSections(envelope, q).beside(said).section(governing, again, extended));
         }
         sections.add(new ArrestTables(arrests, q).section());
         ArrestSections writer =

@@ -16,10 +16,7 @@ import org.lifeline.report.document.ReportSection;
  */
 public final class HtmlReport {
     private static final int LONGEST_NUMBER = 40;
-    private static final Pattern VIEW_BOX = Pattern.compile("viewBox=\"0 0 ([0-9.]+) ([0-9.]+)\"");
-
-    /** Height over width from which a picture counts as tall [-]. */
-    private static final double TALL = 0.75;
+    private static final Pattern VIEW_BOX = Pattern.compile("viewBox=\"0 0 ([0-9.]+) ");
 
     /** Most rows of a table that is not parted on paper. */
     private static final int FEW_ROWS = 16;
@@ -214,18 +211,17 @@ public final class HtmlReport {
         out.append(section.isEmpty() ? "" : "</tbody>\n").append("</table>\n");
     }
 
-    /** A picture that is about as high as wide may take more of a page. */
-    private static boolean isTall(String svg) {
+    /** Width of a drawing in its own units, which gives its size on paper. */
+    private static String width(String svg) {
         Matcher m = VIEW_BOX.matcher(svg);
-        return m.find() && Double.parseDouble(m.group(2)) > TALL * Double.parseDouble(m.group(1));
+        return m.find() ? " style=\"--units:" + m.group(1) + '"' : "";
     }
 
     private void figure(Picture p) {
         pictures++;
         // Hatches are found by id; a number in front keeps those of two pictures on one page apart.
         String svg = p.svg().replace(" id=\"", " id=\"p" + pictures + "-").replace("url(#", "url(#p" + pictures + "-");
-        // A drawing that is wider than high needs the width of a phone; one that is not is shown whole.
-        out.append(isTall(svg) ? "<figure class=\"tall\">\n" : "<figure>\n");
+        out.append("<figure").append(width(svg)).append(">\n");
         open("wide", p.title());
         out.append(svg)
                 .append("</div>\n<figcaption>")

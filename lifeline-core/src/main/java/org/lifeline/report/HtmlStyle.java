@@ -66,7 +66,10 @@ final class HtmlStyle {
             .calc td,.calc th{border:0;padding:.08rem 0}}
             """;
 
-    /** Sizes in points and millimetres; a heading, a caption and the first rows of a table stay together. */
+    /**
+     * Sizes in points and millimetres; a heading, a caption and the first rows of a table stay together. A unit of a drawing
+     * is 0.172 mm, so that its letters, 12.5 units high, have 6.1 points in every drawing.
+     */
     private static final String PRINT = """
             @media print{
             :root{--paper:#fff;--ink:#000;--soft:#333;--rule:#888;--band:#eee;--link:#000}
@@ -97,8 +100,7 @@ final class HtmlStyle {
             .calc .group{break-after:avoid}
             figure{margin:1.5mm 0}
             figcaption{font-size:7.6pt;margin-top:.6mm}
-            figure svg{min-width:0;width:auto;max-width:100%;max-height:66mm;margin:0 auto}
-            figure.tall svg{max-height:98mm}}
+            figure svg{min-width:0;width:calc(var(--units)*.172mm);max-width:100%;margin:0 auto}}
             """;
 
     private HtmlStyle() {}

@@ -1,5 +1,6 @@
 package org.lifeline.verify;
 
+import java.util.Locale;
 import org.lifeline.base.Vector3;
 import org.lifeline.model.Installed;
 import org.lifeline.verify.state.CableIntegration;
@@ -18,7 +19,7 @@ final class InstalledChecks {
         if (stated.form() == Installed.Form.INITIAL_SAG) {
             error = Deviation.over(error, state.lastDigits());
         }
-        log.add(Check.INSTALLED, "stated " + stated.form(), error / stated.value());
+        log.add(Check.INSTALLED, "stated " + words(stated), error / stated.value());
         log.add(Check.INSTALLED, "temperature", Math.abs(state.temperature() - stated.temperature()));
         for (int i = 0; i < state.supports().size(); i++) {
             String where = "support " + state.supports().get(i).id();
@@ -56,5 +57,10 @@ final class InstalledChecks {
         }
         PieceShape shape = integration.shape(p);
         return slope * shape.run(s) - shape.rise(s);
+    }
+
+    /** What the installed state was stated by, such as "initial sag". */
+    private static String words(Installed stated) {
+        return stated.form().name().toLowerCase(Locale.ROOT).replace('_', ' ');
     }
 }

@@ -186,8 +186,8 @@ class ArrestResultTest {
                 .build();
         assertThat(Refusal.of(() -> EnergyBalance.withDefaults().solve(line(), f)))
                 .containsExactly(
-                        "fall.span: 4: must be a span from 1 to 3",
-                        "fall.hanging[0].station: 12.0 m: must lie inside the span, above 0 m and below 12.0 m");
+                        "fall.at.span: 4: must be a span from 1 to 3",
+                        "fall.hanging[0].place.station: 12.0 m: must lie inside the span, above 0 m and below 12.0 m");
         assertThat(Refusal.paths(() -> Statics.withDefaults()
                         .solve(
                                 line(),

@@ -332,7 +332,7 @@ class FallAtSupportTest {
         Lifeline line = line(Stiffness.rigid());
         assertThatThrownBy(() -> solve(line, fall(id, absorber())))
                 .isInstanceOf(InvalidInputException.class)
-                .hasMessageContaining("fall.support")
+                .hasMessageContaining("fall.at.support")
                 .hasMessageContaining("must be the id of a support");
         assertThatThrownBy(() -> line.spanOf(Place.atSupport(id)))
                 .isInstanceOf(IllegalArgumentException.class)

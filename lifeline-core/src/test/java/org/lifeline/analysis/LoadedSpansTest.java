@@ -124,9 +124,9 @@ class LoadedSpansTest {
                         "run", "run[1]", "rise[0]", "weightPerLength[0]", "axialStiffness[0]", "loadShare[0]", "load");
         assertThat(e.violations().toString())
                 .contains("must lie above 0 and below 1")
-                .contains("must not be negative")
-                .contains("must be above zero")
-                .contains("must be a number")
+                .contains("must be a finite number that is not negative")
+                .contains("must be a finite number above zero")
+                .contains("rise[0]: NaN m: must be a finite number,")
                 .contains("one for each of the 3 rows");
     }
 

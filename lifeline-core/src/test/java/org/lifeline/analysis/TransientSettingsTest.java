@@ -95,7 +95,7 @@ class TransientSettingsTest {
                 Fall.builder("g").at(Place.of(2, 4)).faller(worker("w", 100)).build();
         assertThatThrownBy(() -> QUICK.withLaterFall(again, 1).solve(line(0.5), fall()))
                 .isInstanceOf(InvalidInputException.class)
-                .hasMessageContaining("laterFalls[0].fallers")
+                .hasMessageContaining("laterFall[0].faller")
                 .hasMessageContaining("only once");
     }
 

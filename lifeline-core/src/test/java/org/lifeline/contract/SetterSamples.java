@@ -23,6 +23,7 @@ import org.lifeline.model.LifelineDesign;
 import org.lifeline.model.ModelFactors;
 import org.lifeline.model.Passage;
 import org.lifeline.model.Place;
+import org.lifeline.model.Post;
 import org.lifeline.model.Stiffness;
 import org.lifeline.model.Support;
 import org.lifeline.model.Worker;
@@ -109,6 +110,12 @@ final class SetterSamples {
                         .unstretchedLength(10.1)
                         .loadShare(0.5)
                         .load(1000));
+        map.put(
+                Post.Builder.class,
+                () -> Post.ofHeight(2)
+                        .elasticModulus(2.1e11)
+                        .secondMomentX(1e-5)
+                        .secondMomentY(1e-5));
         map.put(EnergyBalance.class, EnergyBalance::withDefaults);
         map.put(Statics.class, Statics::withDefaults);
         map.put(TransientArrest.class, TransientArrest::withDefaults);
@@ -141,6 +148,8 @@ final class SetterSamples {
         map.put(List.class, new ArrayList<>());
         map.put(UnaryOperator.class, UnaryOperator.identity());
         map.put(Attachment.class, Attachment.GRIPPED);
+        map.put(Post.class, Post.ofHeight(2).build());
+        map.put(Post.Eccentricity.class, new Post.Eccentricity(0.1, 0.1));
         map.put(Cable.class, cable());
         map.put(Check.class, Check.STRETCH);
         map.put(ClearanceRules.class, ClearanceRules.commonPractice());

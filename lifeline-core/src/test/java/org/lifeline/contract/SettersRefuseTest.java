@@ -29,7 +29,6 @@ import org.lifeline.model.cable.Cable;
  * null, with the exception of the library that names the place; or the value is in the list of those that have a meaning.
  */
 class SettersRefuseTest {
-    private static final String ROOT = "org.lifeline.";
     /** Packages whose setters are held to the contract. */
     private static final List<String> PACKAGES = List.of("analysis", "model", "verify");
 
@@ -88,13 +87,17 @@ class SettersRefuseTest {
                 Worker.class.getProtectionDomain().getCodeSource().getLocation().toURI());
         List<Method> list = new ArrayList<>();
         for (String each : PACKAGES) {
-            try (Stream<Path> files = Files.list(root.resolve("org/lifeline").resolve(each))) {
+            try (Stream<Path> files = Files.walk(root.resolve("org/lifeline").resolve(each))) {
                 for (Path file : files.filter(f -> f.toString().endsWith(".class"))
                         .sorted()
                         .toList()) {
-                    String name = file.getFileName().toString().replace(".class", "");
-                    if (!name.equals("package-info")) {
-                        Class<?> c = Class.forName(ROOT + each + "." + name);
+                    String name = root.relativize(file)
+                            .toString()
+                            .replace(".class", "")
+                            .replace('/', '.')
+                            .replace('\\', '.');
+                    if (!name.endsWith("package-info")) {
+                        Class<?> c = Class.forName(name);
                         Arrays.stream(c.getDeclaredMethods())
                                 .filter(m -> isPublic(c) && isSetter(c, m))
                                 .forEach(list::add);

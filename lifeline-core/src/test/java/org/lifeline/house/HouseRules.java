@@ -48,6 +48,13 @@ final class HouseRules {
                 .withOptionalLayers(true)
                 .layer("report")
                 .definedBy(root + ".report..")
+                .layer("handover")
+                .definedBy(
+                        root + ".design.structure..",
+                        root + ".design.clearance..",
+                        root + ".design.installation..",
+                        root + ".design.occupancy..",
+                        root + ".design.handover..")
                 .layer("assessment")
                 .definedBy(root + ".design.assessment..")
                 .layer("design")
@@ -80,14 +87,16 @@ final class HouseRules {
                 .definedBy(root + ".base..")
                 .whereLayer("report")
                 .mayNotBeAccessedByAnyLayer()
-                .whereLayer("assessment")
+                .whereLayer("handover")
                 .mayOnlyBeAccessedByLayers("report")
+                .whereLayer("assessment")
+                .mayOnlyBeAccessedByLayers("report", "handover")
                 .whereLayer("design")
-                .mayOnlyBeAccessedByLayers("report", "assessment")
+                .mayOnlyBeAccessedByLayers("report", "handover", "assessment")
                 .whereLayer("verify")
                 .mayOnlyBeAccessedByLayers("report", "assessment")
                 .whereLayer("analysis")
-                .mayOnlyBeAccessedByLayers("report", "assessment", "design", "verify")
+                .mayOnlyBeAccessedByLayers("report", "handover", "assessment", "design", "verify")
                 .whereLayer("motion")
                 .mayOnlyBeAccessedByLayers("analysis")
                 .whereLayer("path")
@@ -101,6 +110,7 @@ final class HouseRules {
                 .whereLayer("model")
                 .mayOnlyBeAccessedByLayers(
                         "report",
+                        "handover",
                         "assessment",
                         "design",
                         "verify",
@@ -111,7 +121,8 @@ final class HouseRules {
                         "line",
                         "catenary")
                 .whereLayer("numeric")
-                .mayOnlyBeAccessedByLayers("assessment", "design", "analysis", "motion", "path", "line", "catenary")
+                .mayOnlyBeAccessedByLayers(
+                        "handover", "assessment", "design", "analysis", "motion", "path", "line", "catenary")
                 .because("a floor builds on the floors below it, and a check that reuses the solver proves nothing");
     }
 
@@ -123,14 +134,18 @@ final class HouseRules {
                 .layer("report")
                 .definedBy(root + ".report")
                 .layer("section")
-                .definedBy(root + ".report.section..")
+                .definedBy(root + ".report.section..", root + ".report.handover..")
                 .layer("picture")
                 .definedBy(root + ".report.picture..")
+                .layer("appendix")
+                .definedBy(root + ".report.appendix..")
                 .layer("document")
                 .definedBy(root + ".report.document..")
                 .whereLayer("report")
                 .mayNotBeAccessedByAnyLayer()
                 .whereLayer("section")
+                .mayOnlyBeAccessedByLayers("report")
+                .whereLayer("appendix")
                 .mayOnlyBeAccessedByLayers("report")
                 .whereLayer("picture")
                 .mayOnlyBeAccessedByLayers("report", "section")

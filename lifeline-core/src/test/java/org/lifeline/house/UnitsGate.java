@@ -81,7 +81,9 @@ final class UnitsGate extends TreePathScanner<Void, Void> {
     }
 
     static boolean saysUnit(String text) {
-        return UNIT.matcher(text).find();
+        // The compiler writes a comment back with characters above U+00FF escaped.
+        return UNIT.matcher(text.replace("\\u2074", "⁴").replace("\\u207b", "⁻"))
+                .find();
     }
 
     @Override

@@ -109,8 +109,8 @@ class ConnectionTest {
                 .containsExactly(
                         "maximumExtension: 0.0 m: must be a finite number above zero",
                         "maximumForce: 4000.0 N: must not be lower than clearanceForce",
-                        "initialStiffness: -1.0 N/m: must be above zero (leave it out where rigid)",
-                        "stopStiffness: 0.0 N/m: must be above zero (leave it out where rigid)");
+                        "initialStiffness: -1.0 N/m: must be above zero (leave it out for a rigid start or stop)",
+                        "stopStiffness: 0.0 N/m: must be above zero (leave it out for a rigid start or stop)");
         assertThat(Refusal.paths(() -> PersonalAbsorber.builder()
                         .clearanceForce(5000)
                         .maximumForce(6000)

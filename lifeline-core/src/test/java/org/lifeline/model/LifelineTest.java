@@ -83,7 +83,7 @@ class LifelineTest {
                 .containsExactly(
                         "cable: missing: must be given",
                         "installed: missing: must be given",
-                        "supports: 0 supports: must have at least two");
+                        "support: 0 supports: must have at least two");
         assertThat(Refusal.of(() -> threeSpans().gravity(0).build()))
                 .containsExactly("gravity: 0.0 m/s²: must be a finite number above zero");
         assertThat(Refusal.paths(() -> threeSpans().gravity(Double.NaN).build()))
@@ -100,16 +100,16 @@ class LifelineTest {
                         .intermediateAnchor("a", Point.of(10, 0, 0), Passage.free())
                         .build()))
                 .containsExactly(
-                        "supports[0].type: intermediate: the first and the last support must be end anchors",
-                        "supports[1].type: end: only the first and the last support may be end anchors",
-                        "supports[2].type: intermediate: the first and the last support must be end anchors",
-                        "supports[2].id: a: is the id of supports[0] as well");
+                        "intermediateAnchor[0]: intermediate: the first and the last support must be end anchors",
+                        "endAnchor[1]: end: only the first and the last support may be end anchors",
+                        "intermediateAnchor[2]: intermediate: the first and the last support must be end anchors",
+                        "intermediateAnchor[2].id: a: is the id of intermediateAnchor[0] as well");
         assertThat(Refusal.paths(() -> Lifeline.builder()
                         .cable(CABLE)
                         .pretension(1)
                         .endAnchor("a", Point.of(0, 0, 0))
                         .build()))
-                .contains("supports");
+                .contains("support");
     }
 
     @Test
@@ -118,7 +118,7 @@ class LifelineTest {
         assertThat(Refusal.of(() -> ends(1, steepest * 1.0001)))
                 .singleElement()
                 .asString()
-                .startsWith("supports[1].position: [1.0 m, 0.0 m, ")
+                .startsWith("endAnchor[1].position: [1.0 m, 0.0 m, ")
                 .contains("the span before it must not be steeper than 80° (run 1.0 m, rise ");
         assertThat(Refusal.of(() -> ends(1, -steepest * 1.0001))).hasSize(1);
         assertThat(Refusal.of(() -> ends(0, 0))).hasSize(1);
@@ -189,7 +189,7 @@ class LifelineTest {
     @Test
     void refusedDesigns() {
         assertThat(Refusal.of(() -> LifelineDesign.builder("x").build()))
-                .containsExactly("line: missing: must be given", "workers: []: must name at least one worker");
+                .containsExactly("line: missing: must be given", "worker: []: must name at least one worker");
         Worker a = worker("A");
         Fall f = Fall.builder("f")
                 .at(Place.of(9, 3))
@@ -206,13 +206,13 @@ class LifelineTest {
                         .fall(Fall.builder("f").at(Place.of(1, 3)).faller(a).build())
                         .build()))
                 .containsExactly(
-                        "service.temperatures[0]: -300.0 °C: must lie between absolute zero and 1000 °C",
-                        "service.temperatures[1]: 1000.0 °C: must lie between absolute zero and 1000 °C",
-                        "workers[1].id: A: must not be used twice",
-                        "falls[1].id: f: must not be used twice",
-                        "falls[0].hanging[0].worker: B: is not among the workers of the design",
-                        "falls[0].span: 9: must be a span from 1 to 3",
-                        "falls[0].hanging[0].station: 50.0 m: must lie inside the span, above 0 m and below 10.0 m");
+                        "temperature[0]: -300.0 °C: must lie between absolute zero and 1000 °C",
+                        "temperature[1]: 1000.0 °C: must lie between absolute zero and 1000 °C",
+                        "worker[1].id: A: must not be used twice",
+                        "fall[1].id: f: must not be used twice",
+                        "fall[0].hanging[0].worker: B: is not among the workers of the design",
+                        "fall[0].at.span: 9: must be a span from 1 to 3",
+                        "fall[0].hanging[0].place.station: 50.0 m: must lie inside the span, above 0 m and below 10.0 m");
     }
 
     private static Worker worker(String id) {

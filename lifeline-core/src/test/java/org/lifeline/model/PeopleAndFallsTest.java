@@ -103,9 +103,9 @@ class PeopleAndFallsTest {
         assertThat(Refusal.of(() -> Fall.builder("").freeFall(-0.1).build()))
                 .containsExactly(
                         "id: \"\": must not be blank",
-                        "fallers: []: must name at least one worker",
+                        "faller: []: must name at least one worker",
                         "freeFall: -0.1 m: must be a finite number that is not negative",
-                        "span: missing: must be given");
+                        "at: missing: must be given");
         assertThat(Refusal.of(() -> Fall.builder("f")
                         .at(Place.of(1, 1))
                         .faller(worker("A"))
@@ -116,8 +116,8 @@ class PeopleAndFallsTest {
                         .hanging(worker("C"), Place.of(1, 2))
                         .build()))
                 .containsExactly(
-                        "fallers[1]: A: must not be named twice in one fall",
-                        "fallers[2]: G: must be attached to the line in the same way as the others who fall at this"
+                        "faller[1]: A: must not be named twice in one fall",
+                        "faller[2]: G: must be attached to the line in the same way as the others who fall at this"
                                 + " place",
                         "hanging[0].worker: A: must not be named twice in one fall",
                         "hanging[2].worker: C: must not be named twice in one fall");

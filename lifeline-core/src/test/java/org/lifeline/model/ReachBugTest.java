@@ -52,7 +52,7 @@ class ReachBugTest {
 
         assertThat(check(f, 11.85))
                 .containsExactly(
-                        "fallers[0].connection.tautLength: 1.8 m: does not reach the line, which is 10.85 m above"
+                        "faller[0].connection.tautLength: 1.8 m: does not reach the line, which is 10.85 m above"
                                 + " the harness attachment of A");
     }
 
@@ -61,13 +61,11 @@ class ReachBugTest {
         Fall.Builder f = fall(worker("A", 21).build());
 
         assertThat(check(f, 12))
-                .containsExactly(
-                        "fallers[0].connection.tautLength: 1.8 m: does not reach the line, which is 9.0 m below"
-                                + " the harness attachment of A");
+                .containsExactly("faller[0].connection.tautLength: 1.8 m: does not reach the line, which is 9.0 m below"
+                        + " the harness attachment of A");
         assertThat(check(f, 11.5))
-                .containsExactly(
-                        "fallers[0].connection.tautLength: 1.8 m: does not reach the line, which is 9.0 m below"
-                                + " the harness attachment of A when it is lifted straight");
+                .containsExactly("faller[0].connection.tautLength: 1.8 m: does not reach the line, which is 9.0 m below"
+                        + " the harness attachment of A when it is lifted straight");
     }
 
     @Test
@@ -77,12 +75,11 @@ class ReachBugTest {
 
         assertThat(check(f, 11))
                 .containsExactly(
-                        "fallers[1].connection.tautLength: 1.8 m: does not reach the line, which is 0.0 m beside"
+                        "faller[1].connection.tautLength: 1.8 m: does not reach the line, which is 0.0 m beside"
                                 + " the harness attachment of B and 2.0 m aside");
         assertThat(check(f, 12.5))
-                .containsExactly(
-                        "fallers[1].connection.tautLength: 1.8 m: does not reach the line, which is 1.0 m above"
-                                + " the harness attachment of B and 2.0 m aside");
+                .containsExactly("faller[1].connection.tautLength: 1.8 m: does not reach the line, which is 1.0 m above"
+                        + " the harness attachment of B and 2.0 m aside");
     }
 
     /** A slack line hangs farther below than the lanyard is long; lifted toward its supports it is within reach. */

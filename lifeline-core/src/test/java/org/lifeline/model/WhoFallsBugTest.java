@@ -39,7 +39,7 @@ class WhoFallsBugTest {
                 Fall.builder("f").at(Place.of(1, 3)).faller(worker("A", 300)).build();
 
         assertThat(Refusal.of(() -> design(fall).build()))
-                .containsExactly("falls[0].fallers[0]: A, 300.0 kg: has other data than the worker of this id in the"
+                .containsExactly("fall[0].faller[0]: A, 300.0 kg: has other data than the worker of this id in the"
                         + " design, 100.0 kg");
     }
 
@@ -54,8 +54,8 @@ class WhoFallsBugTest {
 
         assertThat(Refusal.of(() -> design(fall).build()))
                 .containsExactly(
-                        "falls[0].fallers[1]: B: is not among the workers of the design",
-                        "falls[0].hanging[0].worker: C: is not among the workers of the design");
+                        "fall[0].faller[1]: B: is not among the workers of the design",
+                        "fall[0].hanging[0].worker: C: is not among the workers of the design");
     }
 
     @Test

@@ -184,10 +184,10 @@ class ReportSectionsTest {
         assertThat(cells.get(5)).contains("pretension × ");
         assertThat(TextReport.write(REPORT)).contains("over the ranges: pretension × 0.8 to 1.2");
         for (UnitChoice units : UnitChoice.values()) {
-            PictureChecks.check(EnvelopePicture.loads(ENVELOPE, units));
+            PictureChecks.check(EnvelopePicture.loads(ENVELOPE, units, List.of(), List.of()));
             PictureChecks.check(EnvelopePicture.distances(ENVELOPE, units));
         }
-        Picture loads = EnvelopePicture.loads(ENVELOPE, UnitChoice.SI);
+        Picture loads = EnvelopePicture.loads(ENVELOPE, UnitChoice.SI, List.of(), List.of());
         Picture distances = EnvelopePicture.distances(ENVELOPE, UnitChoice.US_CUSTOMARY);
         assertThat(Xml.all(Xml.parse(loads.svg()), "polyline").size()
                         + Xml.all(Xml.parse(loads.svg()), "path").size())

@@ -8,7 +8,7 @@ import java.util.Optional;
 import java.util.function.DoubleConsumer;
 import org.jspecify.annotations.Nullable;
 import org.lifeline.file.Fields.Range;
-import org.lifeline.file.units.Dimension;
+import org.lifeline.base.Dimension;
 import org.lifeline.model.cable.Cable;
 import org.lifeline.model.cable.LoadElongation;
 import org.lifeline.model.cable.RopeClass;

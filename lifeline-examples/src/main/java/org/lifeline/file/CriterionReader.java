@@ -12,8 +12,8 @@ import org.lifeline.design.criteria.Criterion;
 import org.lifeline.design.criteria.Requirement;
 import org.lifeline.design.envelope.Quantity;
 import org.lifeline.file.Fields.Range;
-import org.lifeline.file.units.Dimension;
-import org.lifeline.file.units.NearestName;
+import org.lifeline.base.Dimension;
+import org.lifeline.base.unit.NearestName;
 
 /** Reads {@code criteria}. */
 final class CriterionReader {

@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.lifeline.design.assessment.Basis;
 import org.lifeline.design.criteria.Criterion;
+import org.lifeline.design.handover.HandoverRequest;
 import org.lifeline.model.LifelineDesign;
 import org.lifeline.report.document.ProjectData;
 
@@ -31,8 +32,9 @@ public record DesignFile(
      *
      * @param criteria the criteria asked for, in the order of the file
      * @param basis what the verdicts rest on
+     * @param handover the parts that are to be handed over
      */
-    public record CriteriaChoice(List<Criterion> criteria, Basis basis) {
+    public record CriteriaChoice(List<Criterion> criteria, Basis basis, HandoverRequest handover) {
         /** Copies the list. */
         public CriteriaChoice {
             criteria = List.copyOf(criteria);
@@ -87,5 +89,14 @@ public record DesignFile(
      */
     public Optional<String> written(String path) {
         return Optional.ofNullable(written.get(path));
+    }
+
+    /**
+     * The parts that are to be handed over.
+     *
+     * @return the request; empty where the file asks for none
+     */
+    public HandoverRequest handover() {
+        return criteriaChoice.handover();
     }
 }

@@ -15,7 +15,8 @@ import org.lifeline.base.InvalidInputException;
 import org.lifeline.design.assessment.Basis;
 import org.lifeline.design.criteria.Criterion;
 import org.lifeline.file.Fields.Range;
-import org.lifeline.file.units.Dimension;
+import org.lifeline.base.Dimension;
+import org.lifeline.design.handover.HandoverRequest;
 import org.lifeline.model.Fall;
 import org.lifeline.model.Installed;
 import org.lifeline.model.Lifeline;
@@ -62,6 +63,7 @@ public final class DesignReader {
         List<Criterion> criteria = new CriterionReader(parts.supportIds.keySet()).readAll(top);
         String basis = top.choice("basis", Basis.keys());
         ProjectData project = ProjectReader.read(top);
+        HandoverRequest handover = HandoverReader.read(top);
         top.close();
         if (design != null) {
             DesignSize.exceeded(design).ifPresent(findings::add);
@@ -74,7 +76,7 @@ public final class DesignReader {
                 design,
                 project,
                 new DesignFile.CriteriaChoice(
-                        criteria, Basis.of(basis == null ? "" : basis).orElse(Basis.LARGER_OF_BOTH)),
+                        criteria, Basis.of(basis == null ? "" : basis).orElse(Basis.LARGER_OF_BOTH), handover),
                 findings.written(),
                 new DesignFile.Hashes(sha256(bytes), sha256(content(parsed.root()))));
     }
@@ -219,7 +221,10 @@ public final class DesignReader {
             try {
                 return b.build();
             } catch (InvalidInputException e) {
-                e.violations().stream().filter(v -> !findings.touches(v.path())).forEach(v -> top.report(v, v.path()));
+                e.violations().stream()
+                        .map(ModelPaths::inFile)
+                        .filter(v -> !findings.touches(v.path()))
+                        .forEach(v -> top.report(v, v.path()));
                 return null;
             }
         }

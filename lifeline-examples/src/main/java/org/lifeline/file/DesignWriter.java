@@ -7,6 +7,7 @@ import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.OptionalDouble;
 import org.lifeline.design.criteria.Criterion;
 import org.lifeline.model.Attachment;
 import org.lifeline.model.Connection;
@@ -16,6 +17,7 @@ import org.lifeline.model.Lifeline;
 import org.lifeline.model.LifelineDesign;
 import org.lifeline.model.Obstruction;
 import org.lifeline.model.Passage;
+import org.lifeline.model.Post;
 import org.lifeline.model.Place;
 import org.lifeline.model.Stiffness;
 import org.lifeline.model.Support;
@@ -93,11 +95,14 @@ public final class DesignWriter {
         design.workingFloor().ifPresent(z -> clearance.put("workingFloor", metres(z)));
         ArrayNode obstructions = clearance.putArray("obstructions");
         for (Obstruction each : design.clearance().obstructions()) {
-            obstructions
+            ObjectNode obstruction = obstructions
                     .addObject()
                     .put("from", metres(each.from()))
                     .put("to", metres(each.to()))
                     .put("elevation", metres(each.elevation()));
+            if (each.distance() != 0) {
+                obstruction.put("distance", metres(each.distance()));
+            }
         }
         if (!criteria.isEmpty()) {
             ArrayNode list = root.putArray("criteria");
@@ -175,8 +180,9 @@ public final class DesignWriter {
                 case FRICTION -> node.putObject("passage").put("friction", passage.friction());
             }
         }
+        support.post().ifPresent(p -> node.set("post", post(p)));
         Stiffness k = support.stiffness();
-        if (!k.isRigid()) {
+        if (!k.isRigid() && !support.post().map(Post::hasSection).orElse(false)) {
             ObjectNode stiffness = node.putObject("stiffness");
             finite(stiffness, "x", k.x());
             finite(stiffness, "y", k.y());
@@ -190,6 +196,26 @@ public final class DesignWriter {
         });
         support.capacity().ifPresent(f -> node.put("capacity", newtons(f)));
         return node;
+    }
+
+    private static ObjectNode post(Post post) {
+        ObjectNode node = NODES.objectNode();
+        node.put("height", metres(post.height()));
+        node.putObject("eccentricity")
+                .put("x", metres(post.eccentricity().x()))
+                .put("y", metres(post.eccentricity().y()));
+        post.elasticModulus().ifPresent(e -> node.put("elasticModulus", quantity(e, "Pa")));
+        xy(node, "secondMomentOfArea", post.secondMomentX(), post.secondMomentY(), "m⁴");
+        xy(node, "elasticMomentOfResistance", post.momentOfResistanceX(), post.momentOfResistanceY(), "N·m");
+        return node;
+    }
+
+    private static void xy(ObjectNode node, String key, OptionalDouble x, OptionalDouble y, String unit) {
+        if (x.isPresent() || y.isPresent()) {
+            ObjectNode both = node.putObject(key);
+            x.ifPresent(v -> both.put("x", quantity(v, unit)));
+            y.ifPresent(v -> both.put("y", quantity(v, unit)));
+        }
     }
 
     private static ObjectNode installed(Installed installed) {

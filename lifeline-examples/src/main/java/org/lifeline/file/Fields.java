@@ -11,10 +11,10 @@ import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import org.lifeline.base.InvalidInputException;
 import org.lifeline.base.Violation;
-import org.lifeline.file.units.Dimension;
-import org.lifeline.file.units.NearestName;
-import org.lifeline.file.units.Quantity;
-import org.lifeline.file.units.QuantityText;
+import org.lifeline.base.Dimension;
+import org.lifeline.base.unit.NearestName;
+import org.lifeline.base.unit.Quantity;
+import org.lifeline.base.unit.QuantityText;
 
 /**
  * The fields of one JSON object, read one by one; what is wrong goes to the {@link Findings}.
@@ -291,16 +291,18 @@ final class Fields {
         try {
             return part.get();
         } catch (InvalidInputException e) {
-            e.violations().forEach(v -> report(v, v.path()));
+            e.violations()
+                    .forEach(v ->
+                            report(v, path.isEmpty() ? ModelPaths.inFile(v.path()) : ModelPaths.members(v.path())));
             return null;
         }
     }
 
     /** Reports a violation that the model found, at a path below this object. */
     void report(Violation found, String below) {
-        String at = new Violation(below, "", "").below(path).path();
+        Violation at = found.at(below).below(path);
         JsonNode value = find(node, below);
-        findings.add(new Violation(at, value == null ? found.value() : Findings.written(value), found.rule()));
+        findings.add(value == null ? at : at.written(Findings.written(value)));
     }
 
     /** Reports all keys that were not asked for. */

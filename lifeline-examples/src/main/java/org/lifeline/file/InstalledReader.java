@@ -2,7 +2,7 @@ package org.lifeline.file;
 
 import org.jspecify.annotations.Nullable;
 import org.lifeline.file.Fields.Range;
-import org.lifeline.file.units.Dimension;
+import org.lifeline.base.Dimension;
 import org.lifeline.model.Installed;
 
 /** Reads {@code installed}. */

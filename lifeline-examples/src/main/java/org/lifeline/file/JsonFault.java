@@ -39,7 +39,7 @@ final class JsonFault {
         if ((said.startsWith("Unexpected character") || said.startsWith("Illegal character")) && code.find()) {
             int character = Integer.parseInt(code.group(1));
             return (Character.isValidCodePoint(character) && !Character.isISOControl(character)
-                            ? "the character " + Character.toString(character)
+                            ? "the character " + String.valueOf(Character.toChars(character))
                             : "a control character")
                     + " is not expected here";
         }

@@ -196,8 +196,9 @@ final class JsonTree {
         }
         int line = Math.max(1, where.getLineNr());
         int column = Math.max(1, where.getColumnNr());
-        List<String> lines = text.lines().skip(line - 1L).limit(1).toList();
-        String shown = lines.isEmpty() ? "end of file" : lines.get(0).strip();
+        String[] lines = text.split("\\R", line + 1);
+        boolean ended = line > lines.length || (line == lines.length && lines[line - 1].isEmpty());
+        String shown = ended ? "end of file" : lines[line - 1].strip();
         return broken("line " + line + ", column " + column, Findings.clip(shown), rule);
     }
 

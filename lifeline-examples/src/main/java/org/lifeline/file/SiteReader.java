@@ -4,7 +4,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import java.util.ArrayList;
 import java.util.List;
 import org.lifeline.file.Fields.Range;
-import org.lifeline.file.units.Dimension;
+import org.lifeline.base.Dimension;
 import org.lifeline.model.ClearanceRules;
 import org.lifeline.model.LifelineDesign;
 import org.lifeline.model.ModelFactors;
@@ -60,8 +60,10 @@ final class SiteReader {
             double from = o.requiredQuantity("from", Dimension.LENGTH, Range.ANY);
             double to = o.requiredQuantity("to", Dimension.LENGTH, Range.ANY);
             double elevation = o.requiredQuantity("elevation", Dimension.LENGTH, Range.ANY);
+            double distance = o.quantity("distance", Dimension.LENGTH, Range.NOT_NEGATIVE);
             o.close();
-            Obstruction built = o.build(() -> new Obstruction(from, to, elevation));
+            Obstruction built = o.build(
+                    () -> new Obstruction(from, to, elevation, Double.isNaN(distance) ? 0 : distance));
             if (built != null) {
                 obstructions.add(built);
             }

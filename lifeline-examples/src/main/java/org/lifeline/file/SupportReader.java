@@ -3,12 +3,14 @@ package org.lifeline.file;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.DoubleConsumer;
 import org.jspecify.annotations.Nullable;
 import org.lifeline.base.Point;
 import org.lifeline.file.Fields.Range;
-import org.lifeline.file.units.Dimension;
+import org.lifeline.base.Dimension;
 import org.lifeline.model.InlineAbsorber;
 import org.lifeline.model.Passage;
+import org.lifeline.model.Post;
 import org.lifeline.model.Stiffness;
 import org.lifeline.model.Support;
 import org.lifeline.model.absorber.LoadingCurve;
@@ -47,6 +49,14 @@ final class SupportReader {
                             "an end anchor holds the cable; only intermediate anchors have a passage");
         }
         Stiffness stiffness = stiffness(f);
+        Post post = post(f);
+        if (f.has("stiffness") && post != null && post.hasSection()) {
+            f.findings()
+                    .bad(
+                            f.path("stiffness"),
+                            f.node("stiffness"),
+                            "must be left out where the section of the post gives it");
+        }
         InlineAbsorber absorber = absorber(f);
         if ("intermediate".equals(type) && f.has("inlineAbsorber")) {
             f.findings()
@@ -63,6 +73,7 @@ final class SupportReader {
             Support s = END.equals(type) ? Support.end(id, position) : Support.intermediate(id, position, passage);
             s = s.withStiffness(stiffness);
             s = absorber == null ? s : s.withInlineAbsorber(absorber);
+            s = post == null ? s : s.withPost(post);
             return Double.isNaN(capacity) ? s : s.withCapacity(capacity);
         });
     }
@@ -120,6 +131,50 @@ final class SupportReader {
         }
         s.close();
         return s.build(() -> new Stiffness(k[0], k[1], k[2]));
+    }
+
+    /** The post that carries the support. */
+    private static @Nullable Post post(Fields f) {
+        Fields p = f.object("post");
+        if (p == null) {
+            return null;
+        }
+        double height = p.requiredQuantity("height", Dimension.LENGTH, Range.POSITIVE);
+        double modulus = p.quantity("elasticModulus", Dimension.STRESS, Range.POSITIVE);
+        double[] area = xy(p, "secondMomentOfArea", Dimension.SECOND_MOMENT, Range.POSITIVE);
+        double[] resistance = xy(p, "elasticMomentOfResistance", Dimension.MOMENT, Range.POSITIVE);
+        double[] off = xy(p, "eccentricity", Dimension.LENGTH, Range.ANY);
+        p.close();
+        return p.build(() -> {
+            Post.Builder b = Post.ofHeight(height)
+                    .eccentricity(new Post.Eccentricity(orZero(off[0]), orZero(off[1])));
+            set(modulus, b::elasticModulus);
+            set(area[0], b::secondMomentX);
+            set(area[1], b::secondMomentY);
+            set(resistance[0], b::momentOfResistanceX);
+            set(resistance[1], b::momentOfResistanceY);
+            return b.build();
+        });
+    }
+
+    private static double[] xy(Fields f, String key, Dimension dimension, Range range) {
+        Fields o = f.object(key);
+        if (o == null) {
+            return new double[] {Double.NaN, Double.NaN};
+        }
+        double[] values = {o.quantity("x", dimension, range), o.quantity("y", dimension, range)};
+        o.close();
+        return values;
+    }
+
+    private static double orZero(double value) {
+        return Double.isNaN(value) ? 0 : value;
+    }
+
+    private static void set(double value, DoubleConsumer setter) {
+        if (!Double.isNaN(value)) {
+            setter.accept(value);
+        }
     }
 
     private static @Nullable InlineAbsorber absorber(Fields f) {

@@ -6,7 +6,7 @@ import org.jspecify.annotations.Nullable;
 import org.lifeline.base.InvalidInputException;
 import org.lifeline.base.Violation;
 import org.lifeline.file.Fields.Range;
-import org.lifeline.file.units.Dimension;
+import org.lifeline.base.Dimension;
 import org.lifeline.model.Attachment;
 import org.lifeline.model.Connection;
 import org.lifeline.model.Connection.PersonalAbsorber;

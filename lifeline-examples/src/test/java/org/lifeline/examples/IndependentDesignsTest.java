@@ -7,9 +7,9 @@ import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-import org.lifeline.examples.arrests.DesignRun;
+import org.lifeline.file.result.DesignRun;
 import org.lifeline.file.DesignFile;
-import org.lifeline.file.ResultWriter;
+import org.lifeline.file.result.ResultWriter;
 
 /**
  * Result files against those of an independent bar-chain program with energy minimisation, whose accuracy is 1e-6 (see

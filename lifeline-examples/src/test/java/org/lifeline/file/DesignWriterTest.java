@@ -11,7 +11,8 @@ import java.util.List;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.lifeline.examples.TestFiles;
-import org.lifeline.examples.arrests.DesignRun;
+import org.lifeline.file.result.DesignRun;
+import org.lifeline.file.result.ResultWriter;
 import org.lifeline.model.LifelineDesign;
 
 /** A design that is written and read again is the same design: it gives the same results. */

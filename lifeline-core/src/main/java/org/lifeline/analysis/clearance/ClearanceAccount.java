@@ -101,7 +101,7 @@ public final class ClearanceAccount {
         double low = Math.min(a, alongAtPeak);
         double high = Math.max(a, alongAtPeak);
         return rules.obstructions().stream()
-                .filter(o -> o.from() <= high && o.to() >= low)
+                .filter(o -> o.from() <= high && o.to() >= low && o.isUnder(fall.largestOffset()))
                 .mapToDouble(Obstruction::elevation)
                 .max();
     }

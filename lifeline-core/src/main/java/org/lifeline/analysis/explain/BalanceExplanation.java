@@ -169,7 +169,7 @@ final class BalanceExplanation {
                     "heat of friction at the anchors, ∫ΔΨ dq along the path",
                     account.friction(),
                     Dimension.ENERGY,
-                    "followed step by step; theory/arrest.md"));
+                    "followed step by step; appendix A.3"));
         }
         if (!arrest.inlineAbsorbers().isEmpty()) {
             parts.add(writeAbsorbers());

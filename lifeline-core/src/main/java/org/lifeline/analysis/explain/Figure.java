@@ -44,11 +44,11 @@ final class Figure extends Expression {
     /** Decimals beyond which a small number says nothing, until another row needs them. */
     private static int finest(Dimension dimension) {
         return switch (dimension) {
-            case FORCE, ENERGY, FORCE_SQUARED_LENGTH -> 3;
+            case FORCE, ENERGY, MOMENT, FORCE_SQUARED_LENGTH -> 3;
             case LENGTH -> 6;
             case TEMPERATURE, MASS -> 4;
-            case FORCE_PER_LENGTH, MASS_PER_LENGTH, ANGLE -> 8;
-            case RATIO, WEIGHT_PER_MASS, LENGTH_PER_FORCE, EXPANSION -> 12;
+            case FORCE_PER_LENGTH, MASS_PER_LENGTH, ANGLE, STRESS -> 8;
+            case RATIO, WEIGHT_PER_MASS, LENGTH_PER_FORCE, EXPANSION, AREA, SECOND_MOMENT, TIME, STRAIN, ACCELERATION -> 12;
         };
     }
 

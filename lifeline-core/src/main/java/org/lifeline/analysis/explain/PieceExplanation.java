@@ -21,7 +21,7 @@ import org.lifeline.base.Dimension;
  * which has no differences of nearly equal numbers.
  */
 final class PieceExplanation {
-    private static final String CATENARY = "elastic catenary: Irvine 1981, ch. 1; theory/mechanics.md";
+    private static final String CATENARY = "Irvine 1981, ch. 1; appendix A.1";
 
     private final CalculationSheet sheet;
     private final CableFigures cable;
@@ -169,25 +169,20 @@ final class PieceExplanation {
                 "∫T ds along the piece",
                 half(sum(slope, times(square(horizontal), reciprocal))),
                 Dimension.ENERGY,
-                "theory/mechanics.md, section 3");
+                "appendix A.2");
         Expression squares = sum(square(e.vertical()), times(e.vertical(), e.endVertical()), square(e.endVertical()));
         Figure j = sheet.row(
                 "J_" + k,
                 "∫T² ds along the piece",
                 times(s, sum(square(horizontal), over(squares, number(3)))),
                 Dimension.FORCE_SQUARED_LENGTH,
-                "theory/mechanics.md, section 3");
+                "appendix A.2");
         Figure ea = cable.stiffness().get(lawPiece);
         Optional<Figure> offset = cable.offset().get(lawPiece);
         Expression own = offset.isPresent() ? times(sum(number(1), offset.get()), i) : i;
         List<Expression> terms = new ArrayList<>(List.of(own, over(j, times(number(2), ea))));
         cable.constant().get(lawPiece).ifPresent(c -> terms.add(times(c, s)));
-        return sheet.row(
-                "C_" + k,
-                "complementary energy of the piece",
-                sum(terms),
-                Dimension.ENERGY,
-                "theory/mechanics.md, section 3");
+        return sheet.row("C_" + k, "complementary energy of the piece", sum(terms), Dimension.ENERGY, "appendix A.2");
     }
 
     /**

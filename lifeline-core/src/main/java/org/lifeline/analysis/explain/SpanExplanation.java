@@ -109,7 +109,7 @@ final class SpanExplanation {
                 "strain energy and potential energy of the piece, above elevation 0",
                 minus(height, r.taken().orElseThrow()),
                 Dimension.ENERGY,
-                "theory/mechanics.md, section 3");
+                "appendix A.2");
     }
 
     /** The pieces, and what an in-line absorber has grown, fit between the supports. */

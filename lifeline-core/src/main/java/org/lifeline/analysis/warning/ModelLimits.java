@@ -13,7 +13,11 @@ public final class ModelLimits {
             "loads of rescue",
             "pull across the line, out of its vertical plane",
             "dependence of absorbers on the speed of deployment",
-            "damage, wear, and what was overloaded before");
+            "damage, wear, corrosion, fatigue, bad terminations, and what was overloaded before",
+            "strength of the structure behind the anchors, of brackets, fasteners, connectors, harness and body",
+            "swing of the worker, except where it is stated; contact with edges, structure or others on the way down",
+            "friction of a free-running attachment on the cable, and its passage over intermediate supports",
+            "what suspension does to a worker before the rescue");
 
     private ModelLimits() {}
 

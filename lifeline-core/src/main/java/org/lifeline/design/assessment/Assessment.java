@@ -8,6 +8,9 @@ import java.util.concurrent.Executor;
 import org.jspecify.annotations.Nullable;
 import org.lifeline.analysis.motion.ForceFilter;
 import org.lifeline.base.ProgressListener;
+import org.lifeline.base.canonical.Canonical;
+import org.lifeline.base.canonical.CanonicalForm;
+import org.lifeline.base.Violations;
 import org.lifeline.design.criteria.Criterion;
 import org.lifeline.design.envelope.ComputedCase;
 import org.lifeline.design.envelope.DesignAnalysis;
@@ -20,6 +23,7 @@ import org.lifeline.design.envelope.FallCase;
 import org.lifeline.design.envelope.Tolerances;
 import org.lifeline.design.envelope.WorstCases;
 import org.lifeline.internal.numeric.OrderedWork;
+import org.lifeline.internal.numeric.SharedWork;
 import org.lifeline.model.LifelineDesign;
 import org.lifeline.model.Place;
 
@@ -30,9 +34,9 @@ import org.lifeline.model.Place;
  * <p>{@code Assessment.withDefaults().withCriteria(criteria).solve(design)}. The result is the same for any number of threads.
  * Immutable and thread-safe.
  */
-public final class Assessment implements WorstCases {
+public final class Assessment implements WorstCases, Canonical {
     private final Settings settings;
-    private final @Nullable Executor executor;
+    private final @Nullable SharedWork shared;
     private final ProgressListener listener;
 
     /** What is computed and judged. */
@@ -45,9 +49,9 @@ public final class Assessment implements WorstCases {
     /** Whether arrests are followed in time, and how their forces are read. */
     private record InTime(boolean followed, ForceFilter filter) {}
 
-    private Assessment(Settings settings, @Nullable Executor executor, ProgressListener listener) {
+    private Assessment(Settings settings, @Nullable SharedWork shared, ProgressListener listener) {
         this.settings = settings;
-        this.executor = executor;
+        this.shared = shared;
         this.listener = listener;
     }
 
@@ -64,7 +68,7 @@ public final class Assessment implements WorstCases {
     }
 
     private Assessment with(Settings value) {
-        return new Assessment(value, executor, listener);
+        return new Assessment(value, shared, listener);
     }
 
     /**
@@ -74,6 +78,7 @@ public final class Assessment implements WorstCases {
      * @return the new analysis
      */
     public Assessment withCriteria(List<Criterion> value) {
+        Violations.required("criteria", value);
         return with(new Settings(List.copyOf(value), settings.basis, settings.tolerances, settings.inTime));
     }
 
@@ -84,6 +89,7 @@ public final class Assessment implements WorstCases {
      * @return the new analysis
      */
     public Assessment withBasis(Basis value) {
+        Violations.required("basis", value);
         return with(new Settings(settings.criteria, value, settings.tolerances, settings.inTime));
     }
 
@@ -94,6 +100,7 @@ public final class Assessment implements WorstCases {
      * @return the new analysis
      */
     public Assessment withTolerances(Tolerances value) {
+        Violations.required("tolerances", value);
         return with(new Settings(settings.criteria, settings.basis, value, settings.inTime));
     }
 
@@ -115,6 +122,7 @@ public final class Assessment implements WorstCases {
      * @return the new analysis
      */
     public Assessment withForceFilter(ForceFilter value) {
+        Violations.required("forceFilter", value);
         return with(settings.with(new InTime(settings.inTime.followed, value)));
     }
 
@@ -125,7 +133,8 @@ public final class Assessment implements WorstCases {
      * @return the new analysis
      */
     public Assessment withExecutor(Executor value) {
-        return new Assessment(settings, value, listener);
+        Violations.required("executor", value);
+        return new Assessment(settings, new SharedWork(value), listener);
     }
 
     /**
@@ -136,7 +145,8 @@ public final class Assessment implements WorstCases {
      * @return the new analysis
      */
     public Assessment withProgress(ProgressListener value) {
-        return new Assessment(settings, executor, value);
+        Violations.required("progress", value);
+        return new Assessment(settings, shared, value);
     }
 
     /**
@@ -150,14 +160,16 @@ public final class Assessment implements WorstCases {
     public AssessmentResult solve(LifelineDesign design) {
         StagedProgress progress = new StagedProgress(listener);
         DesignAnalysis analysis = DesignAnalysis.withDefaults().withProgress(progress.stage());
-        DesignResult stated = (executor == null ? analysis : analysis.withExecutor(executor)).solve(design);
+        DesignResult stated =
+                (shared == null ? analysis : shared.given(analysis, DesignAnalysis::withExecutor)).solve(design);
         Envelope plain = Envelope.withDefaults().withTolerances(settings.tolerances);
         Envelope watched = plain.withProgress(progress.stage());
-        EnvelopeResult envelope = (executor == null ? watched : watched.withExecutor(executor)).solve(design);
+        EnvelopeResult envelope =
+                (shared == null ? watched : shared.given(watched, Envelope::withExecutor)).solve(design);
         Extremes balance = Extremes.joined(stated.extremes(), List.of(envelope.extremes()));
         MotionSearch motion =
-                new MotionSearch(new MotionSearch.Known(balance, settings.inTime.filter), plain, executor, progress);
-        if (settings.inTime.followed) {
+                new MotionSearch(new MotionSearch.Known(balance, settings.inTime.filter), plain, shared, progress);
+        if (settings.inTime.followed && envelope.isComplete()) {
             motion.run(cases(stated, balance));
         }
         return new AssessmentResult(
@@ -212,11 +224,31 @@ public final class Assessment implements WorstCases {
                 list.size(),
                 i -> IndependentCheck.of(
                         list.get((int) i).fallCase(), list.get((int) i).arrest()),
-                executor,
+                shared,
                 (i, check) -> {
                     checks.add(check);
                     return progress.done(i + 1);
                 });
         return checks;
+    }
+
+    /**
+     * What the result depends on: executor and listener do not belong to it.
+     *
+     * @return criteria, basis, ranges, and whether arrests are followed in time
+     */
+    @Override
+    public CanonicalForm canonicalForm() {
+        CanonicalForm.Builder b = CanonicalForm.builder("assessment");
+        for (int i = 0; i < settings.criteria.size(); i++) {
+            String path = CanonicalForm.Builder.element("criterion", i);
+            b.text(path + ".id", settings.criteria.get(i).id());
+            b.text(path + ".title", settings.criteria.get(i).title());
+        }
+        return b.text("basis", settings.basis.name())
+                .part("tolerances", settings.tolerances)
+                .text("motion", settings.inTime.followed)
+                .text("forceFilter", settings.inTime.filter.name())
+                .build();
     }
 }

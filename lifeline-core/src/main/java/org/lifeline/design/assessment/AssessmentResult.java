@@ -1,10 +1,15 @@
 package org.lifeline.design.assessment;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.lifeline.analysis.motion.ForceFilter;
+import org.lifeline.analysis.warning.Warning;
 import org.lifeline.base.Interval;
+import org.lifeline.base.canonical.Canonical;
+import org.lifeline.base.canonical.CanonicalForm;
 import org.lifeline.design.criteria.Criterion;
 import org.lifeline.design.criteria.CriterionResult;
 import org.lifeline.design.envelope.DesignResult;
@@ -19,7 +24,7 @@ import org.lifeline.model.LifelineDesign;
  *
  * <p>Immutable and thread-safe.
  */
-public final class AssessmentResult {
+public final class AssessmentResult implements Canonical {
     private final Basics basics;
     private final DesignResult stated;
     private final EnvelopeResult envelope;
@@ -197,6 +202,22 @@ public final class AssessmentResult {
     }
 
     /**
+     * What the verdicts rest on, with what was left out of it.
+     *
+     * @return a sentence
+     */
+    public String restsOn() {
+        if (basics.motion || basics.basis == Basis.ENERGY_BALANCE) {
+            return "Verdicts rest on " + basics.basis.words() + ".";
+        }
+        return basics.basis == Basis.IN_TIME
+                ? "Verdicts were to rest on arrests in time, which were left out: criteria on forces and distances"
+                        + " are not evaluated."
+                : "Verdicts rest on energy balance alone: a criterion on the forces or distances of an arrest can"
+                        + " fail by it, but is not met without arrests in time.";
+    }
+
+    /**
      * The falls that the design states, by energy balance; where it states none, the worst places, each like a stated fall.
      *
      * @return the arrests in the order of the falls
@@ -306,6 +327,20 @@ public final class AssessmentResult {
     }
 
     /**
+     * The warnings, those of one kind and in the same words together.
+     *
+     * @return groups in the order of their first warnings; unmodifiable, none empty
+     */
+    public List<List<Warning>> warningsByKind() {
+        Map<String, List<Warning>> groups = new LinkedHashMap<>();
+        for (Warning each : warnings) {
+            groups.computeIfAbsent(each.code() + each.text(), k -> new ArrayList<>())
+                    .add(each);
+        }
+        return groups.values().stream().map(List::copyOf).toList();
+    }
+
+    /**
      * What could not be computed, or was left out.
      *
      * @return each with its reason; unmodifiable
@@ -321,5 +356,32 @@ public final class AssessmentResult {
      */
     public boolean isComplete() {
         return complete;
+    }
+
+    /**
+     * What the assessment found: of every quantity the value that governs, and of every criterion its ratio.
+     *
+     * @return the numbers, with places, cases and verdicts as texts
+     */
+    @Override
+    public CanonicalForm canonicalForm() {
+        CanonicalForm.Builder b = CanonicalForm.builder("assessment result");
+        for (GoverningValue each : governing()) {
+            String path = CanonicalForm.Builder.element("governing", each.name());
+            b.number(path + ".value", each.factored(), each.unit())
+                    .number(path + ".energyBalance", each.energyBalance(), each.unit())
+                    .number(path + ".inTime", each.inTime(), each.unit())
+                    .text(path + ".case", each.fallCase().describe());
+        }
+        for (int i = 0; i < criteria().size(); i++) {
+            CriterionResult r = criteria().get(i).result();
+            String path = CanonicalForm.Builder.element("criterion", i);
+            b.text(path + ".id", r.criterion().id()).text(path + ".status", r.status().name());
+            b.number(path + ".ratio", r.ratio(), "");
+        }
+        for (int i = 0; i < warnings().size(); i++) {
+            b.text(CanonicalForm.Builder.element("warning", i), warnings().get(i).text());
+        }
+        return b.text("complete", isComplete()).build();
     }
 }

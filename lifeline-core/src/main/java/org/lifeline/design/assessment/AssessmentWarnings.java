@@ -3,11 +3,12 @@ package org.lifeline.design.assessment;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.lifeline.analysis.ArrestResult;
+import org.lifeline.analysis.warning.Measured;
+import org.lifeline.analysis.warning.Warning;
 import org.lifeline.design.criteria.Status;
 import org.lifeline.design.envelope.Extreme;
 import org.lifeline.design.envelope.FallCase;
@@ -31,9 +32,8 @@ final class AssessmentWarnings {
     private static final double NOTABLE_LENGTH = 0.01;
 
     /** Strengths, which are compared here with the model factors in the load. */
-    private static final Set<org.lifeline.analysis.warning.Warning.Code> CHECKED_WITH_FACTORS = Set.of(
-            org.lifeline.analysis.warning.Warning.Code.CABLE_STRENGTH,
-            org.lifeline.analysis.warning.Warning.Code.ANCHOR_CAPACITY);
+    private static final Set<Warning.Code> CHECKED_WITH_FACTORS =
+            Set.of(Warning.Code.CABLE_STRENGTH, Warning.Code.ANCHOR_CAPACITY);
 
     private final AssessmentResult result;
     private final List<Warning> list = new ArrayList<>();
@@ -56,36 +56,30 @@ final class AssessmentWarnings {
         return List.copyOf(list);
     }
 
-    private void add(String code, String where, String text) {
-        list.add(new Warning(code, text, where, Double.NaN, Double.NaN, "-"));
-    }
-
     private void checks() {
         for (IndependentCheck each : result.checks()) {
             if (!each.passed()) {
-                add(
-                        "check-failed",
-                        each.fallCase().describe(),
-                        "the independent check failed (" + each.method().label()
+                list.add(Warning.of(Warning.Code.CHECK_FAILED, each.fallCase().describe())
+                        .saying("the independent check failed (" + each.method().label()
                                 + "); do not use the result before the cause is known: "
-                                + each.failures().get(0));
+                                + each.failures().get(0)));
             }
         }
     }
 
     private void notComputed() {
         for (NotComputed each : result.notComputed()) {
-            add("not-computed", each.what(), "not computed: " + each.why());
+            list.add(Warning.of(Warning.Code.NOT_COMPUTED, each.what()).saying("not computed: " + each.why()));
         }
     }
 
     private void criteria() {
         for (AssessedCriterion each : result.criteria()) {
             if (each.result().status() == Status.NOT_EVALUATED) {
-                add(
-                        "criterion-not-evaluated",
-                        each.result().criterion().id(),
-                        "not evaluated, " + each.result().reason());
+                list.add(Warning.of(
+                                Warning.Code.CRITERION_NOT_EVALUATED,
+                                each.result().criterion().id())
+                        .saying("not evaluated, " + each.result().reason()));
             }
         }
     }
@@ -96,26 +90,14 @@ final class AssessmentWarnings {
                 .ifPresent(g -> line.cable().breakingStrength().ifPresent(strength -> {
                     double holds = strength * line.cable().terminationEfficiency();
                     if (g.factored() > holds) {
-                        list.add(new Warning(
-                                "cable-strength-exceeded",
-                                "the tension exceeds what cable and terminations hold",
-                                g.fallCase().describe(),
-                                g.factored(),
-                                holds,
-                                "N"));
+                        add(Warning.Code.CABLE_STRENGTH, "cable", g, holds);
                     }
                 }));
         for (Support s : line.supports()) {
             worst("load on " + s.id())
                     .ifPresent(g -> s.capacity().ifPresent(capacity -> {
                         if (g.factored() > capacity) {
-                            list.add(new Warning(
-                                    "anchor-capacity-exceeded",
-                                    "the load exceeds the stated strength of the anchor",
-                                    s.id(),
-                                    g.factored(),
-                                    capacity,
-                                    "N"));
+                            add(Warning.Code.ANCHOR_CAPACITY, s.id(), g, capacity);
                         }
                     }));
         }
@@ -124,28 +106,26 @@ final class AssessmentWarnings {
     private void clearance() {
         worst("clearanceMargin")
                 .filter(g -> g.factored() < 0)
-                .ifPresent(g -> list.add(new Warning(
-                        "clearance-lacking",
-                        "the clearance does not suffice",
-                        g.fallCase().describe(),
-                        g.factored(),
-                        0,
-                        "m")));
+                .ifPresent(g -> add(Warning.Code.CLEARANCE_LACKING, words(g), g, 0));
+    }
+
+    private void add(Warning.Code code, String subject, GoverningValue g, double limit) {
+        list.add(Warning.of(code, subject)
+                .in(g.fallCase().describe())
+                .with(new Measured(g.factored(), g.unit(), limit)));
     }
 
     /** What the arrests that govern say of themselves: each kind once for each part, with its worst value. */
     private void ofArrests() {
         Map<String, Warning> found = new LinkedHashMap<>();
         for (GoverningValue each : result.governing()) {
-            for (org.lifeline.analysis.warning.Warning w : each.arrest().warnings()) {
-                if (CHECKED_WITH_FACTORS.contains(w.code())) {
-                    continue;
+            for (Warning w : each.arrest().warnings()) {
+                if (!CHECKED_WITH_FACTORS.contains(w.code())) {
+                    found.merge(
+                            w.code() + w.subject(),
+                            w.in(each.fallCase().describe()),
+                            (old, other) -> other.value() > old.value() ? other : old);
                 }
-                String code = w.code().name().toLowerCase(Locale.ROOT).replace('_', '-');
-                String where = w.where() + ", " + each.fallCase().describe();
-                Warning here =
-                        new Warning(code, w.where() + ": " + w.code().text(), where, w.value(), w.limit(), w.unit());
-                found.merge(code + w.where(), here, (old, other) -> other.value() > old.value() ? other : old);
             }
         }
         list.addAll(found.values());
@@ -161,13 +141,7 @@ final class AssessmentWarnings {
                     .filter(q -> q != Quantity.SUPPORT_LOAD)
                     .flatMap(q -> result.stated().extremes().of(q));
             here.filter(h -> isNotablyWorse(each.extreme(), each.factored(), h.value()))
-                    .ifPresent(h -> list.add(new Warning(
-                            "worse-than-stated",
-                            words(each) + ": worse than in the stated falls",
-                            each.fallCase().describe(),
-                            each.factored(),
-                            h.value(),
-                            each.unit())));
+                    .ifPresent(h -> add(Warning.Code.WORSE_THAN_STATED, words(each), each, h.value()));
         }
     }
 
@@ -182,13 +156,12 @@ final class AssessmentWarnings {
                             each.extreme(),
                             motion.get().computed(),
                             balance.get().computed())) {
-                list.add(new Warning(
-                        "worse-in-time",
-                        words(each) + ": worse in time than by balance",
-                        motion.get().fallCase().describe(),
-                        motion.get().computed(),
-                        balance.get().computed(),
-                        each.unit()));
+                list.add(Warning.of(Warning.Code.WORSE_IN_TIME, words(each))
+                        .in(motion.get().fallCase().describe())
+                        .with(new Measured(
+                                motion.get().computed(),
+                                each.unit(),
+                                balance.get().computed())));
             }
         }
     }
@@ -207,31 +180,24 @@ final class AssessmentWarnings {
 
     private void motion() {
         for (FollowedArrest each : result.followed()) {
-            String where = each.fallCase().describe();
-            each.arrest().motion().ifPresent(m -> {
-                if (!m.firstCatchOver()) {
-                    add("first-catch-not-over", where, "the motion was not followed to the end of the first catch");
-                }
-            });
+            each.arrest()
+                    .motion()
+                    .filter(m -> !m.firstCatchOver())
+                    .ifPresent(m -> list.add(Warning.of(
+                            Warning.Code.FIRST_CATCH_NOT_OVER, each.fallCase().describe())));
         }
         List<FollowedArrest> rough =
                 result.followed().stream().filter(a -> !a.accurate()).toList();
         if (!rough.isEmpty()) {
-            add(
-                    "motion-not-accurate",
-                    rough.get(0).fallCase().describe(),
-                    rough.size() + " of " + result.followed().size()
-                            + " arrests in time did not reach the accuracy asked for; the first of them is named");
+            list.add(Warning.of(
+                            Warning.Code.MOTION_NOT_ACCURATE,
+                            rough.size() + " of " + result.followed().size() + " arrests in time")
+                    .in(rough.get(0).fallCase().describe()));
         }
         ModelFactors factors = result.design().modelFactors();
         if (factors.force() < 1 || factors.distance() < 1) {
-            list.add(new Warning(
-                    "model-factor-below-one",
-                    "a model factor below 1 makes every criterion easier to meet",
-                    "modelFactors",
-                    Math.min(factors.force(), factors.distance()),
-                    1,
-                    "-"));
+            list.add(Warning.of(Warning.Code.MODEL_FACTOR_BELOW_ONE, "modelFactors")
+                    .with(new Measured(Math.min(factors.force(), factors.distance()), "-", 1)));
         }
     }
 
@@ -247,20 +213,15 @@ final class AssessmentWarnings {
             }
         }
         if (flatCase != null && flat > FLAT) {
-            list.add(new Warning(
-                    "flat-line", "flat line, tension over force on the line", flatCase.describe(), flat, FLAT, "-"));
+            list.add(Warning.of(Warning.Code.FLAT_LINE, "line")
+                    .in(flatCase.describe())
+                    .with(new Measured(flat, "-", FLAT)));
         }
         Lifeline line = result.design().line();
         for (int i = 1; i <= line.spans(); i++) {
             double slope = Math.atan2(Math.abs(line.rise(i)), line.run(i));
             if (slope > STEEP) {
-                list.add(new Warning(
-                        "steep-span",
-                        "an attachment may run down the span before and during a fall",
-                        String.format(Locale.ROOT, "span %d", i),
-                        slope,
-                        STEEP,
-                        "rad"));
+                list.add(Warning.of(Warning.Code.STEEP_SPAN, "span " + i).with(new Measured(slope, "rad", STEEP)));
             }
         }
     }

@@ -6,7 +6,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.concurrent.Executor;
 import java.util.function.Function;
 import java.util.function.LongFunction;
 import org.jspecify.annotations.Nullable;
@@ -20,6 +19,7 @@ import org.lifeline.design.envelope.Extremes;
 import org.lifeline.design.envelope.FallCase;
 import org.lifeline.design.envelope.LoadCombination;
 import org.lifeline.internal.numeric.OrderedWork;
+import org.lifeline.internal.numeric.SharedWork;
 import org.lifeline.model.Attachment;
 import org.lifeline.model.Fall;
 import org.lifeline.model.LifelineDesign;
@@ -40,7 +40,7 @@ import org.lifeline.model.absorber.DeploymentForce;
 final class MotionSearch {
     private final LifelineDesign design;
     private final Envelope envelope;
-    private final @Nullable Executor executor;
+    private final @Nullable SharedWork shared;
     private final StagedProgress progress;
     private final Follower follower;
     private final Map<Follower.Key, FollowedArrest> fine = new LinkedHashMap<>();
@@ -57,12 +57,12 @@ final class MotionSearch {
     /** The worst by energy balance, and how forces in time are read. */
     record Known(Extremes balance, ForceFilter filter) {}
 
-    MotionSearch(Known known, Envelope envelope, @Nullable Executor executor, StagedProgress progress) {
+    MotionSearch(Known known, Envelope envelope, @Nullable SharedWork shared, StagedProgress progress) {
         this.known = known.balance;
         this.filter = known.filter;
         this.design = known.balance.design();
         this.envelope = envelope;
-        this.executor = executor;
+        this.shared = shared;
         this.progress = progress;
         this.follower = new Follower(design.clearance());
     }
@@ -275,7 +275,7 @@ final class MotionSearch {
             return list;
         }
         progress.begin(count);
-        long done = OrderedWork.run(count, work, executor, (i, attempt) -> {
+        long done = OrderedWork.run(count, work, shared, (i, attempt) -> {
             list.add(attempt);
             return progress.done(i + 1);
         });

@@ -46,9 +46,7 @@ public final class Criterion {
      * @throws org.lifeline.base.InvalidInputException if the id is blank
      */
     public static Criterion composed(String id, Requirement requirement, String citation) {
-        new Violations()
-                .require(!id.isBlank(), "id", '"' + id + '"', "must not be blank")
-                .throwIfAny();
+        new Violations().named("id", id).throwIfAny();
         return new Criterion(id, requirement.words(), Source.stated(citation), requirement);
     }
 

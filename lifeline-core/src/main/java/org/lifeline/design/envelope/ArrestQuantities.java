@@ -245,7 +245,9 @@ final class ArrestQuantities {
         double required = Quantity.REQUIRED_ELEVATION.value(arrest, factors);
         for (int k = 0; k < obstructions.size(); k++) {
             Obstruction o = obstructions.get(k);
-            boolean below = o.from() <= Math.max(here, there) && o.to() >= Math.min(here, there);
+            boolean below = o.from() <= Math.max(here, there)
+                    && o.to() >= Math.min(here, there)
+                    && o.isUnder(arrest.fall().largestOffset());
             row[indexOfObstruction(k)] = below ? o.elevation() - required : Double.NaN;
         }
     }

@@ -15,7 +15,9 @@ import org.lifeline.analysis.motion.ForceFilter;
 import org.lifeline.base.InvalidInputException;
 import org.lifeline.base.NoEquilibriumException;
 import org.lifeline.base.ProgressListener;
+import org.lifeline.base.Violations;
 import org.lifeline.internal.numeric.OrderedWork;
+import org.lifeline.internal.numeric.SharedWork;
 import org.lifeline.model.Fall;
 import org.lifeline.model.LifelineDesign;
 import org.lifeline.model.Place;
@@ -39,12 +41,12 @@ public final class DesignAnalysis implements WorstCases {
             Quantity.REQUIRED_ELEVATION,
             Quantity.CLEARANCE_MARGIN);
 
-    private final @Nullable Executor executor;
+    private final @Nullable SharedWork shared;
     private final ProgressListener listener;
     private final Method method;
 
-    private DesignAnalysis(@Nullable Executor executor, ProgressListener listener, Method method) {
-        this.executor = executor;
+    private DesignAnalysis(@Nullable SharedWork shared, ProgressListener listener, Method method) {
+        this.shared = shared;
         this.listener = listener;
         this.method = method;
     }
@@ -65,7 +67,8 @@ public final class DesignAnalysis implements WorstCases {
      * @return the new analysis
      */
     public DesignAnalysis withMethod(Method value) {
-        return new DesignAnalysis(executor, listener, value);
+        Violations.required("method", value);
+        return new DesignAnalysis(shared, listener, value);
     }
 
     /**
@@ -75,7 +78,8 @@ public final class DesignAnalysis implements WorstCases {
      * @return the new analysis
      */
     public DesignAnalysis withExecutor(Executor value) {
-        return new DesignAnalysis(value, listener, method);
+        Violations.required("executor", value);
+        return new DesignAnalysis(new SharedWork(value), listener, method);
     }
 
     /**
@@ -85,7 +89,8 @@ public final class DesignAnalysis implements WorstCases {
      * @return the new analysis
      */
     public DesignAnalysis withProgress(ProgressListener value) {
-        return new DesignAnalysis(executor, value, method);
+        Violations.required("progress", value);
+        return new DesignAnalysis(shared, value, method);
     }
 
     /**
@@ -128,7 +133,7 @@ public final class DesignAnalysis implements WorstCases {
         long done = OrderedWork.run(
                 cases.size(),
                 i -> Attempt.of(combinations.get((int) i), cases.get((int) i), method),
-                executor,
+                shared,
                 (i, attempt) -> {
                     if (attempt.arrest() != null) {
                         (isHeld(attempt.arrest()) ? held : arrests).add(attempt.arrest());
@@ -155,7 +160,7 @@ public final class DesignAnalysis implements WorstCases {
 
     private DesignResult search(LifelineDesign design) {
         Envelope plain = Envelope.withDefaults().withAllCombinations().withProgress(listener);
-        Envelope envelope = executor == null ? plain : plain.withExecutor(executor);
+        Envelope envelope = shared == null ? plain : shared.given(plain, Envelope::withExecutor);
         Map<String, Fall> falls = new LinkedHashMap<>();
         for (Worker worker : design.workers()) {
             Fall alone = Fall.builder("worker " + worker.id())

@@ -8,6 +8,9 @@ import java.util.concurrent.Executor;
 import org.jspecify.annotations.Nullable;
 import org.lifeline.base.ProgressListener;
 import org.lifeline.base.Violations;
+import org.lifeline.base.canonical.Canonical;
+import org.lifeline.base.canonical.CanonicalForm;
+import org.lifeline.internal.numeric.SharedWork;
 import org.lifeline.model.Fall;
 import org.lifeline.model.LifelineDesign;
 import org.lifeline.model.Obstruction;
@@ -24,23 +27,23 @@ import org.lifeline.model.Obstruction;
  * tried at the worst places that they gave, and searched as well where it is worse; {@link #withAllCombinations()} searches every
  * combination. The result is the same for any number of threads. Immutable and thread-safe.
  */
-public final class Envelope implements WorstCases {
+public final class Envelope implements WorstCases, Canonical {
     private final Tolerances tolerances;
     private final boolean allCombinations;
     private final int intervals;
-    private final @Nullable Executor executor;
+    private final @Nullable SharedWork shared;
     private final ProgressListener listener;
 
     private Envelope(
             Tolerances tolerances,
             boolean allCombinations,
             int intervals,
-            @Nullable Executor executor,
+            @Nullable SharedWork shared,
             ProgressListener listener) {
         this.tolerances = tolerances;
         this.allCombinations = allCombinations;
         this.intervals = intervals;
-        this.executor = executor;
+        this.shared = shared;
         this.listener = listener;
     }
 
@@ -60,7 +63,8 @@ public final class Envelope implements WorstCases {
      * @return the new analysis
      */
     public Envelope withTolerances(Tolerances value) {
-        return new Envelope(value, allCombinations, intervals, executor, listener);
+        Violations.required("tolerances", value);
+        return new Envelope(value, allCombinations, intervals, shared, listener);
     }
 
     /**
@@ -69,7 +73,7 @@ public final class Envelope implements WorstCases {
      * @return the new analysis
      */
     public Envelope withAllCombinations() {
-        return new Envelope(tolerances, true, intervals, executor, listener);
+        return new Envelope(tolerances, true, intervals, shared, listener);
     }
 
     /**
@@ -80,10 +84,8 @@ public final class Envelope implements WorstCases {
      * @throws org.lifeline.base.InvalidInputException if there are fewer
      */
     public Envelope withIntervals(int value) {
-        new Violations()
-                .require(value >= 4, "intervals", Integer.toString(value), "must be at least 4")
-                .throwIfAny();
-        return new Envelope(tolerances, allCombinations, value, executor, listener);
+        new Violations().atLeast("intervals", value, 4).throwIfAny();
+        return new Envelope(tolerances, allCombinations, value, shared, listener);
     }
 
     /**
@@ -93,7 +95,8 @@ public final class Envelope implements WorstCases {
      * @return the new analysis
      */
     public Envelope withExecutor(Executor value) {
-        return new Envelope(tolerances, allCombinations, intervals, value, listener);
+        Violations.required("executor", value);
+        return new Envelope(tolerances, allCombinations, intervals, new SharedWork(value), listener);
     }
 
     /**
@@ -103,7 +106,8 @@ public final class Envelope implements WorstCases {
      * @return the new analysis
      */
     public Envelope withProgress(ProgressListener value) {
-        return new Envelope(tolerances, allCombinations, intervals, executor, value);
+        Violations.required("progress", value);
+        return new Envelope(tolerances, allCombinations, intervals, shared, value);
     }
 
     /**
@@ -128,7 +132,7 @@ public final class Envelope implements WorstCases {
         for (int span = 1; span <= design.line().spans(); span++) {
             stations.add(stations(design, span));
         }
-        EnvelopeSearch search = new EnvelopeSearch(design, stations, executor, listener);
+        EnvelopeSearch search = new EnvelopeSearch(design, stations, shared, listener);
         for (MovingFall movingFall : MovingFall.of(design)) {
             List<LoadCombination> all = LoadCombinations.all(design, tolerances);
             for (LoadCombination combination : all) {
@@ -210,5 +214,19 @@ public final class Envelope implements WorstCases {
         if (below != null && above != null && station - below >= apart && above - station >= apart) {
             set.add(station);
         }
+    }
+
+    /**
+     * What the result depends on: executor and listener do not belong to it.
+     *
+     * @return ranges and density of the search
+     */
+    @Override
+    public CanonicalForm canonicalForm() {
+        return CanonicalForm.builder("envelope")
+                .part("tolerances", tolerances)
+                .text("allCombinations", allCombinations)
+                .number("intervals", intervals, "")
+                .build();
     }
 }

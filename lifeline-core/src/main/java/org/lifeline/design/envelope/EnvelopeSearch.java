@@ -4,12 +4,12 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.TreeSet;
-import java.util.concurrent.Executor;
 import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 import org.lifeline.analysis.motion.ForceFilter;
 import org.lifeline.base.ProgressListener;
 import org.lifeline.internal.numeric.OrderedWork;
+import org.lifeline.internal.numeric.SharedWork;
 import org.lifeline.model.LifelineDesign;
 
 /**
@@ -25,7 +25,7 @@ import org.lifeline.model.LifelineDesign;
 final class EnvelopeSearch {
     private final ArrestQuantities quantities;
     private final List<double[]> stations;
-    private final @Nullable Executor executor;
+    private final @Nullable SharedWork shared;
     private final ProgressListener listener;
     private final List<InfluenceLine> leading = new ArrayList<>();
     private final List<InfluenceLine> others = new ArrayList<>();
@@ -34,10 +34,10 @@ final class EnvelopeSearch {
     private long done;
 
     EnvelopeSearch(
-            LifelineDesign design, List<double[]> stations, @Nullable Executor executor, ProgressListener listener) {
+            LifelineDesign design, List<double[]> stations, @Nullable SharedWork shared, ProgressListener listener) {
         this.quantities = ArrestQuantities.of(design, ForceFilter.NONE);
         this.stations = stations;
-        this.executor = executor;
+        this.shared = shared;
         this.listener = listener;
         this.overall = new Extremes.Collector(design, quantities);
         stations.forEach(s -> inSpans.add(new Extremes.Collector(design, quantities)));
@@ -66,7 +66,7 @@ final class EnvelopeSearch {
                     work.accept(c);
                     return c;
                 },
-                executor,
+                shared,
                 (i, c) -> listener.progress(++done, total));
         // Gathered behind the round, in order: no influenceLine sees what another of the same round has found.
         for (InfluenceLine c : influenceLines.subList(0, (int) taken)) {

@@ -4,6 +4,8 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.lifeline.base.Interval;
 import org.lifeline.base.Violations;
+import org.lifeline.base.canonical.Canonical;
+import org.lifeline.base.canonical.CanonicalForm;
 
 /**
  * What may deviate from the design: mass of the workers, pretension, friction. An envelope goes over the combinations of
@@ -11,7 +13,7 @@ import org.lifeline.base.Violations;
  *
  * <p>Immutable and thread-safe.
  */
-public final class Tolerances {
+public final class Tolerances implements Canonical {
     private static final Tolerances NONE = new Tolerances(null, null, null);
 
     private final @Nullable Interval mass;
@@ -41,6 +43,7 @@ public final class Tolerances {
      * @throws org.lifeline.base.InvalidInputException if the range reaches down to zero
      */
     public Tolerances withMass(Interval range) {
+        Violations.required("mass", range);
         new Violations().positive("mass.low", range.low(), "kg").throwIfAny();
         return new Tolerances(range, pretension, friction);
     }
@@ -54,6 +57,7 @@ public final class Tolerances {
      * @throws org.lifeline.base.InvalidInputException if the range reaches down to zero
      */
     public Tolerances withPretension(Interval factors) {
+        Violations.required("pretension", factors);
         new Violations().positive("pretension.low", factors.low(), "").throwIfAny();
         return new Tolerances(mass, factors, friction);
     }
@@ -67,6 +71,7 @@ public final class Tolerances {
      * @throws org.lifeline.base.InvalidInputException if the range leaves 0 to 2
      */
     public Tolerances withFriction(Interval coefficients) {
+        Violations.required("friction", coefficients);
         new Violations()
                 .require(
                         coefficients.low() >= 0 && coefficients.high() <= 2,
@@ -102,5 +107,20 @@ public final class Tolerances {
      */
     public Optional<Interval> friction() {
         return Optional.ofNullable(friction);
+    }
+
+    @Override
+    public CanonicalForm canonicalForm() {
+        CanonicalForm.Builder b = CanonicalForm.builder("tolerances");
+        range(b, "mass", mass, "kg");
+        range(b, "pretension", pretension, "");
+        range(b, "friction", friction, "");
+        return b.build();
+    }
+
+    private static void range(CanonicalForm.Builder b, String path, @Nullable Interval range, String unit) {
+        if (range != null) {
+            b.number(path + ".low", range.low(), unit).number(path + ".high", range.high(), unit);
+        }
     }
 }

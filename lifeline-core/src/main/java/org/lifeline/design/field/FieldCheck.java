@@ -59,6 +59,7 @@ public final class FieldCheck {
      * @return the new check
      */
     public FieldCheck withAnalysis(WorstCases value) {
+        Violations.required("analysis", value);
         return new FieldCheck(value);
     }
 

@@ -43,6 +43,7 @@ public final class StringingTable {
      * @throws org.lifeline.base.InvalidInputException if 1 does not lie in the range, or it reaches down to zero
      */
     public StringingTable withTolerance(Interval factors) {
+        Violations.required("tolerance", factors);
         new Violations()
                 .require(
                         factors.low() > 0 && factors.contains(1),

@@ -9,8 +9,10 @@ import org.lifeline.base.InvalidInputException;
 import org.lifeline.base.NoEquilibriumException;
 import org.lifeline.base.ProgressListener;
 import org.lifeline.base.Violations;
+import org.lifeline.design.study.partial.CaseRange;
+import org.lifeline.design.study.partial.StudyPartial;
 import org.lifeline.design.variable.DesignVariable;
-import org.lifeline.internal.numeric.OrderedWork;
+import org.lifeline.internal.numeric.SharedWork;
 import org.lifeline.model.LifelineDesign;
 
 /**
@@ -20,16 +22,14 @@ import org.lifeline.model.LifelineDesign;
  * threads, and a longer study begins with the cases of a shorter one. Immutable and thread-safe.
  */
 public final class MonteCarlo {
-    private static final int BATCH = 256; // cases worked out at a time by one thread
-
     private final long seed;
-    private final @Nullable Executor executor;
+    private final @Nullable SharedWork shared;
     private final ProgressListener listener;
     private final RowSink sink;
 
-    private MonteCarlo(long seed, @Nullable Executor executor, ProgressListener listener, RowSink sink) {
+    private MonteCarlo(long seed, @Nullable SharedWork shared, ProgressListener listener, RowSink sink) {
         this.seed = seed;
-        this.executor = executor;
+        this.shared = shared;
         this.listener = listener;
         this.sink = sink;
     }
@@ -51,7 +51,8 @@ public final class MonteCarlo {
      * @return the new study
      */
     public MonteCarlo withExecutor(Executor value) {
-        return new MonteCarlo(seed, value, listener, sink);
+        Violations.required("executor", value);
+        return new MonteCarlo(seed, new SharedWork(value), listener, sink);
     }
 
     /**
@@ -61,7 +62,8 @@ public final class MonteCarlo {
      * @return the new study
      */
     public MonteCarlo withProgress(ProgressListener value) {
-        return new MonteCarlo(seed, executor, value, sink);
+        Violations.required("progress", value);
+        return new MonteCarlo(seed, shared, value, sink);
     }
 
     /**
@@ -71,7 +73,8 @@ public final class MonteCarlo {
      * @return the new study
      */
     public MonteCarlo withRows(RowSink value) {
-        return new MonteCarlo(seed, executor, listener, value);
+        Violations.required("rows", value);
+        return new MonteCarlo(seed, shared, listener, value);
     }
 
     /**
@@ -89,38 +92,49 @@ public final class MonteCarlo {
             LifelineDesign base, List<UncertainVariable> variables, Evaluation evaluation, long cases) {
         new Violations()
                 .require(!variables.isEmpty(), "variables", "[]", "must name at least one")
-                .require(cases >= 1, "cases", Long.toString(cases), "must be at least 1")
+                .atLeast("cases", cases, 1)
                 .throwIfAny();
-        StudyStatistics statistics = new StudyStatistics(variables, evaluation.responses());
-        long batches = (cases + BATCH - 1) / BATCH;
-        Job job = new Job(base, List.copyOf(variables), evaluation, cases);
-        OrderedWork.run(batches, b -> batch(job, b), executor, (b, rows) -> {
-            for (StudyRow row : rows) {
-                statistics.add(row);
-                sink.take(row);
-            }
-            return listener.progress(Math.min(cases, (b + 1) * BATCH), cases);
-        });
-        return statistics.finish(seed, cases);
+        StudyPartial all = withCases(1, cases).solve(base, variables, evaluation);
+        return MonteCarloResult.of(all, variables, evaluation.responses(), cases);
+    }
+
+    /**
+     * Some of the cases, for one machine of several. Parts with other cases of the same study are put together by {@link
+     * StudyPartial#merge}, and {@link MonteCarloResult#of} gives the result: the same, to the last digit, as {@link #solve}
+     * gives, in whatever order and grouping the parts are put together.
+     *
+     * @param first number of the first case, from 1
+     * @param last number of the last case, which belongs to the part
+     * @return the part, to be solved
+     * @throws InvalidInputException if there is no case in it
+     */
+    public MonteCarloPart withCases(long first, long last) {
+        return new MonteCarloPart(this, new CaseRange(first, last), "");
     }
 
     /** What is computed over and over. */
-    private record Job(LifelineDesign base, List<UncertainVariable> variables, Evaluation evaluation, long cases) {}
+    record Job(LifelineDesign base, List<UncertainVariable> variables, Evaluation evaluation) {}
 
-    /** The rows of a batch, numbered from 0; the last one may be shorter. */
-    private StudyRow[] batch(Job job, long number) {
-        long first = number * BATCH;
-        StudyRow[] rows = new StudyRow[(int) Math.min(BATCH, job.cases() - first)];
-        for (int i = 0; i < rows.length; i++) {
-            OrderedWork.stopIfInterrupted();
-            rows[i] = row(job, first + i);
-        }
-        return rows;
+    long seed() {
+        return seed;
     }
 
-    private StudyRow row(Job job, long index) {
+    @Nullable SharedWork shared() {
+        return shared;
+    }
+
+    ProgressListener listener() {
+        return listener;
+    }
+
+    RowSink sink() {
+        return sink;
+    }
+
+    /** A case, numbered from 1. */
+    StudyRow row(Job job, long number) {
         List<UncertainVariable> variables = job.variables();
-        SplittableRandom random = new SplittableRandom(mix(seed + mix(index + 1)));
+        SplittableRandom random = new SplittableRandom(mix(seed + mix(number)));
         double[] inputs = new double[variables.size()];
         for (int k = 0; k < inputs.length; k++) {
             inputs[k] = variables.get(k).distribution().quantile(open(random.nextLong()));
@@ -131,9 +145,9 @@ public final class MonteCarlo {
                 checkBounds(variables.get(k).variable(), inputs[k]);
                 design = variables.get(k).variable().apply(design, inputs[k]);
             }
-            return new StudyRow(index + 1, inputs, job.evaluation().evaluate(design), "");
+            return new StudyRow(number, inputs, job.evaluation().evaluate(design), "");
         } catch (InvalidInputException | NoEquilibriumException | CaseFailure e) {
-            return new StudyRow(index + 1, inputs, new double[0], CaseFailure.reason(e));
+            return new StudyRow(number, inputs, new double[0], CaseFailure.reason(e));
         }
     }
 

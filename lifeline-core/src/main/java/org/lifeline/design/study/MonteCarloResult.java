@@ -4,6 +4,15 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import org.lifeline.base.Violations;
+import org.lifeline.design.study.partial.KeptCase;
+import org.lifeline.design.study.partial.ResponsePartial;
+import org.lifeline.design.study.partial.StudyIdentity;
+import org.lifeline.design.study.partial.StudyPartial;
+import org.lifeline.design.study.partial.ValueCounts;
+import org.lifeline.internal.numeric.Covariances;
+import org.lifeline.internal.numeric.LogHistogram;
+import org.lifeline.internal.numeric.Ranks;
 
 /**
  * What a Monte Carlo study found.
@@ -22,6 +31,81 @@ public final class MonteCarloResult {
         this.summaries = List.copyOf(summaries);
         this.sensitivities = List.copyOf(sensitivities);
         this.failures = List.copyOf(failures);
+    }
+
+    /**
+     * The result of the parts of a study that were put together.
+     *
+     * @param part the parts, put together
+     * @param variables the uncertain variables of the study
+     * @param responses its responses
+     * @param cases number of cases that the study asks for, at least those that were done
+     * @return the result; incomplete if some cases were not done
+     * @throws org.lifeline.base.InvalidInputException if variables or responses are not those of the part, or there are more
+     *     cases than were asked for
+     */
+    public static MonteCarloResult of(
+            StudyPartial part, List<UncertainVariable> variables, List<Response> responses, long cases) {
+        StudyIdentity stated = part.identity();
+        StudyIdentity wanted = StudyStatistics.identity(stated.seed(), stated.study(), variables, responses);
+        long last = part.cases().isEmpty() ? 0 : part.cases().get(part.cases().size() - 1).last();
+        new Violations()
+                .require(
+                        stated.variables().equals(wanted.variables()),
+                        "variables",
+                        wanted.variables().toString(),
+                        "must be those of the part, " + stated.variables())
+                .require(
+                        stated.responses().equals(wanted.responses()),
+                        "responses",
+                        wanted.responses().toString(),
+                        "must be those of the part, " + stated.responses())
+                .require(cases >= last, "cases", Long.toString(cases), "must be at least the last one done, " + last)
+                .throwIfAny();
+        List<Summary> summaries = new ArrayList<>();
+        List<List<Sensitivity>> sensitivities = new ArrayList<>();
+        for (int i = 0; i < responses.size(); i++) {
+            ResponsePartial each = part.responses().get(i);
+            Covariances moments = Covariances.of(
+                    each.sums().count(), each.sums().sums(), each.sums().products());
+            ValueCounts counts = each.counts();
+            LogHistogram histogram = LogHistogram.of(
+                    counts.zeros(),
+                    new double[] {counts.extent().low(), counts.extent().high()},
+                    counts.positive(),
+                    counts.negative());
+            summaries.add(new Summary(responses.get(i), histogram, moments));
+            sensitivities.add(sensitivities(variables, moments, each.first()));
+        }
+        List<StudyRow> failures = part.failures().first().stream()
+                .map(c -> new StudyRow(c.number(), array(c.values()), new double[0], c.reason()))
+                .toList();
+        return new MonteCarloResult(
+                new Counts(stated.seed(), cases, part.count(), part.failures().count()),
+                summaries,
+                sensitivities,
+                failures);
+    }
+
+    private static List<Sensitivity> sensitivities(
+            List<UncertainVariable> variables, Covariances moments, List<KeptCase> first) {
+        int n = variables.size();
+        double[] regression = moments.standardisedRegression();
+        double[][] readings = first.stream().map(c -> array(c.values())).toArray(double[][]::new);
+        double[] ranks = readings.length > 0 ? Ranks.correlations(readings) : new double[0];
+        List<Sensitivity> list = new ArrayList<>();
+        for (int k = 0; k < n; k++) {
+            list.add(new Sensitivity(
+                    variables.get(k).variable(),
+                    regression[k],
+                    moments.correlation(k, n),
+                    ranks.length > 0 ? ranks[k] : Double.NaN));
+        }
+        return list;
+    }
+
+    private static double[] array(List<Double> values) {
+        return values.stream().mapToDouble(Double::doubleValue).toArray();
     }
 
     /** Seed and numbers of cases. */

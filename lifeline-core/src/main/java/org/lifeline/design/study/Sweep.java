@@ -10,6 +10,7 @@ import org.lifeline.base.ProgressListener;
 import org.lifeline.base.Violations;
 import org.lifeline.design.variable.Axis;
 import org.lifeline.internal.numeric.OrderedWork;
+import org.lifeline.internal.numeric.SharedWork;
 import org.lifeline.model.LifelineDesign;
 
 /**
@@ -18,12 +19,12 @@ import org.lifeline.model.LifelineDesign;
  * <p>Immutable and thread-safe.
  */
 public final class Sweep {
-    private final @Nullable Executor executor;
+    private final @Nullable SharedWork shared;
     private final ProgressListener listener;
     private final RowSink sink;
 
-    private Sweep(@Nullable Executor executor, ProgressListener listener, RowSink sink) {
-        this.executor = executor;
+    private Sweep(@Nullable SharedWork shared, ProgressListener listener, RowSink sink) {
+        this.shared = shared;
         this.listener = listener;
         this.sink = sink;
     }
@@ -44,7 +45,8 @@ public final class Sweep {
      * @return the new sweep
      */
     public Sweep withExecutor(Executor value) {
-        return new Sweep(value, listener, sink);
+        Violations.required("executor", value);
+        return new Sweep(new SharedWork(value), listener, sink);
     }
 
     /**
@@ -54,7 +56,8 @@ public final class Sweep {
      * @return the new sweep
      */
     public Sweep withProgress(ProgressListener value) {
-        return new Sweep(executor, value, sink);
+        Violations.required("progress", value);
+        return new Sweep(shared, value, sink);
     }
 
     /**
@@ -64,7 +67,8 @@ public final class Sweep {
      * @return the new sweep
      */
     public Sweep withRows(RowSink value) {
-        return new Sweep(executor, listener, value);
+        Violations.required("rows", value);
+        return new Sweep(shared, listener, value);
     }
 
     /**
@@ -73,11 +77,11 @@ public final class Sweep {
      * @param base the design in which the variables are set, one after the other
      * @param axes the variables with their values; usually one or two
      * @param evaluation what is computed
-     * @return the rows, the last variable varying fastest; fewer when the listener ended the sweep or the
-     *     calling thread was interrupted
+     * @return the rows, and whether they are all: there are fewer when the listener ended the sweep or the calling thread was
+     *     interrupted
      * @throws org.lifeline.base.InvalidInputException if there is no axis
      */
-    public List<StudyRow> solve(LifelineDesign base, List<Axis> axes, Evaluation evaluation) {
+    public SweepResult solve(LifelineDesign base, List<Axis> axes, Evaluation evaluation) {
         new Violations()
                 .require(!axes.isEmpty(), "axes", "[]", "must name at least one variable")
                 .throwIfAny();
@@ -87,12 +91,12 @@ public final class Sweep {
         }
         long n = total;
         List<StudyRow> rows = new ArrayList<>();
-        OrderedWork.run(n, i -> row(base, i, axes, evaluation), executor, (i, row) -> {
+        OrderedWork.run(n, i -> row(base, i, axes, evaluation), shared, (i, row) -> {
             rows.add(row);
             sink.take(row);
             return listener.progress(i + 1, n);
         });
-        return List.copyOf(rows);
+        return new SweepResult(rows, n);
     }
 
     private static StudyRow row(LifelineDesign base, long index, List<Axis> axes, Evaluation evaluation) {

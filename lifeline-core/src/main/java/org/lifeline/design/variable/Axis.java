@@ -39,9 +39,7 @@ public record Axis(DesignVariable variable, List<Double> values) {
      * @throws org.lifeline.base.InvalidInputException if there are fewer
      */
     public static Axis even(DesignVariable variable, int count) {
-        new Violations()
-                .require(count >= 2, "count", Integer.toString(count), "must be at least 2")
-                .throwIfAny();
+        new Violations().atLeast("count", count, 2).throwIfAny();
         TreeSet<Double> set = new TreeSet<>();
         for (int i = 0; i < count; i++) {
             set.add(variable.at((double) i / (count - 1)));

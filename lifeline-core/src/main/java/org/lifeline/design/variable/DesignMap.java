@@ -1,13 +1,21 @@
 package org.lifeline.design.variable;
 
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Executor;
 import org.jspecify.annotations.Nullable;
+import org.lifeline.base.InvalidInputException;
+import org.lifeline.base.NoEquilibriumException;
 import org.lifeline.base.ProgressListener;
+import org.lifeline.base.Violations;
 import org.lifeline.design.criteria.Criterion;
+import org.lifeline.design.envelope.Envelope;
+import org.lifeline.design.envelope.Extremes;
 import org.lifeline.design.envelope.WorstCases;
 import org.lifeline.internal.numeric.OrderedWork;
+import org.lifeline.internal.numeric.SharedWork;
 import org.lifeline.model.LifelineDesign;
 
 /**
@@ -18,12 +26,12 @@ import org.lifeline.model.LifelineDesign;
  */
 public final class DesignMap {
     private final FeasibleSearch search;
-    private final @Nullable Executor executor;
+    private final @Nullable SharedWork shared;
     private final ProgressListener listener;
 
-    private DesignMap(FeasibleSearch search, @Nullable Executor executor, ProgressListener listener) {
+    private DesignMap(FeasibleSearch search, @Nullable SharedWork shared, ProgressListener listener) {
         this.search = search;
-        this.executor = executor;
+        this.shared = shared;
         this.listener = listener;
     }
 
@@ -45,7 +53,8 @@ public final class DesignMap {
      * @return the new map
      */
     public DesignMap withAnalysis(WorstCases value) {
-        return new DesignMap(search.withAnalysis(value), executor, listener);
+        Violations.required("analysis", value);
+        return new DesignMap(search.withAnalysis(value), shared, listener);
     }
 
     /**
@@ -55,7 +64,8 @@ public final class DesignMap {
      * @return the new map
      */
     public DesignMap withExecutor(Executor value) {
-        return new DesignMap(search, value, listener);
+        Violations.required("executor", value);
+        return new DesignMap(search, new SharedWork(value), listener);
     }
 
     /**
@@ -65,7 +75,8 @@ public final class DesignMap {
      * @return the new map
      */
     public DesignMap withProgress(ProgressListener value) {
-        return new DesignMap(search, executor, value);
+        Violations.required("progress", value);
+        return new DesignMap(search, shared, value);
     }
 
     /**
@@ -94,27 +105,70 @@ public final class DesignMap {
      * @param base the design in which both variables are set
      * @param first the first variable with its values
      * @param second the second variable with its values
-     * @return one column for each value of the first variable; fewer when the listener ended the work or the
-     *     calling thread was interrupted
+     * @return one column for each value of the first variable, and whether they are all: there are fewer when the listener
+     *     ended the work or the calling thread was interrupted
      */
-    public List<Column> solve(LifelineDesign base, Axis first, Axis second) {
+    public DesignMapResult solve(LifelineDesign base, Axis first, Axis second) {
         List<Column> columns = new ArrayList<>();
         int n = first.values().size();
+        Optional<GoverningCases> cases = search.envelope().map(e -> governing(e, base, first, second));
         OrderedWork.run(
-                n, i -> column(base, first.values().get((int) i), first.variable(), second), executor, (i, column) -> {
+                n,
+                i -> column(base, first.values().get((int) i), first.variable(), second, cases),
+                shared,
+                (i, column) -> {
                     columns.add(column);
                     return listener.progress(i + 1, n);
                 });
-        return List.copyOf(columns);
+        return new DesignMapResult(columns, n);
     }
 
-    private Column column(LifelineDesign base, double value, DesignVariable first, Axis second) {
+    /** The cases that govern at the corners of the map, in the middles of its edges and in its middle. */
+    private GoverningCases governing(Envelope envelope, LifelineDesign base, Axis first, Axis second) {
+        List<LifelineDesign> designs = new ArrayList<>();
+        for (double x : ends(first)) {
+            for (double y : ends(second)) {
+                try {
+                    designs.add(second.variable().after(first.variable(), x).apply(base, y));
+                } catch (InvalidInputException e) {
+                    // A corner that is no design has no envelope.
+                    continue;
+                }
+            }
+        }
+        GoverningCases[] known = {GoverningCases.of(envelope)};
+        OrderedWork.run(designs.size(), i -> extremes(envelope, designs.get((int) i)), shared, (i, extremes) -> {
+            if (extremes.isPresent()) {
+                known[0] = known[0].and(extremes.get());
+            }
+            return true;
+        });
+        return known[0];
+    }
+
+    private static Optional<Extremes> extremes(Envelope envelope, LifelineDesign design) {
+        try {
+            return Optional.of(envelope.extremes(design));
+        } catch (InvalidInputException | NoEquilibriumException e) {
+            return Optional.empty();
+        }
+    }
+
+    private static List<Double> ends(Axis axis) {
+        List<Double> v = axis.values();
+        return List.copyOf(new LinkedHashSet<>(List.of(v.get(0), v.get(v.size() / 2), v.get(v.size() - 1))));
+    }
+
+    private Column column(
+            LifelineDesign base, double value, DesignVariable first, Axis second, Optional<GoverningCases> cases) {
         DesignVariable both = second.variable().after(first, value);
         FeasibleRangeSolver solver = new FeasibleRangeSolver(search, base, both);
+        cases.ifPresent(solver::knowing);
+        FeasibleResult range = solver.run();
         List<Trial> cells = new ArrayList<>();
         for (double v : second.values()) {
             cells.add(solver.at(v));
         }
-        return new Column(value, cells, solver.run());
+        return new Column(value, cells, range);
     }
 }

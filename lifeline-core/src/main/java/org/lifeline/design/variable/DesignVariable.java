@@ -31,7 +31,7 @@ public final class DesignVariable {
         this.scale = scale;
         this.change = change;
         new Violations()
-                .require(!name.isBlank(), "name", '"' + name + '"', "must not be blank")
+                .named("name", name)
                 .require(
                         scale != Scale.LOGARITHMIC || bounds.low() > 0,
                         "bounds",

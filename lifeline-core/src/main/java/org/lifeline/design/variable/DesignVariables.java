@@ -217,9 +217,7 @@ public final class DesignVariables {
     }
 
     private static LifelineDesign together(LifelineDesign design, int count) {
-        new Violations()
-                .require(count >= 1, "workers", Integer.toString(count), "must be at least 1")
-                .throwIfAny();
+        new Violations().atLeast("workers", count, 1).throwIfAny();
         List<Fall> falls = new ArrayList<>();
         LifelineDesign.Builder b = design.toBuilder();
         List<Fall> stated = design.falls().isEmpty()

@@ -1,24 +1,44 @@
 package org.lifeline.design.variable;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.NavigableSet;
 import java.util.TreeSet;
 import java.util.concurrent.CancellationException;
+import org.jspecify.annotations.Nullable;
 import org.lifeline.base.InvalidInputException;
 import org.lifeline.base.NoEquilibriumException;
 import org.lifeline.design.criteria.Criterion;
 import org.lifeline.design.criteria.CriterionResult;
 import org.lifeline.design.criteria.Status;
+import org.lifeline.design.envelope.Extremes;
+import org.lifeline.design.envelope.WorstCases;
 import org.lifeline.design.variable.FeasibleInterval.Closure;
 import org.lifeline.internal.numeric.OrderedWork;
 import org.lifeline.internal.numeric.Roots;
 import org.lifeline.model.LifelineDesign;
 
-/** Solves for the feasible ranges of one variable. Works on shares of the way between the bounds. Not thread-safe. */
+/**
+ * Solves for the feasible ranges of one variable. Works on shares of the way between the bounds.
+ *
+ * <p>Over an envelope it searches with the cases that govern, which are learned from some envelopes, and then confirms every
+ * end, and a value within, by the whole envelope. A case that the envelope knows and the search did not is learned, and the
+ * search is made again; an end that the envelope puts a little further inside is moved there. What cannot be confirmed so is
+ * searched with the envelope throughout. Not thread-safe.
+ */
 final class FeasibleRangeSolver {
+    /** Searches with learned cases after which the envelope is used throughout; two or three are usual. */
+    private static final int MOST_SEARCHES = 6;
+
+    /** First step into a range to where its end is confirmed, over the half of the range [-]. */
+    private static final double FIRST_STEP = 1.0 / 512;
+
+    /** Growth of the step [-]. */
+    private static final double STEP_GROWTH = 8;
+
     /** How near to 1 the ratio at an end has to lie [-]; twice the gain that an envelope does not look for. */
     private static final double ACCURACY = 2e-4;
 
@@ -35,7 +55,11 @@ final class FeasibleRangeSolver {
     private final LifelineDesign base;
     private final DesignVariable variable;
     private final Map<Double, Trial> trials = new LinkedHashMap<>();
+    private final Map<Double, Trial> wholes = new LinkedHashMap<>();
+    private final Map<Double, Double> shares = new LinkedHashMap<>();
     private final Map<String, String> open = new LinkedHashMap<>();
+    private @Nullable GoverningCases guide;
+    private int count;
 
     FeasibleRangeSolver(FeasibleSearch search, LifelineDesign base, DesignVariable variable) {
         this.search = search;
@@ -48,16 +72,17 @@ final class FeasibleRangeSolver {
         private static final long serialVersionUID = 1L;
     }
 
+    /** The same with cases that are known already to govern. */
+    FeasibleRangeSolver knowing(GoverningCases cases) {
+        this.guide = cases;
+        return this;
+    }
+
     FeasibleResult run() {
         List<FeasibleInterval> intervals = new ArrayList<>();
         boolean complete = true;
         try {
-            List<Double> shares = new ArrayList<>(firstShares());
-            shares.forEach(this::trial);
-            if (!variable.isWhole()) {
-                addMinima(shares);
-            }
-            collect(shares, intervals);
+            intervals.addAll(search.envelope().isPresent() ? confirmed() : searched());
         } catch (Stopped | CancellationException e) {
             complete = false;
         }
@@ -68,6 +93,115 @@ final class FeasibleRangeSolver {
                 .map(e -> e.getKey() + ": " + e.getValue())
                 .toList();
         return new FeasibleResult(variable, intervals, List.copyOf(trials.values()), notEvaluated, complete);
+    }
+
+    private List<FeasibleInterval> searched() {
+        List<FeasibleInterval> intervals = new ArrayList<>();
+        List<Double> shares = new ArrayList<>(firstShares());
+        shares.forEach(this::trial);
+        if (!variable.isWhole()) {
+            addMinima(shares);
+        }
+        collect(shares, intervals);
+        return intervals;
+    }
+
+    /** The ranges over an envelope, searched with the cases that govern and confirmed by the envelope. */
+    private List<FeasibleInterval> confirmed() {
+        if (guide == null) {
+            guide = GoverningCases.of(search.envelope().orElseThrow());
+            for (double share : variable.bounds().width() == 0 ? List.of(0.0) : List.of(0.0, 0.5, 1.0)) {
+                whole(variable.isWhole() ? shareOf(variable.at(share)) : share);
+            }
+        }
+        for (int i = 0; i < MOST_SEARCHES; i++) {
+            trials.clear();
+            trials.putAll(wholes);
+            List<FeasibleInterval> found = searched();
+            boolean learned = false;
+            for (FeasibleInterval each : found) {
+                learned |= isRefuted(each.low()) | isRefuted(each.high());
+                learned |= !whole(middle(each)).isFeasible();
+            }
+            if (found.isEmpty()) {
+                Trial best = trials.values().stream()
+                        .min(Comparator.comparingDouble(Trial::ratio))
+                        .orElseThrow();
+                whole(shareOf(best.value()));
+            }
+            if (!learned) {
+                return found.stream()
+                        .map(f -> new FeasibleInterval(moved(f.low(), middle(f)), moved(f.high(), middle(f))))
+                        .toList();
+            }
+        }
+        guide = null;
+        trials.clear();
+        trials.putAll(wholes);
+        return searched();
+    }
+
+    private double middle(FeasibleInterval range) {
+        double middle =
+                0.5 * (shareOf(range.low().value()) + shareOf(range.high().value()));
+        return variable.isWhole() ? shareOf(variable.at(middle)) : middle;
+    }
+
+    /** Tells whether the envelope finds an end not met by more than what moving it a little can mend. */
+    private boolean isRefuted(FeasibleInterval.End end) {
+        Trial t = whole(shareOf(end.value()));
+        boolean slightly = end.closure() == Closure.CRITERION && t.ratio() <= 1 + ACCURACY;
+        return !t.isFeasible() && !slightly;
+    }
+
+    /** The end where the envelope sees it, no further than a share within the range. */
+    private FeasibleInterval.End moved(FeasibleInterval.End end, double within) {
+        double share = shareOf(end.value());
+        Trial at = whole(share);
+        if (at.isFeasible()) {
+            return new FeasibleInterval.End(at, end.closure(), end.by());
+        }
+        double step = FIRST_STEP * (within - share);
+        double in = share;
+        while (in != within && !whole(in).isFeasible()) {
+            double next = share + step;
+            in = Math.abs(step) >= Math.abs(within - share) ? within : next;
+            step *= STEP_GROWTH;
+        }
+        double root = Roots.crossing(
+                "end of the feasible range of " + variable,
+                x -> Math.min(whole(x).ratio() - 1, LARGEST_EXCESS),
+                Math.min(in, share),
+                Math.max(in, share),
+                ACCURACY);
+        return new FeasibleInterval.End(whole(root), Closure.CRITERION, end.by());
+    }
+
+    private double shareOf(double value) {
+        Double known = shares.get(value);
+        return known == null
+                ? (value - variable.bounds().low()) / variable.bounds().width()
+                : known;
+    }
+
+    /** A share tried over the whole envelope, whose cases the search knows from then on. */
+    private Trial whole(double share) {
+        Trial known = wholes.get(share);
+        if (known == null) {
+            known = analyse(variable.at(share), search.analysis());
+            wholes.put(share, known);
+            record(share, known);
+        }
+        return known;
+    }
+
+    private void record(double share, Trial t) {
+        trials.put(share, t);
+        shares.put(t.value(), share);
+        count++;
+        if (!search.listener().progress(count, Math.max(count, search.samples()))) {
+            throw new Stopped();
+        }
     }
 
     private NavigableSet<Double> firstShares() {
@@ -190,9 +324,9 @@ final class FeasibleRangeSolver {
                 at, failed ? Closure.FAILURE : jump, failed ? beyond.reason() : beyond.governing());
     }
 
-    /** A value of the variable, tried. */
+    /** A value of the variable, tried; over an envelope with the cases that were found to govern. */
     Trial at(double value) {
-        return analyse(value);
+        return analyse(value, guide == null ? search.analysis() : guide);
     }
 
     /** How far the worst ratio lies above 1; kept finite. */
@@ -205,19 +339,19 @@ final class FeasibleRangeSolver {
         if (known != null) {
             return known;
         }
-        Trial t = analyse(variable.at(share));
-        trials.put(share, t);
-        if (!search.listener().progress(trials.size(), Math.max(trials.size(), search.samples()))) {
-            throw new Stopped();
-        }
+        Trial t = at(variable.at(share));
+        record(share, t);
         return t;
     }
 
-    private Trial analyse(double value) {
+    private Trial analyse(double value, WorstCases analysis) {
         List<CriterionResult> results = new ArrayList<>();
         try {
-            var extremes = search.analysis().extremes(variable.apply(base, value));
+            Extremes extremes = analysis.extremes(variable.apply(base, value));
             OrderedWork.stopIfInterrupted();
+            if (guide != null && analysis != guide) {
+                guide = guide.and(extremes);
+            }
             if (!extremes.failures().isEmpty()) {
                 return new Trial(
                         value,

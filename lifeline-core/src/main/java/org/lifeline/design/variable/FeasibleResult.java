@@ -2,6 +2,7 @@ package org.lifeline.design.variable;
 
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 
 /**
@@ -64,12 +65,16 @@ public final class FeasibleResult {
         }
         if (Double.isInfinite(best.ratio()) && !best.reason().isEmpty()) {
             return Optional.of("no value of " + variable + " that was tried makes a design that can be analysed; at "
-                    + best.value() + ": " + best.reason());
+                    + digits(best.value()) + ": " + best.reason());
         }
         return Optional.of("no value of " + variable + " from "
-                + variable.bounds().low() + " to " + variable.bounds().high() + " meets all criteria; the least bad is "
-                + best.value() + ", where " + best.governing() + " has a ratio of demand to capacity of "
-                + best.ratio());
+                + digits(variable.bounds().low()) + " to "
+                + digits(variable.bounds().high()) + " meets all criteria; the least bad is " + digits(best.value())
+                + ", where " + best.governing() + " has a ratio of demand to capacity of " + digits(best.ratio()));
+    }
+
+    private static String digits(double value) {
+        return String.format(Locale.ROOT, "%.5g", value);
     }
 
     /**

@@ -1,6 +1,7 @@
 package org.lifeline.design.variable;
 
 import java.util.List;
+import java.util.Optional;
 import org.lifeline.base.ProgressListener;
 import org.lifeline.base.Violations;
 import org.lifeline.design.criteria.Criterion;
@@ -9,7 +10,9 @@ import org.lifeline.design.envelope.WorstCases;
 import org.lifeline.model.LifelineDesign;
 
 /**
- * Looks for the values of a design variable for which all chosen criteria are met.
+ * Looks for the values of a design variable for which all chosen criteria are met: over the envelope of the design unless
+ * another analysis is given. Over an envelope the search is made with the cases that govern in some envelopes, and its ends
+ * are confirmed by whole envelopes.
  *
  * <p>Immutable and thread-safe.
  */
@@ -47,6 +50,7 @@ public final class FeasibleSearch {
      * @return the new search
      */
     public FeasibleSearch withAnalysis(WorstCases value) {
+        Violations.required("analysis", value);
         return new FeasibleSearch(criteria, value, samples, listener);
     }
 
@@ -58,9 +62,7 @@ public final class FeasibleSearch {
      * @throws org.lifeline.base.InvalidInputException if there are fewer
      */
     public FeasibleSearch withSamples(int value) {
-        new Violations()
-                .require(value >= 3, "samples", Integer.toString(value), "must be at least 3")
-                .throwIfAny();
+        new Violations().atLeast("samples", value, 3).throwIfAny();
         return new FeasibleSearch(criteria, analysis, value, listener);
     }
 
@@ -71,6 +73,7 @@ public final class FeasibleSearch {
      * @return the new search
      */
     public FeasibleSearch withProgress(ProgressListener value) {
+        Violations.required("progress", value);
         return new FeasibleSearch(criteria, analysis, samples, value);
     }
 
@@ -90,6 +93,11 @@ public final class FeasibleSearch {
 
     List<Criterion> criteria() {
         return criteria;
+    }
+
+    /** The envelope, where the search is over one whose cases can be learned. */
+    Optional<Envelope> envelope() {
+        return analysis instanceof Envelope e && e.tolerances().mass().isEmpty() ? Optional.of(e) : Optional.empty();
     }
 
     WorstCases analysis() {

@@ -81,7 +81,7 @@ final class SpanChange {
     }
 
     private Obstruction moved(Obstruction o) {
-        return new Obstruction(along(o.from()), along(o.to()), o.elevation());
+        return new Obstruction(along(o.from()), along(o.to()), o.elevation(), o.distance());
     }
 
     /** Distance along the new line of a place at a distance along the old one. */

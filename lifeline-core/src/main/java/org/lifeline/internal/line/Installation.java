@@ -1,9 +1,11 @@
 package org.lifeline.internal.line;
 
 import java.util.List;
+import org.lifeline.base.AllowedRange;
+import org.lifeline.base.GivenValue;
+import org.lifeline.base.InputRule;
 import org.lifeline.base.InvalidInputException;
 import org.lifeline.base.Violation;
-import org.lifeline.base.Violations;
 import org.lifeline.internal.catenary.SpanFinder;
 import org.lifeline.internal.numeric.Roots;
 import org.lifeline.model.InlineAbsorber;
@@ -75,13 +77,14 @@ public final class Installation {
         double tension = e == 0 ? system.forces.endSideTension(s, 0) : system.forces.startSideTension(s, spans);
         double activation = a.curve().activationForce();
         int support = e == 0 ? 0 : spans;
-        new Violations()
-                .require(
-                        activation == 0 || tension < activation * (1 - ROUNDING),
-                        "supports[" + support + "].inlineAbsorber",
-                        Violations.show(activation, "N"),
-                        "must activate above the installed tension there, " + tension + " N")
-                .throwIfAny();
+        if (!(activation == 0 || tension < activation * (1 - ROUNDING))) {
+            throw new InvalidInputException(List.of(Violation.of(
+                            "support[" + support + "].inlineAbsorber",
+                            GivenValue.number(activation, "N"),
+                            InputRule.ABSORBER_ACTIVE_AT_INSTALLATION,
+                            tension)
+                    .allowing(AllowedRange.above(tension))));
+        }
         double extension;
         if (activation == 0) {
             extension = a.curve().nearExtension(tension);
@@ -204,8 +207,9 @@ public final class Installation {
     }
 
     private InvalidInputException refusal(String key, String unit, String rule) {
-        String value = Violations.show(line.installed().value(), unit);
-        return new InvalidInputException(List.of(new Violation("installed." + key, value, rule)));
+        GivenValue value = GivenValue.number(line.installed().value(), unit);
+        return new InvalidInputException(
+                List.of(Violation.of("installed." + key, value, InputRule.INSTALLATION_NOT_FOUND, rule)));
     }
 
     /** Tension at one support from that at another while the cable runs freely between them. */

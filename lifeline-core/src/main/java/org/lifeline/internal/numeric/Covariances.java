@@ -1,20 +1,23 @@
 package org.lifeline.internal.numeric;
 
+import java.math.BigInteger;
+import java.util.Arrays;
+import java.util.List;
 import org.ejml.data.DMatrixRMaj;
 import org.ejml.dense.row.factory.LinearSolverFactory_DDRM;
 import org.ejml.interfaces.linsol.LinearSolverDense;
 
 /**
- * Means and covariances of several quantities that are read together, gathered one reading at a time (B. P. Welford,
- * Technometrics 4(3):419–420, 1962, for several variables). Not thread-safe.
+ * Means and covariances of several quantities that are read together, gathered one reading at a time as sums without rounding
+ * ({@link ExactSum}): the order and the grouping of the readings do not matter, and each mean and covariance is rounded once.
+ * Not thread-safe.
  */
 public final class Covariances {
     /** Ratio of pivots below which the correlations of the variables count as singular [-]. */
     private static final double LEAST_QUALITY = 1e-10;
 
-    private final double[] mean;
-    private final double[][] sum;
-    private final double[] before;
+    private final ExactSum[] sums;
+    private final ExactSum[] products; // row by row of the lower triangle
     private long count;
 
     /**
@@ -23,9 +26,31 @@ public final class Covariances {
      * @param size number of quantities
      */
     public Covariances(int size) {
-        mean = new double[size];
-        sum = new double[size][size];
-        before = new double[size];
+        sums = new ExactSum[size];
+        Arrays.setAll(sums, i -> new ExactSum());
+        products = new ExactSum[size * (size + 1) / 2];
+        Arrays.setAll(products, i -> new ExactSum());
+    }
+
+    /**
+     * What was gathered before.
+     *
+     * @param count number of readings
+     * @param sums the sum of each quantity, as text
+     * @param products the sum of each product of two, row by row of the lower triangle, as text
+     * @return the same as if the readings had been added
+     * @throws NumberFormatException if a text is not that of a sum
+     */
+    public static Covariances of(long count, List<String> sums, List<String> products) {
+        Covariances c = new Covariances(sums.size());
+        if (products.size() != c.products.length) {
+            throw new NumberFormatException(
+                    products.size() + " products of " + sums.size() + " quantities; there are " + c.products.length);
+        }
+        c.count = count;
+        Arrays.setAll(c.sums, i -> ExactSum.parse(sums.get(i)));
+        Arrays.setAll(c.products, i -> ExactSum.parse(products.get(i)));
+        return c;
     }
 
     /**
@@ -35,16 +60,46 @@ public final class Covariances {
      */
     public void add(double[] values) {
         count++;
-        for (int i = 0; i < mean.length; i++) {
-            before[i] = values[i] - mean[i];
-            mean[i] += before[i] / count;
-        }
-        for (int i = 0; i < mean.length; i++) {
-            double after = values[i] - mean[i];
+        int k = 0;
+        for (int i = 0; i < sums.length; i++) {
+            sums[i].add(values[i]);
             for (int j = 0; j <= i; j++) {
-                sum[i][j] += after * before[j];
+                products[k++].addProduct(values[i], values[j]);
             }
         }
+    }
+
+    /**
+     * Adds what another has gathered.
+     *
+     * @param other the other, of the same size; it keeps its readings
+     */
+    public void add(Covariances other) {
+        count += other.count;
+        for (int i = 0; i < sums.length; i++) {
+            sums[i].add(other.sums[i]);
+        }
+        for (int k = 0; k < products.length; k++) {
+            products[k].add(other.products[k]);
+        }
+    }
+
+    /**
+     * The sum of each quantity.
+     *
+     * @return texts of {@link ExactSum}
+     */
+    public List<String> sums() {
+        return Arrays.stream(sums).map(ExactSum::text).toList();
+    }
+
+    /**
+     * The sum of each product of two quantities.
+     *
+     * @return texts of {@link ExactSum}, row by row of the lower triangle
+     */
+    public List<String> products() {
+        return Arrays.stream(products).map(ExactSum::text).toList();
     }
 
     /**
@@ -53,7 +108,7 @@ public final class Covariances {
      * @return the number
      */
     public int size() {
-        return mean.length;
+        return sums.length;
     }
 
     /**
@@ -69,10 +124,10 @@ public final class Covariances {
      * Mean of a quantity.
      *
      * @param i number of the quantity, from 0
-     * @return the mean; 0 without readings
+     * @return the mean, rounded once; 0 without readings; NaN if a reading was not finite
      */
     public double mean(int i) {
-        return mean[i];
+        return count == 0 ? 0 : sums[i].over(count);
     }
 
     /**
@@ -80,10 +135,19 @@ public final class Covariances {
      *
      * @param i number of the one, from 0
      * @param j number of the other, from 0
-     * @return the unbiased covariance; NaN for fewer than two readings
+     * @return the unbiased covariance, rounded once; NaN for fewer than two readings, or if one was not finite
      */
     public double of(int i, int j) {
-        return count < 2 ? Double.NaN : (i >= j ? sum[i][j] : sum[j][i]) / (count - 1);
+        ExactSum product = products[Math.max(i, j) * (Math.max(i, j) + 1) / 2 + Math.min(i, j)];
+        if (count < 2 || !product.isFinite() || !sums[i].isFinite() || !sums[j].isFinite()) {
+            return Double.NaN;
+        }
+        // (n Σxy − Σx Σy) / (n (n − 1)), in whole numbers
+        BigInteger n = BigInteger.valueOf(count);
+        BigInteger numerator = n.multiply(product.units())
+                .shiftLeft(ExactSum.POINT)
+                .subtract(sums[i].units().multiply(sums[j].units()));
+        return ExactSum.quotient(numerator, n.multiply(n.subtract(BigInteger.ONE)), 2 * ExactSum.POINT);
     }
 
     /**
@@ -106,7 +170,7 @@ public final class Covariances {
      * @return one for each other quantity, NaN where it does not vary; all NaN when they cannot be told apart
      */
     public double[] standardisedRegression() {
-        int n = mean.length - 1;
+        int n = sums.length - 1;
         double[] result = new double[n];
         int[] varying = new int[n];
         int k = 0;

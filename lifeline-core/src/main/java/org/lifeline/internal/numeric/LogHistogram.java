@@ -1,6 +1,8 @@
 package org.lifeline.internal.numeric;
 
 import java.util.Arrays;
+import java.util.SortedMap;
+import java.util.TreeMap;
 
 /**
  * Counts of values in bins whose width is a fixed share of the value, so that any quantile is known to that share whatever
@@ -16,7 +18,7 @@ public final class LogHistogram {
 
     private static final double LEAST = 1e-12; // below: zero
     private static final double MOST = 1e12;
-    private static final double WIDTH = Math.log((1 + ACCURACY) / (1 - ACCURACY));
+    private static final double WIDTH = StrictMath.log((1 + ACCURACY) / (1 - ACCURACY));
 
     private final Side positive = new Side();
     private final Side negative = new Side();
@@ -28,13 +30,78 @@ public final class LogHistogram {
     /** An empty histogram. */
     public LogHistogram() {}
 
+    /**
+     * Values that were counted before.
+     *
+     * @param zeros number of values that count as zero
+     * @param extent smallest and largest value; two numbers, whatever they are if there is no value
+     * @param positive number of values in each bin above zero
+     * @param negative number of values in each bin below zero
+     * @return the histogram
+     */
+    public static LogHistogram of(
+            long zeros, double[] extent, SortedMap<Integer, Long> positive, SortedMap<Integer, Long> negative) {
+        LogHistogram h = new LogHistogram();
+        positive.forEach(h.positive::add);
+        negative.forEach(h.negative::add);
+        h.zeros = zeros;
+        h.count = zeros;
+        positive.values().forEach(n -> h.count += n);
+        negative.values().forEach(n -> h.count += n);
+        if (h.count > 0) {
+            h.smallest = extent[0];
+            h.largest = extent[1];
+        }
+        return h;
+    }
+
+    /**
+     * Tells whether a number can be that of a bin.
+     *
+     * @param bin the number
+     * @return true for a bin of values between 1e-12 and 1e12
+     */
+    public static boolean isBin(int bin) {
+        return Math.abs(bin) <= StrictMath.log(MOST) / WIDTH + 1;
+    }
+
+    /**
+     * Number of values that count as zero.
+     *
+     * @return values below 1e-12 in magnitude
+     */
+    public long zeros() {
+        return zeros;
+    }
+
+    /**
+     * Number of values in each bin above zero.
+     *
+     * @return bins that are not empty
+     */
+    public SortedMap<Integer, Long> positive() {
+        return positive.counts();
+    }
+
+    /**
+     * Number of values in each bin below zero.
+     *
+     * @return bins that are not empty, numbered by magnitude
+     */
+    public SortedMap<Integer, Long> negative() {
+        return negative.counts();
+    }
+
     /** Bins of one sign, from the smallest magnitude to the largest. */
     private static final class Side {
         private long[] bins = new long[0];
         private int first;
 
         void add(double magnitude) {
-            int bin = (int) Math.ceil(Math.log(Math.min(magnitude, MOST)) / WIDTH);
+            add((int) Math.ceil(StrictMath.log(Math.min(magnitude, MOST)) / WIDTH), 1);
+        }
+
+        void add(int bin, long number) {
             if (bins.length == 0) {
                 bins = new long[16];
                 first = bin - 8;
@@ -48,12 +115,22 @@ public final class LogHistogram {
             } else if (bin >= first + bins.length) {
                 bins = Arrays.copyOf(bins, Math.max(bin - first + 1, bins.length + bins.length / 2));
             }
-            bins[bin - first]++;
+            bins[bin - first] += number;
+        }
+
+        SortedMap<Integer, Long> counts() {
+            SortedMap<Integer, Long> map = new TreeMap<>();
+            for (int i = 0; i < bins.length; i++) {
+                if (bins[i] != 0) {
+                    map.put(first + i, bins[i]);
+                }
+            }
+            return map;
         }
 
         /** Value in the middle of a bin, in the sense of equal relative error to both ends. */
         double value(int i) {
-            return 2 * Math.exp(WIDTH * (first + i)) / (1 + Math.exp(WIDTH));
+            return 2 * StrictMath.exp(WIDTH * (first + i)) / (1 + StrictMath.exp(WIDTH));
         }
     }
 

@@ -80,7 +80,7 @@ final class EquilibriumPath {
         now.state.set(model.state());
         next.state.set(now.state);
         if (!equilibrium.solve(now.state, next.state)) {
-            throw model.failure("line at the start of a change", 0, equilibrium);
+            throw model.failure("line at the start of a change", LineModel.NOTHING_REACHED, equilibrium);
         }
         this.coordinate = new PathCoordinate(parameter.scale(system, now.state));
         this.tangent = new PathTangent(equilibrium, parameter, followed);
@@ -386,13 +386,18 @@ final class EquilibriumPath {
 
     NoEquilibriumException failure(double share) {
         publish();
-        return model.failure("line under a growing load or at another temperature", share, equilibrium);
+        return reached("line under a growing load or at another temperature", share);
     }
 
     /** A failure while the line gives way, at the point that was reached; the value is the largest so far. */
     NoEquilibriumException failure(String what, double value) {
         publish();
-        return model.failure(what, target > 0 ? Math.min(1, value / target) : 0, equilibrium);
+        return reached(what, target > 0 ? Math.min(1, value / target) : 0);
+    }
+
+    private NoEquilibriumException reached(String what, double share) {
+        double load = parameter.load() >= 0 ? peak() : Double.NaN;
+        return model.failure(what, new NoEquilibriumException.Reached(share, load), equilibrium);
     }
 
     private boolean published(boolean met) {

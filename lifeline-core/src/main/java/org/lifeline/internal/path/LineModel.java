@@ -24,6 +24,9 @@ import org.lifeline.model.Lifeline;
  * current state and answers questions about it. Not thread-safe; one analysis makes one model.
  */
 public final class LineModel {
+    /** How far a search came that had no load to put on. */
+    static final NoEquilibriumException.Reached NOTHING_REACHED = new NoEquilibriumException.Reached(0, Double.NaN);
+
     private final Lifeline line;
     private final LineSystem bare;
     private final LineState installed;
@@ -74,7 +77,7 @@ public final class LineModel {
         if (!installation.isExact()) {
             Equilibrium e = new Equilibrium(bare);
             if (!e.newton(state)) {
-                throw failure("installed line", 0, e);
+                throw failure("installed line", NOTHING_REACHED, e);
             }
             note(e);
         }
@@ -207,9 +210,9 @@ public final class LineModel {
         by.iterations = 0;
     }
 
-    NoEquilibriumException failure(String what, double share, Equilibrium e) {
+    NoEquilibriumException failure(String what, NoEquilibriumException.Reached reached, Equilibrium e) {
         return new NoEquilibriumException(
-                what + reason(), share, new Convergence(iterations + e.iterations, e.residual, Equilibrium.CONVERGED));
+                what + reason(), reached, new Convergence(iterations + e.iterations, e.residual, Equilibrium.CONVERGED));
     }
 
     private String reason() {

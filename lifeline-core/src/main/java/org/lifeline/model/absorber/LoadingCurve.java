@@ -387,4 +387,10 @@ public final class LoadingCurve {
     public int hashCode() {
         return Objects.hash(Arrays.hashCode(extension), Arrays.hashCode(force), stopStiffness, start);
     }
+
+    @Override
+    public String toString() {
+        return Arrays.toString(force) + " N at " + Arrays.toString(extension) + " m"
+                + (Double.isInfinite(stopStiffness) ? "" : ", then " + stopStiffness + " N/m");
+    }
 }

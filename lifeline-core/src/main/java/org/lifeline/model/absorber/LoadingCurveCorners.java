@@ -2,7 +2,11 @@ package org.lifeline.model.absorber;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.lifeline.base.AllowedRange;
+import org.lifeline.base.GivenValue;
+import org.lifeline.base.InputRule;
 import org.lifeline.base.PlausibleRange;
+import org.lifeline.base.Violation;
 import org.lifeline.base.Violations;
 import org.lifeline.model.absorber.LoadingCurve.Corner;
 
@@ -18,26 +22,22 @@ final class LoadingCurveCorners {
     static List<Corner> of(List<Corner> corners, double initialStiffness, double stopStiffness) {
         Violations v = new Violations();
         Violations.required("curve", corners);
-        v.require(!corners.isEmpty(), "curve", "[]", "must have at least one corner");
-        v.require(
-                corners.size() <= PlausibleRange.CORNERS.highest(),
-                "curve",
-                corners.size() + " corners",
-                PlausibleRange.CORNERS.reason());
+        if (corners.isEmpty()) {
+            v.add("curve", GivenValue.text("[]"), InputRule.TOO_FEW_CORNERS, "one corner");
+        }
+        PlausibleRange.CORNERS.checkNumber(v, "curve", corners.size());
         for (int i = 0; i < corners.size(); i++) {
             check(v, corners, i);
         }
-        stiffness(v, "initialStiffness", initialStiffness, "must be above zero (leave it out for a rigid start)");
-        stiffness(v, "stopStiffness", stopStiffness, "must be above zero (leave it out for a rigid stop)");
+        stiffness(v, "initialStiffness", initialStiffness, "start");
+        stiffness(v, "stopStiffness", stopStiffness, "stop");
         v.throwIfAny();
         List<Corner> list = meet(corners, initialStiffness, v);
         v.throwIfAny();
-        v.require(
-                        list.get(list.size() - 1).force() > 0 || Double.isFinite(stopStiffness),
-                        "curve",
-                        list.size() + " corners",
-                        "must reach a force above zero")
-                .throwIfAny();
+        if (!(list.get(list.size() - 1).force() > 0 || Double.isFinite(stopStiffness))) {
+            v.add("curve", GivenValue.countOf(list.size(), "corners"), InputRule.NO_FORCE);
+        }
+        v.throwIfAny();
         return list;
     }
 
@@ -48,27 +48,28 @@ final class LoadingCurveCorners {
         PlausibleRange.LENGTH.check(v, extension, c.extension());
         PlausibleRange.ARREST_FORCE.check(v, force, c.force());
         if (i == 0) {
-            v.require(c.extension() == 0, extension, Violations.show(c.extension(), "m"), "must start at extension 0");
+            if (c.extension() != 0) {
+                v.add(extension, GivenValue.number(c.extension(), "m"), InputRule.EXTENSION_START);
+            }
             return;
         }
         Corner b = corners.get(i - 1);
-        v.require(
-                !(c.extension() <= b.extension()),
-                extension,
-                Violations.show(c.extension(), "m"),
-                "must be larger than the extension before it");
-        v.require(
-                !(c.force() < b.force()),
-                force,
-                Violations.show(c.force(), "N"),
-                "must not be lower than the force before it");
+        if (c.extension() <= b.extension()) {
+            v.add(Violation.of(extension, GivenValue.number(c.extension(), "m"), InputRule.NOT_RISING, "extension")
+                    .allowing(AllowedRange.above(b.extension())));
+        }
+        if (c.force() < b.force()) {
+            v.add(Violation.of(force, GivenValue.number(c.force(), "N"), InputRule.FALLING, "force")
+                    .allowing(AllowedRange.atLeast(b.force())));
+        }
     }
 
-    private static void stiffness(Violations v, String path, double value, String rule) {
+    private static void stiffness(Violations v, String path, double value, String end) {
         if (value > 0) {
             PlausibleRange.STIFFNESS.checkOrRigid(v, path, value);
         } else {
-            v.add(path, Violations.show(value, "N/m"), rule);
+            v.add(Violation.of(path, GivenValue.number(value, "N/m"), InputRule.RATE_NOT_ABOVE_ZERO, end)
+                    .allowing(AllowedRange.above(0)));
         }
     }
 
@@ -92,11 +93,9 @@ final class LoadingCurveCorners {
                 list.add(new Corner(x, a.force() + slope * (x - a.extension())));
             }
         }
-        v.require(
-                list.size() > 1,
-                "initialStiffness",
-                Violations.show(k, "N/m"),
-                "is so low that the deployment force is not reached within the maximum extension");
+        if (list.size() <= 1) {
+            v.add("initialStiffness", GivenValue.number(k, "N/m"), InputRule.RISE_TOO_SOFT);
+        }
         return list;
     }
 

@@ -5,13 +5,15 @@ import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
 import org.lifeline.base.Units;
 import org.lifeline.base.Violations;
+import org.lifeline.base.canonical.Canonical;
+import org.lifeline.base.canonical.CanonicalForm;
 
 /**
  * The cable of a lifeline: weight, stretch, strength, thermal expansion.
  *
  * <p>Immutable and thread-safe. Build with {@link #builder()}.
  */
-public final class Cable {
+public final class Cable implements Canonical {
     /** Thermal expansion of steel rope [1/K], 1.2e-5 (recalled, EN 1993-1-11). */
     public static final double STEEL_EXPANSION = 12e-6;
 
@@ -197,9 +199,66 @@ public final class Cable {
         return value == null ? OptionalDouble.empty() : OptionalDouble.of(value);
     }
 
+    /**
+     * Compares values.
+     *
+     * @param other another object
+     * @return true for a cable of the same name with the same data
+     */
+    @Override
+    public boolean equals(@Nullable Object other) {
+        return other instanceof Cable c
+                && name.equals(c.name)
+                && Objects.equals(diameter, c.diameter)
+                && Objects.equals(massPerLength, c.massPerLength)
+                && Double.compare(weightPerLength, c.weightPerLength) == 0
+                && elongation.equals(c.elongation)
+                && Objects.equals(breakingStrength, c.breakingStrength)
+                && Objects.equals(terminationEfficiency, c.terminationEfficiency)
+                && Double.compare(thermalExpansion, c.thermalExpansion) == 0
+                && Objects.equals(dampingTime, c.dampingTime);
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(
+                name,
+                diameter,
+                massPerLength,
+                weightPerLength,
+                elongation,
+                breakingStrength,
+                terminationEfficiency,
+                thermalExpansion,
+                dampingTime);
+    }
+
+    @Override
+    public CanonicalForm canonicalForm() {
+        CanonicalForm.Builder b = CanonicalForm.builder("cable").text("name", name).number("diameter", diameter(), "m");
+        b.number("massPerLength", optional(massPerLength), "kg/m");
+        if (massPerLength == null) {
+            b.number("weightPerLength", weightPerLength, "N/m");
+        }
+        if (elongation.isStiffnessAlone()) {
+            b.number("axialStiffness", elongation.corners().get(1).tension(), "N");
+        } else {
+            for (int i = 0; i < elongation.corners().size(); i++) {
+                String corner = CanonicalForm.Builder.element("elongation", i);
+                b.number(corner + ".strain", elongation.corners().get(i).strain(), "");
+                b.number(corner + ".tension", elongation.corners().get(i).tension(), "N");
+            }
+        }
+        return b.number("breakingStrength", breakingStrength(), "N")
+                .number("terminationEfficiency", optional(terminationEfficiency), "")
+                .number("thermalExpansion", thermalExpansion, "1/K")
+                .number("dampingTime", dampingTime(), "s")
+                .build();
+    }
+
     /** Collects what is known of a cable. Not thread-safe. */
     public static final class Builder {
-        private String name = "";
+        String name = "";
 
         @Nullable
         Double diameter;
@@ -248,7 +307,7 @@ public final class Cable {
          * @return this
          */
         public Builder name(String value) {
-            name = Violations.required("name", value);
+            name = value;
             return this;
         }
 
@@ -325,7 +384,7 @@ public final class Cable {
          * @return this
          */
         public Builder elongation(LoadElongation value) {
-            elongation = Violations.required("loadElongation", value);
+            elongation = value;
             return this;
         }
 
@@ -381,7 +440,7 @@ public final class Cable {
          * @return this
          */
         public Builder ropeClass(RopeClass value) {
-            ropeClass = Violations.required("ropeClass", value);
+            ropeClass = value;
             return this;
         }
 

@@ -1,7 +1,11 @@
 package org.lifeline.model.cable;
 
 import org.jspecify.annotations.Nullable;
+import org.lifeline.base.AllowedRange;
+import org.lifeline.base.GivenValue;
+import org.lifeline.base.InputRule;
 import org.lifeline.base.PlausibleRange;
+import org.lifeline.base.Violation;
 import org.lifeline.base.Violations;
 
 /**
@@ -21,6 +25,9 @@ record CableValues(
 
     /** Works out the values; what is wrong is added to the violations. */
     static CableValues of(Cable.Builder b, Violations v) {
+        if (b.name == null) {
+            v.missing("name");
+        }
         check(PlausibleRange.ROPE_DIAMETER, v, "diameter", b.diameter);
         RopeClass type = usable(b, v);
         Double d = b.diameter;
@@ -35,14 +42,14 @@ record CableValues(
         }
         checkMass(b, mass, v);
         LoadElongation law = elongation(b, area, v);
-        check(PlausibleRange.STRENGTH, v, "minimumBreakingStrength", b.breakingStrength);
+        check(PlausibleRange.STRENGTH, v, "breakingStrength", b.breakingStrength);
         Double efficiency = b.terminationEfficiency;
         if (efficiency != null) {
-            v.require(
-                    efficiency > 0 && efficiency <= 1,
-                    "terminationEfficiency",
-                    Violations.show(efficiency, ""),
-                    "must be above 0 and at most 1");
+            if (!(efficiency > 0 && efficiency <= 1)) {
+                GivenValue given = GivenValue.number(efficiency, "");
+                v.add(Violation.of("terminationEfficiency", given, InputRule.NOT_ABOVE_AND_AT_MOST, 0, 1)
+                        .allowing(AllowedRange.above(0).upTo(1)));
+            }
         }
         check(PlausibleRange.THERMAL_EXPANSION, v, "thermalExpansion", b.thermalExpansion);
         check(PlausibleRange.DAMPING_TIME, v, "dampingTime", b.dampingTime);
@@ -60,14 +67,12 @@ record CableValues(
         Double grade = b.tensileGrade;
         if (grade != null) {
             PlausibleRange.TENSILE_GRADE.check(v, "tensileGrade", grade);
-            v.require(
-                    type != null,
-                    "tensileGrade",
-                    Violations.show(grade, "Pa"),
-                    "is of use only together with a ropeClass");
+            if (type == null) {
+                v.add("tensileGrade", GivenValue.number(grade, "Pa"), InputRule.ROPE_CLASS_NEEDED);
+            }
         }
         if (type != null && b.diameter == null) {
-            v.add("ropeClass", type.designation(), "needs the diameter as well");
+            v.add("ropeClass", GivenValue.text(type.designation()), InputRule.DIAMETER_NEEDED);
         }
         return type;
     }
@@ -75,10 +80,7 @@ record CableValues(
     private static void checkMass(Cable.Builder b, @Nullable Double mass, Violations v) {
         boolean twice = b.massPerLength != null && b.weightPerLength != null;
         if (twice || (mass == null && b.weightPerLength == null)) {
-            v.add(
-                    "massPerLength",
-                    twice ? "given twice" : "missing",
-                    "give exactly one of massPerLength and weightPerLength (or a ropeClass with diameter)");
+            v.add("massPerLength", GivenValue.text(twice ? "given twice" : "missing"), InputRule.MASS_OR_WEIGHT);
         }
         check(PlausibleRange.MASS_PER_LENGTH, v, "massPerLength", b.massPerLength);
         check(PlausibleRange.WEIGHT_PER_LENGTH, v, "weightPerLength", b.weightPerLength);
@@ -91,14 +93,14 @@ record CableValues(
         if (ways != 1) {
             v.add(
                     "axialStiffness",
-                    ways == 0 ? "missing" : "given more than once",
-                    "give exactly one of axialStiffness, elasticModulus with metallicArea, and loadElongation");
+                    GivenValue.text(ways == 0 ? "missing" : "given more than once"),
+                    InputRule.ONE_STIFFNESS);
         }
         check(PlausibleRange.AXIAL_STIFFNESS, v, "axialStiffness", stiffness);
         check(PlausibleRange.ELASTIC_MODULUS, v, "elasticModulus", modulus);
         check(PlausibleRange.METALLIC_AREA, v, "metallicArea", b.metallicArea);
         if (modulus != null && area == null) {
-            v.add("metallicArea", "missing", "must be given together with elasticModulus");
+            v.add("metallicArea", GivenValue.missing(), InputRule.AREA_NEEDED);
         }
         if (!v.isEmpty()) {
             return null;

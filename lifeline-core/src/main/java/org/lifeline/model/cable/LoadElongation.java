@@ -1,7 +1,14 @@
 package org.lifeline.model.cable;
 
+import java.util.Arrays;
 import java.util.List;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
+import org.lifeline.base.AllowedRange;
+import org.lifeline.base.GivenValue;
+import org.lifeline.base.InputRule;
 import org.lifeline.base.PlausibleRange;
+import org.lifeline.base.Violation;
 import org.lifeline.base.Violations;
 
 /**
@@ -57,34 +64,29 @@ public final class LoadElongation {
         Violations v = new Violations();
         String path = "loadElongation";
         Violations.required(path, corners);
-        v.require(
-                corners.size() <= PlausibleRange.CORNERS.highest(),
-                path,
-                corners.size() + " corners",
-                PlausibleRange.CORNERS.reason());
-        v.require(corners.size() >= 2, path, corners.size() + " corners", "must have at least two corners");
+        PlausibleRange.CORNERS.checkNumber(v, path, corners.size());
+        if (corners.size() < 2) {
+            v.add(path, GivenValue.countOf(corners.size(), "corners"), InputRule.TOO_FEW_CORNERS, "two corners");
+        }
         for (int i = 0; i < corners.size(); i++) {
             Corner c = corners.get(i);
             String at = path + "[" + i + "]";
             v.finite(at + "[0]", c.strain, "").finite(at + "[1]", c.tension, "N");
             if (i == 0) {
-                v.require(
-                        c.strain == 0 && c.tension == 0,
-                        at,
-                        Violations.show(c.strain, "") + ", " + Violations.show(c.tension, "N"),
-                        "must start at no strain and no tension");
+                if (c.strain != 0 || c.tension != 0) {
+                    String stated = Violations.show(c.strain, "") + ", " + Violations.show(c.tension, "N");
+                    v.add(at, GivenValue.text(stated), InputRule.CURVE_START);
+                }
             } else {
                 Corner b = corners.get(i - 1);
-                v.require(
-                        !(c.strain <= b.strain),
-                        at + "[0]",
-                        Violations.show(c.strain, ""),
-                        "must be larger than the strain before it");
-                v.require(
-                        !(c.tension <= b.tension),
-                        at + "[1]",
-                        Violations.show(c.tension, "N"),
-                        "must be larger than the tension before it");
+                if (c.strain <= b.strain) {
+                    v.add(Violation.of(at + "[0]", GivenValue.number(c.strain, ""), InputRule.NOT_RISING, "strain")
+                            .allowing(AllowedRange.above(b.strain)));
+                }
+                if (c.tension <= b.tension) {
+                    v.add(Violation.of(at + "[1]", GivenValue.number(c.tension, "N"), InputRule.NOT_RISING, "tension")
+                            .allowing(AllowedRange.above(b.tension)));
+                }
             }
         }
         v.throwIfAny();
@@ -240,5 +242,31 @@ public final class LoadElongation {
             list[i] = new Corner(strain[i], tension[i]);
         }
         return List.of(list);
+    }
+
+    /**
+     * Compares values.
+     *
+     * @param other another object
+     * @return true for a law with the same corners, of the same form
+     */
+    @Override
+    public boolean equals(@Nullable Object other) {
+        return other instanceof LoadElongation l
+                && stiffnessAlone == l.stiffnessAlone
+                && Arrays.equals(strain, l.strain)
+                && Arrays.equals(tension, l.tension);
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(stiffnessAlone, Arrays.hashCode(strain), Arrays.hashCode(tension));
+    }
+
+    @Override
+    public String toString() {
+        return stiffnessAlone
+                ? "EA " + tension[1] + " N"
+                : Arrays.toString(tension) + " N at strains " + Arrays.toString(strain);
     }
 }

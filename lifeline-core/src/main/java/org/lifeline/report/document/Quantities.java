@@ -62,8 +62,8 @@ public final class Quantities {
         for (UnitSystem s : choice.systems()) {
             String unit = kind.unit(s);
             String text = number.apply(s);
-            boolean joined = unit.isEmpty() || unit.equals("°") || text.startsWith("un") || text.equals("none");
-            parts.add(joined ? text + (unit.equals("°") ? unit : "") : text + " " + unit);
+            boolean bare = unit.isEmpty() || !Character.isDigit(text.charAt(text.length() - 1));
+            parts.add(bare ? text : text + (unit.equals("°") ? "" : " ") + unit);
         }
         boolean same = parts.size() == 1 || parts.get(0).equals(parts.get(1));
         return same ? parts.get(0) : parts.get(0) + " (" + parts.get(1) + ")";

@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
 import org.lifeline.base.UnitSystem;
+import org.lifeline.base.unit.Unit;
 
 /**
  * How a kind of quantity is shown: its unit in each system and the digits that a result carries in tables and drawings.
@@ -16,67 +17,71 @@ import org.lifeline.base.UnitSystem;
  */
 public enum QuantityKind {
     /** Force. */
-    FORCE("kN=1000;2", "lbf=4.4482216152605;0", 0, 2),
+    FORCE(new Shown(Unit.KILONEWTON, 2), new Shown(Unit.POUND_FORCE, 0), 0, 2),
     /** Length, height, distance. */
-    LENGTH("m=1", "ft=0.3048", 0, 3),
+    LENGTH(Shown.in(Unit.METRE), Shown.in(Unit.FOOT), 0, 3),
     /** Small length. */
-    SMALL_LENGTH("mm=0.001;1", "in=0.0254;2", 4, 0),
+    SMALL_LENGTH(new Shown(Unit.MILLIMETRE, 1), new Shown(Unit.INCH, 2), 4, 0),
+    /** Moment of a force [N·m], as kN·m or lbf·ft. */
+    MOMENT(new Shown(Unit.KILONEWTON_METRE, 2), new Shown(Unit.POUND_FORCE_FOOT, 0), 0, 2),
     /** Energy. */
-    ENERGY("J=1", "ft·lbf=1.3558179483314004", 0, 0),
+    ENERGY(Shown.in(Unit.JOULE), Shown.in(Unit.FOOT_POUND_FORCE), 0, 0),
     /** Mass. */
-    MASS("kg=1", "lb=0.45359237", 4, 0),
+    MASS(Shown.in(Unit.KILOGRAM), Shown.in(Unit.POUND), 4, 0),
     /** Mass per length. */
-    MASS_PER_LENGTH("kg/m=1", "lb/ft=0.45359237/0.3048", 4, 0),
+    MASS_PER_LENGTH(Shown.in(Unit.KILOGRAM_PER_METRE), Shown.in(Unit.POUND_PER_FOOT), 4, 0),
     /** Weight per length. */
-    WEIGHT_PER_LENGTH("N/m=1", "lbf/ft=4.4482216152605/0.3048", 4, 0),
+    WEIGHT_PER_LENGTH(Shown.in(Unit.NEWTON_PER_METRE), Shown.in(Unit.POUND_FORCE_PER_FOOT), 4, 0),
     /** Stiffness of a spring. */
-    STIFFNESS("kN/m=1000", "lbf/in=4.4482216152605/0.0254", 4, 0),
+    STIFFNESS(Shown.in(Unit.KILONEWTON_PER_METRE), Shown.in(Unit.POUND_FORCE_PER_INCH), 4, 0),
     /** Temperature. */
-    TEMPERATURE("°C=1", "°F=5/9", 0, 1),
+    TEMPERATURE(Shown.in(Unit.CELSIUS), Shown.in(Unit.FAHRENHEIT), 0, 1),
     /** Thermal expansion. */
-    EXPANSION("1/°C=1", "1/°F=9/5", 4, 0),
+    EXPANSION(Shown.in(Unit.PER_KELVIN), Shown.in(Unit.PER_FAHRENHEIT), 4, 0),
     /** Angle. */
-    ANGLE("°=0.017453292519943295769236907684886127134", "°=0.017453292519943295769236907684886127134", 0, 1),
+    ANGLE(Shown.in(Unit.DEGREE), Shown.in(Unit.DEGREE), 0, 1),
     /** Time. */
-    TIME("s=1", "s=1", 0, 3),
+    TIME(Shown.in(Unit.SECOND), Shown.in(Unit.SECOND), 0, 3),
     /** Bare number. */
-    RATIO("=1", "=1", 4, 0);
+    RATIO(Shown.in(Unit.ONE), Shown.in(Unit.ONE), 4, 0);
 
     private static final int INPUT_DIGITS = 7;
-    private static final int MOST_DECIMALS = 9;
-    private static final MathContext PRECISE = new MathContext(50);
 
-    private final String si;
-    private final String customary;
+    private final Shown si;
+    private final Shown customary;
     private final int significant;
     private final int decimals;
 
     /**
      * A kind.
      *
-     * @param si unit, its size in SI, most decimals of a computed number: {@code name=numerator/denominator;decimals}
+     * @param si unit, and most decimals of a computed number
      * @param customary the same for the customary unit
      * @param significant significant digits of a computed number; 0 if the decimals are fixed
      * @param decimals decimals, if they are fixed
      */
-    QuantityKind(String si, String customary, int significant, int decimals) {
+    QuantityKind(Shown si, Shown customary, int significant, int decimals) {
         this.si = si;
         this.customary = customary;
         this.significant = significant;
         this.decimals = decimals;
     }
 
-    /** A unit: name and its size in SI as a fraction. */
-    private record Unit(String name, BigDecimal numerator, BigDecimal denominator, int mostDecimals) {
-        static Unit parse(String spec) {
-            int semicolon = spec.indexOf(';');
-            String text = semicolon < 0 ? spec : spec.substring(0, semicolon);
-            int most = semicolon < 0 ? MOST_DECIMALS : Integer.parseInt(spec.substring(semicolon + 1));
-            int equals = text.indexOf('=');
-            int slash = text.indexOf('/', equals);
-            String top = slash < 0 ? text.substring(equals + 1) : text.substring(equals + 1, slash);
-            String bottom = slash < 0 ? "1" : text.substring(slash + 1);
-            return new Unit(text.substring(0, equals), new BigDecimal(top), new BigDecimal(bottom), most);
+    /** A unit, and the most decimals that a computed number has in it. */
+    private record Shown(Unit unit, int mostDecimals) {
+        private static final int MOST_DECIMALS = 9;
+
+        static Shown in(Unit unit) {
+            return new Shown(unit, MOST_DECIMALS);
+        }
+
+        /** The symbol in a report, which writes 1/°C where a file writes /K. */
+        String symbol() {
+            return switch (unit) {
+                case PER_KELVIN -> "1/°C";
+                case PER_FAHRENHEIT -> "1/°F";
+                default -> unit.symbol();
+            };
         }
     }
 
@@ -92,8 +97,8 @@ public enum QuantityKind {
         return Math.min(in(system).mostDecimals(), Math.max(0, rounded.scale() - rounded.precision() + significant));
     }
 
-    private Unit in(UnitSystem system) {
-        return Unit.parse(system == UnitSystem.SI ? si : customary);
+    private Shown in(UnitSystem system) {
+        return system == UnitSystem.SI ? si : customary;
     }
 
     /**
@@ -103,7 +108,7 @@ public enum QuantityKind {
      * @return its symbol; empty for a bare number
      */
     public String unit(UnitSystem system) {
-        return in(system).name();
+        return in(system).symbol();
     }
 
     /**
@@ -111,14 +116,10 @@ public enum QuantityKind {
      *
      * @param value the quantity in SI [unit of the kind], finite
      * @param system the system
-     * @return the number, to fifty digits
+     * @return the number, to sixty digits
      */
     public BigDecimal exact(double value, UnitSystem system) {
-        Unit u = in(system);
-        BigDecimal converted = new BigDecimal(value).multiply(u.denominator()).divide(u.numerator(), PRECISE);
-        return this == TEMPERATURE && system == UnitSystem.US_CUSTOMARY
-                ? converted.add(BigDecimal.valueOf(32))
-                : converted;
+        return in(system).unit().exact(value);
     }
 
     /**
@@ -140,11 +141,7 @@ public enum QuantityKind {
      * @return the quantity in SI [unit of the kind]
      */
     public double back(double number, UnitSystem system) {
-        Unit u = in(system);
-        BigDecimal shifted = this == TEMPERATURE && system == UnitSystem.US_CUSTOMARY
-                ? new BigDecimal(number).subtract(BigDecimal.valueOf(32))
-                : new BigDecimal(number);
-        return shifted.multiply(u.numerator()).divide(u.denominator(), PRECISE).doubleValue();
+        return in(system).unit().toSi(number);
     }
 
     /**

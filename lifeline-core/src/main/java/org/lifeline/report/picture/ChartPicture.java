@@ -11,6 +11,7 @@ import org.lifeline.report.document.Picture;
 import org.lifeline.report.document.QuantityKind;
 import org.lifeline.report.document.UnitChoice;
 import org.lifeline.report.picture.AxisScale.Range;
+import org.lifeline.report.picture.SvgCanvas.Hatch;
 
 /**
  * Draws lines over an axis: an envelope along the line, a force against descent, histories in time. Each line has its own
@@ -24,12 +25,14 @@ public final class ChartPicture {
     private static final double LEFT = 76;
     private static final double RIGHT = 200;
     private static final double TOP = 44;
-    private static final double FIELD = 220;
+    private static final double FIELD = 150;
     private static final double GAP = 34;
     private static final double BOTTOM = 52;
     private static final int X_TICKS = 9;
     private static final int Y_TICKS = 5;
     private static final double LABEL_GAP = 16;
+    /** Radius of the ring about a point that stands by itself [user units]. */
+    private static final double RING = 3.2;
 
     /** An axis of amounts starts at nothing if the least of them is below this share of the largest [-]. */
     private static final double FROM_ZERO = 0.6;
@@ -154,8 +157,23 @@ public final class ChartPicture {
         c.upward(18, top + FIELD / 2, SvgCanvas.cut(label(p.axis()), FIELD + 20));
         verticals(c, p, x, top, horizontal);
         for (int i = 0; i < p.series().size(); i++) {
-            for (List<Spot> part : parts(p.series().get(i), x, y, horizontal, p.axis())) {
-                c.polyline(PENS[i], part);
+            ChartSeries series = p.series().get(i);
+            Hatch hatch = new Hatch("a" + Integer.toHexString((series.name() + (int) top).hashCode()) + "-", i);
+            if (series.isShaded()) {
+                c.hatch(hatch, PENS[i]);
+            }
+            for (List<Spot> part : parts(series, x, y, horizontal, p.axis())) {
+                if (series.isShaded()) {
+                    double zero = Math.max(top, Math.min(top + FIELD, y.at(0)));
+                    c.area(part, zero, hatch);
+                }
+                if (series.isDots()) {
+                    for (Spot each : part) {
+                        c.ring(PENS[i], each, RING);
+                    }
+                } else {
+                    c.polyline(PENS[i], part);
+                }
             }
         }
         labels(c, p, x, y, top, horizontal);

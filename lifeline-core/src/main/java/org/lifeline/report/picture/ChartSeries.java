@@ -9,11 +9,20 @@ public final class ChartSeries {
     private final String name;
     private final double[] x;
     private final double[] y;
+    private final Look look;
 
-    private ChartSeries(String name, double[] x, double[] y) {
+    /** How a series is drawn. */
+    private enum Look {
+        LINE,
+        SHADED,
+        DOTS
+    }
+
+    private ChartSeries(String name, double[] x, double[] y, Look look) {
         this.name = name;
         this.x = x;
         this.y = y;
+        this.look = look;
     }
 
     /**
@@ -30,7 +39,43 @@ public final class ChartSeries {
             throw new IllegalArgumentException(
                     "series " + name + ": " + x.length + " abscissas, " + y.length + " ordinates");
         }
-        return new ChartSeries(name, x.clone(), y.clone());
+        return new ChartSeries(name, x.clone(), y.clone(), Look.LINE);
+    }
+
+    /**
+     * The same line with the area between it and zero hatched: where that area is a quantity, such as work.
+     *
+     * @return the new series
+     */
+    public ChartSeries shaded() {
+        return new ChartSeries(name, x, y, Look.SHADED);
+    }
+
+    /**
+     * The same points, each by itself.
+     *
+     * @return the new series
+     */
+    public ChartSeries dots() {
+        return new ChartSeries(name, x, y, Look.DOTS);
+    }
+
+    /**
+     * Tells whether points stand by themselves.
+     *
+     * @return true if no line joins them
+     */
+    public boolean isDots() {
+        return look == Look.DOTS;
+    }
+
+    /**
+     * Tells whether the area below the line is hatched.
+     *
+     * @return true if it is
+     */
+    public boolean isShaded() {
+        return look == Look.SHADED;
     }
 
     /**

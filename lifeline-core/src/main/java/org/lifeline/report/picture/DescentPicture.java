@@ -75,7 +75,7 @@ public final class DescentPicture {
                 + " while the attachment descends " + q.result(QuantityKind.LENGTH, arrest.lineDescent())
                 + "; the line takes "
                 + q.result(QuantityKind.ENERGY, arrest.energy().lineWork())
-                + ". At that point the energy that the fall leaves for the line is used up; where that line drops at the end,"
+                + ", the hatched area W = ∫P dδ. At that point the energy that the fall leaves for the line is used up; where that line drops at the end,"
                 + " the connecting subsystem deploys and takes the difference.";
         String firstId = line.supports().get(0).id();
         String lastId = line.supports().get(line.spans()).id();
@@ -87,7 +87,8 @@ public final class DescentPicture {
                         List.of(
                                 ChartPanel.of(
                                         new ChartAxis("force", QuantityKind.FORCE),
-                                        ChartSeries.of("load on the line", descent, load),
+                                        ChartSeries.of("load P on the line", descent, load)
+                                                .shaded(),
                                         ChartSeries.of("tension at " + firstId, descent, first),
                                         ChartSeries.of("tension at " + lastId, descent, last)),
                                 ChartPanel.of(

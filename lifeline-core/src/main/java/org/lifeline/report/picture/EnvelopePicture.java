@@ -1,8 +1,14 @@
 package org.lifeline.report.picture;
 
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import org.lifeline.analysis.ArrestResult;
+import org.lifeline.design.criteria.CapacityCheck;
 import org.lifeline.design.envelope.EnvelopeResult;
+import org.lifeline.design.envelope.Extreme;
 import org.lifeline.design.envelope.Quantity;
 import org.lifeline.model.Place;
 import org.lifeline.model.Support;
@@ -16,6 +22,8 @@ import org.lifeline.report.document.UnitChoice;
 public final class EnvelopePicture {
     private static final int MOST_SUPPORTS = 5;
     private static final int MOST_MARKS = 9;
+    /** A limit beyond so many times the largest load would squeeze the lines together [-]. */
+    private static final double FAR = 2;
     private static final ChartAxis ALONG = new ChartAxis("place of the fall along the line", QuantityKind.LENGTH);
 
     private EnvelopePicture() {}
@@ -25,14 +33,21 @@ public final class EnvelopePicture {
      *
      * @param envelope the envelope
      * @param choice the units
+     * @param inTime arrests of the same design that were followed in time; each stands as a point
+     * @param limits comparisons of criteria; each limit of a force stands as a level where it is near enough
      * @return the picture
      */
-    public static Picture loads(EnvelopeResult envelope, UnitChoice choice) {
+    public static Picture loads(
+            EnvelopeResult envelope, UnitChoice choice, List<ArrestResult> inTime, List<CapacityCheck> limits) {
         List<Support> supports = envelope.design().line().supports();
-        List<ChartSeries> line = List.of(
+        List<ChartSeries> line = new ArrayList<>(List.of(
                 series("tension of the cable", envelope.profile(Quantity.MAXIMUM_TENSION)),
                 series("end anchor load", envelope.profile(Quantity.END_ANCHOR_LOAD)),
-                series("arrest force", envelope.profile(Quantity.ARREST_FORCE)));
+                series("arrest force", envelope.profile(Quantity.ARREST_FORCE))));
+        if (!inTime.isEmpty()) {
+            line.add(points(envelope, "tension, in time", inTime, Quantity.MAXIMUM_TENSION));
+            line.add(points(envelope, "end anchor, in time", inTime, Quantity.END_ANCHOR_LOAD));
+        }
         List<ChartSeries> loads = new ArrayList<>();
         boolean each = supports.size() <= MOST_SUPPORTS + 1;
         for (int i = 0; each && i < supports.size(); i++) {
@@ -51,14 +66,26 @@ public final class EnvelopePicture {
                                 + " model factors applied. Largest end anchor load "
                                 + q.result(QuantityKind.FORCE, most(envelope, Quantity.END_ANCHOR_LOAD))
                                 + ", largest arrest force "
-                                + q.result(QuantityKind.FORCE, most(envelope, Quantity.ARREST_FORCE)) + ".",
+                                + q.result(QuantityKind.FORCE, most(envelope, Quantity.ARREST_FORCE)) + "."
+                                + (inTime.isEmpty()
+                                        ? ""
+                                        : " Lines: energy balance; rings: the arrests that were followed in time, with model"
+                                                + " factors, without allowance.")
+                                + (limits.isEmpty()
+                                        ? ""
+                                        : " Limits of the criteria are levels; one beyond twice the largest load is not drawn."),
                         ALONG,
                         List.of(
                                 marked(
                                         envelope,
-                                        new ChartPanel(new ChartAxis("force", QuantityKind.FORCE), line, List.of())),
+                                        new ChartPanel(
+                                                new ChartAxis("force", QuantityKind.FORCE),
+                                                line,
+                                                levels(limits, line, false))),
                                 new ChartPanel(
-                                        new ChartAxis("load on each support", QuantityKind.FORCE), loads, List.of())));
+                                        new ChartAxis("load on each support", QuantityKind.FORCE),
+                                        loads,
+                                        levels(limits, loads, true))));
     }
 
     /**
@@ -104,6 +131,54 @@ public final class EnvelopePicture {
                                                 new ChartAxis("distance", QuantityKind.LENGTH), lengths, List.of())),
                                 new ChartPanel(
                                         new ChartAxis("elevation", QuantityKind.LENGTH), elevations, List.of())));
+    }
+
+    private static ChartSeries points(
+            EnvelopeResult envelope, String name, List<ArrestResult> arrests, Quantity quantity) {
+        List<ArrestResult> sorted = arrests.stream()
+                .sorted(Comparator.comparingDouble(
+                        r -> envelope.design().line().along(r.fall().place())))
+                .toList();
+        return ChartSeries.of(
+                        name,
+                        sorted.stream()
+                                .mapToDouble(r ->
+                                        envelope.design().line().along(r.fall().place()))
+                                .toArray(),
+                        sorted.stream()
+                                .mapToDouble(
+                                        r -> quantity.value(r, envelope.design().modelFactors()))
+                                .toArray())
+                .dots();
+    }
+
+    /** What a load may be: the capacity over the factor between the load and the demand that is made of it. */
+    private static List<ReferenceLine> levels(List<CapacityCheck> limits, List<ChartSeries> series, boolean supports) {
+        double most = 0;
+        for (ChartSeries s : series) {
+            for (int i = 0; i < s.size(); i++) {
+                most = Double.isFinite(s.y(i)) ? Math.max(most, s.y(i)) : most;
+            }
+        }
+        Map<String, Double> least = new LinkedHashMap<>();
+        for (CapacityCheck c : limits) {
+            Extreme e = c.governing().orElse(null);
+            if (e == null || !e.unit().equals("N") || !(c.demand() > 0)) {
+                continue;
+            }
+            Quantity quantity = Quantity.of(c.quantityKey()).orElse(Quantity.SUPPORT_LOAD);
+            double level = c.capacity() * e.value() / c.demand();
+            boolean ofSupport = quantity == Quantity.SUPPORT_LOAD && !c.component().equals("cable");
+            if (ofSupport == supports && level <= FAR * most) {
+                least.merge(
+                        "limit: " + (c.component().isEmpty() ? quantity.words() : InertText.name(c.component())),
+                        level,
+                        Math::min);
+            }
+        }
+        List<ReferenceLine> levels = new ArrayList<>();
+        least.forEach((name, level) -> levels.add(ReferenceLine.level(name, level)));
+        return levels;
     }
 
     private static double most(EnvelopeResult envelope, Quantity quantity) {

@@ -16,17 +16,26 @@ import org.lifeline.report.picture.SvgCanvas.Hatch;
 
 /**
  * Draws a map over two variables: every cell belongs to a class, for example feasible or limited by a named criterion.
- * Classes differ by hatch as well as by colour, and each is named where it is widest.
+ * Classes differ by hatch as well as by colour, and every region carries the name of its class, or its number in the key
+ * where there is no room. Lines of equal demand over capacity and the design itself are drawn where they are given.
  *
  * <p>Immutable and thread-safe.
  */
 public final class MapPicture {
-    private static final Pen[] PENS = {Pen.THIRD, Pen.SECOND, Pen.FIRST, Pen.FOURTH, Pen.FIFTH, Pen.INK, Pen.LIMIT};
+    static final Pen[] PENS = {Pen.THIRD, Pen.SECOND, Pen.FIRST, Pen.FOURTH, Pen.FIFTH, Pen.INK, Pen.LIMIT};
     private static final double LEFT = 84;
     private static final double TOP = 44;
     private static final double WIDE = 520;
     private static final double HIGH = 380;
     private static final double KEY = 250;
+    private static final double ROW = 24;
+    private static final double LETTER = 12;
+    private static final double MARK = 5;
+    private static final double DOT = 2;
+    private static final String DESIGN = "design";
+    /** Values of demand over capacity whose lines are drawn [-]. */
+    private static final double[] LEVELS = {0.5, 0.75, 1, 1.25, 1.5, 2, 3, 5};
+
     private static final int X_TICKS = 8;
     private static final int Y_TICKS = 6;
 
@@ -35,79 +44,6 @@ public final class MapPicture {
     private MapPicture(UnitSystem system) {
         this.system = system;
     }
-
-    /**
-     * A grid of classes.
-     *
-     * <p>Immutable and thread-safe.
-     */
-    public static final class Grid {
-        private final double[] x;
-        private final double[] y;
-        private final int[][] classes;
-        private final List<String> names;
-
-        private Grid(double[] x, double[] y, int[][] classes, List<String> names) {
-            this.x = x;
-            this.y = y;
-            this.classes = classes;
-            this.names = names;
-        }
-
-        /**
-         * A grid.
-         *
-         * @param x values of the first variable in SI [unit of the axis], rising
-         * @param y values of the second variable in SI [unit of the axis], rising
-         * @param classes class of each cell, {@code classes[i][j]} at x[j] and y[i], from 0; negative where there is none
-         * @param names names of the classes, at most seven; the first is the one that is sought
-         * @return the grid
-         * @throws IllegalArgumentException if the sizes do not agree
-         */
-        public static Grid of(double[] x, double[] y, int[][] classes, List<String> names) {
-            boolean fits = x.length >= 2 && y.length >= 2 && classes.length == y.length && names.size() <= PENS.length;
-            int[][] copy = new int[classes.length][];
-            for (int i = 0; i < classes.length; i++) {
-                fits &= classes[i].length == x.length;
-                copy[i] = classes[i].clone();
-                for (int k : copy[i]) {
-                    fits &= k < names.size();
-                }
-            }
-            if (!fits) {
-                throw new IllegalArgumentException("grid of " + x.length + " by " + y.length + " cells with "
-                        + classes.length + " rows and " + names.size() + " classes");
-            }
-            return new Grid(x.clone(), y.clone(), copy, List.copyOf(names));
-        }
-
-        /** Neighbours of one class in a row, as one run each. */
-        private List<Run> runs() {
-            List<Run> list = new ArrayList<>();
-            for (int i = 0; i < y.length; i++) {
-                int from = 0;
-                for (int j = 1; j <= x.length; j++) {
-                    if (j == x.length || classes[i][j] != classes[i][from]) {
-                        if (classes[i][from] >= 0) {
-                            list.add(new Run(i, from, j, classes[i][from]));
-                        }
-                        from = j;
-                    }
-                }
-            }
-            return list;
-        }
-    }
-
-    /**
-     * Neighbouring cells of one class.
-     *
-     * @param row their row
-     * @param from the first column
-     * @param to the column after the last
-     * @param of their class
-     */
-    private record Run(int row, int from, int to, int of) {}
 
     /**
      * Draws in the leading system of a choice of units.
@@ -129,7 +65,7 @@ public final class MapPicture {
      * @param grid the classes
      * @return the picture
      */
-    public Picture draw(String title, String description, ChartAxis horizontal, ChartAxis vertical, Grid grid) {
+    public Picture draw(String title, String description, ChartAxis horizontal, ChartAxis vertical, MapGrid grid) {
         SvgCanvas c = new SvgCanvas(LEFT + WIDE + KEY, TOP + HIGH + 56);
         String prefix = "m" + Integer.toHexString((title + grid.names).hashCode()) + "-";
         c.bold(12, 22, "start", SvgCanvas.cut(title, LEFT + WIDE + KEY - 40));
@@ -142,7 +78,7 @@ public final class MapPicture {
         for (int k = 0; k < grid.names.size(); k++) {
             c.hatch(new Hatch(prefix, k), PENS[k]);
         }
-        for (Run run : grid.runs()) {
+        for (MapGrid.Run run : grid.runs()) {
             double left = x.at(xe[run.from()]);
             double top = y.at(ye[run.row() + 1]);
             c.fill(
@@ -151,26 +87,29 @@ public final class MapPicture {
         }
         borders(c, grid, x, y, xe, ye);
         axes(c, x, y, horizontal, vertical);
-        names(c, grid, x, y, xs, ys);
-        double row = TOP + 14;
-        for (int k = 0; k < grid.names.size(); k++) {
-            c.box(PENS[k], new Box(LEFT + WIDE + 18, row - 11, 22, 14), new Hatch(prefix, k));
-            c.text(LEFT + WIDE + 47, row, "start", SvgCanvas.cut(grid.names.get(k), KEY - 54));
-            row += 24;
-        }
+        List<Box> taken = new ArrayList<>();
+        design(c, grid, x, y, horizontal, vertical, taken);
+        names(c, grid, x, y, xe, ye, taken);
+        contours(c, grid, x, y, xs, ys, taken);
+        key(c, grid, prefix);
         return new Picture(title, description, c.finish(title, description), data(title, horizontal, vertical, grid));
     }
 
-    /** The classes on the grid of the picture: a row for each value of the second variable, the largest on top. */
-    private ReportBlock.Table data(String title, ChartAxis horizontal, ChartAxis vertical, Grid grid) {
+    /** The classes, and demand over capacity, on the grid of the picture: a row for each value of the second variable, the largest on top. */
+    private ReportBlock.Table data(String title, ChartAxis horizontal, ChartAxis vertical, MapGrid grid) {
         TableBuilder t = new TableBuilder(title).number(label(vertical) + " \\ " + label(horizontal));
         for (double x : grid.x) {
             t.text(horizontal.measure().number(x, system));
         }
+        boolean ratios = grid.ratios.length > 0;
         for (int i = grid.y.length - 1; i >= 0; i--) {
             List<String> cells = new ArrayList<>(List.of(vertical.measure().number(grid.y[i], system)));
-            for (int k : grid.classes[i]) {
-                cells.add(k < 0 ? "–" : InertText.plain(grid.names.get(k)));
+            for (int j = 0; j < grid.x.length; j++) {
+                int k = grid.classes[i][j];
+                String ratio = ratios && Double.isFinite(grid.ratios[i][j])
+                        ? " " + QuantityKind.RATIO.number(grid.ratios[i][j], system)
+                        : "";
+                cells.add(k < 0 ? "–" : InertText.plain(grid.names.get(k)) + ratio);
             }
             t.row(cells);
         }
@@ -197,7 +136,7 @@ public final class MapPicture {
     }
 
     /** Lines between cells of different class. */
-    private static void borders(SvgCanvas c, Grid g, AxisScale x, AxisScale y, double[] xe, double[] ye) {
+    private static void borders(SvgCanvas c, MapGrid g, AxisScale x, AxisScale y, double[] xe, double[] ye) {
         for (int i = 0; i < g.y.length; i++) {
             for (int j = 0; j < g.x.length; j++) {
                 if (j > 0 && g.classes[i][j] != g.classes[i][j - 1]) {
@@ -232,36 +171,135 @@ public final class MapPicture {
         return unit.isEmpty() ? axis.label() : axis.label() + " [" + unit + "]";
     }
 
-    /** Each class is named in its widest run of cells, if the name fits there. */
-    private static void names(SvgCanvas c, Grid g, AxisScale x, AxisScale y, double[] xs, double[] ys) {
-        List<Spot> taken = new ArrayList<>();
-        for (int k = 0; k < g.names.size(); k++) {
-            double widest = 0;
-            Spot at = new Spot(0, 0);
-            for (int i = 0; i < ys.length; i++) {
-                double row = y.at(ys[i]) + 4;
-                if (taken.stream().anyMatch(t -> Math.abs(t.y() - row) < 15)) {
-                    continue;
-                }
-                for (int j = 0; j < xs.length; j++) {
-                    int end = j;
-                    while (end + 1 < xs.length && g.classes[i][end + 1] == k && g.classes[i][j] == k) {
-                        end++;
-                    }
-                    // Of runs of equal width the one nearest to the middle of the map.
-                    double size = g.classes[i][j] == k
-                            ? x.at(xs[end]) - x.at(xs[j]) - 0.05 * Math.abs(i - ys.length / 2.0)
-                            : 0;
-                    if (size > widest) {
-                        widest = size;
-                        at = new Spot(0.5 * (x.at(xs[end]) + x.at(xs[j])), row);
-                    }
-                    j = end;
-                }
+    private static void key(SvgCanvas c, MapGrid grid, String prefix) {
+        double left = LEFT + WIDE + 18;
+        double row = TOP + 14;
+        for (int k = 0; k < grid.names.size(); k++) {
+            c.box(PENS[k], new Box(left, row - 11, 22, 14), new Hatch(prefix, k));
+            c.text(left + 29, row, "start", SvgCanvas.cut((k + 1) + " " + grid.names.get(k), KEY - 54));
+            row += ROW;
+        }
+        if (grid.ratios.length > 0) {
+            c.line(Pen.GHOST, left, row - 4, left + 22, row - 4);
+            c.text(left + 29, row, "start", "demand over capacity");
+            c.line(Pen.LIMIT, left, row + ROW - 4, left + 22, row + ROW - 4);
+            c.text(left + 29, row + ROW, "start", "demand over capacity 1");
+            row += 2 * ROW;
+        }
+        if (grid.hasDesign()) {
+            c.ring(Pen.INK, new Spot(left + 11, row - 4), MARK);
+            c.dot(Pen.INK, new Spot(left + 11, row - 4), DOT);
+            c.text(left + 29, row, "start", "design as stated");
+        }
+    }
+
+    /** The design itself, if it lies on the map. */
+    private void design(
+            SvgCanvas c,
+            MapGrid g,
+            AxisScale x,
+            AxisScale y,
+            ChartAxis horizontal,
+            ChartAxis vertical,
+            List<Box> taken) {
+        if (!g.hasDesign()) {
+            return;
+        }
+        Spot at = new Spot(
+                x.at(horizontal.measure().in(g.designX, system)),
+                y.at(vertical.measure().in(g.designY, system)));
+        if (!(at.x() >= LEFT && at.x() <= LEFT + WIDE && at.y() >= TOP && at.y() <= TOP + HIGH)) {
+            return;
+        }
+        c.ring(Pen.INK, at, MARK);
+        c.dot(Pen.INK, at, DOT);
+        double wide = SvgCanvas.width(DESIGN);
+        boolean leftward = at.x() + 10 + wide > LEFT + WIDE;
+        double baseline = Math.min(TOP + HIGH - 4, Math.max(TOP + LETTER, at.y() + 4));
+        c.bold(leftward ? at.x() - 10 : at.x() + 10, baseline, leftward ? "end" : "start", DESIGN);
+        taken.add(new Box(leftward ? at.x() - 10 - wide : at.x() - MARK, baseline - LETTER, wide + 10 + MARK, LETTER + 6));
+    }
+
+    /** Every region carries the name of its class where that fits, else the number of the class in the key. */
+    private static void names(
+            SvgCanvas c, MapGrid g, AxisScale x, AxisScale y, double[] xe, double[] ye, List<Box> taken) {
+        for (List<MapGrid.Run> region : g.regions()) {
+            String name = g.names.get(region.get(0).of());
+            String number = Integer.toString(region.get(0).of() + 1);
+            if (!place(c, region, name, x, y, xe, ye, taken)) {
+                place(c, region, number, x, y, xe, ye, taken);
             }
-            if (widest > SvgCanvas.width(g.names.get(k)) + 8) {
-                c.bold(at.x(), at.y(), "middle", g.names.get(k));
-                taken.add(at);
+        }
+    }
+
+    private static boolean place(
+            SvgCanvas c,
+            List<MapGrid.Run> region,
+            String text,
+            AxisScale x,
+            AxisScale y,
+            double[] xe,
+            double[] ye,
+            List<Box> taken) {
+        double wide = SvgCanvas.width(text) + 6;
+        double best = 0;
+        Spot at = new Spot(0, 0);
+        double middle = region.stream().mapToDouble(MapGrid.Run::row).average().orElse(0);
+        for (MapGrid.Run run : region) {
+            double left = x.at(xe[run.from()]);
+            double right = x.at(xe[run.to()]);
+            Spot here = new Spot(0.5 * (left + right), 0.5 * (y.at(ye[run.row()]) + y.at(ye[run.row() + 1])) + 4);
+            Box box = new Box(here.x() - wide / 2, here.y() - LETTER, wide, LETTER + 4);
+            // Of runs of equal width the one nearest to the middle of the region.
+            double size = right - left - 0.05 * Math.abs(run.row() - middle);
+            if (size >= wide && size > best && taken.stream().noneMatch(b -> overlap(b, box))) {
+                best = size;
+                at = here;
+            }
+        }
+        if (best > 0) {
+            c.bold(at.x(), at.y(), "middle", text);
+            taken.add(new Box(at.x() - wide / 2, at.y() - LETTER, wide, LETTER + 4));
+        }
+        return best > 0;
+    }
+
+    private static boolean overlap(Box a, Box b) {
+        return a.left() < b.left() + b.width()
+                && b.left() < a.left() + a.width()
+                && a.top() < b.top() + b.height()
+                && b.top() < a.top() + a.height();
+    }
+
+    /** Lines of equal demand over capacity, each with its number where nothing else stands. */
+    private static void contours(
+            SvgCanvas c, MapGrid g, AxisScale x, AxisScale y, double[] xs, double[] ys, List<Box> taken) {
+        for (double level : LEVELS) {
+            List<ContourLines.Segment> all = new ContourLines(xs, ys, g.ratios).at(level);
+            String text = SvgCanvas.n(level);
+            double wide = SvgCanvas.width(text) + 6;
+            boolean labelled = false;
+            for (ContourLines.Segment s : all) {
+                Spot from = new Spot(x.at(s.from().x()), y.at(s.from().y()));
+                Spot to = new Spot(x.at(s.to().x()), y.at(s.to().y()));
+                c.line(level == 1 ? Pen.LIMIT : Pen.GHOST, from.x(), from.y(), to.x(), to.y());
+            }
+            for (int i = 0; i < all.size() && !labelled; i++) {
+                // From the middle of the list outward.
+                int k = (all.size() / 2 + (i % 2 == 0 ? i / 2 : all.size() - 1 - i / 2)) % all.size();
+                Spot at = new Spot(
+                        x.at(0.5 * (all.get(k).from().x() + all.get(k).to().x())),
+                        y.at(0.5 * (all.get(k).from().y() + all.get(k).to().y())) + 4);
+                Box box = new Box(at.x() - wide / 2, at.y() - LETTER, wide, LETTER + 4);
+                boolean inside = box.left() >= LEFT
+                        && box.left() + wide <= LEFT + WIDE
+                        && box.top() >= TOP
+                        && at.y() + 4 <= TOP + HIGH;
+                if (inside && taken.stream().noneMatch(b -> overlap(b, box))) {
+                    c.text(at.x(), at.y(), "middle", text);
+                    taken.add(box);
+                    labelled = true;
+                }
             }
         }
     }

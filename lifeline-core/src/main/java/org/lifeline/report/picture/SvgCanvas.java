@@ -199,6 +199,18 @@ final class SvgCanvas {
         return shape("rect", attributes(new String[] {"fill", hatch.reference()}, rectangle(box)));
     }
 
+    /** The area between a line and a level, hatched. */
+    SvgCanvas area(List<Spot> line, double level, Hatch hatch) {
+        Spot first = line.get(0);
+        Spot last = line.get(line.size() - 1);
+        return shape(
+                "polygon",
+                "fill",
+                hatch.reference(),
+                "points",
+                list(line) + " " + list(List.of(new Spot(last.x(), level), new Spot(first.x(), level))));
+    }
+
     private static String[] rectangle(Box b) {
         return new String[] {"x", n(b.left()), "y", n(b.top()), "width", n(b.width()), "height", n(b.height())};
     }

@@ -27,7 +27,7 @@ import org.lifeline.report.picture.SvgCanvas.Hatch;
  * passage, stiffness and capacity, absorbers, walking levels and obstructions, and below it the plan to true scale.
  */
 public final class SystemPicture {
-    private static final double WIDTH = 1060;
+    private static final double WIDTH = 860;
     static final double LEFT = 96;
     static final double RIGHT = 40;
     private static final double ROW = 15;
@@ -360,7 +360,8 @@ public final class SystemPicture {
             c.line(Pen.INK, px(from), at, px(to), at);
             c.line(Pen.INK, px(from), at, px(from), bottom);
             c.line(Pen.INK, px(to), at, px(to), bottom);
-            String text = "obstruction, " + length(o.from()) + " to " + length(o.to());
+            String text = "obstruction, " + length(o.from()) + " to " + length(o.to())
+                    + (o.distance() == 0 ? "" : ", " + length(o.distance()) + " beside the line");
             c.text((px(from) + px(to)) / 2, at - 5, "middle", SvgCanvas.cut(text, Math.max(60, box.width() - 6)));
         }
     }

@@ -5,11 +5,11 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import org.lifeline.analysis.Method;
+import org.lifeline.analysis.warning.Warning;
 import org.lifeline.design.assessment.AssessmentResult;
 import org.lifeline.design.assessment.GoverningValue;
 import org.lifeline.design.assessment.MotionScope;
 import org.lifeline.design.assessment.NotComputed;
-import org.lifeline.design.assessment.Warning;
 import org.lifeline.design.envelope.Extreme;
 import org.lifeline.design.envelope.Quantity;
 import org.lifeline.report.document.CaseNames;
@@ -22,6 +22,9 @@ import org.lifeline.report.document.TableBuilder;
 
 /** The assessment of the whole line: what governs, by both methods; warnings; what was not computed. */
 public final class AssessmentSection {
+    /** So many warnings of one kind are said in one sentence. */
+    private static final int SEVERAL = 2;
+
     private final AssessmentResult result;
     private final Quantities q;
 
@@ -49,10 +52,10 @@ public final class AssessmentSection {
                 new ReportBlock.Paragraph("The falls of the design moved along the whole line, at every temperature in"
                         + " service and with both deployment forces. "
                         + (result.motion() == MotionScope.LEFT_OUT
-                                ? "Arrests in time were LEFT OUT: the values are by energy balance alone. "
+                                ? "Arrests in time were LEFT OUT: the values are by energy balance alone; appendix A.6 says how far"
+                                        + " arrests in time were from it. "
                                 : result.followed().size() + " arrests were followed in time to look for the worst. ")
-                        + "Verdicts rest on " + result.basis().words()
-                        + ", with the model factors; the stated falls stand in a column beside it."
+                        + result.restsOn() + " Model factors are applied; the stated falls stand in a column beside it."
                         + (result.isComplete() ? "" : " THE SEARCH WAS ENDED EARLY: worse cases may exist.")));
         blocks.add(table());
         allowances().ifPresent(blocks::add);
@@ -99,8 +102,8 @@ public final class AssessmentSection {
         }
         items.add(
                 0,
-                "Values in time are the peak that was computed and what ever finer meshes might add to it (a bound: theory, the"
-                        + " arrest in time, section 3), both scaled by the model factors, read as "
+                "Values in time are the peak that was computed and what ever finer meshes might add to it (a bound: appendix"
+                        + " A.6), both scaled by the model factors, read as "
                         + result.forceFilter().words() + ". Without model factors:");
         return Optional.of(new ReportBlock.Items(items));
     }
@@ -172,13 +175,8 @@ public final class AssessmentSection {
             items.add(CaseNames.capital(CaseNames.list(check.failed()))
                     + ": the independent check FAILED; do not use the results before the cause is known.");
         }
-        for (Warning each : result.warnings()) {
-            String numbers = Double.isNaN(each.value())
-                    ? ""
-                    : ": " + value(each, each.value())
-                            + (Double.isNaN(each.limit()) ? "" : " against " + value(each, each.limit()));
-            items.add(CaseNames.capital(InertText.plain(each.text())) + numbers + " (" + InertText.plain(each.where())
-                    + ").");
+        for (List<Warning> alike : result.warningsByKind()) {
+            items.add(alike.size() < SEVERAL ? one(alike.get(0)) : several(alike));
         }
         List<ReportBlock> blocks = new ArrayList<>();
         blocks.add(items.isEmpty() ? new ReportBlock.Paragraph("None.") : new ReportBlock.Items(items));
@@ -191,6 +189,29 @@ public final class AssessmentSection {
             blocks.add(new ReportBlock.Items(missing));
         }
         return new ReportSection("Warnings", 1, blocks);
+    }
+
+    private String one(Warning w) {
+        return CaseNames.capital(InertText.plain(w.subject() + ": " + w.text())) + numbers(w)
+                + (w.place().isEmpty() ? "" : " (" + InertText.plain(w.place()) + ")") + ".";
+    }
+
+    private String numbers(Warning w) {
+        return Double.isNaN(w.value())
+                ? ""
+                : ": " + value(w, w.value()) + (Double.isNaN(w.limit()) ? "" : " against " + value(w, w.limit()));
+    }
+
+    /** Warnings of one kind and in the same words: said once, with all that they are about. */
+    private String several(List<Warning> alike) {
+        return CaseNames.capital(InertText.plain(alike.get(0).text())) + ": "
+                + String.join(
+                        "; ",
+                        alike.stream()
+                                .map(w -> InertText.plain(w.subject())
+                                        + numbers(w).replaceFirst("^:", ""))
+                                .toList())
+                + ".";
     }
 
     private String value(Warning w, double value) {

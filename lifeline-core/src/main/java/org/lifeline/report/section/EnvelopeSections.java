@@ -4,6 +4,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.lifeline.base.Interval;
+import org.lifeline.analysis.ArrestResult;
+import org.lifeline.design.assessment.AssessedCriterion;
+import org.lifeline.design.assessment.AssessmentResult;
+import org.lifeline.design.assessment.FollowedArrest;
+import org.lifeline.design.criteria.CapacityCheck;
 import org.lifeline.design.criteria.CriterionResult;
 import org.lifeline.design.envelope.EnvelopeResult;
 import org.lifeline.design.envelope.Extreme;
@@ -28,6 +33,7 @@ public final class EnvelopeSections {
 
     private final EnvelopeResult envelope;
     private final Quantities q;
+    private final Optional<AssessmentResult> said;
 
     /**
      * A section in the units of a report.
@@ -36,8 +42,23 @@ public final class EnvelopeSections {
      * @param q the units
      */
     public EnvelopeSections(EnvelopeResult envelope, Quantities q) {
+        this(envelope, q, Optional.empty());
+    }
+
+    private EnvelopeSections(EnvelopeResult envelope, Quantities q, Optional<AssessmentResult> said) {
         this.envelope = envelope;
         this.q = q;
+        this.said = said;
+    }
+
+    /**
+     * The same without the rows that an assessment in the same report has.
+     *
+     * @param assessment the assessment; empty for all rows
+     * @return the new section
+     */
+    public EnvelopeSections beside(Optional<AssessmentResult> assessment) {
+        return new EnvelopeSections(envelope, q, assessment);
     }
 
     /**
@@ -60,10 +81,26 @@ public final class EnvelopeSections {
         }
         failures(blocks);
         if (pictures && !envelope.extremes().all().isEmpty()) {
-            blocks.add(new ReportBlock.Figure(EnvelopePicture.loads(envelope, q.choice())));
+            blocks.add(new ReportBlock.Figure(EnvelopePicture.loads(envelope, q.choice(), inTime(), limits(criteria))));
             blocks.add(new ReportBlock.Figure(EnvelopePicture.distances(envelope, q.choice())));
         }
         return new ReportSection("Envelope along the line", 1, blocks);
+    }
+
+    private List<ArrestResult> inTime() {
+        return said.stream()
+                .flatMap(a -> a.followed().stream())
+                .map(FollowedArrest::arrest)
+                .toList();
+    }
+
+    private List<CapacityCheck> limits(List<CriterionResult> criteria) {
+        List<CriterionResult> all = said.isPresent()
+                ? said.get().criteria().stream().map(AssessedCriterion::result).toList()
+                : criteria.stream()
+                        .map(c -> c.criterion().check(envelope.extremes()))
+                        .toList();
+        return all.stream().flatMap(c -> c.check().leaves().stream()).toList();
     }
 
     private String scope() {
@@ -88,7 +125,10 @@ public final class EnvelopeSections {
     }
 
     private ReportBlock worst() {
-        TableBuilder t = new TableBuilder("Worst values anywhere on the line, and the case that governs each")
+        TableBuilder t = new TableBuilder(
+                        said.isPresent()
+                                ? "Worst values anywhere on the line of what the summary does not list"
+                                : "Worst values anywhere on the line, and the case that governs each")
                 .text("Quantity")
                 .number("Worst value")
                 .text("Fall")
@@ -96,7 +136,10 @@ public final class EnvelopeSections {
                 .number("Station")
                 .text("Temperature, deployment force, ranges");
         for (Quantity each : Quantity.values()) {
-            if (each != Quantity.SUPPORT_LOAD) {
+            boolean listed = said.stream()
+                    .flatMap(a -> a.governing().stream())
+                    .anyMatch(g -> g.quantity().filter(each::equals).isPresent());
+            if (each != Quantity.SUPPORT_LOAD && !listed) {
                 row(
                         t,
                         CaseNames.capital(each.words()),
@@ -104,7 +147,9 @@ public final class EnvelopeSections {
                         envelope.extremes().of(each));
             }
         }
-        for (Support s : envelope.design().line().supports()) {
+        for (Support s : said.isPresent()
+                ? List.<Support>of()
+                : envelope.design().line().supports()) {
             row(t, "Load on " + InertText.name(s.id()), "N", envelope.extremes().onSupport(s.id()));
         }
         List<Obstruction> obstructions = envelope.design().clearance().obstructions();

@@ -8,7 +8,9 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Predicate;
 import org.lifeline.analysis.ArrestResult;
+import org.lifeline.analysis.LineEquilibrium;
 import org.lifeline.analysis.Method;
+import org.lifeline.base.Convergence;
 import org.lifeline.report.document.ReportBlock;
 import org.lifeline.report.document.ReportSection;
 import org.lifeline.report.document.TableBuilder;
@@ -54,7 +56,17 @@ public final class IndependentCheckSection {
                             ? Optional.of(Verifier.withDefaults().arrest(r))
                             : Optional.empty());
         }
-        return new IndependentCheckSection(list);
+        return ofReports(list);
+    }
+
+    /**
+     * What a check of arrests gave that was made already.
+     *
+     * @param reports one for each arrest; empty for one that was not checked
+     * @return what came out
+     */
+    public static IndependentCheckSection ofReports(List<Optional<VerificationReport>> reports) {
+        return new IndependentCheckSection(List.copyOf(reports));
     }
 
     /**
@@ -86,12 +98,14 @@ public final class IndependentCheckSection {
     }
 
     /**
-     * Writes the section.
+     * Writes the section, with how the iterations of the solver ended.
      *
      * @param everyKind true to list every kind of check
+     * @param installed the line as installed
+     * @param arrests the arrests that were checked, in their order
      * @return the section
      */
-    public ReportSection section(boolean everyKind) {
+    public ReportSection section(boolean everyKind, LineEquilibrium installed, List<ArrestResult> arrests) {
         List<ReportBlock> blocks = new ArrayList<>();
         blocks.add(new ReportBlock.Paragraph(
                 "Every arrest by energy balance was checked by a second program part that shares no"
@@ -104,7 +118,12 @@ public final class IndependentCheckSection {
                             + " its energy account closes and how far it is from converged is stated with it."));
             return new ReportSection("Independent check", 1, blocks);
         }
-        blocks.add(residuals());
+        blocks.add(residuals(arrests));
+        Convergence c = installed.convergence();
+        blocks.add(new ReportBlock.Paragraph("The last columns say how the solver's iterations ended: its residual is what the"
+                + " pieces of cable fail to fit between their supports, over the chord, and what tensions fail the passage rules,"
+                + " over themselves. The installed state took " + c.iterations() + " Newton steps; its residual is "
+                + power(c.residual()) + ", at most " + power(c.tolerance()) + "."));
         if (everyKind) {
             blocks.add(kinds());
         }
@@ -127,14 +146,17 @@ public final class IndependentCheckSection {
         return new ReportSection("Independent check", 1, blocks);
     }
 
-    private ReportBlock residuals() {
+    private ReportBlock residuals(List<ArrestResult> arrests) {
         TableBuilder t = new TableBuilder("Largest residuals of each arrest")
                 .number("Arrest")
                 .number("Checks")
                 .number("Failed")
                 .number("Forces out of balance")
                 .number("Shape and length of the cable")
-                .number("Energy");
+                .number("Energy")
+                .number("Newton steps")
+                .number("Last residual")
+                .number("Bound");
         for (int i = 0; i < reports.size(); i++) {
             if (reports.get(i).isEmpty()) {
                 continue;
@@ -146,7 +168,10 @@ public final class IndependentCheckSection {
                     Integer.toString(v.failures().size()),
                     power(most(v, FORCES)),
                     power(most(v, SHAPE)),
-                    power(most(v, ENERGY)));
+                    power(most(v, ENERGY)),
+                    Integer.toString(arrests.get(i).convergence().iterations()),
+                    power(arrests.get(i).convergence().residual()),
+                    power(arrests.get(i).convergence().tolerance()));
         }
         return t.build();
     }

@@ -272,7 +272,10 @@ public final class InputSections {
         for (Obstruction o : design.clearance().obstructions()) {
             c.row(
                     "Obstruction from " + q.input(QuantityKind.LENGTH, o.from()) + " to "
-                            + q.input(QuantityKind.LENGTH, o.to()) + " along the line",
+                            + q.input(QuantityKind.LENGTH, o.to()) + " along the line"
+                            + (o.distance() == 0
+                                    ? ""
+                                    : ", " + q.input(QuantityKind.LENGTH, o.distance()) + " beside it"),
                     "top at " + q.input(QuantityKind.LENGTH, o.elevation()));
         }
         blocks.add(c.build());

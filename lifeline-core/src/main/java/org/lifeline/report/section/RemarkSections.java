@@ -4,13 +4,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.lifeline.analysis.ArrestResult;
-import org.lifeline.analysis.LineEquilibrium;
 import org.lifeline.analysis.Method;
-import org.lifeline.base.Convergence;
+import org.lifeline.analysis.warning.ModelLimits;
 import org.lifeline.model.Attachment;
 import org.lifeline.model.LifelineDesign;
 import org.lifeline.model.ModelFactors;
 import org.lifeline.model.Passage;
+import org.lifeline.report.document.CaseNames;
 import org.lifeline.report.document.InertText;
 import org.lifeline.report.document.Quantities;
 import org.lifeline.report.document.QuantityKind;
@@ -160,43 +160,6 @@ public final class RemarkSections {
     }
 
     /**
-     * How the iterations ended.
-     *
-     * @param installed the line as installed
-     * @param arrests the arrests
-     * @return the section
-     */
-    public static ReportSection iterations(LineEquilibrium installed, List<ArrestResult> arrests) {
-        TableBuilder t = new TableBuilder("How the iterations ended")
-                .text("Calculation")
-                .number("Newton steps")
-                .number("Last scaled residual")
-                .number("Bound");
-        convergence(t, "installed state", installed.convergence());
-        for (int i = 0; i < arrests.size(); i++) {
-            if (arrests.get(i).method() == Method.ENERGY_BALANCE) {
-                convergence(t, "arrest " + (i + 1), arrests.get(i).convergence());
-            }
-        }
-        return new ReportSection(
-                "Residuals",
-                1,
-                List.of(
-                        t.build(),
-                        new ReportBlock.Paragraph(
-                                "The residual is what the pieces of cable fail to fit between their supports,"
-                                        + " over the chord, and what tensions fail the passage rules, over themselves.")));
-    }
-
-    private static void convergence(TableBuilder t, String name, Convergence c) {
-        t.row(
-                name,
-                Integer.toString(c.iterations()),
-                IndependentCheckSection.power(c.residual()),
-                IndependentCheckSection.power(c.tolerance()));
-    }
-
-    /**
      * What the analysis leaves out.
      *
      * @param design the design
@@ -210,20 +173,10 @@ public final class RemarkSections {
             items.add("Motion: overshoot beyond the static path, waves in the cable, rebound"
                     + (inTime ? ", except in the arrests that were followed in time." : " (energy balance only)."));
         }
-        items.add(
-                "Swing of the worker, except where this report states it; contact with edges, structure or other workers on the"
-                        + " way down.");
-        items.add("Wind, ice, snow, and traffic of the structure.");
-        items.add(
-                "Wear, corrosion, fatigue, kinks, bad terminations, and what an earlier arrest or a test did to the line.");
-        if (design.line().cable().elongation().isLinear()) {
-            items.add("Constructional stretch and creep of the rope: the stiffness is constant.");
+        ModelLimits.list().forEach(each -> items.add(CaseNames.capital(each) + "."));
+        if (!design.line().cable().elongation().isLinear()) {
+            items.add("What is put into a load–elongation curve of the rope is not taken out again when it unloads.");
         }
-        items.add(
-                "Strength of the structure behind the anchors, of brackets, fasteners, connectors, harness and body.");
-        items.add("Ageing, wetness and frost of energy absorbers, beyond the range of forces that was put in.");
-        items.add("Friction of a free-running attachment, and its passage over intermediate anchors.");
-        items.add("Rescue, and what suspension does to a worker before it.");
         return new ReportSection("Not considered", 1, List.of(new ReportBlock.Items(items)));
     }
 

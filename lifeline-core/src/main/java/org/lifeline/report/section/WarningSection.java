@@ -11,13 +11,12 @@ import org.lifeline.analysis.ArrestResult;
 import org.lifeline.analysis.TransientResult;
 import org.lifeline.analysis.motion.MotionSummary;
 import org.lifeline.analysis.motion.WorkerPeaks;
-import org.lifeline.analysis.state.InlineAbsorberState;
+import org.lifeline.analysis.warning.Warning;
 import org.lifeline.base.UnitSystem;
 import org.lifeline.design.envelope.EnvelopeResult;
 import org.lifeline.design.envelope.Extreme;
 import org.lifeline.design.envelope.Quantity;
 import org.lifeline.model.Lifeline;
-import org.lifeline.model.Support;
 import org.lifeline.report.document.CaseNames;
 import org.lifeline.report.document.InertText;
 import org.lifeline.report.document.Quantities;
@@ -32,9 +31,6 @@ public final class WarningSection {
 
     /** Slope of a span above which a free attachment may run down it [°]; CEN/TS 16415:2013 draws a line there. */
     private static final double STEEP = 15;
-
-    /** Way of the attachment along the span above which the worker is said to swing [m]; our own choice. */
-    private static final double FAR = 0.5;
 
     /** Share by which a later peak must exceed that of the first catch to be worth a warning [-]. */
     private static final double NOTABLE = 1e-3;
@@ -91,7 +87,6 @@ public final class WarningSection {
         }
         RemarkSections.factorsBelowOne(governing.design()).ifPresent(s -> list.add(CaseNames.capital(s)));
         arrests();
-        strengths();
         envelope.ifPresent(this::elsewhere);
         inTime(motions);
         Lifeline line = governing.design().line();
@@ -107,27 +102,11 @@ public final class WarningSection {
     }
 
     private void arrests() {
-        where(ArrestResult::bottomedOut)
-                .ifPresentAdd(
-                        "the connecting subsystem bottoms out; force and distance go beyond what it is made for.");
-        Map<String, List<Integer>> used = new LinkedHashMap<>();
-        for (int i = 0; i < governing.arrests().size(); i++) {
-            for (InlineAbsorberState each : governing.arrests().get(i).inlineAbsorbers()) {
-                if (each.bottomedOut()) {
-                    used.computeIfAbsent(InertText.name(each.supportId()), k -> new ArrayList<>())
-                            .add(i + 1);
-                }
-            }
-        }
-        used.forEach((id, numbers) -> list.add(
-                CaseNames.capital(CaseNames.list(numbers)) + ": the in-line absorber at " + id + " is used up."));
+        typed();
         Found flat = where(r -> r.lineLoad() > 0 && tensionRatio(r) > FLAT);
         flat.ifPresentAdd("the sag angle is small, the tension is up to "
                 + QuantityKind.RATIO.number(flat.most(WarningSection::tensionRatio), UnitSystem.SI)
                 + " times the force on the line; small changes of sag, stiffness or temperature change it much.");
-        Found far = where(r -> along(r) > FAR);
-        far.ifPresentAdd("the attachment runs up to " + q.result(QuantityKind.LENGTH, far.most(WarningSection::along))
-                + " along the span before it comes to rest; the worker swings.");
         Found lacking = where(r -> margin(r) < 0);
         lacking.ifPresentAdd("the clearance margin is negative; up to "
                 + q.result(QuantityKind.LENGTH, lacking.most(r -> -margin(r))) + " are LACKING.");
@@ -139,10 +118,6 @@ public final class WarningSection {
 
     private static double tensionRatio(ArrestResult r) {
         return r.maximumTension() / r.lineLoad();
-    }
-
-    private static double along(ArrestResult r) {
-        return r.attachmentAtPeak().horizontalDistance(r.attachmentBefore());
     }
 
     private void inTime(List<TransientResult> motions) {
@@ -225,30 +200,34 @@ public final class WarningSection {
         }
     }
 
-    private void strengths() {
-        Lifeline line = governing.design().line();
-        governing
-                .worst(Quantity.MAXIMUM_TENSION)
-                .ifPresent(w -> line.cable().breakingStrength().ifPresent(strength -> {
-                    double holds = strength * line.cable().terminationEfficiency();
-                    if (w.factored() > holds) {
-                        list.add("The maximum tension of " + q.result(QuantityKind.FORCE, w.factored())
-                                + " exceeds what cable and terminations hold, " + q.result(QuantityKind.FORCE, holds)
-                                + ".");
-                    }
-                }));
-        for (int i = 0; i < line.supports().size(); i++) {
-            Support s = line.supports().get(i);
-            governing
-                    .onSupport(i)
-                    .ifPresent(w -> s.capacity().ifPresent(capacity -> {
-                        if (w.factored() > capacity) {
-                            list.add("The load on " + InertText.name(s.id()) + " of "
-                                    + q.result(QuantityKind.FORCE, w.factored()) + " exceeds its stated capacity, "
-                                    + q.result(QuantityKind.FORCE, capacity) + ".");
-                        }
-                    }));
+    /** What the results themselves warn of: those alike in one line, with the arrest where the value is largest. */
+    private void typed() {
+        Map<String, List<Integer>> numbers = new LinkedHashMap<>();
+        Map<String, Warning> worst = new LinkedHashMap<>();
+        for (int i = 0; i < governing.arrests().size(); i++) {
+            for (Warning each : governing.arrests().get(i).warnings()) {
+                String key = each.code() + " " + each.subject();
+                numbers.computeIfAbsent(key, k -> new ArrayList<>()).add(i + 1);
+                worst.merge(key, each, (a, b) -> b.value() > a.value() ? b : a);
+            }
         }
+        worst.forEach((key, w) -> list.add(CaseNames.capital(CaseNames.list(numbers.get(key))) + ": "
+                + InertText.name(w.subject()) + ": " + w.text() + numbers(w) + "."));
+    }
+
+    private String numbers(Warning w) {
+        if (Double.isNaN(w.value())) {
+            return "";
+        }
+        QuantityKind kind =
+                switch (w.unit()) {
+                    case "N" -> QuantityKind.FORCE;
+                    case "m" -> QuantityKind.LENGTH;
+                    case "rad" -> QuantityKind.ANGLE;
+                    default -> QuantityKind.RATIO;
+                };
+        return ", up to " + q.result(kind, w.value())
+                + (Double.isNaN(w.limit()) ? "" : " against " + q.result(kind, w.limit()));
     }
 
     private Found where(Predicate<ArrestResult> condition) {

@@ -9,6 +9,7 @@ import java.util.concurrent.Executors;
 import org.junit.jupiter.api.Test;
 import org.lifeline.analysis.Method;
 import org.lifeline.analysis.motion.ForceFilter;
+import org.lifeline.analysis.warning.Warning;
 import org.lifeline.base.Units;
 import org.lifeline.design.criteria.CheckedQuantity;
 import org.lifeline.design.criteria.Criterion;
@@ -98,7 +99,7 @@ class AssessmentTest {
         // The attachment runs to the middle from anywhere; counted from the line at the station an end needs the most.
         assertThat(whole.fallCase().fall().place().station()).isLessThan(0.1);
         assertThat(FOLLOWED.warnings()).anySatisfy(w -> {
-            assertThat(w.code()).isEqualTo("worse-than-stated");
+            assertThat(w.code()).isEqualTo(Warning.Code.WORSE_THAN_STATED);
             assertThat(w.limit()).isEqualTo(stated, within(1e-9));
         });
     }
@@ -145,7 +146,9 @@ class AssessmentTest {
         assertThat(status(LEFT_OUT, 1)).as("a free fall needs no motion").isEqualTo(Status.MET);
         assertThat(status(LEFT_OUT, 2)).isEqualTo(Status.NOT_MET);
         assertThat(LEFT_OUT.criteria().get(2).remark()).contains("not followed in time");
-        assertThat(LEFT_OUT.warnings()).extracting(Warning::code).contains("criterion-not-evaluated", "not-computed");
+        assertThat(LEFT_OUT.warnings())
+                .extracting(Warning::code)
+                .contains(Warning.Code.CRITERION_NOT_EVALUATED, Warning.Code.NOT_COMPUTED);
         assertThat(LEFT_OUT.notComputed()).extracting(NotComputed::what).contains("arrests in time");
     }
 
@@ -222,7 +225,7 @@ class AssessmentTest {
     void strengthsAndClearanceThatDoNotSufficeAreWarnings() {
         LifelineDesign weak = DESIGN.withLine(DESIGN.line().withSupports(s -> s.withCapacity(Units.kN(10))));
         assertThat(PLAIN.withoutMotion().solve(weak).warnings())
-                .filteredOn(w -> w.code().equals("anchor-capacity-exceeded"))
+                .filteredOn(w -> w.code() == Warning.Code.ANCHOR_CAPACITY)
                 .hasSize(2)
                 .allSatisfy(w -> {
                     assertThat(w.value()).isGreaterThan(10e3);
@@ -237,7 +240,7 @@ class AssessmentTest {
                 Designs.design(1, Passage.free(), Attachment.GRIPPED).withFalls(List.<Fall>of());
         AssessmentResult result = Assessment.withDefaults().withoutMotion().solve(none);
         assertThat(result.stated().searched()).isTrue();
-        assertThat(result.warnings()).extracting(Warning::code).doesNotContain("worse-than-stated");
+        assertThat(result.warnings()).extracting(Warning::code).doesNotContain(Warning.Code.WORSE_THAN_STATED);
         assertThat(result.governing("endAnchorLoad")).isPresent();
         Place place = result.governing("endAnchorLoad")
                 .orElseThrow()

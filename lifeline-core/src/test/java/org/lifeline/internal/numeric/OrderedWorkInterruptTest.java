@@ -41,7 +41,7 @@ class OrderedWorkInterruptTest {
                     }
                     return i;
                 },
-                pool,
+                pool == null ? null : new SharedWork(pool),
                 (i, x) -> {
                     assertThat(x).isEqualTo(i);
                     return taken.incrementAndGet() > 0;
@@ -77,7 +77,7 @@ class OrderedWorkInterruptTest {
                     }
                     return i;
                 },
-                pool,
+                new SharedWork(pool),
                 (i, x) -> true);
         assertThat(Thread.interrupted()).isTrue();
         assertThat(got).isZero();
@@ -108,7 +108,7 @@ class OrderedWorkInterruptTest {
                     }
                     return i;
                 },
-                direct,
+                new SharedWork(direct),
                 (i, x) -> true);
         assertThat(got).isZero();
         assertThat(begun.get()).isEqualTo(10);
@@ -127,7 +127,7 @@ class OrderedWorkInterruptTest {
                     }
                     return Thread.currentThread().isInterrupted() ? -1L : i;
                 },
-                pool,
+                new SharedWork(pool),
                 (i, x) -> {
                     wrong.addAndGet(x == i ? 0 : 1);
                     return true;
@@ -142,7 +142,8 @@ class OrderedWorkInterruptTest {
                 .isInstanceOf(ArithmeticException.class);
         ExecutorService pool = Executors.newFixedThreadPool(2);
         try {
-            assertThatThrownBy(() -> OrderedWork.run(9, OrderedWorkInterruptTest::faulty, pool, (i, x) -> true))
+            assertThatThrownBy(() ->
+                            OrderedWork.run(9, OrderedWorkInterruptTest::faulty, new SharedWork(pool), (i, x) -> true))
                     .isInstanceOf(ArithmeticException.class);
         } finally {
             pool.shutdownNow();

@@ -171,7 +171,7 @@ class StatisticsTest {
         ExecutorService pool = Executors.newFixedThreadPool(3);
         try {
             List<Long> order = new ArrayList<>();
-            long taken = OrderedWork.run(500, i -> i * i, pool, (i, x) -> {
+            long taken = OrderedWork.run(500, i -> i * i, new SharedWork(pool), (i, x) -> {
                 assertThat(x).isEqualTo(i * i);
                 order.add(i);
                 return true;
@@ -186,7 +186,7 @@ class StatisticsTest {
                                 }
                                 return i;
                             },
-                            pool,
+                            new SharedWork(pool),
                             (i, x) -> true))
                     .isInstanceOf(IllegalArgumentException.class)
                     .hasMessage("four");
@@ -200,7 +200,7 @@ class StatisticsTest {
         AtomicInteger begun = new AtomicInteger();
         ExecutorService pool = Executors.newFixedThreadPool(2);
         try {
-            long taken = OrderedWork.run(100_000, i -> begun.incrementAndGet(), pool, (i, x) -> i < 9);
+            long taken = OrderedWork.run(100_000, i -> begun.incrementAndGet(), new SharedWork(pool), (i, x) -> i < 9);
             assertThat(taken).isEqualTo(10);
             assertThat(begun.get()).as("no more than the window ahead").isLessThan(200);
         } finally {

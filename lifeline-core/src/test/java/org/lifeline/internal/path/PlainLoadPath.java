@@ -38,7 +38,7 @@ final class PlainLoadPath {
         this.startEnergy = before.line() + before.hanging();
         this.state = model.state().copy();
         if (!equilibrium.solve(state, state.copy())) {
-            throw model.failure("line at the start", 0, equilibrium);
+            throw model.failure("line at the start", LineModel.NOTHING_REACHED, equilibrium);
         }
     }
 
@@ -59,7 +59,7 @@ final class PlainLoadPath {
         LineState next = state.copy();
         next.force[load] = to;
         if (!equilibrium.solve(next, state)) {
-            throw model.failure("line on the plain path", 0, equilibrium);
+            throw model.failure("line on the plain path", LineModel.NOTHING_REACHED, equilibrium);
         }
         for (int i = 1; i < system.spans; i++) {
             if (system.friction[i] > 0) {

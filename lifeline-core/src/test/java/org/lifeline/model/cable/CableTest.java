@@ -155,7 +155,7 @@ class CableTest {
                         "axialStiffness: -4.0 N: must be a finite number above zero",
                         "elasticModulus: -5.0 Pa: must be a finite number above zero",
                         "metallicArea: -6.0 m²: must be a finite number above zero",
-                        "minimumBreakingStrength: -7.0 N: must be a finite number above zero",
+                        "breakingStrength: -7.0 N: must be a finite number above zero",
                         "terminationEfficiency: 1.1: must be above 0 and at most 1",
                         "thermalExpansion: Infinity 1/K: must be a finite number",
                         "dampingTime: -8.0 s: must be a finite number that is not negative");

@@ -82,7 +82,7 @@ class PictureTest {
                         "Map of spans and pretensions",
                         new ChartAxis("span", QuantityKind.LENGTH),
                         new ChartAxis("pretension", QuantityKind.FORCE),
-                        MapPicture.Grid.of(x, y, k, List.of("feasible", "clearance", "anchor load")));
+                        MapGrid.of(x, y, k, List.of("feasible", "clearance", "anchor load")));
     }
 
     @Test
@@ -98,7 +98,7 @@ class PictureTest {
         assertThat(points).isLessThan(20_000);
         // The first peak of 6000·e^(−t)·|sin 9t|, at tan 9t = 9, is 5.04 kN; the axis ends at 6 kN.
         double peak = 6000 * Math.exp(-Math.atan(9) / 9) * Math.sin(Math.atan(9));
-        assertThat(top).isBetween(44 + 220 * (1 - peak / 6000) - 0.5, 44 + 220 * (1 - peak / 6000) + 0.5);
+        assertThat(top).isBetween(44 + 150 * (1 - peak / 6000) - 0.5, 44 + 150 * (1 - peak / 6000) + 0.5);
     }
 
     @Test
@@ -171,7 +171,7 @@ class PictureTest {
                 .isThrownBy(() -> ChartPanel.of(new ChartAxis("f", QuantityKind.FORCE), s, s, s, s, s, s, s))
                 .withMessageContaining("7 lines");
         assertThatIllegalArgumentException()
-                .isThrownBy(() -> MapPicture.Grid.of(
+                .isThrownBy(() -> MapGrid.of(
                         new double[] {1, 2}, new double[] {1, 2}, new int[][] {{0, 0}}, List.of("a")))
                 .withMessageContaining("2 by 2");
     }

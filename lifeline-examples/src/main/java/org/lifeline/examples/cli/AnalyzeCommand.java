@@ -1,13 +1,12 @@
 package org.lifeline.examples.cli;
 
+
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.PrintStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import org.lifeline.analysis.Method;
@@ -17,27 +16,26 @@ import org.lifeline.base.ProgressListener;
 import org.lifeline.base.Violation;
 import org.lifeline.design.assessment.Assessment;
 import org.lifeline.design.envelope.DesignAnalysis;
-import org.lifeline.examples.arrests.AssessedRun;
-import org.lifeline.examples.arrests.DesignRun;
-import org.lifeline.examples.arrests.IndependentCheck;
-import org.lifeline.examples.criteria.CriteriaCheck;
-import org.lifeline.examples.criteria.PrintedComparison;
 import org.lifeline.examples.print.DesignReport;
 import org.lifeline.examples.print.FirstScreen;
 import org.lifeline.file.DesignFile;
 import org.lifeline.file.DesignReader;
-import org.lifeline.file.ResultProvenance;
-import org.lifeline.file.ResultWriter;
+import org.lifeline.file.ResultFile;
+import org.lifeline.file.LibraryVersion;
 import org.lifeline.file.output.FileKind;
 import org.lifeline.file.output.Output;
 import org.lifeline.file.output.OutputException;
 import org.lifeline.file.output.OutputSet;
 import org.lifeline.file.reproduce.Reproduction;
+import org.lifeline.file.result.AssessedRun;
+import org.lifeline.file.result.DesignRun;
+import org.lifeline.file.result.IndependentCheck;
 import org.lifeline.report.TextReport;
 import org.lifeline.report.document.InertText;
 import org.lifeline.report.document.Provenance;
 import org.lifeline.report.document.ReportDetail;
 import org.lifeline.report.document.UnitChoice;
+import org.lifeline.report.section.IndependentCheckSection;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -197,14 +195,12 @@ public final class AnalyzeCommand implements Callable<Integer> {
             Output place = target == null ? null : outputs.claim(target, FileKind.RESULT);
             AssessedRun assessed;
             DesignRun run;
-            List<PrintedComparison> criteria;
             try {
                 assessed = solver.solve(
                         design,
                         new Progress(err, System::nanoTime),
                         new Choice(moving ? Method.TRANSIENT : Method.ENERGY_BALANCE, !noMotion));
                 run = assessed.run();
-                criteria = place == null ? List.of() : CriteriaCheck.evaluate(run, design.criteria());
             } catch (InvalidInputException e) {
                 return bad(Failures.asWritten(design, e.violations()));
             }
@@ -213,12 +209,14 @@ public final class AnalyzeCommand implements Callable<Integer> {
                 out.print(TextReport.write(DesignReport.of(design, run, choice, List.of())
                         .withDetail(ReportDetail.SHORT)
                         .withAssessment(assessed.assessment())
+                        .withCheck(IndependentCheckSection.ofReports(check.reports()))
                         .withProvenance(new Provenance("Lifeline " + LibraryVersion.text(), design.sha256(), "", ""))
                         .build()));
             }
             if (place != null) {
-                byte[] numbers = new ResultWriter(LibraryVersion.text(), design.sha256())
-                        .write(assessed, criteria, check, provenance(design));
+                byte[] numbers = ResultFile.of(design, assessed.assessment())
+                        .withStated(run.result())
+                        .bytes();
                 if (numbers.length > Reproduction.LARGEST_FILE) {
                     err.println("The result would have " + numbers.length + " bytes; at most "
                             + Reproduction.LARGEST_FILE + " are written, since no more are read again.");
@@ -245,14 +243,6 @@ public final class AnalyzeCommand implements Callable<Integer> {
             }
             return ExitCode.DONE;
         }
-    }
-
-    private ResultProvenance provenance(DesignFile design) {
-        Map<String, String> options = new LinkedHashMap<>();
-        options.put("method", method);
-        options.put("motion", noMotion ? "left out" : "followed");
-        options.put("basis", design.basis().key());
-        return ResultProvenance.of(LibraryVersion.commit(), options, design);
     }
 
     private int bad(List<Violation> violations) {

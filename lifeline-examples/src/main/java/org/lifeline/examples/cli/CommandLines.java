@@ -58,6 +58,7 @@ public final class CommandLines {
         line.addSubcommand(analyze);
         line.addSubcommand(new ReproduceCommand(out, err));
         line.addSubcommand(new ReportCommand(out, err));
+        line.addSubcommand(new ExplorerCommand(out, err));
         line.addSubcommand(new ExampleCommand(out, err));
         line.registerConverter(Path.class, CommandLines::path);
         askForHelp(line.getCommandSpec());

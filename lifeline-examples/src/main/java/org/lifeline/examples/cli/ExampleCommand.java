@@ -51,6 +51,16 @@ public final class ExampleCommand implements Callable<Integer> {
             description = "Lets an example that writes files replace any file but its input and designs.")
     private boolean overwrite;
 
+    @Option(
+            names = "--stated-falls",
+            description = "solve-for, map, study: looks at the stated falls alone, not at the whole line.")
+    private boolean statedFalls;
+
+    @Option(
+            names = "--no-motion",
+            description = "solve-for: does not look in time at the ends of the range of a variable that is named.")
+    private boolean noMotion;
+
     /**
      * The command with its streams; examples print to the standard output.
      *
@@ -86,6 +96,9 @@ public final class ExampleCommand implements Callable<Integer> {
         out.println("example " + program.name() + ": " + program.task() + ".");
         out.println(program.takes().isEmpty() ? "It takes no arguments." : "Arguments, in this order, each optional:");
         program.takes().forEach(t -> out.println("  " + t));
+        if (!program.options().isEmpty()) {
+            out.println("Options: " + String.join(", ", program.options()));
+        }
         return ExitCode.DONE;
     }
 
@@ -96,12 +109,13 @@ public final class ExampleCommand implements Callable<Integer> {
             return ExitCode.BAD_INPUT;
         }
         List<String> given = new ArrayList<>(arguments);
-        if (overwrite && !program.writesFiles()) {
-            err.println("Bad command line: --overwrite: the example " + program.name() + " writes no files");
-            return ExitCode.BAD_INPUT;
-        }
-        if (overwrite) {
-            given.add("--overwrite");
+        for (String option : options()) {
+            if (!program.options().contains(option)) {
+                err.println("Bad command line: " + option + ": the example " + program.name()
+                        + (option.equals("--overwrite") ? " writes no files" : " does not take it"));
+                return ExitCode.BAD_INPUT;
+            }
+            given.add(option);
         }
         try {
             program.main().run(given.toArray(new String[0]));
@@ -123,6 +137,20 @@ public final class ExampleCommand implements Callable<Integer> {
             err.println("The example failed: " + InertText.plain(String.valueOf(e)));
             return ExitCode.FAULT;
         }
+    }
+
+    private List<String> options() {
+        List<String> list = new ArrayList<>();
+        if (overwrite) {
+            list.add("--overwrite");
+        }
+        if (statedFalls) {
+            list.add("--stated-falls");
+        }
+        if (noMotion) {
+            list.add("--no-motion");
+        }
+        return list;
     }
 
     private int unread(IOException e) {

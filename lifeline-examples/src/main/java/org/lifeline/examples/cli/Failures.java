@@ -6,6 +6,7 @@ import java.util.List;
 import org.lifeline.base.NoEquilibriumException;
 import org.lifeline.base.Violation;
 import org.lifeline.file.DesignFile;
+import org.lifeline.file.ModelPaths;
 import org.lifeline.file.output.FileNames;
 import org.lifeline.file.output.OutputException;
 import org.lifeline.report.document.InertText;
@@ -42,10 +43,10 @@ final class Failures {
     /** Violations that only the analysis finds, with the values as they were written. */
     static List<Violation> asWritten(DesignFile design, List<Violation> violations) {
         return violations.stream()
-                .map(v -> new Violation(
-                        v.path(),
-                        design.written(v.path()).map(text -> '"' + text + '"').orElse(v.value()),
-                        v.rule()))
+                .map(ModelPaths::inFile)
+                .map(v -> design.written(v.path())
+                        .map(text -> v.written('"' + text + '"'))
+                        .orElse(v))
                 .toList();
     }
 
@@ -53,6 +54,7 @@ final class Failures {
         err.println("No equilibrium was found.");
         err.println("  where:            " + InertText.plain(e.where()));
         err.println("  last load factor: " + e.loadFactor());
+        e.load().ifPresent(load -> err.println("  last load:        " + load + " N"));
         err.println("  residual:         " + e.convergence().residual() + " (tolerance "
                 + e.convergence().tolerance() + ", after " + e.convergence().iterations() + " iterations)");
         return ExitCode.NO_EQUILIBRIUM;

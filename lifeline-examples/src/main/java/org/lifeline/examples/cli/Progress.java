@@ -6,14 +6,20 @@ import java.util.function.LongSupplier;
 import org.lifeline.base.ProgressListener;
 
 /** Says how far a long computation is: nothing within the first second, then about once a second. Not thread-safe. */
-final class Progress implements ProgressListener {
+public final class Progress implements ProgressListener {
     private static final long SECOND = 1_000_000_000L;
 
     private final PrintStream err;
     private final LongSupplier nanoTime;
     private long next;
 
-    Progress(PrintStream err, LongSupplier nanoTime) {
+    /**
+     * Begins.
+     *
+     * @param err where it is said
+     * @param nanoTime a clock [ns]
+     */
+    public Progress(PrintStream err, LongSupplier nanoTime) {
         this.err = err;
         this.nanoTime = nanoTime;
         this.next = nanoTime.getAsLong() + SECOND;

@@ -1,5 +1,6 @@
 package org.lifeline.examples.cli;
 
+
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.PrintStream;
@@ -21,15 +22,18 @@ import org.lifeline.base.ProgressListener;
 import org.lifeline.design.assessment.Assessment;
 import org.lifeline.design.assessment.AssessmentResult;
 import org.lifeline.design.envelope.DesignAnalysis;
-import org.lifeline.examples.arrests.DesignRun;
+import org.lifeline.design.handover.Handover;
+import org.lifeline.design.handover.HandoverResult;
 import org.lifeline.examples.print.DesignReport;
 import org.lifeline.file.DesignFile;
 import org.lifeline.file.DesignReader;
+import org.lifeline.file.LibraryVersion;
 import org.lifeline.file.output.FileKind;
 import org.lifeline.file.output.Output;
 import org.lifeline.file.output.OutputException;
 import org.lifeline.file.output.OutputFolder;
 import org.lifeline.file.output.OutputSet;
+import org.lifeline.file.result.DesignRun;
 import org.lifeline.model.LifelineDesign;
 import org.lifeline.report.CalculationReport;
 import org.lifeline.report.HtmlReport;
@@ -107,6 +111,11 @@ public final class ReportCommand implements Callable<Integer> {
             description = "Paper on which the report is printed: a4 or letter.")
     private String paper = "a4";
 
+    @Option(
+            names = "--datasheet",
+            description = "Writes the data sheet for the line, one page, instead of the report.")
+    private boolean dataSheet;
+
     @Option(names = "--no-envelope", description = "Leaves out the envelope along the line.")
     private boolean noEnvelope;
 
@@ -147,6 +156,10 @@ public final class ReportCommand implements Callable<Integer> {
                             : much == null
                                     ? "--detail " + InertText.plain(detail) + ": must be short, governing or full"
                                     : "--paper " + InertText.plain(paper) + ": must be a4 or letter"));
+            return ExitCode.BAD_INPUT;
+        }
+        if (dataSheet && noEnvelope) {
+            err.println("Bad command line: --datasheet is drawn from the envelope that --no-envelope leaves out");
             return ExitCode.BAD_INPUT;
         }
         byte[] bytes;
@@ -216,7 +229,7 @@ public final class ReportCommand implements Callable<Integer> {
                 : DesignRun.of(design.design(), DesignAnalysis.withDefaults().withProgress(progress));
         List<TransientResult> motions = new ArrayList<>();
         List<String> remarks = new ArrayList<>();
-        if (!noTransient) {
+        if (!noTransient && !dataSheet) {
             for (int number : CalculationReport.of(run.design(), run.arrests()).calculated()) {
                 try {
                     motions.add(inTime(run.design(), run.arrests().get(number - 1)));
@@ -234,6 +247,11 @@ public final class ReportCommand implements Callable<Integer> {
                 .withProvenance(new Provenance("Lifeline " + LibraryVersion.text(), design.sha256(), date, by));
         if (assessment.isPresent()) {
             report = report.withAssessment(assessment.get());
+            HandoverResult handover = Handover.of(design.handover()).solve(assessment.get());
+            if (dataSheet) {
+                return new Drawn(report.withHandover(handover).buildDataSheet(), List.of(), choice);
+            }
+            report = design.handover().isEmpty() ? report : report.withHandover(handover);
         }
         remarks.forEach(r -> err.println(InertText.plain(r)));
         return new Drawn(report.build(), run.arrests(), choice);

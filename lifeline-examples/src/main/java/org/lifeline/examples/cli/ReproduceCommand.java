@@ -1,5 +1,6 @@
 package org.lifeline.examples.cli;
 
+
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.PrintStream;
@@ -15,6 +16,7 @@ import org.lifeline.base.InvalidInputException;
 import org.lifeline.base.NoEquilibriumException;
 import org.lifeline.file.DesignFile;
 import org.lifeline.file.DesignReader;
+import org.lifeline.file.LibraryVersion;
 import org.lifeline.file.reproduce.Difference;
 import org.lifeline.file.reproduce.Reproduction;
 import org.lifeline.file.reproduce.StoredCheck;

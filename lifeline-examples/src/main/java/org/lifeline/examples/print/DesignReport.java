@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.lifeline.design.criteria.Criteria;
-import org.lifeline.examples.arrests.DesignRun;
+import org.lifeline.file.result.DesignRun;
 import org.lifeline.file.DesignFile;
 import org.lifeline.report.CalculationReport;
 import org.lifeline.report.document.Quantities;

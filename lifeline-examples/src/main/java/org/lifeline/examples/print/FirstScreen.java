@@ -9,12 +9,12 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import org.lifeline.analysis.AttachmentLimit;
 import org.lifeline.analysis.Method;
+import org.lifeline.analysis.warning.Warning;
 import org.lifeline.base.UnitSystem;
 import org.lifeline.design.assessment.AssessedCriterion;
 import org.lifeline.design.assessment.AssessmentResult;
 import org.lifeline.design.assessment.GoverningValue;
 import org.lifeline.design.assessment.MotionScope;
-import org.lifeline.design.assessment.Warning;
 import org.lifeline.design.criteria.CriterionResult;
 import org.lifeline.design.criteria.Status;
 import org.lifeline.design.envelope.Extreme;
@@ -93,7 +93,7 @@ public final class FirstScreen {
                 result.motion() == MotionScope.LEFT_OUT
                         ? "By ENERGY BALANCE ALONE: arrests in time were left out."
                         : result.followed().size() + " arrests were followed in time to look for the worst.");
-        lines.add("Verdicts rest on " + result.basis().words() + ".");
+        lines.addAll(wrapped(result.restsOn(), ""));
         if (!result.isComplete()) {
             lines.add("THE SEARCH WAS ENDED EARLY: worse cases may exist.");
         }
@@ -202,12 +202,17 @@ public final class FirstScreen {
             lines.add("CRITERIA: the design names none");
             return;
         }
-        lines.add("CRITERIA, on the worst of the whole line (max, clr: the absorber's force)");
+        lines.add("CRITERIA, on the worst of the whole line (b: by balance, t: in time; max, clr:");
+        lines.add("the absorber's force" + (open() ? "; OPEN: not evaluated)" : ")"));
         int most = Math.min(MOST_CRITERIA, result.criteria().size());
         result.criteria().subList(0, most).forEach(this::criterion);
         if (result.criteria().size() > most) {
             lines.add("  and " + (result.criteria().size() - most) + " more: see the report");
         }
+    }
+
+    private boolean open() {
+        return result.criteria().stream().anyMatch(c -> c.result().status() == Status.NOT_EVALUATED);
     }
 
     private void criterion(AssessedCriterion c) {
@@ -216,12 +221,12 @@ public final class FirstScreen {
                 switch (r.status()) {
                     case MET -> "met";
                     case NOT_MET -> "NOT MET";
-                    case NOT_EVALUATED -> "NOT EVAL.";
+                    case NOT_EVALUATED -> "OPEN";
                 };
         String numbers =
                 Double.isNaN(r.ratio()) ? "" : bare(r.unit(), r.demand()) + " of " + number(r.unit(), r.capacity());
         String why = r.governing()
-                .map(e -> (e.arrest().method() == Method.ENERGY_BALANCE ? "bal. " : "time ") + where(e.fallCase()))
+                .map(e -> (e.arrest().method() == Method.ENERGY_BALANCE ? "b " : "t ") + where(e.fallCase()))
                 .orElse("");
         if (r.status() == Status.NOT_EVALUATED && numbers.isEmpty()) {
             numbers = r.reason();
@@ -229,7 +234,7 @@ public final class FirstScreen {
         }
         lines.add(String.format(
                 Locale.ROOT,
-                "%-9s%-21.20s%-18s %s",
+                "%-8s%-21.20s%-17s %s",
                 verdict,
                 InertText.name(r.criterion().id()),
                 numbers,
@@ -244,20 +249,51 @@ public final class FirstScreen {
             return;
         }
         lines.add("WARNINGS");
-        int room = LINES - lines.size();
-        int shown = all.size() <= room ? all.size() : room - 1;
-        for (Warning each : all.subList(0, shown)) {
-            String numbers = Double.isNaN(each.value())
-                    ? ""
-                    : ": " + number(each.unit(), each.value())
-                            + (Double.isNaN(each.limit()) ? "" : " against " + number(each.unit(), each.limit()));
-            boolean named = Double.isNaN(each.value());
-            lines.add(
-                    "- " + (named ? InertText.name(each.where()) + ": " : "") + InertText.name(each.text()) + numbers);
+        int shown = 0;
+        for (List<Warning> alike : result.warningsByKind()) {
+            List<String> text = wrapped("- " + warning(alike), "  ");
+            int left = all.size() - shown - alike.size();
+            if (lines.size() + text.size() + (left > 0 ? 1 : 0) > LINES) {
+                break;
+            }
+            lines.addAll(text);
+            shown += alike.size();
         }
         if (shown < all.size()) {
-            lines.add("- and " + (all.size() - shown) + " more: see --full, the report or the result file");
+            lines.add("- and " + (all.size() - shown) + " more: see the report or the result file");
         }
+    }
+
+    /** One warning with its numbers; or several in the same words, with what they are about. */
+    private String warning(List<Warning> alike) {
+        Warning first = alike.get(0);
+        if (alike.size() > 1) {
+            return InertText.name(first.text()) + ": "
+                    + alike.stream().map(w -> InertText.name(w.subject())).collect(Collectors.joining(", "));
+        }
+        String numbers = Double.isNaN(first.value())
+                ? ""
+                : ": " + number(first.unit(), first.value())
+                        + (Double.isNaN(first.limit()) ? "" : " against " + number(first.unit(), first.limit()));
+        return InertText.name(first.subject() + ": " + first.text()) + numbers;
+    }
+
+    /** Lines of at most {@value #COLUMNS} columns; a word that is longer is cut. */
+    private static List<String> wrapped(String text, String indent) {
+        List<String> list = new ArrayList<>();
+        StringBuilder line = new StringBuilder();
+        for (String word : text.split(" ")) {
+            if (line.length() + 1 + word.length() > COLUMNS && line.length() > indent.length()) {
+                list.add(line.toString());
+                line.setLength(0);
+                line.append(indent).append(word);
+            } else {
+                line.append(line.length() == 0 || line.length() == indent.length() && !list.isEmpty() ? "" : " ")
+                        .append(word);
+            }
+        }
+        list.add(line.toString());
+        return list;
     }
 
     /** What does not fit a line is cut, with a mark. */

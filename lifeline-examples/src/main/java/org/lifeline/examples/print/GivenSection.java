@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.lifeline.design.envelope.Quantity;
 import org.lifeline.file.DesignFile;
 import org.lifeline.report.document.InertText;
 import org.lifeline.report.document.ReportBlock;
@@ -34,7 +35,7 @@ final class GivenSection {
             String keys = m.group("keys").isEmpty() ? "" : m.group("keys").substring(1);
             parts.computeIfAbsent(m.group("part"), p -> new LinkedHashMap<>())
                     .computeIfAbsent(keys, k -> new ArrayList<>())
-                    .add(pairMark(m.group("index")) + InertText.name(text));
+                    .add(pairMark(m.group("index")) + value(keys, text));
         });
         List<ReportBlock.Row> rows = new ArrayList<>();
         parts.forEach((part, values) -> {
@@ -81,6 +82,13 @@ final class GivenSection {
                 text.setLength(0);
             }
         }
+    }
+
+    /** A value as it was written; the key of a quantity in words. */
+    private static String value(String keys, String text) {
+        return keys.equals("demand")
+                ? Quantity.of(text).map(Quantity::words).orElse(InertText.name(text))
+                : InertText.name(text);
     }
 
     /** Values that belong in pairs, as the corners of a curve do, are marked by their place in the pair. */

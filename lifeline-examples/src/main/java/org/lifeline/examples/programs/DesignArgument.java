@@ -7,15 +7,21 @@ import org.lifeline.examples.cli.AnalyzeCommand;
 import org.lifeline.file.DesignFile;
 import org.lifeline.file.DesignReader;
 import org.lifeline.file.output.FileNames;
-import org.lifeline.file.units.Dimension;
-import org.lifeline.file.units.QuantityText;
+import org.lifeline.base.Dimension;
+import org.lifeline.base.unit.QuantityText;
 
 /** Reads what the programs on design files are given: the file, and quantities with their units. */
-final class DesignArgument {
+public final class DesignArgument {
     private DesignArgument() {}
 
-    /** The design file that is named first, or the demonstration design. */
-    static DesignFile read(String[] args) throws IOException {
+    /**
+     * The design file that is named first, or the demonstration design.
+     *
+     * @param args arguments of a program
+     * @return the design file
+     * @throws IOException if it cannot be read
+     */
+    public static DesignFile read(String[] args) throws IOException {
         if (args.length > 0) {
             try (InputStream in = Files.newInputStream(FileNames.path(args[0]))) {
                 return new DesignReader().read(in.readNBytes(DesignReader.LARGEST_FILE + 1));

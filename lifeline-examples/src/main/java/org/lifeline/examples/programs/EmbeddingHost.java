@@ -77,7 +77,7 @@ public final class EmbeddingHost {
             ArrestResult r = EnergyBalance.withDefaults().solve(line(each.pretension()), fall(each.place()));
             return String.format(
                     Locale.ROOT,
-                    "%-22s  end anchor %5.2f kN   post %5.2f kN   below the line %.2f m",
+                    "%-22s  end anchor %5.2f kN  post %5.2f kN  below the line %.2f m",
                     each.name(),
                     r.endAnchorLoad() / 1000,
                     r.anchorLoad("post") / 1000,

@@ -13,7 +13,7 @@ import org.lifeline.design.field.FieldCheck;
 import org.lifeline.design.field.FieldCheckResult;
 import org.lifeline.design.field.Measurement;
 import org.lifeline.file.DesignFile;
-import org.lifeline.file.units.Dimension;
+import org.lifeline.base.Dimension;
 
 /** A sag was measured on a line years after it was built: which pretension does it have now, and does it still do? */
 public final class FieldReading {

@@ -2,30 +2,47 @@ package org.lifeline.examples.programs;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import org.lifeline.file.output.FileNames;
 import org.lifeline.file.output.OutputSet;
 
-/** The arguments of a program that writes files: {@value #OVERWRITE} may stand anywhere among them. */
+/** The arguments of a program on a design: {@value #OVERWRITE} and the other options may stand anywhere among them. */
 final class FileArguments {
     /** Lets a program replace also files that are no former outputs of its own; designs never. */
     static final String OVERWRITE = "--overwrite";
 
-    private final List<String> plain;
-    private final boolean overwrite;
+    /** Looks at the stated falls alone instead of moving them along the line. */
+    static final String STATED_FALLS = "--stated-falls";
 
-    private FileArguments(List<String> plain, boolean overwrite) {
+    /** Does not confirm ends in time. */
+    static final String NO_MOTION = "--no-motion";
+
+    private final List<String> plain;
+    private final Set<String> options;
+
+    private FileArguments(List<String> plain, Set<String> options) {
         this.plain = plain;
-        this.overwrite = overwrite;
+        this.options = options;
     }
 
     static FileArguments of(String... args) {
         List<String> plain = new ArrayList<>(List.of(args));
-        boolean overwrite = plain.removeIf(OVERWRITE::equals);
-        return new FileArguments(List.copyOf(plain), overwrite);
+        Set<String> options = new HashSet<>();
+        for (String each : List.of(OVERWRITE, STATED_FALLS, NO_MOTION)) {
+            if (plain.removeIf(each::equals)) {
+                options.add(each);
+            }
+        }
+        return new FileArguments(List.copyOf(plain), Set.copyOf(options));
     }
 
-    /** The arguments without the option. */
+    boolean has(String option) {
+        return options.contains(option);
+    }
+
+    /** The arguments without the options. */
     String[] plain() {
         return plain.toArray(new String[0]);
     }
@@ -33,12 +50,12 @@ final class FileArguments {
     /** The outputs of a program whose first argument, if there is one, is the design that it reads. */
     OutputSet outputsOfDesign() {
         return plain.isEmpty()
-                ? OutputSet.of(overwrite)
-                : OutputSet.of(overwrite, new Path[] {FileNames.path(plain.get(0))});
+                ? OutputSet.of(has(OVERWRITE))
+                : OutputSet.of(has(OVERWRITE), new Path[] {FileNames.path(plain.get(0))});
     }
 
     /** The outputs of a program that reads nothing. */
     OutputSet outputs() {
-        return OutputSet.of(overwrite);
+        return OutputSet.of(has(OVERWRITE));
     }
 }

@@ -84,7 +84,7 @@ public final class Histories {
         for (SupportPeaks s : r.firstCatch().supports()) {
             System.out.println(String.format(
                     Locale.ROOT,
-                    "%-12s force %5.2f kN at %.2f s, tension %5.2f kN before and %5.2f kN behind",
+                    "%-12s force %5.2f kN at %.2f s, tension before %5.2f kN, behind %5.2f kN",
                     InertText.name(s.id()),
                     s.force().value() / 1000,
                     s.force().time(),

@@ -50,13 +50,13 @@ final class Lines {
                 ? InertText.plain(r.reason())
                 : String.format(
                         Locale.ROOT,
-                        "%10s / %10s = %.3f",
+                        "%9s / %9s = %.3f",
                         value(r.unit(), r.demand()),
                         value(r.unit(), r.capacity()),
                         r.ratio());
         return String.format(
                 Locale.ROOT,
-                "%-22s %-13s %s  [%s]",
+                "%-20s %-7s %s  %s",
                 InertText.name(r.criterion().id()),
                 r.status().words(),
                 numbers,

@@ -1,7 +1,14 @@
 package org.lifeline.examples.programs;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import org.lifeline.examples.handover.ClearanceTable;
+import org.lifeline.examples.handover.InstallationSheet;
+import org.lifeline.examples.handover.LineDataSheet;
+import org.lifeline.examples.handover.NumberOfWorkers;
+import org.lifeline.examples.handover.StructureLoads;
 
 /** The example programs by name. Immutable and thread-safe. */
 public final class Programs {
@@ -41,8 +48,7 @@ public final class Programs {
                             DESIGN,
                             "VARIABLE   what is looked for, with the two values that follow",
                             "FROM       its least value with unit",
-                            "TO         its largest value with unit",
-                            "everywhere  looks at the whole line, not at the stated falls alone"),
+                            "TO         its largest value with unit"),
                     SolveFor::main),
             new Program(
                     "map",
@@ -69,6 +75,7 @@ public final class Programs {
                     "Monte Carlo over pretension, friction, mass and force",
                     List.of(DESIGN, "CASES      how many cases", "FILE.csv   where all cases go"),
                     UncertainLine::main),
+            new Program("parts", "a study in several Java machines, put together", List.of(), StudyParts::main),
             new Program(
                     "transient-study",
                     "arrests in time beside the energy balance, over the span",
@@ -80,7 +87,32 @@ public final class Programs {
                     List.of(DESIGN, "FILE.csv   where the histories go", "FILE.svg   where the picture goes"),
                     Histories::main),
             new Program(
+                    "structure-loads",
+                    "loads for the steel: vectors with their partners, pulls to the side",
+                    List.of(DESIGN),
+                    StructureLoads::main),
+            new Program(
+                    "number-of-workers",
+                    "how many may be hooked on so that all criteria are met",
+                    List.of(DESIGN),
+                    NumberOfWorkers::main),
+            new Program(
+                    "clearance-table",
+                    "clearance along the line, and where to keep off",
+                    List.of(DESIGN),
+                    ClearanceTable::main),
+            new Program(
+                    "installation",
+                    "lengths to cut, take-up, constructional stretch, wrong readings",
+                    List.of(DESIGN),
+                    InstallationSheet::main),
+            new Program(
+                    "data-sheet", "the data sheet for a line, on one page", List.of(DESIGN), LineDataSheet::main),
+            new Program(
                     "embedding", "a host program with its own threads and progress", List.of(), EmbeddingHost::main));
+
+    /** The programs that move the falls of a design along its line unless they are told to keep to the stated ones. */
+    private static final Set<String> MOVING = Set.of("solve-for", "map", "study");
 
     private Programs() {}
 
@@ -105,9 +137,10 @@ public final class Programs {
      * @param main its main method
      */
     public record Program(String name, String task, List<String> takes, Main main) {
-        /** Copies the list. */
+        /** Copies the list; lines of the program are broken to the width of a terminal. */
         public Program {
             takes = List.copyOf(takes);
+            main = NarrowOutput.around(main);
         }
 
         /**
@@ -131,6 +164,25 @@ public final class Programs {
                 }
             }
             return Optional.empty();
+        }
+
+        /**
+         * The options that the program takes besides its arguments.
+         *
+         * @return the options; unmodifiable
+         */
+        public List<String> options() {
+            List<String> list = new ArrayList<>();
+            if (writesFiles()) {
+                list.add(FileArguments.OVERWRITE);
+            }
+            if (MOVING.contains(name)) {
+                list.add(FileArguments.STATED_FALLS);
+            }
+            if (name.equals("solve-for")) {
+                list.add(FileArguments.NO_MOTION);
+            }
+            return List.copyOf(list);
         }
 
         /**

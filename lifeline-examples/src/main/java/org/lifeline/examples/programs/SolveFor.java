@@ -3,17 +3,21 @@ package org.lifeline.examples.programs;
 import java.io.IOException;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Collectors;
 import org.lifeline.base.Interval;
+import org.lifeline.design.assessment.AssessedCriterion;
+import org.lifeline.design.assessment.Assessment;
+import org.lifeline.design.assessment.Basis;
 import org.lifeline.design.criteria.Criterion;
-import org.lifeline.design.envelope.DesignAnalysis;
-import org.lifeline.design.envelope.Envelope;
+import org.lifeline.design.criteria.Status;
 import org.lifeline.design.variable.DesignVariable;
 import org.lifeline.design.variable.DesignVariables;
 import org.lifeline.design.variable.FeasibleInterval;
 import org.lifeline.design.variable.FeasibleResult;
 import org.lifeline.design.variable.FeasibleSearch;
+import org.lifeline.examples.cli.Progress;
 import org.lifeline.file.DesignFile;
-import org.lifeline.file.units.Dimension;
+import org.lifeline.base.Dimension;
 import org.lifeline.model.LifelineDesign;
 import org.lifeline.report.document.InertText;
 
@@ -25,40 +29,57 @@ public final class SolveFor {
      * Prints the feasible ranges of some variables.
      *
      * @param args nothing; or a design file, then {@code pretension}, {@code span-length}, {@code elevation},
-     *     {@code anchor-capacity} or {@code deployment-force} with its bounds, such as {@code "0.5 kN" "4 kN"}, and
-     *     {@code everywhere} to move the falls along the whole line
+     *     {@code anchor-capacity} or {@code deployment-force} with its bounds, such as {@code "0.5 kN" "4 kN"};
+     *     {@code --stated-falls} keeps to the stated falls, {@code --no-motion} leaves out the look in time at the ends
      * @throws IOException if the file cannot be read
      */
     public static void main(String[] args) throws IOException {
-        DesignFile file = DesignArgument.read(args);
-        List<DesignVariable> variables = args.length >= 4
-                ? List.of(variable(args))
+        FileArguments given = FileArguments.of(args);
+        DesignFile file = DesignArgument.read(given.plain());
+        boolean named = given.plain().length >= 4;
+        List<DesignVariable> variables = named
+                ? List.of(variable(given.plain()))
                 : List.of(
                         DesignVariables.pretension(Interval.of(300, 8e3)),
-                        DesignVariables.anchorCapacity(Interval.of(10e3, 60e3)),
                         DesignVariables.lineElevation(Interval.of(8.4, 10.4)),
-                        DesignVariables.inlineActivation("hoist tower", Interval.of(4e3, 20e3)),
-                        DesignVariables.workersTogether(Interval.of(1, 4)));
-        boolean everywhere = args.length > 4 && args[4].equals("everywhere");
-        FeasibleSearch search = FeasibleSearch.withCriteria(file.criteria())
-                .withAnalysis(everywhere ? Envelope.withDefaults() : DesignAnalysis.withDefaults());
-        System.out.println(
-                everywhere
-                        ? "Falls anywhere on the line. By ENERGY BALANCE alone; analyze looks in time as well."
-                        : "The STATED FALLS BY ENERGY BALANCE; analyze looks at the whole line and in time.");
-        System.out.println("Criteria: "
-                + String.join(
-                        ", ",
-                        file.criteria().stream()
-                                .map(Criterion::id)
-                                .map(InertText::name)
-                                .toList()));
-        System.out.println(
-                "All are met between the ends below. In parentheses: what closes an end, a criterion that is not met"
-                        + " beyond it,");
-        System.out.println("or the bound of the search.");
-        for (DesignVariable each : variables) {
-            print(search, file.design(), each);
+                        DesignVariables.anchorCapacity(Interval.of(10e3, 60e3)));
+        try (LineScope scope = LineScope.of(given.has(FileArguments.STATED_FALLS))) {
+            boolean inTime = named
+                    && !scope.isStatedFalls()
+                    && !given.has(FileArguments.NO_MOTION)
+                    && file.basis() != Basis.ENERGY_BALANCE;
+            System.out.println(scope.words());
+            System.out.println(
+                    inTime
+                            ? "Each end is then assessed in time as well."
+                            : "The ends are NOT LOOKED AT IN TIME"
+                                    + (named ? "." : "; they are where one variable is named."));
+            System.out.println("Criteria: "
+                    + file.criteria().stream()
+                            .map(Criterion::id)
+                            .map(InertText::name)
+                            .collect(Collectors.joining(", ")));
+            System.out.println(
+                    "All are met between the ends below. In parentheses: what closes an end, a criterion that is not met"
+                            + " beyond it,");
+            System.out.println("or the bound of the search.");
+            FeasibleSearch search = FeasibleSearch.withCriteria(file.criteria())
+                    .withAnalysis(scope.analysis())
+                    .withProgress(new Progress(System.err, System::nanoTime));
+            Assessment assessment = Assessment.withDefaults()
+                    .withCriteria(file.criteria())
+                    .withBasis(file.basis())
+                    .withExecutor(scope.threads())
+                    .withProgress(new Progress(System.err, System::nanoTime));
+            for (DesignVariable each : variables) {
+                FeasibleResult r = search.solve(file.design(), each);
+                print(r);
+                if (inTime) {
+                    r.intervals()
+                            .forEach(i -> List.of(i.low(), i.high())
+                                    .forEach(end -> inTime(assessment, each.apply(file.design(), end.value()), end)));
+                }
+            }
         }
     }
 
@@ -78,8 +99,19 @@ public final class SolveFor {
         };
     }
 
-    private static void print(FeasibleSearch search, LifelineDesign design, DesignVariable variable) {
-        FeasibleResult r = search.solve(design, variable);
+    private static void inTime(Assessment assessment, LifelineDesign design, FeasibleInterval.End end) {
+        String notMet = assessment.solve(design).criteria().stream()
+                .map(AssessedCriterion::result)
+                .filter(c -> c.status() != Status.MET)
+                .map(c -> InertText.name(c.criterion().id()) + " " + c.status().words()
+                        + (Double.isNaN(c.ratio()) ? "" : String.format(Locale.ROOT, " (ratio %.3f)", c.ratio())))
+                .collect(Collectors.joining(", "));
+        System.out.println(String.format(
+                Locale.ROOT, "  at %.5g in time: %s", end.value(), notMet.isEmpty() ? "all met" : notMet));
+    }
+
+    private static void print(FeasibleResult r) {
+        DesignVariable variable = r.variable();
         System.out.println();
         System.out.println(String.format(
                 Locale.ROOT,
@@ -95,6 +127,9 @@ public final class SolveFor {
                     end(i.low()),
                     i.high().value(),
                     end(i.high())));
+        }
+        if (!r.isComplete()) {
+            System.out.println("  THE SEARCH WAS ENDED EARLY: it says nothing of values that it did not try");
         }
         r.noneBecause().ifPresent(why -> System.out.println("  none: " + InertText.plain(why)));
         r.notEvaluated().forEach(open -> System.out.println("  says nothing of " + InertText.plain(open)));

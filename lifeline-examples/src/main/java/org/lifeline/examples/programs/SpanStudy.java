@@ -77,7 +77,7 @@ public final class SpanStudy {
                 "A fall of 100 kg in the middle of a line installed with a sag of one hundredth of the span.");
         System.out.println(
                 "Loads with the maximum deployment force, sag and clearance with the clearance deployment force.");
-        System.out.println("span [m]   anchor load [kN]   arrest force [kN]   sag [m]   clearance below the line [m]");
+        System.out.println("span [m]  anchor load [kN]  arrest force [kN]  sag [m]  clearance below [m]");
         for (int i = 0; i < n; i++) {
             span[i] = 4.0 * (i + 1);
             // Installed with a sag of 1 % of the span; the fall in the middle.
@@ -101,7 +101,7 @@ public final class SpanStudy {
             clearance[i] = distances.clearance().requiredBelowLine();
             System.out.printf(
                     Locale.ROOT,
-                    "%8.0f   %16.2f   %17.2f   %7.2f   %27.2f%n",
+                    "%8.0f  %16.2f  %17.2f  %7.2f  %20.2f%n",
                     span[i],
                     anchor[i] / 1000,
                     arrest[i] / 1000,

@@ -64,7 +64,7 @@ public final class SyntheticRope {
             ArrestResult r = EnergyBalance.withDefaults().solve(line, fall);
             System.out.printf(
                     Locale.ROOT,
-                    "%-16s anchor %5.2f kN  arrest %.2f kN  descent %.2f m  required below the line %.2f m%n",
+                    "%-15s anchor %5.2f kN arrest %.2f kN descent %.2f m clearance %.2f m%n",
                     cable.name(),
                     r.endAnchorLoad() / 1000,
                     r.arrestForce() / 1000,

@@ -48,7 +48,7 @@ public final class TransientStudy {
 
     private static void print(String title, Connection connection) {
         System.out.println(title + ": in time / by energy balance; peak of the tension in time after the catch");
-        System.out.println("span [m]   arrest force [kN]   tension [kN]      total fall [m]   peak after [ms]");
+        System.out.println("span [m]   arrest force [kN]   tension [kN]      total fall [m]  peak after [ms]");
         for (double span : new double[] {6, 12, 20, 32}) {
             TransientResult r = fall(span, connection);
             ArrestResult motion = r.arrest();
@@ -57,7 +57,7 @@ public final class TransientStudy {
                     Math.sqrt(2 * motion.freeFall() / r.arrest().line().gravity());
             System.out.println(String.format(
                     Locale.ROOT,
-                    "%8.0f   %8.2f / %-8.2f %7.1f / %-7.1f %7.2f / %-7.2f %10.0f",
+                    "%8.0f   %8.2f / %-8.2f %7.1f / %-7.1f %7.2f / %-7.2f %9.0f",
                     span,
                     motion.arrestForce() / 1000,
                     balance.arrestForce() / 1000,

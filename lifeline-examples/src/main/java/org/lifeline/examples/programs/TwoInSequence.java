@@ -69,10 +69,11 @@ public final class TwoInSequence {
                         .faller(second)
                         .hanging(first, left)
                         .build());
+        System.out.printf("%-28s %10s %9s %11s %12s%n", "", "line at", "free fall", "end anchor", "lowest point");
         for (ArrestResult r : new ArrestResult[] {one, alone, two}) {
             System.out.printf(
                     Locale.ROOT,
-                    "%-28s  line before %6.3f m  free fall %.2f m  end anchor %5.2f kN  lowest point %.2f m%n",
+                    "%-28s %8.3f m %7.2f m %8.2f kN %10.2f m%n",
                     r.fall().id(),
                     r.attachmentBefore().z(),
                     r.freeFall(),

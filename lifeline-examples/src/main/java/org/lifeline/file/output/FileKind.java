@@ -11,6 +11,8 @@ public enum FileKind {
     RESULT("result file", "\\s*\\{\\s*\"format\"\\s*:\\s*\"org\\.lifeline\\.result/"),
     /** The calculation report as HTML. */
     REPORT_PAGE("report as HTML", "<!DOCTYPE html>(?s:.{0,2000})<title>Calculation report"),
+    /** The page that computes a line in a browser. */
+    EXPLORER_PAGE("page for a browser", "<!DOCTYPE html>(?s:.{0,2000})<title>A lifeline to turn and look at"),
     /** The calculation report as text. */
     REPORT_TEXT("report as text", "Calculation report: "),
     /** A picture. */

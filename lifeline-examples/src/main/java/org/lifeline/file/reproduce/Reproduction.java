@@ -16,13 +16,14 @@ import org.lifeline.base.ProgressListener;
 import org.lifeline.design.assessment.Assessment;
 import org.lifeline.design.assessment.MotionScope;
 import org.lifeline.design.envelope.DesignAnalysis;
-import org.lifeline.examples.arrests.AssessedRun;
-import org.lifeline.examples.arrests.DesignRun;
-import org.lifeline.examples.arrests.IndependentCheck;
-import org.lifeline.examples.criteria.CriteriaCheck;
+import org.lifeline.file.result.AssessedRun;
+import org.lifeline.file.result.DesignRun;
+import org.lifeline.file.result.IndependentCheck;
+import org.lifeline.file.result.CriteriaCheck;
 import org.lifeline.file.DesignFile;
-import org.lifeline.file.ResultProvenance;
-import org.lifeline.file.ResultWriter;
+import org.lifeline.file.LibraryVersion;
+import org.lifeline.file.result.ResultProvenance;
+import org.lifeline.file.result.ResultWriter;
 import org.lifeline.verify.Verifier;
 
 /**
@@ -57,7 +58,16 @@ public final class Reproduction {
     }
 
     /**
-     * The reproduction by a version of the library.
+     * The reproduction by this version of the library.
+     *
+     * @return the reproduction, with {@link #DEFAULT_TOLERANCE}
+     */
+    public static Reproduction withDefaults() {
+        return by(LibraryVersion.text());
+    }
+
+    /**
+     * The reproduction by a version of the library that its caller names.
      *
      * @param libraryVersion the version that computes
      * @return the reproduction, with {@link #DEFAULT_TOLERANCE}
@@ -243,10 +253,10 @@ public final class Reproduction {
         DesignRun run = assessed.run();
         byte[] bytes = new ResultWriter(libraryVersion, design.sha256())
                 .write(
-                        assessed,
+                        assessed.handingOver(design.handover()),
                         CriteriaCheck.evaluate(run, design.criteria()),
                         IndependentCheck.of(run.arrests()),
-                        ResultProvenance.of("", Map.of(), design));
+                        ResultProvenance.of("", Map.of(), design.hashes().content()));
         List<String> failed = assessed.assessment().checks().stream()
                 .filter(c -> !c.passed())
                 .map(c -> "assessment, " + c.fallCase().describe() + ": "

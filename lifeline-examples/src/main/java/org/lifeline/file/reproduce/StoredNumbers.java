@@ -74,7 +74,7 @@ final class StoredNumbers {
             fall.ifPresent(f -> forces(where, a, f, cableWeight));
             fall.ifPresent(f -> energy(where, a, f));
         }
-        account(where, a);
+        account(where, a, fall.isPresent() && fall.get().fallers().size() > 1);
         distances(where, a);
         clearance(where + ".clearance", a);
     }
@@ -205,7 +205,8 @@ final class StoredNumbers {
         add(where, "the line takes no more than load times descent", Math.max(0, line - load * descent), free, BALANCE);
     }
 
-    private void account(String where, JsonNode a) {
+    /** The account of several who fall together may be a bound (decision 33): then the line takes more than the fall gives. */
+    private void account(String where, JsonNode a, boolean together) {
         JsonNode e = a.path("energy");
         double parts = number(e, "line")
                 + number(e, "connection")
@@ -216,8 +217,10 @@ final class StoredNumbers {
         boolean moving = moving(a);
         add(
                 where + ".energy",
-                "the parts add up to the energy of the fall",
-                free - parts,
+                together
+                        ? "the parts add up to no less than the energy of the fall"
+                        : "the parts add up to the energy of the fall",
+                together ? Math.max(0, free - parts) : free - parts,
                 free,
                 moving ? DRIFT : BALANCE);
         add(where + ".energy", "the residual is what is left over", free - parts - number(e, "residual"), free, TIGHT);

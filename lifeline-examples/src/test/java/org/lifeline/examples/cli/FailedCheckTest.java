@@ -13,7 +13,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.lifeline.analysis.ArrestResult;
 import org.lifeline.design.assessment.Assessment;
-import org.lifeline.examples.arrests.AssessedRun;
+import org.lifeline.file.result.AssessedRun;
 import picocli.CommandLine;
 
 /** A result that breaks a law ends the program with a code of its own, is named, and is flagged in the result file. */

@@ -21,10 +21,10 @@ import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.lifeline.examples.TestFiles;
-import org.lifeline.examples.arrests.DesignRun;
-import org.lifeline.examples.criteria.CriteriaCheck;
+import org.lifeline.file.result.DesignRun;
+import org.lifeline.file.result.CriteriaCheck;
 import org.lifeline.file.DesignFile;
-import org.lifeline.file.ResultWriter;
+import org.lifeline.file.result.ResultWriter;
 import org.lifeline.file.reproduce.Reproduction;
 import org.lifeline.file.reproduce.Verdict;
 

@@ -6,12 +6,13 @@ import static org.assertj.core.api.Assertions.within;
 import java.math.BigDecimal;
 import java.util.Arrays;
 import java.util.List;
+import java.util.regex.Pattern;
 import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.lifeline.examples.TestFiles;
-import org.lifeline.examples.arrests.DesignRun;
+import org.lifeline.file.result.DesignRun;
 import org.lifeline.file.DesignFile;
 import org.lifeline.report.TextReport;
 import org.lifeline.report.document.ReportBlock;
@@ -105,6 +106,35 @@ class DesignReportTest {
             assertThat(print(name, units).lines())
                     .filteredOn(line -> line.codePointCount(0, line.length()) > 80)
                     .isEmpty();
+        }
+    }
+
+    /** Names of the program: words in capitals joined by underscores, words with a capital inside; units are not names. */
+    private static final Pattern IDENTIFIER =
+            Pattern.compile("\\b[A-Z]{2,}_[A-Z_]+\\b|\\b[a-z]{3,}[A-Z][A-Za-z]+\\b|\\bPRETENSION\\b|[a-z]+/[a-z]+\\.md");
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "demo-design.json",
+                "designs/every-alternative.json",
+                "independent/one-hangs-second-falls.design.json",
+                "independent/soft-line-two-absorbers.design.json"
+            })
+    void noNameOfTheProgramStandsInAReport(String name) {
+        ReportDocument document = full(name, UnitChoice.SI);
+        assertThat(TextReport.write(document).lines())
+                .filteredOn(line -> IDENTIFIER.matcher(line).find())
+                .isEmpty();
+    }
+
+    @Test
+    void aNameOfTheProgramIsFound() {
+        for (String each : List.of("stated PRETENSION", "clearanceMargin ≥ 0.1 m", "END_ANCHOR_LOAD", "theory/arrest.md")) {
+            assertThat(IDENTIFIER.matcher(each).find()).as(each).isTrue();
+        }
+        for (String each : List.of("10 kN", "MET", "NOT MET", "US customary", "SHA-256", "OSHA", "z_b2")) {
+            assertThat(IDENTIFIER.matcher(each).find()).as(each).isFalse();
         }
     }
 

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.PrintStream;
@@ -58,11 +59,13 @@ class DesignProgramsTest {
         Path picture = folder.resolve("map.svg");
         Path file = folder.resolve("gallery.json");
         Files.write(file, TestFiles.bytes("independent/conveyor-gallery.design.json"));
-        assertThat(output(TwoVariables::main, file.toString(), picture.toString()))
-                .contains("drawn:");
+        assertThat(output(TwoVariables::main, file.toString(), picture.toString(), "--stated-falls"))
+                .contains("drawn:", "STATED FALLS ALONE");
         assertThat(Files.readString(picture))
-                .contains("elevation of the first support [m]", "pretension [kN]", "all met", "cannot be analysed");
-        assertThat(output(TwoVariables::main, file.toString()))
+                .contains("elevation of the first support [m]", "pretension [kN]", "all met by energy balance",
+                        "cannot be analysed",
+                        "STATED FALLS ALONE");
+        assertThat(output(TwoVariables::main, file.toString(), "--stated-falls"))
                 .contains("says nothing of us-osha-hll-factor: post 2: its capacity is not given");
     }
 
@@ -73,11 +76,15 @@ class DesignProgramsTest {
         String design = file.toString();
         for (String name : List.of("pretension", "span-length", "elevation", "anchor-capacity", "deployment-force")) {
             boolean length = name.equals("span-length") || name.equals("elevation");
-            String out = output(SolveFor::main, design, name, length ? "11 m" : "2 kN", length ? "13 m" : "3 kN");
-            assertThat(out).as(name).contains("Criteria: us-osha-hll-factor", "looked for from");
+            String out = output(
+                    SolveFor::main, design, name, length ? "11 m" : "2 kN", length ? "13 m" : "3 kN", "--stated-falls");
+            assertThat(out).as(name).contains("Criteria: us-osha-hll-factor", "looked for from", "STATED FALLS ALONE");
         }
-        assertThat(output(SolveFor::main, design, "pretension", "2 kN", "3 kN", "everywhere"))
-                .contains("Falls anywhere on the line.");
+        ObjectNode small = (ObjectNode) TestFiles.tree("independent/silo-roof-gripped-middle.design.json");
+        small.putArray("criteria").add("us-osha-maf");
+        Path one = Files.writeString(folder.resolve("small.json"), small.toString());
+        assertThat(output(SolveFor::main, one.toString(), "pretension", "2 kN", "3 kN"))
+                .contains("WHOLE LINE", "Each end is then assessed in time", "from 2000.0 (bound)", " in time: ");
         assertThatThrownBy(() -> output(SolveFor::main, design, "colour", "2 kN", "3 kN"))
                 .hasMessageContaining("no variable is called colour");
         assertThatThrownBy(() -> output(SolveFor::main, design, "pretension", "2 m", "3 kN"))

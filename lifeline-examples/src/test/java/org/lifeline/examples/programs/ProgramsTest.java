@@ -10,6 +10,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
@@ -86,7 +87,10 @@ class ProgramsTest {
     @Test
     void resultsStayWhatTheyTeach() {
         Map<String, String> out = new HashMap<>();
-        Programs.all().forEach(p -> out.put(p.name(), output(p.main())));
+        Programs.all().stream()
+                .filter(p -> List.of("single-span", "yielding-posts", "corner", "synthetic-rope", "embedding")
+                        .contains(p.name()))
+                .forEach(p -> out.put(p.name(), output(p.main())));
         assertThat(numbers(out, "single-span", "arrest force on the worker")).containsExactly(3.20, 6.00);
         // Softer posts: less load, more clearance.
         double rigid = numbers(out, "yielding-posts", "rigid")[0];

@@ -18,12 +18,12 @@ import java.util.function.Consumer;
 import org.junit.jupiter.api.Test;
 import org.lifeline.design.assessment.Assessment;
 import org.lifeline.examples.TestFiles;
-import org.lifeline.examples.arrests.AssessedRun;
-import org.lifeline.examples.arrests.IndependentCheck;
-import org.lifeline.examples.criteria.CriteriaCheck;
+import org.lifeline.file.result.AssessedRun;
+import org.lifeline.file.result.IndependentCheck;
+import org.lifeline.file.result.CriteriaCheck;
 import org.lifeline.file.DesignFile;
-import org.lifeline.file.ResultProvenance;
-import org.lifeline.file.ResultWriter;
+import org.lifeline.file.result.ResultProvenance;
+import org.lifeline.file.result.ResultWriter;
 
 /** The result file with an assessment: its schema, and that a change anywhere in it is found. */
 class AssessedResultTest {
@@ -35,7 +35,7 @@ class AssessedResultTest {
                     RUN,
                     CriteriaCheck.evaluate(RUN.run(), FILE.criteria()),
                     IndependentCheck.of(RUN.run().arrests()),
-                    ResultProvenance.of("unknown", Map.of("motion", "followed"), FILE));
+                    ResultProvenance.of("unknown", Map.of("motion", "followed"), FILE.hashes().content()));
 
     @Test
     void theFileFollowsItsSchema() {

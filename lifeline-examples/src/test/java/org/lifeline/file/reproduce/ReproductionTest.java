@@ -18,11 +18,11 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.lifeline.examples.TestFiles;
-import org.lifeline.examples.arrests.DesignRun;
-import org.lifeline.examples.criteria.CriteriaCheck;
+import org.lifeline.file.result.DesignRun;
+import org.lifeline.file.result.CriteriaCheck;
 import org.lifeline.file.DesignFile;
 import org.lifeline.file.DesignReader;
-import org.lifeline.file.ResultWriter;
+import org.lifeline.file.result.ResultWriter;
 
 /** Tells right results from tampered, cut-off, older and foreign ones. */
 class ReproductionTest {

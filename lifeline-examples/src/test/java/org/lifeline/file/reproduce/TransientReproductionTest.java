@@ -14,10 +14,10 @@ import org.junit.jupiter.params.provider.ValueSource;
 import org.lifeline.analysis.Method;
 import org.lifeline.design.envelope.DesignAnalysis;
 import org.lifeline.examples.TestFiles;
-import org.lifeline.examples.arrests.DesignRun;
-import org.lifeline.examples.criteria.CriteriaCheck;
+import org.lifeline.file.result.DesignRun;
+import org.lifeline.file.result.CriteriaCheck;
 import org.lifeline.file.DesignFile;
-import org.lifeline.file.ResultWriter;
+import org.lifeline.file.result.ResultWriter;
 
 /** Results of arrests in time: right ones, tampered, cut-off, older and foreign ones. */
 class TransientReproductionTest {

@@ -1,0 +1,159 @@
+package org.lifeline.base;
+
+/**
+ * The rules that inputs of the library are held to, beside the {@linkplain PlausibleRange ranges}. Names do not change
+ * within a major version; sentences may.
+ *
+ * <p>Immutable and thread-safe.
+ *
+ * @since 1.0.0
+ */
+public enum InputRule implements ViolationCode {
+    /** Something that is needed was not given. */
+    MISSING("must be given"),
+    /** A number that must be finite and above zero. */
+    NOT_ABOVE_ZERO("must be a finite number above zero"),
+    /** A number that must be finite and not negative. */
+    NEGATIVE("must be a finite number that is not negative"),
+    /** A number that must be finite. */
+    NOT_FINITE("must be a finite number"),
+    /** A number outside the range that the rule allows. */
+    OUTSIDE_RANGE("must lie from {0} to {1}"),
+    /** A number that must lie inside a range, its ends left out. */
+    NOT_INSIDE_RANGE("must lie above {0} and below {1}"),
+    /** A number that must be above one bound and at most another. */
+    NOT_ABOVE_AND_AT_MOST("must be above {0} and at most {1}"),
+    /** A whole number below the least that is allowed. */
+    BELOW_LEAST("must be at least {0}"),
+    /** A name that is empty or blank. */
+    BLANK("must not be blank"),
+    /** A name that is used twice. */
+    NOT_UNIQUE("must not be used twice"),
+    /** An id that another support has. */
+    ID_TAKEN("is the id of {0} as well"),
+    /** The upper end of a range lies below its lower end. */
+    RANGE_REVERSED("must not lie below low ({0})"),
+    /** A list that must not be empty. */
+    EMPTY("must name at least one {0}"),
+    /** A line with fewer than two supports. */
+    TOO_FEW_SUPPORTS("must have at least two"),
+    /** A first or last support that is no end anchor. */
+    END_ANCHOR_NEEDED("the first and the last support must be end anchors"),
+    /** An end anchor between the first and the last support. */
+    END_ANCHOR_INSIDE("only the first and the last support may be end anchors"),
+    /** A span that is steeper than the model takes. */
+    SPAN_TOO_STEEP("the span before it must not be steeper than 80° (run {0} m, rise {1} m)"),
+    /** A position with a coordinate that is not finite. */
+    POSITION_NOT_FINITE("must be three finite numbers"),
+    /** The number of a span that the line does not have. */
+    NO_SUCH_SPAN("must be a span from 1 to {0}"),
+    /** The number of a support that the line does not have. */
+    NO_SUCH_SUPPORT_NUMBER("must be the number of a support from 0 to {0}"),
+    /** An id that no support of the line has. */
+    NO_SUCH_SUPPORT("must be the id of a support of the line"),
+    /** A station outside its span. */
+    STATION_OUTSIDE_SPAN("must lie inside the span, above 0 m and below {0} m"),
+    /** A length of cable from the first anchor that the cable does not have. */
+    LENGTH_OUTSIDE_CABLE("must lie above 0 m and below the unstretched length of the cable between its ends, {0} m"),
+    /** An in-line absorber at an anchor that the cable passes. */
+    INLINE_ABSORBER_INSIDE("only an end anchor can carry an in-line absorber"),
+    /** A passage at an end anchor. */
+    PASSAGE_AT_END("an end anchor holds the cable; only an intermediate anchor is passed"),
+    /** A stiffness that is not above zero. */
+    STIFFNESS_NOT_ABOVE_ZERO("must be above zero (leave it out where the anchor is rigid)"),
+    /** A stiffness of a start, a stop or an absorber that is not above zero. */
+    RATE_NOT_ABOVE_ZERO("must be above zero (leave it out for a rigid {0})"),
+    /** A coefficient of friction out of range. */
+    FRICTION_RANGE("must be a coefficient of friction from 0 to 2"),
+    /** A number that counts from one. */
+    COUNT_FROM_ONE("must be 1 or more"),
+    /** A number that must not be below zero. */
+    COUNT_FROM_ZERO("must not be negative"),
+    /** Mass and weight of the cable: not exactly one given. */
+    MASS_OR_WEIGHT("give exactly one of massPerLength and weightPerLength (or a ropeClass with diameter)"),
+    /** Stiffness of the cable: not exactly one way given. */
+    ONE_STIFFNESS("give exactly one of axialStiffness, elasticModulus with metallicArea, and loadElongation"),
+    /** A modulus without a cross-section. */
+    AREA_NEEDED("must be given together with elasticModulus"),
+    /** A rope class without a diameter. */
+    DIAMETER_NEEDED("needs the diameter as well"),
+    /** A tensile grade without a rope class. */
+    ROPE_CLASS_NEEDED("is of use only together with a ropeClass"),
+    /** Too few corners of a curve. */
+    TOO_FEW_CORNERS("must have at least {0}"),
+    /** A load–elongation curve that does not start at the origin. */
+    CURVE_START("must start at no strain and no tension"),
+    /** A loading curve that does not start at extension 0. */
+    EXTENSION_START("must start at extension 0"),
+    /** A coordinate of a curve that must rise. */
+    NOT_RISING("must be larger than the {0} before it"),
+    /** A coordinate of a curve that must not fall. */
+    FALLING("must not be lower than the {0} before it"),
+    /** A loading curve without force. */
+    NO_FORCE("must reach a force above zero"),
+    /** A first rise that never meets the deployment force. */
+    RISE_TOO_SOFT("is so low that the deployment force is not reached within the maximum extension"),
+    /** A maximum force below the clearance force. */
+    MAXIMUM_BELOW_CLEARANCE("must not be lower than clearanceForce"),
+    /** An end of a range that lies before its start. */
+    BEFORE_START("must not lie before {0}"),
+    /** A model factor below 1 without a reason. */
+    REASON_NEEDED("must say why a factor is below 1"),
+    /** A worker named twice in one fall. */
+    WORKER_TWICE("must not be named twice in one fall"),
+    /** Fallers of one place who are attached in different ways. */
+    ATTACHMENT_DIFFERS("must be attached to the line in the same way as the others who fall at this place"),
+    /** A worker of a fall whom the design does not list. */
+    WORKER_UNKNOWN("is not among the workers of the design"),
+    /** A worker of a fall with other data than in the design. */
+    WORKER_DIFFERS("has other data than the worker of this id in the design, {0}"),
+    /** A connection that is too short to reach the line. */
+    OUT_OF_REACH("does not reach the line, which is {0}"),
+    /** A stated free fall that the connection cannot give. */
+    FREE_FALL_TOO_LONG("is more than the connection of {0} can give: {1}, from {2} above the line to as much below it"),
+    /** An installed tension beyond the strength of cable and terminations. */
+    TENSION_ABOVE_STRENGTH(
+            "is more than cable and terminations hold, {0} (breaking strength {1} N times termination efficiency {2})"),
+    /** An installed state that strains the cable beyond what its stiffness alone says. */
+    STRAIN_AT_INSTALLATION(
+            "would stretch the cable by {0} at installation; a cable given by its axial stiffness is taken"
+                    + " up to {1} (check axialStiffness, or give loadElongation)"),
+    /** A sag larger than the span. */
+    SAG_ABOVE_SPAN("must be at most the span of {0}"),
+    /** Much more cable than there is way along the supports. */
+    LENGTH_TOO_LONG("must be at most {0} times the distance along the supports of {1}"),
+    /** An installed state that no tension within bounds gives. */
+    INSTALLATION_NOT_FOUND("{0}"),
+    /** An in-line absorber that would deploy at installation. */
+    ABSORBER_ACTIVE_AT_INSTALLATION("must activate above the installed tension there, {0} N"),
+    /** A table column of another length. */
+    COLUMN_LENGTH("must have one number, or one for each of the {0} rows"),
+    /** A later fall that names hanging workers. */
+    HANGING_IN_LATER_FALL("must be named by the first fall"),
+    /** Settings that exclude each other. */
+    EXCLUDES("must not be asked for together with {0}"),
+    /** A worker who takes part in two falls of one motion. */
+    TAKES_PART_TWICE("must take part only once"),
+    /** A time that ends before the catch. */
+    TIME_TOO_SHORT("must be {0}"),
+    /** A text that is no quantity of the wanted dimension. */
+    NOT_A_QUANTITY("{0}"),
+    /** A rule in words of its own, see {@link Violation#rule()}. */
+    STATED("{0}");
+
+    private final String english;
+
+    InputRule(String english) {
+        this.english = english;
+    }
+
+    @Override
+    public String key() {
+        return name();
+    }
+
+    @Override
+    public String english() {
+        return english;
+    }
+}

@@ -1,0 +1,214 @@
+package org.lifeline.design.handover;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import org.lifeline.base.Interval;
+import org.lifeline.design.assessment.GoverningValue;
+import org.lifeline.design.clearance.ClearanceAlongLineResult;
+import org.lifeline.design.clearance.StationSteps;
+import org.lifeline.design.field.StringingRow;
+import org.lifeline.design.field.StringingTable;
+import org.lifeline.design.occupancy.OccupancyResult;
+import org.lifeline.model.Connection;
+import org.lifeline.model.LifelineDesign;
+import org.lifeline.model.Support;
+import org.lifeline.model.Worker;
+import org.lifeline.model.absorber.DeploymentForce;
+
+/**
+ * The data sheet for a line, from its assessment: what its users and those who change it must know, on one page.
+ *
+ * <p>Everything follows from the assessment and the other parts; what was not drawn up is not on it. Immutable and thread-safe.
+ */
+public final class DataSheet {
+    private final HandoverResult handover;
+
+    DataSheet(HandoverResult handover) {
+        this.handover = handover;
+    }
+
+    /**
+     * A connecting subsystem that is permitted: one of the design, by the values that it must keep.
+     *
+     * @param connection the subsystem
+     * @param freeFall largest free fall with it anywhere on the line [m]; NaN if no fall with it was computed
+     * @param forces deployment forces that it must keep between [N]: clearance force to maximum force
+     * @param users ids of the workers who use it
+     */
+    public record Permitted(Connection connection, double freeFall, Interval forces, List<String> users) {
+        /**
+         * Copies the list.
+         *
+         * @param connection the subsystem
+         * @param freeFall largest free fall [m]
+         * @param forces deployment forces [N]
+         * @param users ids of the workers
+         */
+        public Permitted {
+            users = List.copyOf(users);
+        }
+    }
+
+    /**
+     * What an anchor must hold.
+     *
+     * @param support id of the support
+     * @param load largest load on it, with the model factor [N]
+     * @param stated capacity that the design states [N]; NaN if it states none
+     */
+    public record AnchorLoad(String support, double load, double stated) {}
+
+    /**
+     * The parts that it is drawn from.
+     *
+     * @return the parts
+     */
+    public HandoverResult handover() {
+        return handover;
+    }
+
+    /**
+     * The design.
+     *
+     * @return the design
+     */
+    public LifelineDesign design() {
+        return handover.assessment().design();
+    }
+
+    /**
+     * How many users the line takes at once.
+     *
+     * @return the number that meets all criteria; empty if it was not looked for
+     */
+    public OptionalInt users() {
+        return handover.occupancy().map(o -> OptionalInt.of(o.inAll())).orElse(OptionalInt.empty());
+    }
+
+    /**
+     * How many users a span takes at once.
+     *
+     * @return the numbers in the order of the spans; empty if they were not looked for; unmodifiable
+     */
+    public List<Integer> usersInSpans() {
+        List<Integer> list = new ArrayList<>();
+        Optional<OccupancyResult> o = handover.occupancy();
+        for (int span = 1; o.isPresent() && span <= design().line().spans(); span++) {
+            list.add(o.get().inSpan(span));
+        }
+        return List.copyOf(list);
+    }
+
+    /**
+     * Masses of the workers, tools included, that were assessed.
+     *
+     * @return lightest and heaviest [kg]
+     */
+    public Interval masses() {
+        return handover.assessment().extremes().masses();
+    }
+
+    /**
+     * The connecting subsystems of the design.
+     *
+     * @return each different one once; unmodifiable
+     */
+    public List<Permitted> connections() {
+        Map<Connection, List<String>> users = new LinkedHashMap<>();
+        for (Worker w : design().workers()) {
+            users.computeIfAbsent(w.connection(), c -> new ArrayList<>()).add(w.id());
+        }
+        List<Permitted> list = new ArrayList<>();
+        users.forEach((c, ids) -> list.add(new Permitted(c, freeFall(c), forces(c), ids)));
+        return List.copyOf(list);
+    }
+
+    private static Interval forces(Connection c) {
+        double low = c.curve(DeploymentForce.CLEARANCE).activationForce();
+        double high = c.curve(DeploymentForce.MAXIMUM).activationForce();
+        return Interval.of(Math.min(low, high), Math.max(low, high));
+    }
+
+    private double freeFall(Connection c) {
+        // Of the computed arrests: stated ones and all that govern.
+        double most = Double.NaN;
+        for (GoverningValue g : handover.assessment().governing()) {
+            most = larger(most, g.extreme().arrest(), c);
+        }
+        for (org.lifeline.analysis.ArrestResult r : handover.assessment().stated().arrests()) {
+            most = larger(most, r, c);
+        }
+        return most;
+    }
+
+    private static double larger(double most, org.lifeline.analysis.ArrestResult r, Connection c) {
+        boolean ofIt = r.fall().fallers().stream().anyMatch(w -> w.connection().equals(c));
+        return ofIt && !(most >= r.freeFall()) ? r.freeFall() : most;
+    }
+
+    /**
+     * Clearance to keep below the line as installed, everywhere.
+     *
+     * @return distance [m], rounded up; of the whole line if the clearance along it was not drawn up
+     */
+    public OptionalDouble clearanceBelowLine() {
+        Optional<ClearanceAlongLineResult> along = handover.clearance();
+        if (along.isPresent()) {
+            return OptionalDouble.of(along.get().largestBelowLine());
+        }
+        Optional<GoverningValue> g = handover.assessment().governing("requiredBelowLine");
+        return g.isPresent()
+                ? OptionalDouble.of(StationSteps.COMMON.up(g.get().factored()))
+                : OptionalDouble.empty();
+    }
+
+    /**
+     * Where the line must not be used.
+     *
+     * @return distances along the line from its first support [m]; empty if there is no such place or the clearance along the line
+     *     was not drawn up; unmodifiable
+     */
+    public List<Interval> mustNotBeUsed() {
+        return handover.clearance()
+                .map(ClearanceAlongLineResult::mustNotBeUsed)
+                .orElse(List.of());
+    }
+
+    /**
+     * Pretension by temperature: what is read in the first span.
+     *
+     * @return one row a temperature in service; unmodifiable
+     */
+    public List<StringingRow> pretension() {
+        Interval tolerance = handover.installation()
+                .map(i -> i.request().tolerance())
+                .orElse(Interval.exactly(1));
+        return StringingTable.withDefaults()
+                .withTolerance(tolerance)
+                .solve(design().line(), design().temperatures())
+                .stream()
+                .filter(r -> r.span() == 1)
+                .toList();
+    }
+
+    /**
+     * What every anchor must hold.
+     *
+     * @return one row a support; unmodifiable
+     */
+    public List<AnchorLoad> anchors() {
+        List<AnchorLoad> list = new ArrayList<>();
+        for (Support s : design().line().supports()) {
+            handover.assessment()
+                    .governing("load on " + s.id())
+                    .ifPresent(g ->
+                            list.add(new AnchorLoad(s.id(), g.factored(), s.capacity().orElse(Double.NaN))));
+        }
+        return List.copyOf(list);
+    }
+}

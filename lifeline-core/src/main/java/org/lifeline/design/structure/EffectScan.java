@@ -1,0 +1,82 @@
+package org.lifeline.design.structure;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.lifeline.analysis.AttachmentLimit;
+import org.lifeline.analysis.EnergyBalance;
+import org.lifeline.base.InvalidInputException;
+import org.lifeline.base.NoEquilibriumException;
+import org.lifeline.design.envelope.ComputedCase;
+import org.lifeline.design.envelope.Envelope;
+import org.lifeline.design.envelope.FallCase;
+import org.lifeline.design.envelope.LoadCombination;
+import org.lifeline.internal.numeric.OrderedWork;
+import org.lifeline.model.Fall;
+import org.lifeline.model.LifelineDesign;
+import org.lifeline.model.Place;
+
+/**
+ * Moves the falls over the line once more, for the effects that the envelope does not search: shear, moment and torsion at
+ * bases, and forces across the line.
+ */
+final class EffectScan {
+    private final LifelineDesign design;
+    private final Envelope envelope;
+    private int evaluations;
+
+    EffectScan(LifelineDesign design, Envelope envelope) {
+        this.design = design;
+        this.envelope = envelope;
+    }
+
+    /** How many arrests were computed. */
+    int evaluations() {
+        return evaluations;
+    }
+
+    void run(GoverningLoads loads) {
+        for (Fall fall : Envelope.movingFalls(design)) {
+            for (LoadCombination each : envelope.combinations(design)) {
+                scan(fall, each, loads);
+                if (fall.canRun()) {
+                    scan(fall, each.held(), loads);
+                }
+            }
+        }
+    }
+
+    private void scan(Fall fall, LoadCombination combination, GoverningLoads loads) {
+        for (Place place : places()) {
+            OrderedWork.stopIfInterrupted();
+            FallCase fallCase = combination.of(fall.at(place));
+            AttachmentLimit limit = fallCase.attachmentLimit().orElse(AttachmentLimit.RUNNING);
+            try {
+                loads.add(new ComputedCase(
+                        fallCase,
+                        EnergyBalance.withDefaults()
+                                .withTemperature(combination.temperature())
+                                .withSide(combination.side())
+                                .withClearance(design.clearance())
+                                .withAttachmentLimit(limit)
+                                .solve(combination.line(), fallCase.fall())));
+                evaluations++;
+            } catch (InvalidInputException | NoEquilibriumException e) {
+                // The assessment lists what cannot be computed: its envelope visits the same cases.
+                continue;
+            }
+        }
+    }
+
+    private List<Place> places() {
+        List<Place> list = new ArrayList<>();
+        for (int span = 1; span <= design.line().spans(); span++) {
+            double run = design.line().run(span);
+            for (int i = 0; i < ScanParameters.STATIONS; i++) {
+                double share = 0.5 * (1 - Math.cos(Math.PI * (i + 0.5) / ScanParameters.STATIONS));
+                list.add(Place.of(span, run * share));
+            }
+        }
+        design.line().supports().forEach(s -> list.add(Place.atSupport(s.id())));
+        return list;
+    }
+}

@@ -1,0 +1,136 @@
+package org.lifeline.design.structure;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.lifeline.analysis.Method;
+import org.lifeline.base.Direction;
+import org.lifeline.base.Violations;
+import org.lifeline.design.assessment.AssessmentResult;
+import org.lifeline.design.assessment.Basis;
+import org.lifeline.design.assessment.FollowedArrest;
+import org.lifeline.design.envelope.ComputedCase;
+import org.lifeline.design.envelope.Envelope;
+import org.lifeline.design.envelope.Extreme;
+import org.lifeline.design.envelope.Extremes;
+import org.lifeline.model.LifelineDesign;
+import org.lifeline.model.Support;
+
+/**
+ * Loads for the structure that carries a line, from its assessment: for every support the largest of each effect with its
+ * simultaneous partner loads, as service loads and with the user's factors.
+ *
+ * <p>Looks at the stated falls, at all cases that govern by either method, and by energy balance once more along the whole
+ * line for what the envelope does not search. Immutable and thread-safe.
+ */
+public final class SupportLoads {
+    /**
+     * Angle of the pull across the line that is taken where none is stated [rad]: 15° to either side. An assumption that
+     * every report names; no source is known.
+     */
+    public static final double ASSUMED_ANGLE = Math.toRadians(15);
+
+    /** A pull flatter than this is no fall [rad]. */
+    private static final double FLATTEST = Math.toRadians(80);
+
+    private final double angle;
+    private final List<StatedFactor> factors;
+
+    private SupportLoads(double angle, List<StatedFactor> factors) {
+        this.angle = angle;
+        this.factors = factors;
+    }
+
+    /**
+     * With pulls up to {@link #ASSUMED_ANGLE} to either side and without factors.
+     *
+     * @return the analysis
+     */
+    public static SupportLoads withDefaults() {
+        return new SupportLoads(ASSUMED_ANGLE, List.of());
+    }
+
+    /**
+     * The same with another range of the pull's angle across the line.
+     *
+     * @param value largest angle from the vertical to either side [rad], from 0 to 80°
+     * @return the new analysis
+     * @throws org.lifeline.base.InvalidInputException if it lies outside
+     */
+    public SupportLoads withAngle(double value) {
+        new Violations()
+                .require(
+                        value >= 0 && value <= FLATTEST,
+                        "pullAngle",
+                        Violations.show(Math.toDegrees(value), "°"),
+                        "must lie from 0 to 80°")
+                .throwIfAny();
+        return new SupportLoads(value, factors);
+    }
+
+    /**
+     * The same with factors.
+     *
+     * @param value the user's factors, each with its source
+     * @return the new analysis
+     */
+    public SupportLoads withFactors(List<StatedFactor> value) {
+        return new SupportLoads(angle, List.copyOf(value));
+    }
+
+    /**
+     * Draws up the loads.
+     *
+     * @param assessment the assessment of the design
+     * @return the loads
+     */
+    public SupportLoadsResult solve(AssessmentResult assessment) {
+        LifelineDesign design = assessment.design();
+        GoverningLoads loads = new GoverningLoads(design, angles());
+        assessment.stated().cases().forEach(loads::add);
+        addExtremes(assessment.balance(), loads);
+        addExtremes(assessment.inTime(), loads);
+        assessment.followed().stream().map(SupportLoads::computed).forEach(loads::add);
+        EffectScan scan = new EffectScan(
+                design,
+                Envelope.withDefaults().withTolerances(assessment.envelope().tolerances()));
+        scan.run(loads);
+        boolean inTime = assessment.basis() != Basis.ENERGY_BALANCE;
+        return new SupportLoadsResult(
+                design,
+                new SupportLoadsResult.Asked(angle, factors),
+                loads.rows(Method.ENERGY_BALANCE),
+                inTime ? loads.rows(Method.TRANSIENT) : List.of());
+    }
+
+    private static ComputedCase computed(FollowedArrest followed) {
+        return new ComputedCase(followed.fallCase(), followed.arrest());
+    }
+
+    private static void addExtremes(Extremes extremes, GoverningLoads loads) {
+        List<Extreme> list = new ArrayList<>();
+        for (Support each : extremes.design().line().supports()) {
+            extremes.onSupport(each.id()).ifPresent(list::add);
+            for (Direction d : Direction.values()) {
+                extremes.onSupportToward(each.id(), d).ifPresent(list::add);
+            }
+        }
+        list.forEach(e -> loads.add(new ComputedCase(e.fallCase(), e.arrest())));
+    }
+
+    private double[] angles() {
+        if (angle == 0) {
+            return new double[] {0};
+        }
+        int n = ScanParameters.ANGLES;
+        double[] list = new double[n];
+        // Upright first: an effect that does not grow with the angle belongs to the upright pull.
+        int at = 1;
+        for (int i = 0; i < n; i++) {
+            double a = angle * (2.0 * i / (n - 1) - 1);
+            if (i != n / 2) {
+                list[at++] = a;
+            }
+        }
+        return list;
+    }
+}

@@ -1,0 +1,55 @@
+package org.lifeline.design.study.partial;
+
+import java.util.List;
+import org.lifeline.base.Violations;
+
+/**
+ * What is kept of one response.
+ *
+ * <p>Immutable and thread-safe.
+ *
+ * @param counts how many values lie where
+ * @param sums sums of values and products
+ * @param first the first {@value #FIRST_CASES} cases with a value, for rank correlations
+ */
+public record ResponsePartial(ValueCounts counts, ExactSums sums, List<KeptCase> first) {
+    /** Number of cases that are kept as they were drawn. */
+    public static final int FIRST_CASES = 4096;
+
+    /**
+     * Copies the list.
+     *
+     * @param counts how many values lie where
+     * @param sums sums of values and products
+     * @param first the first cases with a value
+     * @throws org.lifeline.base.InvalidInputException if the parts do not speak of the same number of cases
+     */
+    public ResponsePartial {
+        first = List.copyOf(first);
+        int quantities = sums.sums().size();
+        new Violations()
+                .require(
+                        counts.count() == sums.count(),
+                        "count",
+                        Long.toString(sums.count()),
+                        "must be that of the bins, " + counts.count())
+                .require(
+                        first.size() == Math.min(FIRST_CASES, sums.count()),
+                        "first",
+                        first.size() + " cases",
+                        "must be all cases with a value, up to " + FIRST_CASES)
+                .require(
+                        first.stream().allMatch(c -> c.values().size() == quantities),
+                        "first",
+                        "values",
+                        "must be those of " + quantities + " quantities each")
+                .throwIfAny();
+    }
+
+    ResponsePartial merged(ResponsePartial other) {
+        return new ResponsePartial(
+                counts.merged(other.counts),
+                sums.merged(other.sums),
+                KeptCase.first(first, other.first, FIRST_CASES));
+    }
+}

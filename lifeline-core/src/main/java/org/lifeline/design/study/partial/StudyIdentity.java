@@ -1,0 +1,52 @@
+package org.lifeline.design.study.partial;
+
+import java.util.List;
+import org.lifeline.base.Violations;
+
+/**
+ * What makes two parts belong to one study.
+ *
+ * <p>Immutable and thread-safe.
+ *
+ * @param seed seed of all draws
+ * @param study name that the caller gives the study, for example the SHA-256 of its design file; may be empty
+ * @param variables the uncertain variables with unit and distribution, in words
+ * @param responses the responses with unit
+ */
+public record StudyIdentity(long seed, String study, List<String> variables, List<String> responses) {
+    /**
+     * Copies the lists.
+     *
+     * @param seed seed of all draws
+     * @param study name of the study
+     * @param variables the variables, at least one
+     * @param responses the responses, at least one
+     * @throws org.lifeline.base.InvalidInputException if there is no variable or no response
+     */
+    public StudyIdentity {
+        variables = List.copyOf(variables);
+        responses = List.copyOf(responses);
+        new Violations()
+                .require(!variables.isEmpty(), "variables", "[]", "must name at least one")
+                .require(!responses.isEmpty(), "responses", "[]", "must name at least one")
+                .throwIfAny();
+    }
+
+    /** Refuses another study, saying what differs. */
+    void requireSame(StudyIdentity other) {
+        new Violations()
+                .require(seed == other.seed, "seed", Long.toString(other.seed), "must be that of the study, " + seed)
+                .require(study.equals(other.study), "study", other.study, "must be that of the study, " + study)
+                .require(
+                        variables.equals(other.variables),
+                        "variables",
+                        other.variables.toString(),
+                        "must be those of the study, " + variables)
+                .require(
+                        responses.equals(other.responses),
+                        "responses",
+                        other.responses.toString(),
+                        "must be those of the study, " + responses)
+                .throwIfAny();
+    }
+}

@@ -1,0 +1,149 @@
+package org.lifeline.design.clearance;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.lifeline.analysis.AttachmentLimit;
+import org.lifeline.analysis.EnergyBalance;
+import org.lifeline.base.Interval;
+import org.lifeline.base.InvalidInputException;
+import org.lifeline.design.assessment.Assessment;
+import org.lifeline.design.assessment.AssessmentResult;
+import org.lifeline.design.envelope.Designs;
+import org.lifeline.design.envelope.Quantity;
+import org.lifeline.model.Attachment;
+import org.lifeline.model.ClearanceRules;
+import org.lifeline.model.Fall;
+import org.lifeline.model.LifelineDesign;
+import org.lifeline.model.Obstruction;
+import org.lifeline.model.Passage;
+import org.lifeline.model.Place;
+import org.lifeline.model.Worker;
+import org.lifeline.model.absorber.DeploymentForce;
+
+class ClearanceAlongLineTest {
+    private static LifelineDesign design(double offset, List<Obstruction> obstructions) {
+        Worker worker = Designs.worker("A", Attachment.FREE_RUNNING).toBuilder("A")
+                .offset(offset)
+                .build();
+        return LifelineDesign.builder("walkway")
+                .line(Designs.line(2, Passage.free()))
+                .temperature(-30)
+                .temperature(40)
+                .worker(worker)
+                .clearance(ClearanceRules.commonPractice().withObstructions(obstructions))
+                .fall(Fall.builder("f").at(Place.of(1, 4)).faller(worker).build())
+                .build();
+    }
+
+    private static AssessmentResult assessed(LifelineDesign design) {
+        return Assessment.withDefaults().withoutMotion().solve(design);
+    }
+
+    /** Every stretch against 20 places in it, each at every temperature, side and limit; the whole against the envelope. */
+    @Test
+    void noPlaceNeedsMoreThanItsStretch() {
+        LifelineDesign design = design(0, List.of());
+        AssessmentResult assessment = assessed(design);
+        ClearanceAlongLineResult result = ClearanceAlongLine.withDefaults()
+                .withSteps(new StationSteps(3, 0.05))
+                .solve(assessment);
+        assertThat(result.stretches()).hasSize(8);
+        double least = Double.POSITIVE_INFINITY;
+        for (ClearanceStretch each : result.stretches()) {
+            least = Math.min(least, each.requiredElevation());
+            double brute = Double.POSITIVE_INFINITY;
+            for (int i = 1; i < 20; i++) {
+                double station = each.stations().low() + each.stations().width() * i / 20;
+                for (double t : design.temperatures()) {
+                    for (AttachmentLimit limit : AttachmentLimit.values()) {
+                        brute = Math.min(
+                                brute,
+                                EnergyBalance.withDefaults()
+                                        .withTemperature(t)
+                                        .withSide(DeploymentForce.CLEARANCE)
+                                        .withAttachmentLimit(limit)
+                                        .solve(
+                                                design.line(),
+                                                design.falls().get(0).at(Place.of(each.span(), station)))
+                                        .clearance()
+                                        .requiredElevation());
+                    }
+                }
+            }
+            // 1 mm: the parabola through three places of a stretch of 3 m; the printed rounding is 50 mm.
+            assertThat(each.requiredElevation()).isLessThanOrEqualTo(brute + 1e-3);
+            assertThat(each.requiredElevation()).isGreaterThan(brute - 0.02);
+        }
+        double worst = assessment.envelope().extremes().of(Quantity.REQUIRED_ELEVATION).orElseThrow().value();
+        assertThat(least).isEqualTo(worst, within(1e-3));
+        // Distances come from the clearance deployment force: CSA Z259.16-21, preface (as summarised publicly; published).
+        assertThat(result.stretches())
+                .allMatch(s -> s.governing().orElseThrow().side() == DeploymentForce.CLEARANCE);
+        assertThat(result.mustNotBeUsed()).isEmpty();
+        assertThat(result.additionInTime()).isZero();
+    }
+
+    @Test
+    void theLineMustNotBeUsedOverAHighObstruction() {
+        ClearanceAlongLineResult result = ClearanceAlongLine.withDefaults()
+                .withSteps(new StationSteps(2, 0.1))
+                .solve(assessed(design(0, List.of(new Obstruction(0, 24, 1), new Obstruction(16.5, 19, 8)))));
+        // Held attachments fall where they are; running ones pass over it from anywhere in span 2 on their way.
+        assertThat(result.mustNotBeUsed()).isNotEmpty();
+        Interval first = result.mustNotBeUsed().get(0);
+        assertThat(first.low()).isBetween(12.0, 16.0);
+        assertThat(first.high()).isGreaterThanOrEqualTo(20);
+        ClearanceStretch over = result.stretches().get(8);
+        assertThat(over.stations()).isEqualTo(Interval.of(4, 6));
+        assertThat(over.margin().orElseThrow()).isNegative();
+        assertThat(over.reasons()).contains("the clearance is not enough");
+        ClearanceStretch away = result.stretches().get(1);
+        assertThat(away.mustNotBeUsed()).isFalse();
+        assertThat(away.availableBelowLine().orElseThrow()).isEqualTo(away.lineElevation().low() - 1);
+        assertThat(away.requiredBelowWalkingLevel()).isEqualTo(10.9 - away.requiredElevation(), within(2e-3));
+    }
+
+    /**
+     * A column beside the line. By hand: the worker stands 0.9 m off on a lanyard of 1.8 m, so sin θ = 1/2; feet reach half the
+     * length from the line to the feet, 1.8 m + deployment + 0.3 m + 1.5 m, that is 1.8 m and more, and half a breadth further.
+     */
+    @Test
+    void aSwingStrikesAColumn() {
+        assertThat(reasonsAt(0.9, new Obstruction(5, 7, 20, 2.05))).anyMatch(r -> r.contains("obstruction 1 beside"));
+        assertThat(reasonsAt(0.9, new Obstruction(5, 7, 20, 4))).isEmpty();
+        // No swing without an offset; within half a breadth it is below the worker, and in the way of the fall itself.
+        assertThat(reasonsAt(0, new Obstruction(5, 7, 20, 2.05))).isEmpty();
+        assertThat(reasonsAt(0, new Obstruction(5, 7, 20, 0.25))).contains("the clearance is not enough");
+        // A low object beside the line stays below the feet.
+        assertThat(reasonsAt(0.9, new Obstruction(5, 7, 1, 2.05))).isEmpty();
+    }
+
+    private static List<String> reasonsAt(double offset, Obstruction o) {
+        return ClearanceAlongLine.withDefaults()
+                .withSteps(new StationSteps(6, 0.1))
+                .solve(assessed(design(offset, List.of(o))))
+                .stretches()
+                .get(0)
+                .reasons();
+    }
+
+    @Test
+    void roundsToTheSafeSide() {
+        StationSteps s = new StationSteps(1, 0.05);
+        assertThat(s.up(3.01)).isEqualTo(3.05, within(1e-12));
+        assertThat(s.up(3.05)).isEqualTo(3.05, within(1e-12));
+        assertThat(s.down(3.09)).isEqualTo(3.05, within(1e-12));
+        assertThat(s.down(3.10)).isEqualTo(3.10, within(1e-12));
+        assertThatThrownBy(() -> new StationSteps(0, 2))
+                .isInstanceOf(InvalidInputException.class)
+                .hasMessageContaining("step")
+                .hasMessageContaining("rounding");
+        assertThat(StretchFalls.vertex(1, 0, 1)).isEqualTo(0);
+        // z = (x − 0.2)² at −1, 0, 1: 1.44, 0.04, 0.64; lowest 0.
+        assertThat(StretchFalls.vertex(1.44, 0.04, 0.64)).isEqualTo(0, within(1e-12));
+    }
+}

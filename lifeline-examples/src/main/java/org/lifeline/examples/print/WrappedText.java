@@ -1,0 +1,44 @@
+package org.lifeline.examples.print;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** Text in lines of a terminal. */
+public final class WrappedText {
+    /** Width of a terminal [columns]. */
+    public static final int COLUMNS = 80;
+
+    private WrappedText() {}
+
+    /**
+     * Breaks a text between words; a word that is longer than a line keeps a line of its own.
+     *
+     * @param text the text
+     * @param width most characters of a line
+     * @return the lines, at least one
+     */
+    public static List<String> of(String text, int width) {
+        List<String> lines = new ArrayList<>();
+        StringBuilder line = new StringBuilder();
+        for (String word : text.split(" ", -1)) {
+            if (line.length() > 0 && line.length() + 1 + word.length() > width) {
+                lines.add(line.toString());
+                line.setLength(0);
+            }
+            line.append(line.length() == 0 ? "" : " ").append(word);
+        }
+        lines.add(line.toString());
+        return List.copyOf(lines);
+    }
+
+    /**
+     * Breaks a text, all lines but the first one indented.
+     *
+     * @param text the text
+     * @param indent what the further lines begin with
+     * @return the text with line breaks, no longer than a line of a terminal
+     */
+    public static String hanging(String text, String indent) {
+        return String.join("\n" + indent, of(text, COLUMNS - indent.length()));
+    }
+}

@@ -1,0 +1,103 @@
+package org.lifeline.house;
+
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAnyPackage;
+import static com.tngtech.archunit.lang.conditions.ArchConditions.dependOnClassesThat;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.tngtech.archunit.base.DescribedPredicate;
+import com.tngtech.archunit.core.domain.JavaClass;
+import com.tngtech.archunit.core.domain.JavaClasses;
+import com.tngtech.archunit.core.domain.JavaMethod;
+import com.tngtech.archunit.core.domain.JavaModifier;
+import com.tngtech.archunit.core.importer.ClassFileImporter;
+import com.tngtech.archunit.core.importer.ImportOption;
+import com.tngtech.archunit.lang.ArchRule;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import org.junit.jupiter.api.Test;
+
+/** The library of files stands on its own: the command line uses it, and never the other way. */
+class FileLibraryTest {
+    private static final JavaClasses CLASSES = new ClassFileImporter()
+            .withImportOption(ImportOption.Predefined.DO_NOT_INCLUDE_TESTS)
+            .importPackages("org.lifeline.file", "org.lifeline.examples");
+
+    /** What a caller may use; everything else of the library is its own affair. */
+    private static final Set<String> PUBLIC = Set.of(
+            "org.lifeline.file", "org.lifeline.file.reproduce", "org.lifeline.file.study", "org.lifeline.file.units");
+
+    private static final ArchRule ALONE = noClasses()
+            .that(resideInAnyPackage("org.lifeline.file.."))
+            .should(dependOnClassesThat(resideInAnyPackage("org.lifeline.examples..", "picocli..")));
+
+    private static final ArchRule WITHOUT_INTERNALS_OF_THE_CORE = classes()
+            .that(resideInAnyPackage("org.lifeline.file.."))
+            .should()
+            .onlyDependOnClassesThat(new InPublicPackages());
+
+    /** Neither {@code org.lifeline.internal} nor the pages of a report; of these only the data of the project. */
+    private static final class InPublicPackages extends DescribedPredicate<JavaClass> {
+        InPublicPackages() {
+            super("are public in the core, and not its reports");
+        }
+
+        @Override
+        public boolean test(JavaClass c) {
+            String p = c.getPackageName();
+            return !p.startsWith("org.lifeline.internal")
+                    && (!p.startsWith("org.lifeline.report") || c.getFullName().startsWith(PROJECT_DATA));
+        }
+    }
+
+    private static final String PROJECT_DATA = "org.lifeline.report.document.ProjectData";
+
+    @Test
+    void theCommandLineUsesTheLibraryAndNeverTheOtherWay() {
+        ALONE.check(CLASSES);
+        ArchRule turned = noClasses()
+                .that(resideInAnyPackage("org.lifeline.examples.."))
+                .should(dependOnClassesThat(resideInAnyPackage("org.lifeline.file..")));
+        assertThat(turned.evaluate(CLASSES).hasViolation())
+                .as("the same rule the other way round is broken by the command line")
+                .isTrue();
+    }
+
+    @Test
+    void itUsesNothingInternalAndNoReport() {
+        WITHOUT_INTERNALS_OF_THE_CORE.check(CLASSES);
+    }
+
+    /** A caller is never handed a type that the module keeps to itself, nor one of the JSON parser. */
+    @Test
+    void itsPublicSurfaceIsClosed() {
+        List<String> leaks = new ArrayList<>();
+        Set<String> surface = new TreeSet<>();
+        for (JavaClass c : CLASSES) {
+            if (!PUBLIC.contains(c.getPackageName()) || !c.getModifiers().contains(JavaModifier.PUBLIC)) {
+                continue;
+            }
+            surface.add(c.getName());
+            for (JavaMethod m : c.getMethods()) {
+                if (m.getModifiers().contains(JavaModifier.PUBLIC)) {
+                    List<JavaClass> seen = new ArrayList<>(m.getRawParameterTypes());
+                    seen.add(m.getRawReturnType());
+                    seen.stream()
+                            .filter(FileLibraryTest::isKeptBack)
+                            .forEach(t -> leaks.add(m.getFullName() + " shows " + t.getName()));
+                }
+            }
+        }
+        assertThat(leaks).isEmpty();
+        assertThat(surface).contains("org.lifeline.file.ResultFile", "org.lifeline.file.DesignReader");
+        assertThat(surface.size()).as("public types: %s", surface).isLessThanOrEqualTo(25);
+    }
+
+    private static boolean isKeptBack(JavaClass type) {
+        String p = type.getBaseComponentType().getPackageName();
+        return p.startsWith("com.fasterxml") || (p.startsWith("org.lifeline.file") && !PUBLIC.contains(p));
+    }
+}
