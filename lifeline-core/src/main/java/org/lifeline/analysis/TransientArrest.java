@@ -170,10 +170,9 @@ public final class TransientArrest implements Canonical {
      */
     public TransientArrest withDuration(double value) {
         PlausibleRange.DURATION.required("duration", value);
-        Motion.Sampling old = numerics.course().sampling();
-        notTooMany("duration", value, value / old.interval());
-        return with(new MeshRefinement.Course(
-                new Motion.Sampling(value, old.interval()), numerics.course().afterCatch()));
+        double interval = numerics.course().sampling().interval();
+        notTooMany("duration", value, value / interval);
+        return with(numerics.course().sampled(new Motion.Sampling(value, interval)));
     }
 
     /**
@@ -187,7 +186,17 @@ public final class TransientArrest implements Canonical {
      */
     public TransientArrest withEndAfterFirstCatch(double value) {
         new Violations().notNegative("endAfterFirstCatch", value, "s").throwIfAny();
-        return with(new MeshRefinement.Course(numerics.course().sampling(), OptionalDouble.of(value)));
+        return with(numerics.course().endedAfterCatch(value));
+    }
+
+    /**
+     * The same with steps twice as long, axial elasticity implicit: for a survey of many cases. It loses short peaks, which the
+     * energies do not show: a tension may be some per cent low.
+     *
+     * @return the new analysis
+     */
+    public TransientArrest withLongSteps() {
+        return with(numerics.course().inLongSteps());
     }
 
     /**
@@ -199,10 +208,9 @@ public final class TransientArrest implements Canonical {
      */
     public TransientArrest withSampling(double value) {
         PlausibleRange.SAMPLING.required("sampling", value);
-        Motion.Sampling old = numerics.course().sampling();
-        notTooMany("sampling", value, old.duration() / value);
-        return with(new MeshRefinement.Course(
-                new Motion.Sampling(old.duration(), value), numerics.course().afterCatch()));
+        double duration = numerics.course().sampling().duration();
+        notTooMany("sampling", value, duration / value);
+        return with(numerics.course().sampled(new Motion.Sampling(duration, value)));
     }
 
     private static void notTooMany(String path, double value, double samples) {

@@ -257,7 +257,7 @@ final class SupportJoint extends Joint {
 
     private void writeRows(double kick) {
         LumpedMassChain c = chain;
-        double implicit = NumericalParameters.DAMPING_WEIGHT * kick;
+        double implicit = c.weight * kick;
         double selfBefore = 0;
         double selfBehind = 0;
         double cross = 0;
@@ -284,12 +284,11 @@ final class SupportJoint extends Joint {
             selfBehind += m * b * b * weighBehind();
             crossBefore += m * a * b * weighBehind();
             crossBehind += m * a * b * weighBefore();
-            double speed = NumericalParameters.DAMPING_WEIGHT * flowPredicted
-                    + (1 - NumericalParameters.DAMPING_WEIGHT) * flowBefore;
+            double speed = c.weight * flowPredicted + (1 - c.weight) * flowBefore;
             rateBefore = a * speed;
             rateBehind = -b * speed;
         } else if (runs) {
-            double speed = (1 - NumericalParameters.DAMPING_WEIGHT) * flowBefore;
+            double speed = (1 - c.weight) * flowBefore;
             rateBefore = c.ratio(node - 1) * speed;
             rateBehind = -c.ratio(node) * speed;
         }

@@ -8,6 +8,7 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import org.junit.jupiter.api.Test;
 import org.lifeline.analysis.Method;
+import org.lifeline.analysis.motion.ForceFilter;
 import org.lifeline.analysis.warning.Warning;
 import org.lifeline.base.Point;
 import org.lifeline.base.Units;
@@ -15,6 +16,7 @@ import org.lifeline.design.criteria.CheckedQuantity;
 import org.lifeline.design.criteria.Criterion;
 import org.lifeline.design.criteria.Status;
 import org.lifeline.design.envelope.Designs;
+import org.lifeline.design.envelope.Extreme;
 import org.lifeline.design.envelope.Quantity;
 import org.lifeline.model.Attachment;
 import org.lifeline.model.Connection;
@@ -60,6 +62,34 @@ class AssessmentTest {
                                     ? Method.ENERGY_BALANCE
                                     : Method.TRANSIENT);
         }
+    }
+
+    /** A value in time is judged with what its mesh may hide; behind the filter it is smaller, and so is its allowance. */
+    @Test
+    void theAllowanceIsJudged() {
+        AssessmentResult filtered = Assessment.withDefaults()
+                .withForceFilter(ForceFilter.LOW_PASS_100_HZ)
+                .solve(DESIGN);
+        assertThat(FOLLOWED.forceFilter()).isEqualTo(ForceFilter.NONE);
+        assertThat(filtered.forceFilter()).isEqualTo(ForceFilter.LOW_PASS_100_HZ);
+        for (String name : List.of("endAnchorLoad", "maximumTension", "load on north")) {
+            GoverningValue g = FOLLOWED.governing(name).orElseThrow();
+            assertThat(g.allowance().orElseThrow())
+                    .as(name)
+                    .isGreaterThan(0.05 * g.inTime().orElseThrow());
+            assertThat(g.inTimeExtreme().orElseThrow().value())
+                    .as(name)
+                    .isEqualTo(g.inTime().orElseThrow() + g.allowance().orElseThrow(), within(1e-6));
+            assertThat(g.balanceExtreme().orElseThrow().allowance()).isZero();
+            GoverningValue f = filtered.governing(name).orElseThrow();
+            assertThat(f.inTime().orElseThrow()).as(name).isLessThan(g.inTime().orElseThrow());
+            assertThat(f.allowance().orElseThrow())
+                    .as(name)
+                    .isLessThan(g.allowance().orElseThrow());
+        }
+        GoverningValue margin = FOLLOWED.governing("clearanceMargin").orElseThrow();
+        Extreme inTime = margin.inTimeExtreme().orElseThrow();
+        assertThat(inTime.value()).isEqualTo(inTime.computed() - inTime.allowance(), within(1e-9));
     }
 
     @Test
