@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
+import org.lifeline.analysis.state.Outcome;
 import org.lifeline.base.AllowedRange;
 import org.lifeline.base.Convergence;
 import org.lifeline.base.GivenValue;
@@ -37,6 +38,8 @@ import org.lifeline.model.absorber.DeploymentForce;
  * drag of the air, and the cable has no bending stiffness. See {@code src/docs/theory/transient.md}.
  *
  * <p>Immutable and thread-safe.
+ *
+ * @since 1.0.0
  */
 public final class TransientArrest implements Canonical {
     /**
@@ -456,6 +459,17 @@ public final class TransientArrest implements Canonical {
         return gripped
                 ? model.materialPoint(model.hook(span, place.station(), true))
                 : model.pointAtStation(span, place.station());
+    }
+
+    /**
+     * The same without throwing: for tables and searches, in which one bad case must not end the others.
+     *
+     * @param line the line
+     * @param fall the first fall
+     * @return the result, or what was wrong with the input, or how far the analysis came
+     */
+    public Outcome<TransientResult> attempt(Lifeline line, Fall fall) {
+        return Outcome.of(() -> solve(line, fall));
     }
 
     @Override

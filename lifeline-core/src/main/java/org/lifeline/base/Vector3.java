@@ -9,6 +9,7 @@ package org.lifeline.base;
  * @param x component along x [N] or [m]
  * @param y component along y [N] or [m]
  * @param z component along z [N] or [m], positive up
+ * @since 1.0.0
  */
 public record Vector3(double x, double y, double z) {
 

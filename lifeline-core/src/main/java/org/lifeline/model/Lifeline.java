@@ -22,6 +22,8 @@ import org.lifeline.model.cable.Cable;
  * A horizontal lifeline: a cable between two end anchors, carried by intermediate anchors, as it was installed.
  *
  * <p>Immutable and thread-safe. Build with {@link #builder()}.
+ *
+ * @since 1.0.0
  */
 public final class Lifeline implements Canonical {
     private final Cable cable;

@@ -27,12 +27,13 @@ final class ModelForms {
                     case PRETENSION, HORIZONTAL_TENSION -> "N";
                     case INITIAL_SAG, UNSTRETCHED_LENGTH -> "m";
                 };
-        return CanonicalForm.builder("installed")
+        CanonicalForm.Builder b = CanonicalForm.builder("installed")
                 .text("form", installed.form().name())
                 .number("value", installed.value(), unit)
                 .number("span", installed.span(), "")
-                .number("temperature", installed.temperature(), "°C")
-                .build();
+                .number("temperature", installed.temperature(), "°C");
+        installed.tensionedFrom().ifPresent(end -> b.text("tensionedFrom", end.name()));
+        return b.build();
     }
 
     static CanonicalForm of(Support s) {

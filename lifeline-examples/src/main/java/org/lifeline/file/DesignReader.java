@@ -12,7 +12,9 @@ import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.lifeline.base.Dimension;
+import org.lifeline.analysis.Statics;
 import org.lifeline.base.InvalidInputException;
+import org.lifeline.base.NoEquilibriumException;
 import org.lifeline.design.assessment.Basis;
 import org.lifeline.design.criteria.Criterion;
 import org.lifeline.design.handover.HandoverRequest;
@@ -218,8 +220,13 @@ public final class DesignReader {
                 }
                 b.support(each);
             }
+            String positions = top.choice("supportPositions", List.of("installed", "unloaded"));
             try {
-                return b.build();
+                Lifeline line = b.build();
+                return "unloaded".equals(positions) && findings.count() == 0 ? Statics.withYieldedSupports(line) : line;
+            } catch (NoEquilibriumException e) {
+                findings.bad("supportPositions", top.node("supportPositions"), "the line cannot be tensioned: " + e.where());
+                return null;
             } catch (InvalidInputException e) {
                 e.violations().stream()
                         .map(ModelPaths::inFile)

@@ -228,6 +228,9 @@ public final class DesignWriter {
                 node.put("initialSag", metres(installed.value())).put("span", installed.span());
             case UNSTRETCHED_LENGTH -> node.put("unstretchedLength", metres(installed.value()));
         }
+        installed
+                .tensionedFrom()
+                .ifPresent(end -> node.put("tensionedFrom", end == Installed.TensioningEnd.FIRST ? "first" : "last"));
         return node.put("temperature", quantity(installed.temperature(), "°C"));
     }
 

@@ -237,6 +237,31 @@ class DesignReaderTest {
     }
 
     @Test
+    void theEndFromWhichALineWasTensionedArrivesAndIsWritten() {
+        DesignFile file = TestFiles.read(TestFiles.gallery(
+                "\"pretension\": \"1.5 kN\"", "\"pretension\": \"1.5 kN\", \"tensionedFrom\": \"last\""));
+        assertThat(file.design().line().installed().tensionedFrom()).contains(Installed.TensioningEnd.LAST);
+        DesignFile again = TestFiles.read(DesignWriter.write(file.design()));
+        assertThat(again.design().line().installed())
+                .isEqualTo(file.design().line().installed());
+    }
+
+    /** Elastic supports that stand unloaded yield to the installed line: the south anchor by its reaction over 300 kN/m. */
+    @Test
+    void unloadedPositionsYield() {
+        Lifeline installed = TestFiles.design(GALLERY).design().line();
+        Lifeline yielded = TestFiles.read(
+                        TestFiles.gallery("\"supports\":", "\"supportPositions\": \"unloaded\", \"supports\":"))
+                .design()
+                .line();
+        double moved = installed.supports().get(3).position().x()
+                - yielded.supports().get(3).position().x();
+        // The pretension of 1.5 kN less what weight and sag make of it: within 2 %.
+        assertThat(moved).isCloseTo(1500 / 300e3, within(1e-4));
+        assertThat(yielded.supports().get(0)).isEqualTo(installed.supports().get(0));
+    }
+
+    @Test
     void aLoadElongationCurveArrives() {
         String curve = "\"loadElongation\": [[\"0 %\", \"0 kN\"], [\"0.4 %\", \"8 kN\"], [0.01, \"30 kN\"]]";
         LoadElongation law = TestFiles.read(TestFiles.gallery("\"axialStiffness\": \"4.9 MN\"", curve))

@@ -33,6 +33,8 @@ import org.lifeline.model.Place;
  *
  * <p>{@code Assessment.withDefaults().withCriteria(criteria).solve(design)}. The result is the same for any number of threads.
  * Immutable and thread-safe.
+ *
+ * @since 1.0.0
  */
 public final class Assessment implements WorstCases, Canonical {
     private final Settings settings;

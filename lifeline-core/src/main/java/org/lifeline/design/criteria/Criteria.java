@@ -19,6 +19,8 @@ import org.lifeline.design.envelope.Quantity;
  *
  * <p>Sets hold published values and common practice; recalled values are in no set and must be asked for by name.
  * Immutable and thread-safe.
+ *
+ * @since 1.0.0
  */
 public final class Criteria {
     private static final String IN_FORCE = "in force";

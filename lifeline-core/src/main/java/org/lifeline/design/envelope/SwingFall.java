@@ -28,6 +28,8 @@ import org.lifeline.model.Worker;
  * ahead of it is a distance along the line that the design does not state. Compared with arrests in time in the tests.
  *
  * <p>Immutable and thread-safe.
+ *
+ * @since 1.0.0
  */
 public final class SwingFall {
     /** A way along the line below which nothing runs [m]: what rounding leaves of a place. */

@@ -11,7 +11,6 @@ import org.lifeline.design.envelope.DesignAnalysis;
 import org.lifeline.design.envelope.Extremes;
 import org.lifeline.design.envelope.WorstCases;
 import org.lifeline.internal.numeric.Roots;
-import org.lifeline.model.Installed;
 import org.lifeline.model.Lifeline;
 import org.lifeline.model.LifelineDesign;
 
@@ -21,6 +20,8 @@ import org.lifeline.model.LifelineDesign;
  * <p>The line is taken as designed but for its pretension: the one is looked for that gives the reading at the temperature of
  * the measurement, the line having come there from its installation by the passage rules of its anchors. Immutable and
  * thread-safe.
+ *
+ * @since 1.0.0
  */
 public final class FieldCheck {
     /** Least and largest pretension that is looked for, over that of the design [-]; beyond, the reading is a mistake. */
@@ -97,8 +98,7 @@ public final class FieldCheck {
     }
 
     private static Lifeline with(Lifeline line, double pretension) {
-        return line.withInstalled(
-                Installed.pretension(pretension).atTemperature(line.installed().temperature()));
+        return line.withInstalled(line.installed().withPretension(pretension));
     }
 
     /** The pretension at installation that gives a reading. */

@@ -24,6 +24,8 @@ import org.lifeline.model.absorber.DeploymentForce;
  * The data sheet for a line, from its assessment: what its users and those who change it must know, on one page.
  *
  * <p>Everything follows from the assessment and the other parts; what was not drawn up is not on it. Immutable and thread-safe.
+ *
+ * @since 1.0.0
  */
 public final class DataSheet {
     private final HandoverResult handover;

@@ -18,6 +18,8 @@ import org.lifeline.design.occupancy.Occupancy;
  * Draws up what an assessed design hands over.
  *
  * <p>A part that cannot be computed is named with its reason and stops no other. Immutable and thread-safe.
+ *
+ * @since 1.0.0
  */
 public final class Handover {
     private final HandoverRequest request;

@@ -11,6 +11,8 @@ import org.lifeline.design.structure.SupportLoads;
  * Which parts are to be handed over.
  *
  * <p>Immutable and thread-safe. Start with {@link #nothing()} and add parts.
+ *
+ * @since 1.0.0
  */
 public final class HandoverRequest {
     private static final HandoverRequest NOTHING = new HandoverRequest(null, null, null, false);

@@ -10,6 +10,7 @@ import org.lifeline.base.Violations;
  *
  * @param range lengthening over length [-], from 0 to 0.05
  * @param source where the range comes from
+ * @since 1.0.0
  */
 public record ConstructionalStretch(Interval range, String source) {
     /** Steel wire rope with steel core: 0.125 to 0.25 % (published, rope maker's guide). */

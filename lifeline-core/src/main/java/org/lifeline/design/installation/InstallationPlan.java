@@ -30,6 +30,8 @@ import org.lifeline.model.Support;
  * that temperature, while its supports give way by Σ ΔR·R/(k T): the work of the change ΔR of the reactions, since the length of
  * the line between its supports changes by R/T for a small way of a support (first variation of the length; T the tension).
  * Constructional stretch acts as a rise of temperature does: it lengthens the stress-free cable. Immutable and thread-safe.
+ *
+ * @since 1.0.0
  */
 public final class InstallationPlan {
     /** Readings outside the tolerance that are looked at, as factors on its lower and upper end [-]. */

@@ -22,6 +22,8 @@ import org.lifeline.model.Worker;
  * <p>First every span by itself: one worker, two, three, until a criterion breaks or the crew ends. Then the whole line, with no
  * more in each span than it takes. The numbers grow one by one, so that a number counts only if every smaller one is met as
  * well. A criterion that cannot be evaluated counts as not met. Immutable and thread-safe.
+ *
+ * @since 1.0.0
  */
 public final class Occupancy {
     /** Different selections of a crew that are tried for each number, the heaviest first. */

@@ -25,6 +25,8 @@ import org.lifeline.base.Vector3;
  * are on the safe side there. The force of the connection is that of the vertical fall. Signs: φ is positive when the pull
  * leans to the left of one who looks along the line from its first support. Derivation and limits: theory, chapter on loads
  * across the line.
+ *
+ * @since 1.0.0
  */
 public final class SidePull {
     /** Chord steeper than this has no swing about it worth the name [-], cosine of the slope. */

@@ -18,6 +18,8 @@ import org.lifeline.internal.numeric.Ranks;
  * What a Monte Carlo study found.
  *
  * <p>Immutable and thread-safe.
+ *
+ * @since 1.0.0
  */
 public final class MonteCarloResult {
     private final Counts counts;

@@ -18,7 +18,11 @@ import org.lifeline.report.document.Quantities;
 import org.lifeline.report.document.QuantityKind;
 import org.lifeline.report.document.UnitChoice;
 
-/** Draws what a fall at each place along the line does at worst: loads, distances, and what they leave of the clearance. */
+/**
+ * Draws what a fall at each place along the line does at worst: loads, distances, and what they leave of the clearance.
+ *
+ * @since 1.0.0
+ */
 public final class EnvelopePicture {
     private static final int MOST_SUPPORTS = 5;
     private static final int MOST_MARKS = 9;

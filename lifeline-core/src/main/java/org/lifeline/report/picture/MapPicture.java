@@ -20,6 +20,8 @@ import org.lifeline.report.picture.SvgCanvas.Hatch;
  * where there is no room. Lines of equal demand over capacity and the design itself are drawn where they are given.
  *
  * <p>Immutable and thread-safe.
+ *
+ * @since 1.0.0
  */
 public final class MapPicture {
     static final List<Pen> PENS = List.of(Pen.THIRD, Pen.SECOND, Pen.FIRST, Pen.FOURTH, Pen.FIFTH, Pen.INK, Pen.LIMIT);
@@ -34,7 +36,7 @@ public final class MapPicture {
     private static final double DOT = 2;
     private static final String DESIGN = "design";
     /** Values of demand over capacity whose lines are drawn [-]. */
-    private static final double[] LEVELS = {0.5, 0.75, 1, 1.25, 1.5, 2, 3, 5};
+    private static final double[] LEVELS = {0.5, 0.6, 0.7, 0.8, 0.9, 1, 1.1, 1.25, 1.5, 2, 3, 5};
 
     private static final int X_TICKS = 8;
     private static final int Y_TICKS = 6;

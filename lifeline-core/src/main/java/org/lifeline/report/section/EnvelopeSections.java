@@ -27,7 +27,11 @@ import org.lifeline.report.document.ReportSection;
 import org.lifeline.report.document.TableBuilder;
 import org.lifeline.report.picture.EnvelopePicture;
 
-/** The envelope along the line: worst values, the cases that govern them, pictures. */
+/**
+ * The envelope along the line: worst values, the cases that govern them, pictures.
+ *
+ * @since 1.0.0
+ */
 public final class EnvelopeSections {
     private static final int MOST_FAILURES = 20;
 

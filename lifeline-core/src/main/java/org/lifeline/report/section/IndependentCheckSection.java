@@ -22,6 +22,8 @@ import org.lifeline.verify.Verifier;
 /**
  * The independent check of every arrest by energy balance: equilibrium, compatibility, energy and accounts by formulas that
  * the solver does not share.
+ *
+ * @since 1.0.0
  */
 public final class IndependentCheckSection {
     private static final List<Check> FORCES =

@@ -24,7 +24,11 @@ import org.lifeline.report.document.QuantityKind;
 import org.lifeline.report.document.ReportBlock;
 import org.lifeline.report.document.ReportSection;
 
-/** What a reader must not overlook. */
+/**
+ * What a reader must not overlook.
+ *
+ * @since 1.0.0
+ */
 public final class WarningSection {
     /** Tension for each unit of force above which a line is called flat [-]: about 5° (29 CFR 1926 Subpart M App. C). */
     private static final double FLAT = 6;
