@@ -45,7 +45,7 @@ final class InstalledChecks {
             return Deviation.difference(before, behind);
         }
         double rise = stated.tensionedFrom().get() == Installed.TensioningEnd.FIRST ? -1 : 1;
-        double ratio = Math.log(behind.magnitude() / before.magnitude());
+        double ratio = StrictMath.log(behind.magnitude() / before.magnitude());
         return Math.abs(ratio - rise * passage.friction() * before.angleTo(behind));
     }
 

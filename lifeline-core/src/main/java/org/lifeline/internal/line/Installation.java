@@ -58,7 +58,7 @@ public final class Installation {
             case UNSTRETCHED_LENGTH -> {
                 double chords = 0;
                 for (int i = 1; i <= line.spans(); i++) {
-                    chords += Math.hypot(line.run(i), line.rise(i));
+                    chords += StrictMath.hypot(line.run(i), line.rise(i));
                 }
                 yield line.installed().value() >= chords;
             }

@@ -74,13 +74,13 @@ final class TensionedWithFriction {
     private @Nullable SpanFinder behind(int i, SpanFinder before) {
         Support s = line.supports().get(i);
         double friction = s.passage().kind() == Passage.Kind.FRICTION ? s.passage().friction() : 0;
-        double arriving = Math.hypot(before.h, before.v + weight * before.s);
+        double arriving = StrictMath.hypot(before.h, before.v + weight * before.s);
         if (friction == 0) {
             return found(i, arriving);
         }
         double angle = 0;
         for (int k = 0; k < MOST_ANGLES; k++) {
-            SpanFinder f = found(i, arriving * Math.exp(sign * friction * angle));
+            SpanFinder f = found(i, arriving * StrictMath.exp(sign * friction * angle));
             if (f == null) {
                 return null;
             }
@@ -90,7 +90,7 @@ final class TensionedWithFriction {
             }
             angle = turned;
         }
-        return found(i, arriving * Math.exp(sign * friction * angle));
+        return found(i, arriving * StrictMath.exp(sign * friction * angle));
     }
 
     /** Angle that the cable turns at a support [rad]. */
@@ -104,7 +104,7 @@ final class TensionedWithFriction {
         double cx = ay * bz - az * by;
         double cy = az * bx - ax * bz;
         double cz = ax * by - ay * bx;
-        return Math.atan2(Math.sqrt(cx * cx + cy * cy + cz * cz), ax * bx + ay * by + az * bz);
+        return StrictMath.atan2(Math.sqrt(cx * cx + cy * cy + cz * cz), ax * bx + ay * by + az * bz);
     }
 
     /** Component of the horizontal direction of a span, counted from 1 [-]. */
@@ -133,14 +133,14 @@ final class TensionedWithFriction {
     SpanFinder @Nullable [] ofStartTension(int span, double tension) {
         return solved(tension, first -> {
             SpanFinder[] spans = march(first);
-            return spans == null ? -1 : Math.log(Math.hypot(spans[span].h, spans[span].v) / tension);
+            return spans == null ? -1 : StrictMath.log(StrictMath.hypot(spans[span].h, spans[span].v) / tension);
         });
     }
 
     /** The spans at the root of a function of the first tension that rises with it. */
     private SpanFinder @Nullable [] solved(double near, DoubleUnaryOperator f) {
-        DoubleUnaryOperator byLog = x -> f.applyAsDouble(Math.exp(x));
-        double low = Math.log(near);
+        DoubleUnaryOperator byLog = x -> f.applyAsDouble(StrictMath.exp(x));
+        double low = StrictMath.log(near);
         double high = low;
         double step = FIRST_STEP;
         for (int k = 0; k < MOST_STEPS && byLog.applyAsDouble(low) > 0; k++) {
@@ -157,6 +157,6 @@ final class TensionedWithFriction {
         }
         double root = low == high ? low : Roots.bracketed("tension at the first support", byLog, low, high);
         boolean met = Math.abs(byLog.applyAsDouble(root)) <= LineTolerances.SAME_LENGTH;
-        return met ? march(Math.exp(root)) : null;
+        return met ? march(StrictMath.exp(root)) : null;
     }
 }
