@@ -31,7 +31,8 @@ class QuestionsTest {
             answers++;
         }
         assertThat(answers).isGreaterThan(35);
-        assertThat(page.lines().filter(l -> l.startsWith("| ") && !ANSWER.matcher(l).find()))
+        assertThat(page.lines()
+                        .filter(l -> l.startsWith("| ") && !ANSWER.matcher(l).find()))
                 .as("every row but the head has an answer")
                 .hasSize(1);
     }

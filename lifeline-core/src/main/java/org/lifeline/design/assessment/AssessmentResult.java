@@ -378,11 +378,14 @@ public final class AssessmentResult implements Canonical {
         for (int i = 0; i < criteria().size(); i++) {
             CriterionResult r = criteria().get(i).result();
             String path = CanonicalForm.Builder.element("criterion", i);
-            b.text(path + ".id", r.criterion().id()).text(path + ".status", r.status().name());
+            b.text(path + ".id", r.criterion().id())
+                    .text(path + ".status", r.status().name());
             b.number(path + ".ratio", r.ratio(), "");
         }
         for (int i = 0; i < warnings().size(); i++) {
-            b.text(CanonicalForm.Builder.element("warning", i), warnings().get(i).text());
+            b.text(
+                    CanonicalForm.Builder.element("warning", i),
+                    warnings().get(i).text());
         }
         return b.text("complete", isComplete()).build();
     }
