@@ -90,7 +90,7 @@ public final class Violations {
     public Violations atLeast(String path, long value, long least) {
         if (value < least) {
             list.add(Violation.of(path, GivenValue.count(value), InputRule.BELOW_LEAST, least)
-                    .allowing(AllowedRange.atLeast(least)));
+                    .allowing(AllowedRange.atLeast((double) least)));
         }
         return this;
     }
@@ -105,7 +105,7 @@ public final class Violations {
      * @return this
      */
     public Violations numbered(String path, long number, Interval range, ViolationCode code) {
-        if (!range.contains(number)) {
+        if (!range.contains((double) number)) {
             list.add(Violation.of(path, GivenValue.count(number), code, (long) range.high())
                     .allowing(AllowedRange.within(range)));
         }
