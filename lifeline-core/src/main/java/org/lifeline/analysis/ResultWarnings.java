@@ -95,8 +95,10 @@ final class ResultWarnings {
     private void anchors() {
         for (Support s : state.line().supports()) {
             s.capacity()
-                    .ifPresent(c ->
-                            add(Warning.Code.ANCHOR_CAPACITY, s.id(), new Measured(state.support(s.id()).force(), "N", c)));
+                    .ifPresent(c -> add(
+                            Warning.Code.ANCHOR_CAPACITY,
+                            s.id(),
+                            new Measured(state.support(s.id()).force(), "N", c)));
         }
         for (InlineAbsorberState each : state.inlineAbsorbers()) {
             if (each.bottomedOut()) {

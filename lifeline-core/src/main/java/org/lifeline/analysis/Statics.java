@@ -103,9 +103,9 @@ public final class Statics implements Canonical {
         Optional<LineModel.CablePoint> found = length > 0 ? model.installedPoint(length) : Optional.empty();
         if (found.isEmpty()) {
             double whole = model.installedLength();
-            throw new InvalidInputException(List.of(Violation.of(
-                            "length", GivenValue.number(length, "m"), InputRule.LENGTH_OUTSIDE_CABLE, whole)
-                    .allowing(AllowedRange.inside(Interval.of(0, whole)))));
+            throw new InvalidInputException(List.of(
+                    Violation.of("length", GivenValue.number(length, "m"), InputRule.LENGTH_OUTSIDE_CABLE, whole)
+                            .allowing(AllowedRange.inside(Interval.of(0, whole)))));
         }
         int span = found.get().span();
         Point from = line.supports().get(span).position();

@@ -54,8 +54,7 @@ final class ForceChecks {
         }
         log.add(Check.GLOBAL_EQUILIBRIUM, name, total.magnitude() / scale);
         double weight = state.line().weightPerLength() / state.expansion();
-        state.pieces()
-                .forEach(p -> log.add(Check.WEIGHT, name, deviation(p.weight(), weight)));
+        state.pieces().forEach(p -> log.add(Check.WEIGHT, name, deviation(p.weight(), weight)));
     }
 
     /** The loads are those that were applied, and hang at the kinks of the cable. */

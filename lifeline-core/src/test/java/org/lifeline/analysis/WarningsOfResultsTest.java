@@ -97,7 +97,10 @@ class WarningsOfResultsTest {
     @Test
     void anEnvelopeTellsTheWorstOfEachKind() {
         EnvelopeResult found = Envelope.withDefaults()
-                .solve(LifelineDesign.builder("weak").line(weak()).worker(WORKER).build());
+                .solve(LifelineDesign.builder("weak")
+                        .line(weak())
+                        .worker(WORKER)
+                        .build());
         assertThat(found.warnings())
                 .filteredOn(w -> w.code() == Warning.Code.CABLE_STRENGTH)
                 .singleElement()
@@ -105,18 +108,20 @@ class WarningsOfResultsTest {
                     assertThat(w.value()).isGreaterThan(16_000);
                     assertThat(w.place()).isNotBlank();
                 });
-        assertThat(found.warnings())
-                .extracting(w -> w.code() + w.subject())
-                .doesNotHaveDuplicates();
+        assertThat(found.warnings()).extracting(w -> w.code() + w.subject()).doesNotHaveDuplicates();
     }
 
     @Test
     void aStringingTable() {
         Lifeline line = weak();
-        List<StringingRow> rows = StringingTable.withDefaults().withTolerance(Interval.of(0.9, 1.1)).solve(line, List.of(15.0, -30.0));
+        List<StringingRow> rows = StringingTable.withDefaults()
+                .withTolerance(Interval.of(0.9, 1.1))
+                .solve(line, List.of(15.0, -30.0));
         assertThat(StringingTable.warnings(line, rows)).isEmpty();
         Lifeline tight = line.withInstalled(line.installed().withPretension(14_000));
-        List<StringingRow> cold = StringingTable.withDefaults().withTolerance(Interval.of(0.9, 1.1)).solve(tight, List.of(15.0, -30.0));
+        List<StringingRow> cold = StringingTable.withDefaults()
+                .withTolerance(Interval.of(0.9, 1.1))
+                .solve(tight, List.of(15.0, -30.0));
         assertThat(StringingTable.warnings(tight, cold))
                 .extracting(w -> w.code() + " " + w.subject() + " " + w.place())
                 .contains("CABLE_STRENGTH span 1 -30.0 °C");

@@ -34,7 +34,10 @@ class InstallationFormsTest {
 
     private static Lifeline.Builder line(double weight) {
         return Lifeline.builder()
-                .cable(Cable.builder().weightPerLength(weight).axialStiffness(EA).build());
+                .cable(Cable.builder()
+                        .weightPerLength(weight)
+                        .axialStiffness(EA)
+                        .build());
     }
 
     private static Lifeline span(double weight, Installed installed) {
@@ -120,7 +123,8 @@ class InstallationFormsTest {
     @ValueSource(doubles = {2e4, 1e5, 3e5, 1e8})
     void supportsYieldUntilSpringsAndCableAgree(double k) {
         double length = 9.98;
-        Lifeline before = span(0, Installed.unstretchedLength(length)).withSupports(s -> s.withStiffness(Stiffness.alongX(k)));
+        Lifeline before =
+                span(0, Installed.unstretchedLength(length)).withSupports(s -> s.withStiffness(Stiffness.alongX(k)));
         double tension = (10 - length) / (length / EA + 2 / k);
         Lifeline installed = Statics.withYieldedSupports(before);
         assertThat(installed.supports().get(0).position().x()).isEqualTo(tension / k, within(1e-9));
@@ -137,7 +141,11 @@ class InstallationFormsTest {
         Lifeline installed = Statics.withYieldedSupports(before);
         LineEquilibrium e = Statics.withDefaults().solve(installed, List.of());
         for (int i = 0; i < 4; i++) {
-            Vector3 moved = installed.supports().get(i).position().minus(before.supports().get(i).position());
+            Vector3 moved = installed
+                    .supports()
+                    .get(i)
+                    .position()
+                    .minus(before.supports().get(i).position());
             Vector3 r = e.supports().get(i).vector();
             assertThat(moved.x()).isEqualTo(r.x() / 2e5, within(1e-9));
             assertThat(moved.y()).isEqualTo(r.y() / 3e5, within(1e-9));
@@ -154,8 +162,7 @@ class InstallationFormsTest {
     @ParameterizedTest
     @ValueSource(doubles = {0.05, 0.12, 0.4})
     void theCapstanRatioAtARightAngle(double friction) {
-        Lifeline.Builder b = line(0)
-                .endAnchor("north", Point.of(0, 0, 12))
+        Lifeline.Builder b = line(0).endAnchor("north", Point.of(0, 0, 12))
                 .intermediateAnchor("corner", Point.of(10, 0, 12), Passage.friction(friction))
                 .endAnchor("south", Point.of(10, 8, 12));
         double ratio = Math.exp(-friction * Math.PI / 2);
@@ -192,8 +199,7 @@ class InstallationFormsTest {
     }
 
     private static Lifeline threeSpans(double friction, Installed installed) {
-        return line(5)
-                .endAnchor("north", Point.of(0, 0, 12))
+        return line(5).endAnchor("north", Point.of(0, 0, 12))
                 .intermediateAnchor("post 1", Point.of(10, 0, 12.4), Passage.friction(friction))
                 .intermediateAnchor("post 2", Point.of(19, 4, 12), Passage.friction(friction))
                 .endAnchor("south", Point.of(24, 12, 11.5))
@@ -215,7 +221,8 @@ class InstallationFormsTest {
         Installed installed =
                 switch (form) {
                     case PRETENSION -> Installed.pretension(value);
-                    case HORIZONTAL_TENSION -> Installed.horizontalTension(value).inSpan(2);
+                    case HORIZONTAL_TENSION ->
+                        Installed.horizontalTension(value).inSpan(2);
                     case INITIAL_SAG -> Installed.initialSag(2, value);
                     case UNSTRETCHED_LENGTH -> Installed.unstretchedLength(value);
                 };
@@ -241,7 +248,8 @@ class InstallationFormsTest {
         assertThat(got).isEqualTo(value, within(1e-9 * value));
         List<AppliedLoad> loads = List.of(new AppliedLoad(Place.of(2, 4), Attachment.FREE_RUNNING, 3000));
         LineEquilibrium loaded = Statics.withDefaults().solve(line, loads);
-        assertThat(Verifier.withDefaults().equilibrium(loaded, loads).failures()).isEmpty();
+        assertThat(Verifier.withDefaults().equilibrium(loaded, loads).failures())
+                .isEmpty();
         assertThat(Verifier.withDefaults().equilibrium(e, List.of()).failures()).isEmpty();
     }
 
@@ -251,10 +259,7 @@ class InstallationFormsTest {
         List<AppliedLoad> load = List.of(new AppliedLoad(Place.of(1, 5), Attachment.GRIPPED, 500));
         LineEquilibrium even = Statics.withDefaults().solve(threeSpans(0.3, Installed.pretension(3000)), load);
         LineEquilibrium pulled = Statics.withDefaults()
-                .solve(
-                        threeSpans(
-                                0.3, Installed.pretension(3000).tensionedFrom(Installed.TensioningEnd.FIRST)),
-                        load);
+                .solve(threeSpans(0.3, Installed.pretension(3000).tensionedFrom(Installed.TensioningEnd.FIRST)), load);
         SupportReaction a = even.support("south");
         SupportReaction b = pulled.support("south");
         assertThat(b.force()).isLessThan(0.96 * a.force());
@@ -278,9 +283,11 @@ class InstallationFormsTest {
         LineEquilibrium e = Statics.withDefaults().solve(line, loads);
         assertThat(e.maximumTension()).isEqualTo(tension, within(1e-9 * tension));
         assertThat(e.loads().get(0).point().z()).isEqualTo(12 - depth, within(1e-9));
-        LineEquilibrium free =
-                Statics.withDefaults().solve(line, List.of(new AppliedLoad(Place.of(1, 2), Attachment.FREE_RUNNING, 2000)));
-        assertThat(free.maximumTension()).as("a free load runs to the middle").isEqualTo(tension, within(1e-8 * tension));
+        LineEquilibrium free = Statics.withDefaults()
+                .solve(line, List.of(new AppliedLoad(Place.of(1, 2), Attachment.FREE_RUNNING, 2000)));
+        assertThat(free.maximumTension())
+                .as("a free load runs to the middle")
+                .isEqualTo(tension, within(1e-8 * tension));
         assertThat(Verifier.withDefaults().equilibrium(e, loads).failures()).isEmpty();
     }
 }

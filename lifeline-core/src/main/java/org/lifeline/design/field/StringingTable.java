@@ -72,9 +72,8 @@ public final class StringingTable {
         Lifeline[] lines = new Lifeline[3];
         double[] factors = {tolerance.low(), 1, tolerance.high()};
         for (int i = 0; i < 3; i++) {
-            lines[i] = factors[i] == 1
-                    ? free
-                    : free.withInstalled(line.installed().withPretension(tension * factors[i]));
+            lines[i] =
+                    factors[i] == 1 ? free : free.withInstalled(line.installed().withPretension(tension * factors[i]));
         }
         List<StringingRow> rows = new ArrayList<>();
         for (double t : temperatures) {
@@ -113,11 +112,13 @@ public final class StringingTable {
      */
     public static List<Warning> warnings(Lifeline line, List<StringingRow> rows) {
         List<Warning> list = new ArrayList<>();
-        line.cable().terminationStrength().ifPresent(holds -> rows.stream()
-                .filter(r -> r.tension().high() > holds)
-                .forEach(r -> list.add(Warning.of(Warning.Code.CABLE_STRENGTH, "span " + r.span())
-                        .in(r.temperature() + " °C")
-                        .with(new Measured(r.tension().high(), "N", holds)))));
+        line.cable()
+                .terminationStrength()
+                .ifPresent(holds -> rows.stream()
+                        .filter(r -> r.tension().high() > holds)
+                        .forEach(r -> list.add(Warning.of(Warning.Code.CABLE_STRENGTH, "span " + r.span())
+                                .in(r.temperature() + " °C")
+                                .with(new Measured(r.tension().high(), "N", holds)))));
         return List.copyOf(list);
     }
 }

@@ -41,8 +41,7 @@ public final class DesignVariables {
                 "pretension",
                 "N",
                 bounds,
-                (d, v) ->
-                        d.withLine(d.line().withInstalled(d.line().installed().withPretension(v))));
+                (d, v) -> d.withLine(d.line().withInstalled(d.line().installed().withPretension(v))));
     }
 
     /**
@@ -57,8 +56,9 @@ public final class DesignVariables {
                 "initial sag of span " + span,
                 "m",
                 bounds,
-                (d, v) -> d.withLine(
-                        d.line().withInstalled(Installed.initialSag(span, v).tensionedLike(d.line().installed()))));
+                (d, v) -> d.withLine(d.line()
+                        .withInstalled(Installed.initialSag(span, v)
+                                .tensionedLike(d.line().installed()))));
     }
 
     /**
