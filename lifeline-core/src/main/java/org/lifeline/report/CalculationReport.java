@@ -29,9 +29,9 @@ import org.lifeline.report.document.ReportDetail;
 import org.lifeline.report.document.ReportDocument;
 import org.lifeline.report.document.ReportSection;
 import org.lifeline.report.document.UnitChoice;
-import org.lifeline.report.picture.SystemPicture;
 import org.lifeline.report.handover.DataSheetSection;
 import org.lifeline.report.handover.HandoverSections;
+import org.lifeline.report.picture.SystemPicture;
 import org.lifeline.report.section.ArrestSections;
 import org.lifeline.report.section.ArrestTables;
 import org.lifeline.report.section.AssessmentSection;
@@ -248,7 +248,11 @@ public final class CalculationReport {
      * @throws IllegalArgumentException if they are of another line
      */
     public CalculationReport withHandover(HandoverResult value) {
-        SameSupports.require("handover", "a handover", design, SameSupports.names(value.assessment().design()));
+        SameSupports.require(
+                "handover",
+                "a handover",
+                design,
+                SameSupports.names(value.assessment().design()));
         return with(o -> o.handover = value);
     }
 
@@ -307,7 +311,6 @@ public final class CalculationReport {
         return new ReportDocument(
                 "Calculation report: " + InertText.name(design.title()), identity(), sections, marks());
     }
-
 
     /**
      * The data sheet alone, with the identity of the report.

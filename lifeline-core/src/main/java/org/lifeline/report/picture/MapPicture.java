@@ -217,7 +217,8 @@ public final class MapPicture {
         boolean leftward = at.x() + 10 + wide > LEFT + WIDE;
         double baseline = Math.min(TOP + HIGH - 4, Math.max(TOP + LETTER, at.y() + 4));
         c.bold(leftward ? at.x() - 10 : at.x() + 10, baseline, leftward ? "end" : "start", DESIGN);
-        taken.add(new Box(leftward ? at.x() - 10 - wide : at.x() - MARK, baseline - LETTER, wide + 10 + MARK, LETTER + 6));
+        taken.add(new Box(
+                leftward ? at.x() - 10 - wide : at.x() - MARK, baseline - LETTER, wide + 10 + MARK, LETTER + 6));
     }
 
     /** Every region carries the name of its class where that fits, else the number of the class in the key. */

@@ -78,8 +78,7 @@ public final class UncertainLine {
         System.out.println("assumed, for want of measurements:");
         variables.forEach(u -> System.out.println(
                 String.format(Locale.ROOT, "  %-36s %s", u.variable().name(), u.distribution())));
-        Evaluation evaluation =
-                Evaluation.worst(analysis, LOOKED_AT);
+        Evaluation evaluation = Evaluation.worst(analysis, LOOKED_AT);
         MonteCarlo study = MonteCarlo.withSeed(2026)
                 .withExecutor(scope.threads())
                 .withProgress(new Progress(System.err, System::nanoTime));
@@ -87,9 +86,7 @@ public final class UncertainLine {
             MonteCarloResult result;
             try (Writer out = new OutputStreamWriter(table.open(), StandardCharsets.UTF_8)) {
                 StudyCsv csv = StudyCsv.begin(
-                        out,
-                        variables.stream().map(UncertainVariable::variable).toList(),
-                        evaluation.responses());
+                        out, variables.stream().map(UncertainVariable::variable).toList(), evaluation.responses());
                 result = study.withRows(csv).solve(file.design(), variables, evaluation, cases);
             }
             outputs.commit();
@@ -126,7 +123,9 @@ public final class UncertainLine {
             for (Quantity q : LOOKED_AT) {
                 most = Math.max(
                         most,
-                        whole.of(q).orElseThrow().value() / some.of(q).orElseThrow().value() - 1);
+                        whole.of(q).orElseThrow().value()
+                                        / some.of(q).orElseThrow().value()
+                                - 1);
             }
         }
         return most;
