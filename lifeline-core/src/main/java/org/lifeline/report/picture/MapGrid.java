@@ -55,7 +55,7 @@ public final class MapGrid {
      */
     public static MapGrid of(double[] x, double[] y, int[][] classes, List<String> names) {
         boolean fits =
-                x.length >= 2 && y.length >= 2 && classes.length == y.length && names.size() <= MapPicture.PENS.length;
+                x.length >= 2 && y.length >= 2 && classes.length == y.length && names.size() <= MapPicture.MOST_CLASSES;
         int[][] copy = new int[classes.length][];
         for (int i = 0; i < classes.length; i++) {
             fits &= classes[i].length == x.length;

@@ -22,7 +22,10 @@ import org.lifeline.report.picture.SvgCanvas.Hatch;
  * <p>Immutable and thread-safe.
  */
 public final class MapPicture {
-    static final Pen[] PENS = {Pen.THIRD, Pen.SECOND, Pen.FIRST, Pen.FOURTH, Pen.FIFTH, Pen.INK, Pen.LIMIT};
+    private static final Pen[] PENS = {Pen.THIRD, Pen.SECOND, Pen.FIRST, Pen.FOURTH, Pen.FIFTH, Pen.INK, Pen.LIMIT};
+    /** Most classes of a map: as many as there are ways of drawing. */
+    static final int MOST_CLASSES = PENS.length;
+
     private static final double LEFT = 84;
     private static final double TOP = 44;
     private static final double WIDE = 520;
