@@ -28,17 +28,22 @@ final class ReportOptions {
     List<ReportSection> inputs = List.of();
     List<String> assumptions = List.of();
 
-    @Nullable List<CriterionResult> criteria;
+    @Nullable
+    List<CriterionResult> criteria;
 
-    @Nullable EnvelopeResult envelope;
+    @Nullable
+    EnvelopeResult envelope;
 
     List<TransientResult> motions = List.of();
 
-    @Nullable AssessmentResult assessment;
+    @Nullable
+    AssessmentResult assessment;
 
-    @Nullable HandoverResult handover;
+    @Nullable
+    HandoverResult handover;
 
-    @Nullable IndependentCheckSection check;
+    @Nullable
+    IndependentCheckSection check;
 
     /** A copy with a change. */
     ReportOptions with(Consumer<ReportOptions> change) {

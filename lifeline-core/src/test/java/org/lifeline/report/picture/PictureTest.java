@@ -210,8 +210,9 @@ class PictureTest {
                 .toList();
         assertThat(limit).hasSizeGreaterThanOrEqualTo(4);
         // Cells reach from 3 m to 11 m over 520 units: 7 m lies at 84 + 520 (7 − 3)/8.
-        assertThat(limit).allSatisfy(e -> assertThat(Double.parseDouble(e.getAttribute("x1")))
-                .isBetween(343.9, 344.1));
+        assertThat(limit)
+                .allSatisfy(e ->
+                        assertThat(Double.parseDouble(e.getAttribute("x1"))).isBetween(343.9, 344.1));
         assertThat(p.data().rows()).hasSize(3);
         assertThat(p.data().rows().get(0).cells()).hasSize(5).contains("anchor 1.375");
         assertThatIllegalArgumentException()
@@ -228,8 +229,10 @@ class PictureTest {
                         new ChartAxis("descent", QuantityKind.LENGTH),
                         List.of(ChartPanel.of(
                                 new ChartAxis("force", QuantityKind.FORCE),
-                                ChartSeries.of("load", new double[] {0, 1}, new double[] {0, 4000}).shaded(),
-                                ChartSeries.of("in time", new double[] {0.5}, new double[] {3000}).dots())));
+                                ChartSeries.of("load", new double[] {0, 1}, new double[] {0, 4000})
+                                        .shaded(),
+                                ChartSeries.of("in time", new double[] {0.5}, new double[] {3000})
+                                        .dots())));
         Document d = PictureChecks.check(p);
         assertThat(Xml.all(d, "pattern")).hasSize(1);
         Element area = Xml.all(d, "polygon").get(0);

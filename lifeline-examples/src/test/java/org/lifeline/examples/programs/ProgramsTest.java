@@ -66,15 +66,14 @@ class ProgramsTest {
         }
         String readme = Files.readString(README);
         return Programs.all().stream()
-                .map(p -> dynamicTest(
-                        p.name(), () -> {
-                            String printed = output(p.main());
-                            assertThat(block(readme, p.name())).isEqualTo(printed);
-                            assertThat(printed.lines())
-                                    .filteredOn(line -> line.codePointCount(0, line.length()) > 80)
-                                    .as("lines that a terminal breaks")
-                                    .isEmpty();
-                        }));
+                .map(p -> dynamicTest(p.name(), () -> {
+                    String printed = output(p.main());
+                    assertThat(block(readme, p.name())).isEqualTo(printed);
+                    assertThat(printed.lines())
+                            .filteredOn(line -> line.codePointCount(0, line.length()) > 80)
+                            .as("lines that a terminal breaks")
+                            .isEmpty();
+                }));
     }
 
     @Test
@@ -87,7 +86,10 @@ class ProgramsTest {
         });
         assertThat(output(p.main()).lines())
                 .containsExactly(
-                        "short", "  " + "word ".repeat(15).strip(), "      " + "word ".repeat(5).strip(), "no end");
+                        "short",
+                        "  " + "word ".repeat(15).strip(),
+                        "      " + "word ".repeat(5).strip(),
+                        "no end");
     }
 
     @Test
