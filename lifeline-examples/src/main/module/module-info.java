@@ -13,7 +13,6 @@ module org.lifeline.file {
     exports org.lifeline.file;
     exports org.lifeline.file.reproduce;
     exports org.lifeline.file.study;
-    exports org.lifeline.file.units;
 
     opens org.lifeline.examples.cli to info.picocli;
 }

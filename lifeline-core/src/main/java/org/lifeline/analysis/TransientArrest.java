@@ -60,6 +60,12 @@ public final class TransientArrest implements Canonical {
     /** Interval of the histories by default [s]: ten samples in a period at 100 Hz. */
     private static final double SAMPLING = 1e-3;
 
+    /** Most samples of a history: with some tens of columns they take about a quarter of a gigabyte. */
+    private static final int MOST_SAMPLES = 1_000_000;
+
+    /** Most halvings of mesh and step: each takes four times as long. */
+    private static final int MOST_REFINEMENTS = 12;
+
     /** Drift of the energies, as a share of the energy of the fall, beyond which a motion is lost [-]. */
     private static final double LOST = 0.1;
 
@@ -155,13 +161,14 @@ public final class TransientArrest implements Canonical {
     /**
      * The same over another time.
      *
-     * @param value time from the start of the fall [s], above zero
+     * @param value time from the start of the fall [s], from 1e-3 to 600, and at most a million samples
      * @return the new analysis
-     * @throws org.lifeline.base.InvalidInputException if it is not above zero
+     * @throws org.lifeline.base.InvalidInputException if it is out of range
      */
     public TransientArrest withDuration(double value) {
-        new Violations().positive("duration", value, "s").throwIfAny();
+        PlausibleRange.DURATION.required("duration", value);
         Motion.Sampling old = numerics.course().sampling();
+        notTooMany("duration", value, value / old.interval());
         return with(new MeshRefinement.Course(
                 new Motion.Sampling(value, old.interval()), numerics.course().afterCatch()));
     }
@@ -183,15 +190,26 @@ public final class TransientArrest implements Canonical {
     /**
      * The same with histories sampled at another interval. Peaks are taken at every step all the same.
      *
-     * @param value time between two samples [s], above zero
+     * @param value time between two samples [s], from 1e-6 to 10, and at most a million samples
      * @return the new analysis
-     * @throws org.lifeline.base.InvalidInputException if it is not above zero
+     * @throws org.lifeline.base.InvalidInputException if it is out of range
      */
     public TransientArrest withSampling(double value) {
-        new Violations().positive("sampling", value, "s").throwIfAny();
+        PlausibleRange.SAMPLING.required("sampling", value);
         Motion.Sampling old = numerics.course().sampling();
+        notTooMany("sampling", value, old.duration() / value);
         return with(new MeshRefinement.Course(
                 new Motion.Sampling(old.duration(), value), numerics.course().afterCatch()));
+    }
+
+    private static void notTooMany(String path, double value, double samples) {
+        new Violations()
+                .require(
+                        samples <= MOST_SAMPLES,
+                        path,
+                        Violations.show(value, "s"),
+                        "must not make more than " + MOST_SAMPLES + " samples of a history")
+                .throwIfAny();
     }
 
     /**
@@ -210,12 +228,12 @@ public final class TransientArrest implements Canonical {
     /**
      * The same starting from another mesh.
      *
-     * @param value length that segments of the first mesh should have in the spans where somebody falls [m], above zero
+     * @param value length that segments of the first mesh should have in the spans where somebody falls [m], from 1e-3 to 1000
      * @return the new analysis
-     * @throws org.lifeline.base.InvalidInputException if it is not above zero
+     * @throws org.lifeline.base.InvalidInputException if it is out of range
      */
     public TransientArrest withSegmentLength(double value) {
-        new Violations().positive("segmentLength", value, "m").throwIfAny();
+        PlausibleRange.SEGMENT_LENGTH.required("segmentLength", value);
         return with(new MeshRefinement.Request(
                 numerics.accuracy(), numerics.refinements(), OptionalDouble.of(value), numerics.course()));
     }
@@ -223,13 +241,20 @@ public final class TransientArrest implements Canonical {
     /**
      * The same with another limit of refinement.
      *
-     * @param most how often mesh and step may be halved, not negative; below 2 nothing is known of the error, and every
+     * @param most how often mesh and step may be halved, from 0 to 12; below 2 nothing is known of the error, and every
      *     allowance of the result is infinite
      * @return the new analysis
-     * @throws org.lifeline.base.InvalidInputException if it is negative
+     * @throws org.lifeline.base.InvalidInputException if it is out of range
      */
     public TransientArrest withRefinements(int most) {
-        new Violations().atLeast("refinements", most, 0).throwIfAny();
+        new Violations()
+                .atLeast("refinements", most, 0)
+                .require(
+                        most <= MOST_REFINEMENTS,
+                        "refinements",
+                        Integer.toString(most),
+                        "must be at most " + MOST_REFINEMENTS)
+                .throwIfAny();
         return with(new MeshRefinement.Request(numerics.accuracy(), most, numerics.segment(), numerics.course()));
     }
 

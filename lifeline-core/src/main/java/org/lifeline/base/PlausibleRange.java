@@ -49,6 +49,12 @@ public enum PlausibleRange implements ViolationCode {
     DAMPING_TIME(0, 1, "s", "the stress would lag behind the whole arrest"),
     /** Tension at installation [N]; what cable and terminations hold bounds it further where that is stated. */
     TENSION(1e-12, 1e12, "N", "no lifeline is tensioned like this"),
+    /** Time over which a fall is followed [s]; the first catch of the longest lines takes some seconds. */
+    DURATION(1e-3, 600, "s", "a fall is over in seconds"),
+    /** Interval between two samples of a history [s]; a motion is followed in steps of some microseconds. */
+    SAMPLING(1e-6, 10, "s", "a history cannot be finer than its steps, and coarser says nothing"),
+    /** Length of the segments of a cable in motion [m]. */
+    SEGMENT_LENGTH(1e-3, 1e3, "m", "finer segments are no longer than their rope is thick, and coarser are no cable"),
     /** Force of an absorber, a brake or a point of a loading curve [N]. */
     ARREST_FORCE(0, 1e9, "N", "no absorber takes such a force"),
     /**

@@ -104,8 +104,10 @@ public final class Lifeline implements Canonical {
      *
      * @param span number of the span, from 1
      * @return distance [m]
+     * @throws InvalidInputException if there is no such span
      */
     public double run(int span) {
+        requireSpan(span);
         return supports.get(span - 1)
                 .position()
                 .horizontalDistance(supports.get(span).position());
@@ -116,10 +118,19 @@ public final class Lifeline implements Canonical {
      *
      * @param span number of the span, from 1
      * @return rise [m], positive when the second support is higher
+     * @throws InvalidInputException if there is no such span
      */
     public double rise(int span) {
+        requireSpan(span);
         return supports.get(span).position().z()
                 - supports.get(span - 1).position().z();
+    }
+
+    /** Asked for by every step of a solution: nothing is made unless it is wrong. */
+    private void requireSpan(int span) {
+        if (span < 1 || span > spans()) {
+            throw new InvalidInputException(LineRules.spanNumber("span", span, spans()));
+        }
     }
 
     /**
@@ -280,8 +291,8 @@ public final class Lifeline implements Canonical {
 
     @Override
     public String toString() {
-        return supports.get(0).id() + " to " + supports.get(spans()).id() + ", " + spans() + (spans() == 1 ? " span, " : " spans, ")
-                + cable + ", " + installed;
+        return supports.get(0).id() + " to " + supports.get(spans()).id() + ", " + spans()
+                + (spans() == 1 ? " span, " : " spans, ") + cable + ", " + installed;
     }
 
     /**

@@ -74,6 +74,8 @@ final class ShapeChecks {
     }
 
     private static void springs(StateNumbers state, StateNumbers installed, String name, CheckLog log) {
+        // Found once: it goes through the whole line.
+        double force = state.forceScale();
         for (int i = 0; i < state.supports().size(); i++) {
             SupportReaction r = state.supports().get(i);
             Vector3 change = r.vector().minus(installed.supports().get(i).vector());
@@ -81,7 +83,6 @@ final class ShapeChecks {
             Vector3 u = r.displacement();
             String where = name + ", support " + r.id();
             double chord = state.chordAt(i);
-            double force = state.forceScale();
             log.add(Check.ANCHOR_SPRING, where + ", x", spring(u.x(), change.x(), k.x(), chord, force));
             log.add(Check.ANCHOR_SPRING, where + ", y", spring(u.y(), change.y(), k.y(), chord, force));
             log.add(Check.ANCHOR_SPRING, where + ", z", spring(u.z(), change.z(), k.z(), chord, force));

@@ -3,28 +3,30 @@ package org.lifeline.examples;
 import static org.lifeline.base.Units.kN;
 import static org.lifeline.base.Units.kNPerMetre;
 import static org.lifeline.base.Units.meganewtons;
-import static org.lifeline.base.Units.toKN;
 
-import java.util.Locale;
-import org.lifeline.analysis.ArrestResult;
-import org.lifeline.analysis.EnergyBalance;
+import java.util.List;
 import org.lifeline.base.Point;
+import org.lifeline.design.assessment.AssessedCriterion;
+import org.lifeline.design.assessment.Assessment;
+import org.lifeline.design.assessment.AssessmentResult;
+import org.lifeline.design.criteria.Criteria;
+import org.lifeline.design.criteria.Criterion;
 import org.lifeline.model.Connection;
 import org.lifeline.model.Connection.PersonalAbsorber;
 import org.lifeline.model.Fall;
 import org.lifeline.model.Lifeline;
+import org.lifeline.model.LifelineDesign;
 import org.lifeline.model.Passage;
 import org.lifeline.model.Place;
 import org.lifeline.model.Worker;
-import org.lifeline.model.absorber.DeploymentForce;
 import org.lifeline.model.cable.Cable;
 
-/** One fall on a line of two spans: the example at the top of README.md. */
+/** A line of two spans, assessed: the example at the top of README.md. */
 public final class FirstArrest {
     private FirstArrest() {}
 
     /**
-     * Prints the arrest of one fall.
+     * Prints what governs anywhere on the line, and two criteria.
      *
      * @param args none
      */
@@ -56,18 +58,23 @@ public final class FirstArrest {
                 .at(Place.of(1, 6))
                 .faller(worker)
                 .build();
-        EnergyBalance balance = EnergyBalance.withDefaults();
-        ArrestResult loads = balance.withSide(DeploymentForce.MAXIMUM).solve(line, fall);
-        ArrestResult distances = balance.withSide(DeploymentForce.CLEARANCE).solve(line, fall);
-        print("load on the north anchor  %7.2f kN", toKN(loads.anchorLoad("north")));
-        print("load on the post          %7.2f kN", toKN(loads.anchorLoad("post")));
-        print("deployment                %7.3f m", distances.deployment());
-        print("descent of the line       %7.3f m", distances.lineDescent());
-        print("clearance below the line  %7.3f m", distances.clearance().requiredBelowLine());
+        LifelineDesign design = LifelineDesign.builder("gallery")
+                .line(line)
+                .worker(worker)
+                .fall(fall)
+                .build();
+        List<Criterion> criteria = List.of(
+                Criteria.of("us-osha-maf").orElseThrow(),
+                Criteria.of("us-osha-free-fall").orElseThrow());
+        // The fall moved along the whole line, by energy balance and in time.
+        AssessmentResult result =
+                Assessment.withDefaults().withCriteria(criteria).solve(design);
+        for (String name : List.of("endAnchorLoad", "arrestForce", "requiredBelowLine")) {
+            result.governing(name).ifPresent(System.out::println);
+        }
+        for (AssessedCriterion each : result.criteria()) {
+            System.out.println(each.result());
+        }
         // README
-    }
-
-    private static void print(String format, double value) {
-        System.out.println(String.format(Locale.ROOT, format, value));
     }
 }

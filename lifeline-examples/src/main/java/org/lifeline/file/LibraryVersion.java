@@ -22,7 +22,8 @@ public final class LibraryVersion {
     /**
      * The state of the source that the library was built from.
      *
-     * @return as the build named it with {@code -Dcommit=…}; {@code "unknown"} if it did not
+     * @return the commit, with {@code -changed} behind it where files were changed since; {@code "unknown"} where the source
+     *     that was built stands in no repository
      */
     public static String commit() {
         return property("commit");

@@ -8,9 +8,9 @@ import java.util.concurrent.Executor;
 import org.jspecify.annotations.Nullable;
 import org.lifeline.analysis.motion.ForceFilter;
 import org.lifeline.base.ProgressListener;
+import org.lifeline.base.Violations;
 import org.lifeline.base.canonical.Canonical;
 import org.lifeline.base.canonical.CanonicalForm;
-import org.lifeline.base.Violations;
 import org.lifeline.design.criteria.Criterion;
 import org.lifeline.design.envelope.ComputedCase;
 import org.lifeline.design.envelope.DesignAnalysis;
@@ -169,7 +169,7 @@ public final class Assessment implements WorstCases, Canonical {
         Extremes balance = Extremes.joined(stated.extremes(), List.of(envelope.extremes()));
         MotionSearch motion =
                 new MotionSearch(new MotionSearch.Known(balance, settings.inTime.filter), plain, shared, progress);
-        if (settings.inTime.followed) {
+        if (settings.inTime.followed && envelope.isComplete()) {
             motion.run(cases(stated, balance));
         }
         return new AssessmentResult(

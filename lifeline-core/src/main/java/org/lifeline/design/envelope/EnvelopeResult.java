@@ -4,6 +4,9 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.OptionalDouble;
+import org.lifeline.base.InputRule;
+import org.lifeline.base.Interval;
+import org.lifeline.base.Violations;
 import org.lifeline.model.LifelineDesign;
 import org.lifeline.model.Obstruction;
 import org.lifeline.model.Place;
@@ -106,8 +109,10 @@ public final class EnvelopeResult {
      *
      * @param span number of the span, from 1
      * @return the extremes of falls in that span
+     * @throws org.lifeline.base.InvalidInputException if there is no such span
      */
     public Extremes inSpan(int span) {
+        design.line().run(span);
         return inSpans.get(span - 1);
     }
 
@@ -138,6 +143,13 @@ public final class EnvelopeResult {
      * @return places in the order of the line; unmodifiable
      */
     public List<ProfilePoint> supportProfile(int support) {
+        new Violations()
+                .numbered(
+                        "support",
+                        support,
+                        Interval.of(0, design.line().supports().size() - 1.0),
+                        InputRule.NO_SUCH_SUPPORT_NUMBER)
+                .throwIfAny();
         return profileOf(quantities.indexOfSupport(support));
     }
 

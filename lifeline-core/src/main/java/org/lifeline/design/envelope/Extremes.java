@@ -9,7 +9,12 @@ import org.jspecify.annotations.Nullable;
 import org.lifeline.analysis.ArrestResult;
 import org.lifeline.analysis.motion.ForceFilter;
 import org.lifeline.base.Direction;
+import org.lifeline.base.GivenValue;
+import org.lifeline.base.InputRule;
 import org.lifeline.base.Interval;
+import org.lifeline.base.InvalidInputException;
+import org.lifeline.base.Violation;
+import org.lifeline.base.Violations;
 import org.lifeline.model.Fall;
 import org.lifeline.model.LifelineDesign;
 import org.lifeline.model.Support;
@@ -267,7 +272,7 @@ public final class Extremes {
      *
      * @param id the support
      * @return value and case; empty where no case could be computed
-     * @throws IllegalArgumentException if there is no such support
+     * @throws InvalidInputException if there is no such support
      */
     public Optional<Extreme> onSupport(String id) {
         return extreme(quantities.indexOfSupport(number(id)), Extreme.Subject.load(id));
@@ -281,7 +286,7 @@ public final class Extremes {
      * @param direction the direction
      * @return value and case, the value negative when every case pulls the other way; empty where no case could be
      *     computed
-     * @throws IllegalArgumentException if there is no such support
+     * @throws InvalidInputException if there is no such support
      */
     public Optional<Extreme> onSupportToward(String id, Direction direction) {
         return extreme(quantities.indexOfSupport(number(id), direction), Extreme.Subject.component(id, direction));
@@ -292,8 +297,19 @@ public final class Extremes {
      *
      * @param index number of the obstruction in the clearance rules of the design, from 0
      * @return margin and case, negative where the clearance does not suffice; empty where no fall comes to lie above it
+     * @throws InvalidInputException if there is no such obstruction
      */
     public Optional<Extreme> overObstruction(int index) {
+        int last = design.clearance().obstructions().size() - 1;
+        new Violations()
+                .require(
+                        index >= 0 && index <= last,
+                        "obstruction",
+                        Integer.toString(index),
+                        last < 0
+                                ? "the design has no obstruction"
+                                : "must be the number of an obstruction from 0 to " + last)
+                .throwIfAny();
         return extreme(quantities.indexOfObstruction(index), Extreme.Subject.margin(index));
     }
 
@@ -373,7 +389,8 @@ public final class Extremes {
                 return i;
             }
         }
-        throw new IllegalArgumentException("no support has the id " + id);
+        throw new InvalidInputException(
+                List.of(Violation.of("support", GivenValue.text(String.valueOf(id)), InputRule.NO_SUCH_SUPPORT)));
     }
 
     private Optional<Extreme> extreme(int index, Extreme.Subject subject) {

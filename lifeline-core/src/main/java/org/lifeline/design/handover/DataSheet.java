@@ -140,7 +140,8 @@ public final class DataSheet {
         for (GoverningValue g : handover.assessment().governing()) {
             most = larger(most, g.extreme().arrest(), c);
         }
-        for (org.lifeline.analysis.ArrestResult r : handover.assessment().stated().arrests()) {
+        for (org.lifeline.analysis.ArrestResult r :
+                handover.assessment().stated().arrests()) {
             most = larger(most, r, c);
         }
         return most;
@@ -162,9 +163,7 @@ public final class DataSheet {
             return OptionalDouble.of(along.get().largestBelowLine());
         }
         Optional<GoverningValue> g = handover.assessment().governing("requiredBelowLine");
-        return g.isPresent()
-                ? OptionalDouble.of(StationSteps.COMMON.up(g.get().factored()))
-                : OptionalDouble.empty();
+        return g.isPresent() ? OptionalDouble.of(StationSteps.COMMON.up(g.get().factored())) : OptionalDouble.empty();
     }
 
     /**
@@ -174,9 +173,7 @@ public final class DataSheet {
      *     was not drawn up; unmodifiable
      */
     public List<Interval> mustNotBeUsed() {
-        return handover.clearance()
-                .map(ClearanceAlongLineResult::mustNotBeUsed)
-                .orElse(List.of());
+        return handover.clearance().map(ClearanceAlongLineResult::mustNotBeUsed).orElse(List.of());
     }
 
     /**
@@ -185,9 +182,8 @@ public final class DataSheet {
      * @return one row a temperature in service; unmodifiable
      */
     public List<StringingRow> pretension() {
-        Interval tolerance = handover.installation()
-                .map(i -> i.request().tolerance())
-                .orElse(Interval.exactly(1));
+        Interval tolerance =
+                handover.installation().map(i -> i.request().tolerance()).orElse(Interval.exactly(1));
         return StringingTable.withDefaults()
                 .withTolerance(tolerance)
                 .solve(design().line(), design().temperatures())
@@ -206,8 +202,8 @@ public final class DataSheet {
         for (Support s : design().line().supports()) {
             handover.assessment()
                     .governing("load on " + s.id())
-                    .ifPresent(g ->
-                            list.add(new AnchorLoad(s.id(), g.factored(), s.capacity().orElse(Double.NaN))));
+                    .ifPresent(g -> list.add(
+                            new AnchorLoad(s.id(), g.factored(), s.capacity().orElse(Double.NaN))));
         }
         return List.copyOf(list);
     }

@@ -44,15 +44,18 @@ public final class Handover {
      */
     public HandoverResult solve(AssessmentResult assessment) {
         HandoverResult.Parts parts = new HandoverResult.Parts();
-        request.structure().ifPresent(a -> parts.structure = part(parts, "loads for the supporting structure", () ->
-                a.solve(assessment)));
-        request.clearance().ifPresent(a -> parts.clearance = part(parts, "clearance along the line", () ->
-                a.solve(assessment)));
-        request.installation().ifPresent(a -> parts.installation = part(parts, "installation", () ->
-                a.solve(assessment.design())));
+        request.structure()
+                .ifPresent(a ->
+                        parts.structure = part(parts, "loads for the supporting structure", () -> a.solve(assessment)));
+        request.clearance()
+                .ifPresent(a -> parts.clearance = part(parts, "clearance along the line", () -> a.solve(assessment)));
+        request.installation()
+                .ifPresent(a -> parts.installation = part(parts, "installation", () -> a.solve(assessment.design())));
         if (request.numberOfWorkers()) {
-            parts.occupancy = part(parts, "number of workers", () -> Occupancy.meeting(criteria(assessment))
-                    .solve(assessment.design()));
+            parts.occupancy = part(
+                    parts,
+                    "number of workers",
+                    () -> Occupancy.meeting(criteria(assessment)).solve(assessment.design()));
         }
         return new HandoverResult(assessment, parts);
     }

@@ -47,8 +47,7 @@ public final class HandoverRequest {
      * @return the new request
      */
     public HandoverRequest withStructure(SupportLoads value) {
-        return new HandoverRequest(
-                Violations.required("structure", value), clearance, installation, numberOfWorkers);
+        return new HandoverRequest(Violations.required("structure", value), clearance, installation, numberOfWorkers);
     }
 
     /**
@@ -69,8 +68,7 @@ public final class HandoverRequest {
      * @return the new request
      */
     public HandoverRequest withInstallation(InstallationPlan value) {
-        return new HandoverRequest(
-                structure, clearance, Violations.required("installation", value), numberOfWorkers);
+        return new HandoverRequest(structure, clearance, Violations.required("installation", value), numberOfWorkers);
     }
 
     /**

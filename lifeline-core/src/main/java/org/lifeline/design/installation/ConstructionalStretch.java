@@ -37,8 +37,7 @@ public record ConstructionalStretch(Interval range, String source) {
                 "constructionalStretch",
                 range.toString(),
                 "must lie from 0 to 5 %");
-        v.require(
-                !Violations.required("source", source).isBlank(), "source", '"' + source + '"', "must not be blank");
+        v.require(!Violations.required("source", source).isBlank(), "source", '"' + source + '"', "must not be blank");
         v.throwIfAny();
     }
 }

@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.lifeline.base.Violations;
-import org.lifeline.design.assessment.Assessment;
 import org.lifeline.design.assessment.AssessedCriterion;
+import org.lifeline.design.assessment.Assessment;
 import org.lifeline.design.criteria.Criterion;
 import org.lifeline.design.criteria.CriterionResult;
 import org.lifeline.design.envelope.Envelope;
@@ -46,7 +46,11 @@ public final class Occupancy {
      */
     public static Occupancy meeting(List<Criterion> criteria) {
         new Violations()
-                .require(!criteria.isEmpty(), "criteria", "[]", "must name at least one: without any, every number is met")
+                .require(
+                        !criteria.isEmpty(),
+                        "criteria",
+                        "[]",
+                        "must name at least one: without any, every number is met")
                 .throwIfAny();
         return new Occupancy(List.copyOf(criteria), Envelope.withDefaults().withIntervals(8), null);
     }
@@ -106,10 +110,7 @@ public final class Occupancy {
             met = tried.isMet();
         }
         return new OccupancyResult(
-                design,
-                inSpans,
-                inAll,
-                new OccupancyResult.Scope(assessment != null, Math.max(0, leftOut)));
+                design, inSpans, inAll, new OccupancyResult.Scope(assessment != null, Math.max(0, leftOut)));
     }
 
     private TriedNumber inSpan(LifelineDesign design, Crew crew, int span, int n) {
@@ -147,7 +148,8 @@ public final class Occupancy {
                 a.falls().forEach(f -> falls.add(renamed(f, at + f.id())));
             }
             if (assessment != null && broken.isEmpty()) {
-                for (AssessedCriterion each : assessment.solve(with(design, selection, falls)).criteria()) {
+                for (AssessedCriterion each :
+                        assessment.solve(with(design, selection, falls)).criteria()) {
                     add(broken, each.result());
                 }
             }
@@ -172,7 +174,9 @@ public final class Occupancy {
 
     private static void add(List<CriterionResult> broken, CriterionResult result) {
         if (!result.isMet()
-                && broken.stream().noneMatch(b -> b.criterion().id().equals(result.criterion().id()))) {
+                && broken.stream()
+                        .noneMatch(b ->
+                                b.criterion().id().equals(result.criterion().id()))) {
             broken.add(result);
         }
     }

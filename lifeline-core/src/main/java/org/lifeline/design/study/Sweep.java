@@ -77,11 +77,11 @@ public final class Sweep {
      * @param base the design in which the variables are set, one after the other
      * @param axes the variables with their values; usually one or two
      * @param evaluation what is computed
-     * @return the rows, the last variable varying fastest; fewer when the listener ended the sweep or the
-     *     calling thread was interrupted
+     * @return the rows, and whether they are all: there are fewer when the listener ended the sweep or the calling thread was
+     *     interrupted
      * @throws org.lifeline.base.InvalidInputException if there is no axis
      */
-    public List<StudyRow> solve(LifelineDesign base, List<Axis> axes, Evaluation evaluation) {
+    public SweepResult solve(LifelineDesign base, List<Axis> axes, Evaluation evaluation) {
         new Violations()
                 .require(!axes.isEmpty(), "axes", "[]", "must name at least one variable")
                 .throwIfAny();
@@ -96,7 +96,7 @@ public final class Sweep {
             sink.take(row);
             return listener.progress(i + 1, n);
         });
-        return List.copyOf(rows);
+        return new SweepResult(rows, n);
     }
 
     private static StudyRow row(LifelineDesign base, long index, List<Axis> axes, Evaluation evaluation) {

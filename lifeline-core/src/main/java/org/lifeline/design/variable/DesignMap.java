@@ -105,10 +105,10 @@ public final class DesignMap {
      * @param base the design in which both variables are set
      * @param first the first variable with its values
      * @param second the second variable with its values
-     * @return one column for each value of the first variable; fewer when the listener ended the work or the
-     *     calling thread was interrupted
+     * @return one column for each value of the first variable, and whether they are all: there are fewer when the listener
+     *     ended the work or the calling thread was interrupted
      */
-    public List<Column> solve(LifelineDesign base, Axis first, Axis second) {
+    public DesignMapResult solve(LifelineDesign base, Axis first, Axis second) {
         List<Column> columns = new ArrayList<>();
         int n = first.values().size();
         Optional<GoverningCases> cases = search.envelope().map(e -> governing(e, base, first, second));
@@ -120,7 +120,7 @@ public final class DesignMap {
                     columns.add(column);
                     return listener.progress(i + 1, n);
                 });
-        return List.copyOf(columns);
+        return new DesignMapResult(columns, n);
     }
 
     /** The cases that govern at the corners of the map, in the middles of its edges and in its middle. */

@@ -54,7 +54,8 @@ public final class DataSheetSection {
     }
 
     private ReportBlock values() {
-        TableBuilder t = new TableBuilder("What the line is made for").text("Item").text("Value");
+        TableBuilder t =
+                new TableBuilder("What the line is made for").text("Item").text("Value");
         t.row("Users at once", users());
         t.row(
                 "Mass of a user with tools",
@@ -64,8 +65,7 @@ public final class DataSheetSection {
                 "Keep free below the line",
                 sheet.clearanceBelowLine().isPresent()
                         ? q.input(
-                                QuantityKind.LENGTH,
-                                sheet.clearanceBelowLine().getAsDouble())
+                                QuantityKind.LENGTH, sheet.clearanceBelowLine().getAsDouble())
                         : "not computed");
         t.row(
                 "Do not use the line",

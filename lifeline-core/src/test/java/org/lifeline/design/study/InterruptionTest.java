@@ -29,6 +29,7 @@ import org.lifeline.design.envelope.Quantity;
 import org.lifeline.design.envelope.WorstCases;
 import org.lifeline.design.variable.Axis;
 import org.lifeline.design.variable.DesignMap;
+import org.lifeline.design.variable.DesignMapResult;
 import org.lifeline.design.variable.DesignVariable;
 import org.lifeline.design.variable.DesignVariables;
 import org.lifeline.design.variable.FeasibleResult;
@@ -98,9 +99,11 @@ class InterruptionTest {
     @Test
     void aSweepEnds() {
         AtomicInteger begun = new AtomicInteger();
-        List<StudyRow> rows = Sweep.withDefaults()
+        SweepResult table = Sweep.withDefaults()
                 .solve(DESIGN, List.of(Axis.even(TENSION, 1000)), interrupting(20, Thread.currentThread(), begun));
-        assertThat(rows).hasSize(19);
+        assertThat(table.rows()).hasSize(19);
+        assertThat(table.isComplete()).isFalse();
+        assertThat(table.incompleteBecause()).hasValue("the sweep was ended after 19 of 1000 rows");
         assertThat(begun.get()).isEqualTo(20);
     }
 
@@ -144,15 +147,22 @@ class InterruptionTest {
     void aMapEndsWithTheColumnsThatAreWhole() {
         Axis first = Axis.even(DesignVariables.lineElevation(Interval.of(10, 12)), 5);
         AtomicInteger calls = new AtomicInteger();
-        List<DesignMap.Column> whole = DesignMap.withCriteria(CRITERIA)
+        DesignMapResult wholeMap = DesignMap.withCriteria(CRITERIA)
                 .withAnalysis(interrupting(-1, calls))
                 .solve(DESIGN, first, Axis.even(TENSION, 3));
+        List<DesignMap.Column> whole = wholeMap.columns();
         assertThat(whole).hasSize(5);
-        List<DesignMap.Column> some = DesignMap.withCriteria(CRITERIA)
+        assertThat(wholeMap.isComplete()).isTrue();
+        DesignMapResult someMap = DesignMap.withCriteria(CRITERIA)
                 .withAnalysis(interrupting(calls.get() / 2, new AtomicInteger()))
                 .solve(DESIGN, first, Axis.even(TENSION, 3));
         assertThat(Thread.interrupted()).isTrue();
+        List<DesignMap.Column> some = someMap.columns();
         assertThat(some).hasSizeBetween(1, 4);
+        assertThat(someMap.isComplete()).isFalse();
+        assertThat(someMap.incompleteBecause())
+                .hasValueSatisfying(
+                        why -> assertThat(why).startsWith("the map was ended after " + some.size() + " of 5 columns"));
         for (int i = 0; i < some.size(); i++) {
             assertThat(some.get(i).range().isComplete()).isTrue();
             assertThat(some.get(i).cells()).isEqualTo(whole.get(i).cells());

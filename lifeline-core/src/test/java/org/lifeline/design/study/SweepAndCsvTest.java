@@ -47,7 +47,10 @@ class SweepAndCsvTest {
         Evaluation worst = Evaluation.worst(DesignAnalysis.withDefaults(), QUANTITIES);
         ExecutorService two = Executors.newFixedThreadPool(2);
         try {
-            List<StudyRow> rows = Sweep.withDefaults().withExecutor(two).solve(DESIGN, List.of(spans, tensions), worst);
+            List<StudyRow> rows = Sweep.withDefaults()
+                    .withExecutor(two)
+                    .solve(DESIGN, List.of(spans, tensions), worst)
+                    .rows();
             assertThat(rows).hasSize(6);
             int i = 0;
             for (double span : new double[] {4, 8, 12}) {
@@ -74,8 +77,14 @@ class SweepAndCsvTest {
     @Test
     void aCellThatFailsIsNotTheEnd() {
         Axis masses = new Axis(DesignVariables.workerMass(Interval.of(1, 2)), List.of(-1.0, 100.0));
-        List<StudyRow> rows = Sweep.withDefaults()
+        SweepResult table = Sweep.withDefaults()
                 .solve(DESIGN, List.of(masses), Evaluation.ratios(DesignAnalysis.withDefaults(), Criteria.builtIn()));
+        List<StudyRow> rows = table.rows();
+        assertThat(table.isComplete()).isTrue();
+        assertThat(table.failed()).isEqualTo(1);
+        assertThat(table.incompleteBecause().orElseThrow())
+                .startsWith("1 of 2 rows have no result, the first because: ")
+                .contains("mass: -1.0 kg");
         assertThat(rows.get(0).failed()).isTrue();
         assertThat(rows.get(0).reason()).contains("mass: -1.0 kg");
         assertThat(rows.get(1).failed()).isFalse();
@@ -86,11 +95,13 @@ class SweepAndCsvTest {
     void stoppingKeepsTheRows() {
         Axis spans = Axis.even(DesignVariables.spanLengths(Interval.of(4, 12)), 5);
         List<StudyRow> taken = new ArrayList<>();
-        List<StudyRow> rows = Sweep.withDefaults()
+        SweepResult table = Sweep.withDefaults()
                 .withProgress((done, total) -> done < 2)
                 .withRows(taken::add)
                 .solve(DESIGN, List.of(spans), Evaluation.worst(DesignAnalysis.withDefaults(), QUANTITIES));
-        assertThat(rows).hasSize(2).isEqualTo(taken);
+        assertThat(table.rows()).hasSize(2).isEqualTo(taken);
+        assertThat(table.isComplete()).isFalse();
+        assertThat(table.incompleteBecause()).hasValue("the sweep was ended after 2 of 5 rows");
         assertThatThrownBy(() -> Sweep.withDefaults()
                         .solve(DESIGN, List.of(), Evaluation.worst(DesignAnalysis.withDefaults(), QUANTITIES)))
                 .isInstanceOf(InvalidInputException.class);

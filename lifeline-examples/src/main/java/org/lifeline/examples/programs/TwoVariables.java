@@ -12,6 +12,7 @@ import org.lifeline.design.criteria.Status;
 import org.lifeline.design.envelope.Extremes;
 import org.lifeline.design.variable.Axis;
 import org.lifeline.design.variable.DesignMap;
+import org.lifeline.design.variable.DesignMapResult;
 import org.lifeline.design.variable.DesignVariables;
 import org.lifeline.design.variable.FeasibleInterval;
 import org.lifeline.design.variable.Trial;
@@ -66,18 +67,16 @@ public final class TwoVariables {
         Axis elevation =
                 Axis.even(DesignVariables.lineElevation(Interval.of(now - 0.4, now + 0.8)), args.length > 1 ? 13 : 5);
         Axis pretension = Axis.even(DesignVariables.pretension(Interval.of(500, 8000)), args.length > 1 ? 7 : 4);
-        List<DesignMap.Column> map = DesignMap.withCriteria(file.criteria())
+        DesignMapResult result = DesignMap.withCriteria(file.criteria())
                 .withAnalysis(scope.analysis())
                 .withExecutor(scope.threads())
                 .withProgress(new Progress(System.err, System::nanoTime))
                 .solve(file.design(), elevation, pretension);
-        boolean whole = map.size() == elevation.values().size();
+        List<DesignMap.Column> map = result.columns();
         System.out.println(scope.words());
         System.out.println("As designed, the first support at " + String.format(Locale.ROOT, "%.2f m: ", now)
                 + asDesigned(scope, file));
-        if (!whole || map.stream().anyMatch(c -> !c.range().isComplete())) {
-            System.out.println("THE MAP WAS ENDED EARLY: it says nothing of what is missing.");
-        }
+        result.incompleteBecause().ifPresent(why -> System.out.println("INCOMPLETE: " + InertText.plain(why)));
         if (picture != null) {
             picture.put(draw(map, scope, file.design(), pretension));
             outputs.commit();
@@ -97,7 +96,8 @@ public final class TwoVariables {
                 System.out.println(ratios + ranges);
             } else {
                 System.out.println(ratios);
-                WrappedText.of(ranges.strip(), WrappedText.COLUMNS - INDENT).forEach(l -> System.out.println(" ".repeat(INDENT) + l));
+                WrappedText.of(ranges.strip(), WrappedText.COLUMNS - INDENT)
+                        .forEach(l -> System.out.println(" ".repeat(INDENT) + l));
             }
         }
         map.stream()
@@ -135,8 +135,7 @@ public final class TwoVariables {
                 Locale.ROOT, "%.3f to %.3f kN", i.low().value() / 1000, i.high().value() / 1000);
     }
 
-    private static String draw(
-            List<DesignMap.Column> map, LineScope scope, LifelineDesign design, Axis pretension) {
+    private static String draw(List<DesignMap.Column> map, LineScope scope, LifelineDesign design, Axis pretension) {
         List<String> names = new ArrayList<>(List.of(ALL_MET));
         int[][] classes = new int[pretension.values().size()][map.size()];
         double[][] ratios = new double[classes.length][map.size()];
@@ -164,8 +163,11 @@ public final class TwoVariables {
                                         classes,
                                         names)
                                 .withRatios(ratios)
-                                .withDesignX(
-                                        design.line().supports().get(0).position().z())
+                                .withDesignX(design.line()
+                                        .supports()
+                                        .get(0)
+                                        .position()
+                                        .z())
                                 .withDesignY(Statics.withDefaults()
                                         .solve(design.line(), List.of())
                                         .firstTension()))
