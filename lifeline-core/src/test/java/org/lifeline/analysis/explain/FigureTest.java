@@ -3,6 +3,7 @@ package org.lifeline.analysis.explain;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.math.BigDecimal;
+import java.util.List;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -94,7 +95,7 @@ class FigureTest {
         for (long seed = 1; seed <= 2000; seed++) {
             SplittableRandom r = new SplittableRandom(seed);
             double value = (r.nextBoolean() ? 1 : -1) * Math.pow(10, r.nextDouble(-5, 7)) * r.nextDouble(1, 10);
-            Dimension dimension = Dimension.values()[r.nextInt(Dimension.values().length)];
+            Dimension dimension = List.of(Dimension.values()).get(r.nextInt(Dimension.values().length));
             Figure f = computed(value, dimension);
             for (int i = r.nextInt(4); i > 0; i--) {
                 f.refine();

@@ -41,9 +41,14 @@ class MotionHistoryTest {
     private static <Q extends Enum<Q>> Map<Q, double[]> columns(Class<Q> type) {
         Map<Q, double[]> map = new EnumMap<>(type);
         for (Q each : type.getEnumConstants()) {
-            map.put(each, new double[] {each.ordinal(), 10 + each.ordinal()});
+            map.put(each, new double[] {number(each), 10 + number(each)});
         }
         return map;
+    }
+
+    /** A number of its own for each constant. */
+    private static int number(Enum<?> constant) {
+        return List.of(constant.getDeclaringClass().getEnumConstants()).indexOf(constant);
     }
 
     private static WorkerHistory worker(String id) {
@@ -59,7 +64,7 @@ class MotionHistoryTest {
     void everyColumnOfAWorker(WorkerHistory.Quantity quantity) {
         Map<WorkerHistory.Quantity, double[]> columns = columns(WorkerHistory.Quantity.class);
         WorkerHistory history = new WorkerHistory("w", columns);
-        double[] expected = {quantity.ordinal(), 10 + quantity.ordinal()};
+        double[] expected = {number(quantity), 10 + number(quantity)};
         Function<WorkerHistory, double[]> read = OF_WORKER.getOrDefault(quantity, w -> new double[0]);
         assertThat(read.apply(history)).isEqualTo(expected);
         columns.getOrDefault(quantity, new double[1])[0] = 99;
@@ -73,7 +78,7 @@ class MotionHistoryTest {
     void everyColumnOfASupport(SupportHistory.Quantity quantity) {
         Map<SupportHistory.Quantity, double[]> columns = columns(SupportHistory.Quantity.class);
         SupportHistory history = new SupportHistory("s", columns);
-        double[] expected = {quantity.ordinal(), 10 + quantity.ordinal()};
+        double[] expected = {number(quantity), 10 + number(quantity)};
         Function<SupportHistory, double[]> read = OF_SUPPORT.getOrDefault(quantity, s -> new double[0]);
         assertThat(read.apply(history)).isEqualTo(expected);
         columns.getOrDefault(quantity, new double[1])[0] = 99;
@@ -145,7 +150,7 @@ class MotionHistoryTest {
         Map<EnergyHistory.Part, double[]> parts = new EnumMap<>(EnergyHistory.Part.class);
         double expected = 0;
         for (EnergyHistory.Part part : EnergyHistory.Part.values()) {
-            double size = Math.pow(2, part.ordinal());
+            double size = Math.pow(2, number(part));
             parts.put(part, new double[] {7, 7 + size});
             expected += size;
         }

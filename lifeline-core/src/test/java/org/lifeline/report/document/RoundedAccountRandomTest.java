@@ -29,7 +29,7 @@ class RoundedAccountRandomTest {
 
     private record Kind(QuantityKind kind, UnitSystem system) {
         static Kind of(SplittableRandom r) {
-            return new Kind(KINDS[r.nextInt(KINDS.length)], UnitSystem.values()[r.nextInt(2)]);
+            return new Kind(KINDS[r.nextInt(KINDS.length)], r.nextBoolean() ? UnitSystem.SI : UnitSystem.US_CUSTOMARY);
         }
     }
 
