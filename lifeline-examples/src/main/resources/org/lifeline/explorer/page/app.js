@@ -630,7 +630,6 @@ async function measure() {
   await pause(1500);
   for (let i = 0; i < 5; i++) { startCurve(); await pause(1200); }
   dismiss('whole');
-  dismiss('motion');
   clearTimeout(timers.whole);
   player.motion = null;
   await play();
@@ -741,7 +740,9 @@ async function begin() {
   state.undo = [];
   showChoices();
   warm(12);
-  ask('motion', { ask: 'inTime', design: '{}', fall: 0, temperature: NaN, clearance: false, refinements: 0 });
+later('motion', 2500, function () {
+    if (!player.motion) { ask('motion', { ask: 'inTime', design: JSON.stringify(JSON.parse($('lesson-data').textContent).design), fall: 0, temperature: NaN, clearance: false, refinements: 0 }); }
+  });
 }
 
 begin().catch(function (e) { say('This browser cannot run the page: ' + e); });
