@@ -444,7 +444,7 @@ async function runCurve(v, xs, run) {
     while (at < xs.length && run === curve.run) {
       const from = at, slice = xs.slice(from, from + 6);
       at += slice.length;
-      const answers = await ask(worker, { ask: 'curve', designs: slice.map(function (x) { return bare(v, x); }), fall: state.view.fall, temperature: state.view.temperature });
+      const answers = await ask(worker, { ask: 'curve', designs: slice.map(function (x) { return bare(v, x); }), fall: state.view.fall, temperature: state.view.temperature, side: curve.axis.side });
       if (run !== curve.run) { return; }
       if (answers.fault) { say(answers.fault); return; }
       answers.forEach(function (a, i) {
