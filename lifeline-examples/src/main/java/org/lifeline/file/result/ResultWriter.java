@@ -21,7 +21,6 @@ import org.lifeline.analysis.motion.WorkerPeaks;
 import org.lifeline.analysis.state.InlineAbsorberState;
 import org.lifeline.analysis.state.SupportReaction;
 import org.lifeline.base.Vector3;
-import org.lifeline.file.JsonText;
 import org.lifeline.design.envelope.Extreme;
 import org.lifeline.design.envelope.Quantity;
 import org.lifeline.file.handover.HandoverWriter;
