@@ -82,7 +82,8 @@ class ScriptDigitsTest {
         assertThat(there).isNotEmpty().hasSameSizeAs(here);
         // The two parsers may stop a few characters apart.
         assertThat(begin(there, "path")).isEqualTo(begin(here, "path"));
-        assertThat(begin(there, "rule").substring(0, 7)).isEqualTo(begin(here, "rule").substring(0, 7));
+        assertThat(begin(there, "rule").substring(0, 7))
+                .isEqualTo(begin(here, "rule").substring(0, 7));
     }
 
     private static String begin(JsonNode refused, String member) {
