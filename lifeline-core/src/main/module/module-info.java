@@ -18,10 +18,17 @@ module org.lifeline.core {
     exports org.lifeline.analysis.state;
     exports org.lifeline.analysis.warning;
     exports org.lifeline.base;
+    exports org.lifeline.base.canonical;
+    exports org.lifeline.base.unit;
     exports org.lifeline.design.assessment;
+    exports org.lifeline.design.clearance;
     exports org.lifeline.design.criteria;
     exports org.lifeline.design.envelope;
     exports org.lifeline.design.field;
+    exports org.lifeline.design.handover;
+    exports org.lifeline.design.installation;
+    exports org.lifeline.design.occupancy;
+    exports org.lifeline.design.structure;
     exports org.lifeline.design.study;
     exports org.lifeline.design.study.partial;
     exports org.lifeline.design.variable;
@@ -29,7 +36,9 @@ module org.lifeline.core {
     exports org.lifeline.model.absorber;
     exports org.lifeline.model.cable;
     exports org.lifeline.report;
+    exports org.lifeline.report.appendix;
     exports org.lifeline.report.document;
+    exports org.lifeline.report.handover;
     exports org.lifeline.report.picture;
     exports org.lifeline.report.section;
     exports org.lifeline.verify;

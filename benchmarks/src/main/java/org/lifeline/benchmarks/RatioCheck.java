@@ -27,6 +27,10 @@ import org.openjdk.jmh.runner.options.OptionsBuilder;
  */
 public final class RatioCheck {
     private static final String BYTES = ".bytes";
+
+    /** Name of the bare chain's time for a node and a step, and what such times of motions begin with. */
+    private static final String NODE_STEP = "nodeStep";
+
     private static final Pattern NUMBER = Pattern.compile("\"([\\w.-]+)\": ([0-9.]+)");
 
     private RatioCheck() {}
@@ -46,6 +50,9 @@ public final class RatioCheck {
                 .include("ScalingBenchmark")
                 .include("ScriptedBenchmark")
                 .include("DesignBenchmark")
+                .include("BareChainBenchmark")
+                .include("MotionBenchmark.threeSeconds")
+                .include("ArrestInTimeBenchmark")
                 .addProfiler(GCProfiler.class)
                 .build();
         Map<String, Double> ratios = ratios(new Runner(options).run());
@@ -62,6 +69,7 @@ public final class RatioCheck {
     private static Map<String, Double> ratios(Collection<RunResult> results) {
         Map<String, Double> medians = new TreeMap<>();
         Map<String, Double> ratios = new TreeMap<>();
+        Map<String, Double> nodeSteps = new TreeMap<>();
         for (RunResult each : results) {
             Result<?> time = each.getPrimaryResult();
             StringBuilder name = new StringBuilder(time.getLabel());
@@ -72,11 +80,15 @@ public final class RatioCheck {
             each.getSecondaryResults().forEach((label, result) -> {
                 if (label.endsWith("gc.alloc.rate.norm")) {
                     ratios.put(name + BYTES, result.getScore());
+                } else if (label.equals("nodeSteps")) {
+                    nodeSteps.put(NODE_STEP + name, result.getScore() * nanoseconds(result.getScoreUnit()));
                 }
             });
         }
         double kernel = medians.getOrDefault("kernel", Double.NaN);
         medians.forEach((name, median) -> ratios.put(name, median / kernel));
+        double chain = medians.getOrDefault(NODE_STEP, Double.NaN);
+        nodeSteps.forEach((name, step) -> ratios.put(name, step / chain));
         ratios.put("kernel", kernel);
         ratios.put("exponent", exponent(medians, "free."));
         ratios.put("exponent.plain", exponent(medians, "plain."));
@@ -115,7 +127,8 @@ public final class RatioCheck {
                 .append(System.getProperty("java.vm.name"))
                 .append(' ')
                 .append(System.getProperty("java.runtime.version"))
-                .append("\",\n  \"unit\": \"kernel in ns, exponent in 1, bytes in bytes, all others in kernels\"");
+                .append(
+                        "\",\n  \"unit\": \"kernel in ns, exponent in 1, bytes in bytes, nodeStepthreeSeconds in bare chains (nodeStep), all others in kernels\"");
         ratios.forEach((name, value) -> {
             // What is no number was not measured, and is not stored.
             if (Double.isFinite(value)) {

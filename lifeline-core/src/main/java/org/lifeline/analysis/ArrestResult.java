@@ -33,6 +33,8 @@ import org.lifeline.model.absorber.DeploymentForce;
  * positions and energies belong to it, in motion; forces and tensions are peaks of the first catch, each at its own time.
  *
  * <p>Immutable and thread-safe.
+ *
+ * @since 1.0.0
  */
 public final class ArrestResult implements Canonical {
     private final Conditions conditions;

@@ -5,6 +5,8 @@ package org.lifeline.analysis;
  *
  * <p>A connector that runs needs time for it, and may be held by a splice, ice or a sleeve; the energy balance knows no
  * time. Decision 32 says which limit governs what.
+ *
+ * @since 1.0.0
  */
 public enum AttachmentLimit {
     /** It runs without friction to where the tension is the same on both sides, wherever the fall starts. */

@@ -8,6 +8,8 @@ import java.util.function.ToDoubleFunction;
  * One fall at both limits of its attachment: the connector runs, or it is held. Each quantity is governed by the worse.
  *
  * <p>An attachment that grips the cable, or pulls on a support, knows one limit only. Immutable and thread-safe.
+ *
+ * @since 1.0.0
  */
 public final class AttachmentLimits {
     private final Map<AttachmentLimit, ArrestResult> arrests = new EnumMap<>(AttachmentLimit.class);

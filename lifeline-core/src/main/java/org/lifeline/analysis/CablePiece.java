@@ -10,6 +10,8 @@ import org.lifeline.internal.line.Piece;
  * A piece of cable between two places where force enters, in equilibrium.
  *
  * <p>Immutable and thread-safe.
+ *
+ * @since 1.0.0
  */
 public final class CablePiece {
     private final Piece piece;

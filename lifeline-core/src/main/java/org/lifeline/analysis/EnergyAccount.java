@@ -14,6 +14,7 @@ package org.lifeline.analysis;
  * @param friction heat of friction at the anchors [J]
  * @param inlineAbsorbers work taken by in-line absorbers [J]
  * @param anchors energy by which elastic anchors grew [J]
+ * @since 1.0.0
  */
 public record EnergyAccount(
         double fall,

@@ -9,6 +9,7 @@ import org.lifeline.analysis.clearance.Clearance;
 import org.lifeline.analysis.clearance.ClearanceAccount;
 import org.lifeline.analysis.clearance.ClearanceAccount.Levels;
 import org.lifeline.analysis.state.LoadPosition;
+import org.lifeline.analysis.state.Outcome;
 import org.lifeline.base.PlausibleRange;
 import org.lifeline.base.Point;
 import org.lifeline.base.Violations;
@@ -34,6 +35,8 @@ import org.lifeline.model.absorber.DeploymentForce;
  * and extensions are bounds on the safe side, see decision 33 and {@link ArrestResult#isBound()}.
  *
  * <p>Immutable and thread-safe.
+ *
+ * @since 1.0.0
  */
 public final class EnergyBalance implements Canonical {
     private final @Nullable Double temperature;
@@ -300,6 +303,17 @@ public final class EnergyBalance implements Canonical {
             throw new IllegalStateException("unreachable: a fall has at least one faller");
         }
         return worst;
+    }
+
+    /**
+     * The same without throwing: for tables and searches, in which one bad case must not end the others.
+     *
+     * @param line the line
+     * @param fall the fall
+     * @return the result, or what was wrong with the input, or how far the analysis came
+     */
+    public Outcome<ArrestResult> attempt(Lifeline line, Fall fall) {
+        return Outcome.of(() -> solve(line, fall));
     }
 
     @Override

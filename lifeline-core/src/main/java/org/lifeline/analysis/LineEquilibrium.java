@@ -9,6 +9,7 @@ import org.lifeline.analysis.explain.Explanations;
 import org.lifeline.analysis.state.InlineAbsorberState;
 import org.lifeline.analysis.state.LoadPosition;
 import org.lifeline.analysis.state.SupportReaction;
+import org.lifeline.analysis.warning.Warning;
 import org.lifeline.base.Convergence;
 import org.lifeline.base.GivenValue;
 import org.lifeline.base.InputRule;
@@ -31,6 +32,8 @@ import org.lifeline.model.absorber.LoadingCurve;
  * motion and cut into straight segments, with the peaks of tension, supports and absorbers.
  *
  * <p>Immutable and thread-safe.
+ *
+ * @since 1.0.0
  */
 public final class LineEquilibrium implements Canonical {
     private final Lifeline line;
@@ -292,6 +295,15 @@ public final class LineEquilibrium implements Canonical {
      */
     public List<CalculationStep> explainIn(UnitSystem system) {
         return Explanations.of(this, system);
+    }
+
+    /**
+     * Where the result goes beyond what it is valid for, or beyond what cable, anchors and absorbers hold.
+     *
+     * @return the warnings; unmodifiable, empty if there is nothing to say
+     */
+    public List<Warning> warnings() {
+        return ResultWarnings.of(this);
     }
 
     @Override

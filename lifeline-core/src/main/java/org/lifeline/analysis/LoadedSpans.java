@@ -21,6 +21,8 @@ import org.lifeline.internal.catenary.LoadedSpan;
  * its length shows. The rope is linear. For anything else there is {@link Statics}.
  *
  * <p>Immutable and thread-safe. Build with {@link #builder()}.
+ *
+ * @since 1.0.0
  */
 public final class LoadedSpans {
     private final int rows;

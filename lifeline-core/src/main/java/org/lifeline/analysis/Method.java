@@ -1,6 +1,10 @@
 package org.lifeline.analysis;
 
-/** How an arrest was computed. */
+/**
+ * How an arrest was computed.
+ *
+ * @since 1.0.0
+ */
 public enum Method {
     /** Energy balance with the static force–descent path of the line. */
     ENERGY_BALANCE("energy balance"),

@@ -12,7 +12,7 @@ import org.lifeline.model.Worker;
 import org.lifeline.model.cable.Cable;
 import org.lifeline.model.cable.LoadElongation;
 
-/** Looks for what a reader of an arrest must not overlook. */
+/** Looks for what a reader of a result must not overlook. */
 final class ResultWarnings {
     /** Strain to which a cable given by its stiffness alone is taken [-]: wire ropes break at 2 to 4 %, common practice. */
     static final double STRAIN = 0.05;
@@ -23,19 +23,36 @@ final class ResultWarnings {
     /** Way along the cable that counts as running far [m]: our own choice. */
     static final double RUN = 0.5;
 
-    private final ArrestResult arrest;
+    private final LineEquilibrium state;
     private final List<Warning> list = new ArrayList<>();
 
-    private ResultWarnings(ArrestResult arrest) {
-        this.arrest = arrest;
+    private ResultWarnings(LineEquilibrium state) {
+        this.state = state;
+        cable();
+        anchors();
+    }
+
+    static List<Warning> of(LineEquilibrium state) {
+        return List.copyOf(new ResultWarnings(state).list);
     }
 
     static List<Warning> of(ArrestResult arrest) {
-        ResultWarnings w = new ResultWarnings(arrest);
-        w.cable();
-        w.anchors();
-        w.connection();
+        ResultWarnings w = new ResultWarnings(arrest.peak());
+        w.connection(arrest);
         return List.copyOf(w.list);
+    }
+
+    static List<Warning> of(TransientResult result) {
+        List<Warning> all = new ArrayList<>(result.arrest().warnings());
+        String fall = result.arrest().fall().id();
+        if (!result.firstCatchOver()) {
+            all.add(Warning.of(Warning.Code.FIRST_CATCH_NOT_OVER, fall));
+        }
+        if (!result.accurate()) {
+            all.add(Warning.of(Warning.Code.MOTION_NOT_ACCURATE, fall)
+                    .with(new Measured(result.uncertainty(), "-", result.accuracy())));
+        }
+        return List.copyOf(all);
     }
 
     private void add(Warning.Code code, String subject, Measured measured) {
@@ -45,9 +62,9 @@ final class ResultWarnings {
     }
 
     private void cable() {
-        Cable cable = arrest.line().cable();
+        Cable cable = state.line().cable();
         LoadElongation law = cable.elongation();
-        double tension = arrest.maximumTension();
+        double tension = state.maximumTension();
         if (law.isStiffnessAlone()) {
             add(Warning.Code.CABLE_STRAIN, "cable", new Measured(law.strain(tension), "-", STRAIN));
         } else {
@@ -59,7 +76,7 @@ final class ResultWarnings {
                         Warning.Code.CABLE_STRENGTH,
                         "cable",
                         new Measured(tension, "N", s * cable.terminationEfficiency())));
-        for (SpanState span : arrest.peak().spans()) {
+        for (SpanState span : state.spans()) {
             double steepest = 0;
             for (CablePiece piece : span.pieces()) {
                 steepest = Math.max(steepest, Math.max(slope(piece.startTension()), slope(piece.endTension())));
@@ -72,16 +89,18 @@ final class ResultWarnings {
     private static double slope(Vector3 tension) {
         return tension.magnitude() < Tolerances.NO_TENSION
                 ? 0
-                : Math.atan2(Math.abs(tension.z()), tension.horizontal());
+                : StrictMath.atan2(Math.abs(tension.z()), tension.horizontal());
     }
 
     private void anchors() {
-        for (Support s : arrest.line().supports()) {
+        for (Support s : state.line().supports()) {
             s.capacity()
-                    .ifPresent(c ->
-                            add(Warning.Code.ANCHOR_CAPACITY, s.id(), new Measured(arrest.anchorLoad(s.id()), "N", c)));
+                    .ifPresent(c -> add(
+                            Warning.Code.ANCHOR_CAPACITY,
+                            s.id(),
+                            new Measured(state.support(s.id()).force(), "N", c)));
         }
-        for (InlineAbsorberState each : arrest.inlineAbsorbers()) {
+        for (InlineAbsorberState each : state.inlineAbsorbers()) {
             if (each.bottomedOut()) {
                 double limit = each.extension() + Math.min(0, each.remaining());
                 list.add(Warning.of(Warning.Code.INLINE_BOTTOMED_OUT, each.supportId())
@@ -90,7 +109,7 @@ final class ResultWarnings {
         }
     }
 
-    private void connection() {
+    private void connection(ArrestResult arrest) {
         if (arrest.bottomedOut()) {
             Worker least = arrest.fall().fallers().get(0);
             for (Worker each : arrest.fall().fallers()) {

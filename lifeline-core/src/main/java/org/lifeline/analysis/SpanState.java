@@ -9,6 +9,8 @@ import org.lifeline.base.Vector3;
  * One span in equilibrium.
  *
  * <p>Immutable and thread-safe.
+ *
+ * @since 1.0.0
  */
 public final class SpanState {
     private final int number;

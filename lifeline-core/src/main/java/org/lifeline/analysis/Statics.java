@@ -2,9 +2,18 @@ package org.lifeline.analysis;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.lifeline.analysis.state.AppliedLoad;
+import org.lifeline.analysis.state.Outcome;
+import org.lifeline.base.AllowedRange;
+import org.lifeline.base.GivenValue;
+import org.lifeline.base.InputRule;
+import org.lifeline.base.Interval;
+import org.lifeline.base.InvalidInputException;
 import org.lifeline.base.PlausibleRange;
+import org.lifeline.base.Point;
+import org.lifeline.base.Violation;
 import org.lifeline.base.Violations;
 import org.lifeline.base.canonical.Canonical;
 import org.lifeline.base.canonical.CanonicalForm;
@@ -17,6 +26,8 @@ import org.lifeline.model.Place;
  * The line at rest: as installed, at another temperature, under loads that were put on slowly one after the other.
  *
  * <p>Immutable and thread-safe.
+ *
+ * @since 1.0.0
  */
 public final class Statics implements Canonical {
     private final @Nullable Double temperature;
@@ -78,6 +89,42 @@ public final class Statics implements Canonical {
         return LineEquilibrium.of(model, t, hung);
     }
 
+    /**
+     * Where on the installed line a point of its cable hangs. A load that is {@linkplain Attachment#GRIPPED gripped} there
+     * holds that very point, whatever the line does later.
+     *
+     * @param line the line
+     * @param length unstretched length of cable between the first end and the point [m], above 0 and below that of the cable
+     * @return the place
+     * @throws org.lifeline.base.InvalidInputException if the cable does not have the point, or the line cannot hang as stated
+     */
+    public static Place placeOfCablePoint(Lifeline line, double length) {
+        LineModel model = new LineModel(line);
+        Optional<LineModel.CablePoint> found = length > 0 ? model.installedPoint(length) : Optional.empty();
+        if (found.isEmpty()) {
+            double whole = model.installedLength();
+            throw new InvalidInputException(List.of(
+                    Violation.of("length", GivenValue.number(length, "m"), InputRule.LENGTH_OUTSIDE_CABLE, whole)
+                            .allowing(AllowedRange.inside(Interval.of(0, whole)))));
+        }
+        int span = found.get().span();
+        Point from = line.supports().get(span).position();
+        return Place.of(span + 1, from.horizontalDistance(found.get().point()));
+    }
+
+    /**
+     * A line whose supports stand where nobody has pulled at them yet, in the place to which they yield when it is tensioned.
+     * A {@link Lifeline} takes positions as installed; where those before are known, this gives the line to go on with.
+     *
+     * @param line the line with the positions of its supports before anything pulls at them
+     * @return the same line with each elastic support moved by what the installed line does to it
+     * @throws org.lifeline.base.InvalidInputException if the line cannot hang as stated
+     * @throws org.lifeline.base.NoEquilibriumException if the supports find no place to rest
+     */
+    public static Lifeline withYieldedSupports(Lifeline line) {
+        return new YieldingSupports(line).yielded();
+    }
+
     /** Hooks a load on to the line where it is to hang. */
     static LineModel.Load hook(LineModel model, Place place, Attachment attachment) {
         return place.isAtSupport()
@@ -96,6 +143,17 @@ public final class Statics implements Canonical {
             v.addAll(line.check(loads.get(i).place()), "loads[" + i + "].place");
         }
         v.throwIfAny();
+    }
+
+    /**
+     * The same without throwing: for tables and searches, in which one bad case must not end the others.
+     *
+     * @param line the line
+     * @param loads the loads in the order in which they are put on; none for the line alone
+     * @return the result, or what was wrong with the input, or how far the analysis came
+     */
+    public Outcome<LineEquilibrium> attempt(Lifeline line, List<AppliedLoad> loads) {
+        return Outcome.of(() -> solve(line, loads));
     }
 
     @Override

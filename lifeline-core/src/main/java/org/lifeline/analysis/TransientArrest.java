@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
+import org.lifeline.analysis.state.Outcome;
 import org.lifeline.base.AllowedRange;
 import org.lifeline.base.Convergence;
 import org.lifeline.base.GivenValue;
@@ -37,6 +38,8 @@ import org.lifeline.model.absorber.DeploymentForce;
  * drag of the air, and the cable has no bending stiffness. See {@code src/docs/theory/transient.md}.
  *
  * <p>Immutable and thread-safe.
+ *
+ * @since 1.0.0
  */
 public final class TransientArrest implements Canonical {
     /**
@@ -167,10 +170,9 @@ public final class TransientArrest implements Canonical {
      */
     public TransientArrest withDuration(double value) {
         PlausibleRange.DURATION.required("duration", value);
-        Motion.Sampling old = numerics.course().sampling();
-        notTooMany("duration", value, value / old.interval());
-        return with(new MeshRefinement.Course(
-                new Motion.Sampling(value, old.interval()), numerics.course().afterCatch()));
+        double interval = numerics.course().sampling().interval();
+        notTooMany("duration", value, value / interval);
+        return with(numerics.course().sampled(new Motion.Sampling(value, interval)));
     }
 
     /**
@@ -184,7 +186,17 @@ public final class TransientArrest implements Canonical {
      */
     public TransientArrest withEndAfterFirstCatch(double value) {
         new Violations().notNegative("endAfterFirstCatch", value, "s").throwIfAny();
-        return with(new MeshRefinement.Course(numerics.course().sampling(), OptionalDouble.of(value)));
+        return with(numerics.course().endedAfterCatch(value));
+    }
+
+    /**
+     * The same with steps twice as long, axial elasticity implicit: for a survey of many cases. It loses short peaks, which the
+     * energies do not show: a tension may be some per cent low.
+     *
+     * @return the new analysis
+     */
+    public TransientArrest withLongSteps() {
+        return with(numerics.course().inLongSteps());
     }
 
     /**
@@ -196,10 +208,9 @@ public final class TransientArrest implements Canonical {
      */
     public TransientArrest withSampling(double value) {
         PlausibleRange.SAMPLING.required("sampling", value);
-        Motion.Sampling old = numerics.course().sampling();
-        notTooMany("sampling", value, old.duration() / value);
-        return with(new MeshRefinement.Course(
-                new Motion.Sampling(old.duration(), value), numerics.course().afterCatch()));
+        double duration = numerics.course().sampling().duration();
+        notTooMany("sampling", value, duration / value);
+        return with(numerics.course().sampled(new Motion.Sampling(duration, value)));
     }
 
     private static void notTooMany(String path, double value, double samples) {
@@ -456,6 +467,17 @@ public final class TransientArrest implements Canonical {
         return gripped
                 ? model.materialPoint(model.hook(span, place.station(), true))
                 : model.pointAtStation(span, place.station());
+    }
+
+    /**
+     * The same without throwing: for tables and searches, in which one bad case must not end the others.
+     *
+     * @param line the line
+     * @param fall the first fall
+     * @return the result, or what was wrong with the input, or how far the analysis came
+     */
+    public Outcome<TransientResult> attempt(Lifeline line, Fall fall) {
+        return Outcome.of(() -> solve(line, fall));
     }
 
     @Override

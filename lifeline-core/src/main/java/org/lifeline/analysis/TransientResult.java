@@ -7,6 +7,7 @@ import org.lifeline.analysis.motion.MeshRun;
 import org.lifeline.analysis.motion.MotionHistory;
 import org.lifeline.analysis.motion.MotionPeaks;
 import org.lifeline.analysis.motion.PeakAllowances;
+import org.lifeline.analysis.warning.Warning;
 import org.lifeline.base.canonical.Canonical;
 import org.lifeline.base.canonical.CanonicalForm;
 
@@ -20,6 +21,8 @@ import org.lifeline.base.canonical.CanonicalForm;
  * peaks of the first catch, each at its own time.
  *
  * <p>Immutable and thread-safe.
+ *
+ * @since 1.0.0
  */
 public final class TransientResult implements Canonical {
     private final ArrestResult arrest;
@@ -116,6 +119,15 @@ public final class TransientResult implements Canonical {
      */
     public boolean accurate() {
         return uncertainty() <= quality.accuracy;
+    }
+
+    /**
+     * The accuracy that was asked for.
+     *
+     * @return relative bound of the peaks [-]
+     */
+    public double accuracy() {
+        return quality.accuracy;
     }
 
     /**
@@ -251,6 +263,16 @@ public final class TransientResult implements Canonical {
 
     private static OptionalDouble ratio(double value, Optional<Double> to) {
         return to.isPresent() ? OptionalDouble.of(value / to.get()) : OptionalDouble.empty();
+    }
+
+    /**
+     * Where the result goes beyond what it is valid for, or beyond what cable, anchors and absorbers hold; and where the
+     * motion was not followed to the end of the first catch, or not as accurately as asked for.
+     *
+     * @return the warnings; unmodifiable, empty if there is nothing to say
+     */
+    public List<Warning> warnings() {
+        return ResultWarnings.of(this);
     }
 
     @Override

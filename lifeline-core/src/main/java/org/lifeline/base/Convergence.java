@@ -10,6 +10,7 @@ import java.io.Serializable;
  * @param iterations number of Newton steps in all
  * @param residual largest scaled residual at the end [-]
  * @param tolerance the bound that the residual was held to [-]
+ * @since 1.0.0
  */
 public record Convergence(int iterations, double residual, double tolerance) implements Serializable {
 

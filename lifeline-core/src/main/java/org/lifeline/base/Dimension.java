@@ -9,6 +9,8 @@ import java.math.MathContext;
  * <p>Coherent: a formula without unit factors holds in both systems. In the customary system a mass is in pounds and
  * the acceleration of gravity in pounds-force per pound, so that weight = mass · g there as well. Conversions use the
  * exact definitions (international yard and pound agreement, 1959; standard gravity, 3rd CGPM, 1901).
+ *
+ * @since 1.0.0
  */
 public enum Dimension {
     /** Length [m]. */

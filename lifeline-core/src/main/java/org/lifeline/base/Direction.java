@@ -1,6 +1,10 @@
 package org.lifeline.base;
 
-/** A direction along an axis, for the component of an anchor load. */
+/**
+ * A direction along an axis, for the component of an anchor load.
+ *
+ * @since 1.0.0
+ */
 public enum Direction {
     /** Along x, positive. */
     PLUS_X("+x"),

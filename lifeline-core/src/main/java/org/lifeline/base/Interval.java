@@ -7,6 +7,7 @@ package org.lifeline.base;
  *
  * @param low lower end [unit of the quantity]
  * @param high upper end [unit of the quantity], not below the lower one
+ * @since 1.0.0
  */
 public record Interval(double low, double high) {
     /**

@@ -8,6 +8,7 @@ package org.lifeline.base;
  * @param x first horizontal coordinate [m]
  * @param y second horizontal coordinate [m]
  * @param z elevation [m], positive up
+ * @since 1.0.0
  */
 public record Point(double x, double y, double z) {
 

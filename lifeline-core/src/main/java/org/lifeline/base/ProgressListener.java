@@ -1,6 +1,10 @@
 package org.lifeline.base;
 
-/** Told how far a long computation has come; can end it. Called from the thread that started the computation. */
+/**
+ * Told how far a long computation has come; can end it. Called from the thread that started the computation.
+ *
+ * @since 1.0.0
+ */
 @FunctionalInterface
 public interface ProgressListener {
     /**

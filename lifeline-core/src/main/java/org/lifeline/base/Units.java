@@ -8,6 +8,8 @@ package org.lifeline.base;
  * agreement, 1959), standard gravity 9.80665 m/s² (3rd CGPM, 1901), hence 1 lbf = 4.4482216152605 N.
  *
  * <p>Immutable and thread-safe.
+ *
+ * @since 1.0.0
  */
 public final class Units {
     /** Standard gravity [m/s²] (3rd CGPM, 1901). */

@@ -9,6 +9,7 @@ package org.lifeline.base;
  * @param x component along x [N] or [m]
  * @param y component along y [N] or [m]
  * @param z component along z [N] or [m], positive up
+ * @since 1.0.0
  */
 public record Vector3(double x, double y, double z) {
 
@@ -90,6 +91,6 @@ public record Vector3(double x, double y, double z) {
      * @return the angle [rad], from 0 to π
      */
     public double angleTo(Vector3 other) {
-        return Math.atan2(cross(other).magnitude(), dot(other));
+        return StrictMath.atan2(cross(other).magnitude(), dot(other));
     }
 }

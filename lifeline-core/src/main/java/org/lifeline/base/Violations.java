@@ -105,7 +105,7 @@ public final class Violations {
      * @return this
      */
     public Violations numbered(String path, long number, Interval range, ViolationCode code) {
-        if (!range.contains(number)) {
+        if (!range.contains((double) number)) {
             list.add(Violation.of(path, GivenValue.count(number), code, (long) range.high())
                     .allowing(AllowedRange.within(range)));
         }

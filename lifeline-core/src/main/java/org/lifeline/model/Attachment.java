@@ -1,6 +1,10 @@
 package org.lifeline.model;
 
-/** How the connecting subsystem of a worker holds on to the line. */
+/**
+ * How the connecting subsystem of a worker holds on to the line.
+ *
+ * @since 1.0.0
+ */
 public enum Attachment {
     /** Holds one material point of the cable: a rope grab or a knot. */
     GRIPPED,

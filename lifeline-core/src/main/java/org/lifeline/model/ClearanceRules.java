@@ -14,6 +14,7 @@ import org.lifeline.base.canonical.CanonicalForm;
  * @param harnessStretch stretch of the harness with the body's shift in it [m], not negative
  * @param margin safety margin below the lowest point of the worker [m], not negative
  * @param obstructions what lies below
+ * @since 1.0.0
  */
 public record ClearanceRules(double harnessStretch, double margin, List<Obstruction> obstructions)
         implements Canonical {

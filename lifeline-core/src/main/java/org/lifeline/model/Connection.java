@@ -19,6 +19,8 @@ import org.lifeline.model.absorber.LoadingCurve;
  * force against extension on first loading, on both sides of its force range.
  *
  * <p>Immutable and thread-safe.
+ *
+ * @since 1.0.0
  */
 public final class Connection implements Canonical {
     /** The kinds of connecting subsystem. */
@@ -204,9 +206,8 @@ public final class Connection implements Canonical {
                     case GIVEN_CURVE -> "lanyard";
                     case SELF_RETRACTING -> "self-retracting device";
                 }
-                + ", " + length + " m, " + (clearanceCurve.equals(maximumCurve)
-                        ? maximumCurve
-                        : clearanceCurve + " to " + maximumCurve);
+                + ", " + length + " m, "
+                + (clearanceCurve.equals(maximumCurve) ? maximumCurve : clearanceCurve + " to " + maximumCurve);
     }
 
     @Override

@@ -20,6 +20,8 @@ import org.lifeline.base.canonical.CanonicalForm;
  * One fall: who falls where, together with whom, and who hangs on the line already.
  *
  * <p>Immutable and thread-safe. Build with {@link #builder}.
+ *
+ * @since 1.0.0
  */
 public final class Fall implements Canonical {
     private final String id;

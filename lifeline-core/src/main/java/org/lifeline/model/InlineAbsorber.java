@@ -9,6 +9,8 @@ import org.lifeline.model.absorber.LoadingCurve;
  * only its elastic part, along the initial stiffness of its curve.
  *
  * <p>Immutable and thread-safe.
+ *
+ * @since 1.0.0
  */
 public final class InlineAbsorber {
     private final LoadingCurve curve;

@@ -1,6 +1,7 @@
 package org.lifeline.model;
 
 import java.util.Objects;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.lifeline.base.AllowedRange;
 import org.lifeline.base.GivenValue;
@@ -14,8 +15,11 @@ import org.lifeline.base.canonical.CanonicalForm;
 /**
  * How the line was tensioned: exactly one of four forms, and the temperature at which it was done.
  *
- * <p>While the line is tensioned the cable runs freely over every intermediate anchor; clamps are closed afterwards.
+ * <p>While the line is tensioned the cable runs over every intermediate anchor, freely unless {@linkplain #tensionedFrom an
+ * end is named} from which it was pulled against friction; clamps are closed afterwards.
  * Immutable and thread-safe.
+ *
+ * @since 1.0.0
  */
 public final class Installed implements Canonical {
     /** Temperature of installation where none is stated [°C]. */
@@ -33,12 +37,26 @@ public final class Installed implements Canonical {
         UNSTRETCHED_LENGTH
     }
 
+    /** The end from which a line was tensioned. */
+    public enum TensioningEnd {
+        /** The first end anchor. */
+        FIRST,
+        /** The last end anchor. */
+        LAST
+    }
+
     private final Form form;
     private final double value;
     private final int span;
     private final double temperature;
+    private final @Nullable TensioningEnd tensionedFrom;
 
     private Installed(Form form, double value, int span, double temperature) {
+        this(form, value, span, temperature, null);
+    }
+
+    private Installed(Form form, double value, int span, double temperature, @Nullable TensioningEnd tensionedFrom) {
+        this.tensionedFrom = tensionedFrom;
         this.form = form;
         this.value = value;
         this.span = span;
@@ -106,7 +124,7 @@ public final class Installed implements Canonical {
      * @return the new installed state
      */
     public Installed atTemperature(double value) {
-        return new Installed(form, this.value, span, value);
+        return new Installed(form, this.value, span, value, tensionedFrom);
     }
 
     /**
@@ -116,7 +134,48 @@ public final class Installed implements Canonical {
      * @return the new installed state
      */
     public Installed inSpan(int number) {
-        return new Installed(form, value, number, temperature);
+        return new Installed(form, value, number, temperature, tensionedFrom);
+    }
+
+    /**
+     * The same, tensioned from one end against the friction of the intermediate anchors: the tension falls by e^(−μθ) at
+     * each, away from that end. Unless it is said, the cable is taken as having been run back and forth, or vibrated, until
+     * the tension was the same on both sides of every anchor.
+     *
+     * @param end the end from which the line was pulled tight last
+     * @return the new installed state
+     */
+    public Installed tensionedFrom(TensioningEnd end) {
+        return new Installed(form, value, span, temperature, Violations.required("tensionedFrom", end));
+    }
+
+    /**
+     * The end from which the line was tensioned against friction.
+     *
+     * @return the end; empty where the tension was made even over every anchor
+     */
+    public Optional<TensioningEnd> tensionedFrom() {
+        return Optional.ofNullable(tensionedFrom);
+    }
+
+    /**
+     * The same way of tensioning, to a tension at the first end anchor.
+     *
+     * @param tension magnitude of the cable tension at end anchor 0 [N], above zero
+     * @return the new installed state, with temperature and tensioned end of this one
+     */
+    public Installed withPretension(double tension) {
+        return new Installed(Form.PRETENSION, tension, 1, temperature, tensionedFrom);
+    }
+
+    /**
+     * The same value, tensioned at the temperature and from the end of another state.
+     *
+     * @param other the state whose way of tensioning is taken
+     * @return the new installed state
+     */
+    public Installed tensionedLike(Installed other) {
+        return new Installed(form, value, span, other.temperature, other.tensionedFrom);
     }
 
     /**
@@ -172,12 +231,13 @@ public final class Installed implements Canonical {
                 && form == i.form
                 && Double.compare(value, i.value) == 0
                 && span == i.span
-                && Double.compare(temperature, i.temperature) == 0;
+                && Double.compare(temperature, i.temperature) == 0
+                && tensionedFrom == i.tensionedFrom;
     }
 
     @Override
     public int hashCode() {
-        return Objects.hash(form, value, span, temperature);
+        return Objects.hash(form, value, span, temperature, tensionedFrom);
     }
 
     @Override
@@ -188,6 +248,6 @@ public final class Installed implements Canonical {
                     case INITIAL_SAG -> "sag " + value + " m in span " + span;
                     case UNSTRETCHED_LENGTH -> "unstretched length " + value + " m";
                 }
-                + " at " + temperature + " °C";
+                + " at " + temperature + " °C" + (tensionedFrom == null ? "" : ", tensioned from end " + tensionedFrom);
     }
 }

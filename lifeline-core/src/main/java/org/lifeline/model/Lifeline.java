@@ -22,6 +22,8 @@ import org.lifeline.model.cable.Cable;
  * A horizontal lifeline: a cable between two end anchors, carried by intermediate anchors, as it was installed.
  *
  * <p>Immutable and thread-safe. Build with {@link #builder()}.
+ *
+ * @since 1.0.0
  */
 public final class Lifeline implements Canonical {
     private final Cable cable;
@@ -291,8 +293,8 @@ public final class Lifeline implements Canonical {
 
     @Override
     public String toString() {
-        return supports.get(0).id() + " to " + supports.get(spans()).id() + ", " + spans() + (spans() == 1 ? " span, " : " spans, ")
-                + cable + ", " + installed;
+        return supports.get(0).id() + " to " + supports.get(spans()).id() + ", " + spans()
+                + (spans() == 1 ? " span, " : " spans, ") + cable + ", " + installed;
     }
 
     /**

@@ -22,6 +22,8 @@ import org.lifeline.base.canonical.CanonicalForm;
  * A whole design: the line, those who work on it, the falls to look at, and what lies below.
  *
  * <p>Immutable and thread-safe. Build with {@link #builder}.
+ *
+ * @since 1.0.0
  */
 public final class LifelineDesign implements Canonical {
     private final String title;
@@ -228,7 +230,8 @@ public final class LifelineDesign implements Canonical {
 
     @Override
     public String toString() {
-        return title + ": " + line + "; " + workers.size() + " workers, " + falls.size() + " falls, at " + temperatures + " °C";
+        return title + ": " + line + "; " + workers.size() + " workers, " + falls.size() + " falls, at " + temperatures
+                + " °C";
     }
 
     /** Collects the parts of a design. Not thread-safe. */

@@ -16,6 +16,7 @@ import org.lifeline.base.Violations;
  * @param force factor on computed forces [-], from 0.5 to 10
  * @param distance factor on computed distances [-], from 0.5 to 10
  * @param reason why these factors; empty where none is stated, which is allowed where no factor is below 1
+ * @since 1.0.0
  */
 public record ModelFactors(double force, double distance, String reason) {
 

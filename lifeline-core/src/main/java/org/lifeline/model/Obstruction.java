@@ -17,6 +17,7 @@ import org.lifeline.base.Violations;
  * @param elevation elevation of its top [m]
  * @param distance horizontal distance of its nearest part from the vertical plane of the line, to either side [m], not
  *     negative; 0 for what stands below the line
+ * @since 1.0.0
  */
 public record Obstruction(double from, double to, double elevation, double distance) {
     /**

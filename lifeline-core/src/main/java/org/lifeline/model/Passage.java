@@ -17,6 +17,8 @@ import org.lifeline.base.Violations;
  * Eytelwein 1808). Clamped: no material passes once the line has been tensioned.
  *
  * <p>Immutable and thread-safe.
+ *
+ * @since 1.0.0
  */
 public final class Passage {
     /** Largest coefficient of friction [-]: beyond it nothing slips that a clamp would not hold. */

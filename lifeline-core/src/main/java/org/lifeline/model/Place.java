@@ -9,6 +9,8 @@ import org.jspecify.annotations.Nullable;
  * pulls on the anchor itself and not on the cable.
  *
  * <p>Immutable and thread-safe.
+ *
+ * @since 1.0.0
  */
 public final class Place {
     private final int span;

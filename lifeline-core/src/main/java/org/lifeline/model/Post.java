@@ -13,6 +13,8 @@ import org.lifeline.base.Violations;
  * it (Gere &amp; Goodno, <i>Mechanics of Materials</i>, table of deflections of cantilevers; recalled), so k = 3 E I/h³. Bending
  * alone counts: a base that rotates, a slab that yields and shear make it softer, which a stated stiffness can hold. Along its
  * axis it is taken as rigid. Immutable and thread-safe.
+ *
+ * @since 1.0.0
  */
 public final class Post {
     private static final Eccentricity CENTRED = new Eccentricity(0, 0);

@@ -16,6 +16,7 @@ import org.lifeline.base.Violations;
  * @param x stiffness along x [N/m], above zero; infinite where rigid
  * @param y stiffness along y [N/m], above zero; infinite where rigid
  * @param z stiffness along z [N/m], above zero; infinite where rigid
+ * @since 1.0.0
  */
 public record Stiffness(double x, double y, double z) {
     private static final Stiffness RIGID =

@@ -16,6 +16,8 @@ import org.lifeline.base.canonical.CanonicalForm;
  * An anchor that carries the line: an end anchor, or an intermediate anchor that the cable passes.
  *
  * <p>Immutable and thread-safe; each {@code with…} method returns a new support.
+ *
+ * @since 1.0.0
  */
 public final class Support implements Canonical {
     private final String id;

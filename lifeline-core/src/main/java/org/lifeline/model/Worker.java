@@ -11,6 +11,8 @@ import org.lifeline.base.canonical.CanonicalForm;
  * A worker hooked on to the line.
  *
  * <p>Immutable and thread-safe. Build with {@link #builder}.
+ *
+ * @since 1.0.0
  */
 public final class Worker implements Canonical {
     private final String id;

@@ -8,7 +8,11 @@ import org.lifeline.report.document.ReportBlock;
 import org.lifeline.report.picture.ChartAxis;
 import org.lifeline.report.picture.ChartSeries;
 
-/** Writes tables and calculations as comma-separated values (RFC 4180, UTF-8), harmless in a spreadsheet. */
+/**
+ * Writes tables and calculations as comma-separated values (RFC 4180, UTF-8), harmless in a spreadsheet.
+ *
+ * @since 1.0.0
+ */
 public final class CsvReport {
     private static final String END = "\r\n";
 

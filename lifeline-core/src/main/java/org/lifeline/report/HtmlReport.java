@@ -13,6 +13,8 @@ import org.lifeline.report.document.ReportSection;
 /**
  * Writes a report as one HTML file that needs nothing else: no script, no network, no font of its own. Readable on a phone,
  * in light and dark, and printable on A4 and Letter. A content security policy forbids everything but its own style.
+ *
+ * @since 1.0.0
  */
 public final class HtmlReport {
     private static final int LONGEST_NUMBER = 40;

@@ -10,7 +10,11 @@ import org.lifeline.report.document.ReportBlock;
 import org.lifeline.report.document.ReportDocument;
 import org.lifeline.report.document.ReportSection;
 
-/** Writes a report as plain text, {@value #WIDTH} characters wide where its tables allow. */
+/**
+ * Writes a report as plain text, {@value #WIDTH} characters wide where its tables allow.
+ *
+ * @since 1.0.0
+ */
 public final class TextReport {
     private static final int WIDTH = 80;
     private static final int LONGEST_WORD = 16;

@@ -4,6 +4,8 @@ package org.lifeline.verify;
  * The kinds of check, each with what it demands and the limit that it holds unless another is set.
  *
  * <p>Immutable and thread-safe.
+ *
+ * @since 1.0.0
  */
 public enum Check {
     /** Every number of the result is finite. */

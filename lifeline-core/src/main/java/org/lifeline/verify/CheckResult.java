@@ -10,6 +10,7 @@ package org.lifeline.verify;
  * @param value what was found [unit of the check], 0 when perfect; where it is not checkable, what rounding leaves open
  * @param limit what is allowed [unit of the check]
  * @param checkable false where rounding leaves more open than a check may allow, so that it could not fail
+ * @since 1.0.0
  */
 public record CheckResult(Check check, String where, double value, double limit, boolean checkable) {
 

@@ -29,6 +29,9 @@ final class CheckTolerances {
      */
     static final double LARGEST_ALLOWANCE = 1e-6;
 
+    /** Weight of a cable per length that counts as none [N/m]: no rope weighs a billionth of a newton. */
+    static final double NEXT_TO_WEIGHTLESS = 1.0000001e-9;
+
     /** Points of the rule over the static path [-]: each costs a solution of statics. */
     static final int PATH_POINTS = 6;
 

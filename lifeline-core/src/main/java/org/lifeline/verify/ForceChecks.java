@@ -54,8 +54,7 @@ final class ForceChecks {
         }
         log.add(Check.GLOBAL_EQUILIBRIUM, name, total.magnitude() / scale);
         double weight = state.line().weightPerLength() / state.expansion();
-        state.pieces()
-                .forEach(p -> log.add(Check.WEIGHT, name, Math.abs(p.weight() - weight) / (weight > 0 ? weight : 1)));
+        state.pieces().forEach(p -> log.add(Check.WEIGHT, name, deviation(p.weight(), weight)));
     }
 
     /** The loads are those that were applied, and hang at the kinks of the cable. */
@@ -117,5 +116,13 @@ final class ForceChecks {
             double force = Math.abs(p.load() - carried) / most;
             log.add(Check.LOADS, where + ", joint " + (joint[k] + 1), Math.max(gap, force));
         }
+    }
+
+    /** Relative; a weightless cable that is slack may be computed with next to no weight, which gives it a shape. */
+    private static double deviation(double found, double weight) {
+        if (weight > 0) {
+            return Math.abs(found - weight) / weight;
+        }
+        return found >= 0 && found <= CheckTolerances.NEXT_TO_WEIGHTLESS ? 0 : Math.abs(found);
     }
 }

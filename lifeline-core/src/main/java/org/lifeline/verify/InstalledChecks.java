@@ -3,13 +3,17 @@ package org.lifeline.verify;
 import java.util.Locale;
 import org.lifeline.base.Vector3;
 import org.lifeline.model.Installed;
+import org.lifeline.model.Passage;
 import org.lifeline.verify.state.CableIntegration;
 import org.lifeline.verify.state.PieceNumbers;
 import org.lifeline.verify.state.PieceShape;
 import org.lifeline.verify.state.SpanNumbers;
 import org.lifeline.verify.state.StateNumbers;
 
-/** The installed state is the stated one: tensioned to the stated value, the cable running freely over every anchor. */
+/**
+ * The installed state is the stated one: tensioned to the stated value, the cable running over every anchor: freely, or against
+ * friction toward the end from which it was tensioned, where one was named.
+ */
 final class InstalledChecks {
     private InstalledChecks() {}
 
@@ -27,12 +31,22 @@ final class InstalledChecks {
             double slip = state.supports().get(i).slip();
             log.add(Check.INSTALLED, where + ", moved", (u.magnitude() + Math.abs(slip)) / state.chordAt(i));
             if (i > 0 && i < state.spans().size()) {
-                log.add(
-                        Check.INSTALLED,
-                        where + ", tension",
-                        Deviation.difference(state.tensionBefore(i), state.tensionBehind(i)));
+                log.add(Check.INSTALLED, where + ", tension", tensions(state, stated, i));
             }
         }
+    }
+
+    /** How far the tensions at a support are from equal, or from the capstan ratio toward the tensioned end. */
+    private static double tensions(StateNumbers state, Installed stated, int i) {
+        Vector3 before = state.tensionBefore(i);
+        Vector3 behind = state.tensionBehind(i);
+        Passage passage = state.line().supports().get(i).passage();
+        if (stated.tensionedFrom().isEmpty() || passage.kind() != Passage.Kind.FRICTION) {
+            return Deviation.difference(before, behind);
+        }
+        double rise = stated.tensionedFrom().get() == Installed.TensioningEnd.FIRST ? -1 : 1;
+        double ratio = StrictMath.log(behind.magnitude() / before.magnitude());
+        return Math.abs(ratio - rise * passage.friction() * before.angleTo(behind));
     }
 
     private static double value(StateNumbers state, Installed stated, CableIntegration integration) {

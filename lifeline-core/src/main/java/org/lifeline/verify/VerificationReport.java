@@ -11,6 +11,8 @@ import java.util.stream.Stream;
  * Everything that was checked on one result.
  *
  * <p>Immutable and thread-safe.
+ *
+ * @since 1.0.0
  */
 public final class VerificationReport {
     private final List<CheckResult> results;

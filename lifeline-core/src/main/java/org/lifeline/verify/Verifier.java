@@ -21,6 +21,8 @@ import org.lifeline.verify.state.StateNumbers;
  * points refer to is solved anew and is itself checked against what the design states.
  *
  * <p>Immutable and thread-safe.
+ *
+ * @since 1.0.0
  */
 public final class Verifier {
     private final Map<Check, Double> limits;

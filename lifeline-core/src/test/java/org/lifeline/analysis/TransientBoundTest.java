@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
+import org.assertj.core.data.Offset;
+import org.assertj.core.data.Percentage;
 import org.junit.jupiter.api.Test;
 import org.lifeline.analysis.motion.MeshRun;
 import org.lifeline.analysis.motion.SupportPeaks;
@@ -184,6 +186,65 @@ class TransientBoundTest {
             assertThat(r.supportAllowance("a")).isInfinite();
             assertThat(r.fallDistanceAllowance()).isInfinite();
             assertThat(r.arrest().motion().orElseThrow().allowances()).isNotNull();
+        }
+    }
+
+    /** On a plateau the arrest force is the plateau's, and nothing is allowed for; the tension keeps its allowance. */
+    @Test
+    void aPlateauHasNoAllowance() {
+        Lifeline line = Lifeline.builder()
+                .cable(Cable.builder().axialStiffness(3e6).massPerLength(0.4).build())
+                .endAnchor("a", Point.of(0, 0, 10))
+                .endAnchor("b", Point.of(8, 0, 10))
+                .pretension(1500)
+                .build();
+        Worker worker = Worker.builder("w")
+                .mass(100)
+                .walkingLevel(8.5)
+                .connection(Connection.lanyard(
+                        1.8,
+                        Connection.PersonalAbsorber.builder()
+                                .clearanceForce(5000)
+                                .maximumForce(5000)
+                                .maximumExtension(1.5)
+                                .initialStiffness(1e5)
+                                .build()))
+                .build();
+        Fall fall = Fall.builder("f").at(Place.of(1, 3)).faller(worker).build();
+        TransientResult r = TransientArrest.withDefaults()
+                .withRefinements(2)
+                .withSegmentLength(0.25)
+                .withEndAfterFirstCatch(0)
+                .solve(line, fall);
+        assertThat(r.arrest().arrestForce()).isCloseTo(5000, Offset.offset(1e-6));
+        assertThat(r.arrestForceAllowance()).isBetween(0.0, 1e-6);
+        assertThat(r.tensionAllowance()).isGreaterThan(0.05 * r.arrest().maximumTension());
+        // The extension is bounded by what the meshes changed in it.
+        assertThat(r.allowances().extensions().connection()).isBetween(0.0, 0.02);
+        assertThat(r.allowances().extensions().inline()).isZero();
+    }
+
+    /** Long steps are a survey: nearly the same peaks in less than two thirds of the steps. */
+    @Test
+    void longStepsComeNearTheShortOnes() {
+        TransientArrest analysis =
+                TransientArrest.withDefaults().withRefinements(0).withEndAfterFirstCatch(0);
+        for (long seed = 0; seed < (LONG ? 40 : 6); seed++) {
+            Drawn d = draw(seed);
+            TransientResult exact = analysis.solve(d.line, d.fall);
+            TransientResult quick = analysis.withLongSteps().solve(d.line, d.fall);
+            String name = "seed " + seed;
+            assertThat(quick.relativeDrift()).as(name).isLessThan(2e-3);
+            assertThat(quick.arrest().maximumTension())
+                    .as(name)
+                    .isCloseTo(exact.arrest().maximumTension(), Percentage.withPercentage(3));
+            assertThat(quick.arrest().arrestForce())
+                    .as(name)
+                    .isCloseTo(exact.arrest().arrestForce(), Percentage.withPercentage(1));
+            assertThat(quick.arrest().totalFallDistance())
+                    .as(name)
+                    .isCloseTo(exact.arrest().totalFallDistance(), Offset.offset(2e-3));
+            assertThat(quick.timeStep()).as(name).isGreaterThan(1.3 * exact.timeStep());
         }
     }
 

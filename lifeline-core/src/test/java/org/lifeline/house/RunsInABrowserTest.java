@@ -26,6 +26,9 @@ import org.junit.jupiter.api.Test;
 class RunsInABrowserTest {
     private static final String WITH_THREADS = "org.lifeline.internal.numeric.SharedWork";
 
+    /** Hashes with the JDK's algorithm; the page takes the browser's own. */
+    private static final String WITH_HASH = "org.lifeline.base.canonical.Fingerprint";
+
     /** Types of {@code java.util.concurrent} that the compiler has. */
     private static final Set<String> CONCURRENT = Set.of(
             "java.util.concurrent.Executor",
@@ -55,6 +58,8 @@ class RunsInABrowserTest {
         return noClasses()
                 .that()
                 .doNotHaveFullyQualifiedName(WITH_THREADS)
+                .and()
+                .doNotHaveFullyQualifiedName(WITH_HASH)
                 .should()
                 .dependOnClassesThat(describe("a browser lacks", RunsInABrowserTest::isMissing))
                 .orShould()

@@ -11,12 +11,14 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import org.lifeline.base.Dimension;
+import org.lifeline.analysis.Statics;
 import org.lifeline.base.InvalidInputException;
+import org.lifeline.base.NoEquilibriumException;
 import org.lifeline.design.assessment.Basis;
 import org.lifeline.design.criteria.Criterion;
-import org.lifeline.file.Fields.Range;
-import org.lifeline.base.Dimension;
 import org.lifeline.design.handover.HandoverRequest;
+import org.lifeline.file.Fields.Range;
 import org.lifeline.model.Fall;
 import org.lifeline.model.Installed;
 import org.lifeline.model.Lifeline;
@@ -218,8 +220,13 @@ public final class DesignReader {
                 }
                 b.support(each);
             }
+            String positions = top.choice("supportPositions", List.of("installed", "unloaded"));
             try {
-                return b.build();
+                Lifeline line = b.build();
+                return "unloaded".equals(positions) && findings.count() == 0 ? Statics.withYieldedSupports(line) : line;
+            } catch (NoEquilibriumException e) {
+                findings.bad("supportPositions", top.node("supportPositions"), "the line cannot be tensioned: " + e.where());
+                return null;
             } catch (InvalidInputException e) {
                 e.violations().stream()
                         .map(ModelPaths::inFile)

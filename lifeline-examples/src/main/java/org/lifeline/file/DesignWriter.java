@@ -17,8 +17,8 @@ import org.lifeline.model.Lifeline;
 import org.lifeline.model.LifelineDesign;
 import org.lifeline.model.Obstruction;
 import org.lifeline.model.Passage;
-import org.lifeline.model.Post;
 import org.lifeline.model.Place;
+import org.lifeline.model.Post;
 import org.lifeline.model.Stiffness;
 import org.lifeline.model.Support;
 import org.lifeline.model.Worker;
@@ -228,6 +228,9 @@ public final class DesignWriter {
                 node.put("initialSag", metres(installed.value())).put("span", installed.span());
             case UNSTRETCHED_LENGTH -> node.put("unstretchedLength", metres(installed.value()));
         }
+        installed
+                .tensionedFrom()
+                .ifPresent(end -> node.put("tensionedFrom", end == Installed.TensioningEnd.FIRST ? "first" : "last"));
         return node.put("temperature", quantity(installed.temperature(), "°C"));
     }
 

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import org.lifeline.base.Dimension;
 import org.lifeline.base.Interval;
 import org.lifeline.design.clearance.ClearanceAlongLine;
 import org.lifeline.design.clearance.StationSteps;
@@ -15,7 +16,6 @@ import org.lifeline.design.installation.InstallationRequest;
 import org.lifeline.design.structure.StatedFactor;
 import org.lifeline.design.structure.SupportLoads;
 import org.lifeline.file.Fields.Range;
-import org.lifeline.base.Dimension;
 
 /** Reads which parts a design is to hand over; a part is asked for by its object. */
 final class HandoverReader {

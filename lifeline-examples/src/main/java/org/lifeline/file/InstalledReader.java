@@ -1,8 +1,9 @@
 package org.lifeline.file;
 
+import java.util.List;
 import org.jspecify.annotations.Nullable;
-import org.lifeline.file.Fields.Range;
 import org.lifeline.base.Dimension;
+import org.lifeline.file.Fields.Range;
 import org.lifeline.model.Installed;
 
 /** Reads {@code installed}. */
@@ -18,6 +19,7 @@ final class InstalledReader {
         double length = f.quantity("unstretchedLength", Dimension.LENGTH, Range.POSITIVE);
         int span = f.count("span");
         double temperature = f.quantity("temperature", Dimension.TEMPERATURE, Range.ANY);
+        String from = f.choice("tensionedFrom", List.of("first", "last"));
         int forms = f.count(FORMS);
         if (forms != 1) {
             f.findings()
@@ -41,6 +43,10 @@ final class InstalledReader {
                             : f.has("initialSag")
                                     ? Installed.initialSag(span, sag)
                                     : Installed.unstretchedLength(length);
+            if (from != null) {
+                installed = installed.tensionedFrom(
+                        from.equals("first") ? Installed.TensioningEnd.FIRST : Installed.TensioningEnd.LAST);
+            }
             return Double.isNaN(temperature) ? installed : installed.atTemperature(temperature);
         });
     }

@@ -3,8 +3,8 @@ package org.lifeline.file;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.util.ArrayList;
 import java.util.List;
-import org.lifeline.file.Fields.Range;
 import org.lifeline.base.Dimension;
+import org.lifeline.file.Fields.Range;
 import org.lifeline.model.ClearanceRules;
 import org.lifeline.model.LifelineDesign;
 import org.lifeline.model.ModelFactors;
@@ -62,8 +62,8 @@ final class SiteReader {
             double elevation = o.requiredQuantity("elevation", Dimension.LENGTH, Range.ANY);
             double distance = o.quantity("distance", Dimension.LENGTH, Range.NOT_NEGATIVE);
             o.close();
-            Obstruction built = o.build(
-                    () -> new Obstruction(from, to, elevation, Double.isNaN(distance) ? 0 : distance));
+            Obstruction built =
+                    o.build(() -> new Obstruction(from, to, elevation, Double.isNaN(distance) ? 0 : distance));
             if (built != null) {
                 obstructions.add(built);
             }

@@ -5,9 +5,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.DoubleConsumer;
 import org.jspecify.annotations.Nullable;
+import org.lifeline.base.Dimension;
 import org.lifeline.base.Point;
 import org.lifeline.file.Fields.Range;
-import org.lifeline.base.Dimension;
 import org.lifeline.model.InlineAbsorber;
 import org.lifeline.model.Passage;
 import org.lifeline.model.Post;
@@ -146,8 +146,7 @@ final class SupportReader {
         double[] off = xy(p, "eccentricity", Dimension.LENGTH, Range.ANY);
         p.close();
         return p.build(() -> {
-            Post.Builder b = Post.ofHeight(height)
-                    .eccentricity(new Post.Eccentricity(orZero(off[0]), orZero(off[1])));
+            Post.Builder b = Post.ofHeight(height).eccentricity(new Post.Eccentricity(orZero(off[0]), orZero(off[1])));
             set(modulus, b::elasticModulus);
             set(area[0], b::secondMomentX);
             set(area[1], b::secondMomentY);
@@ -161,6 +160,9 @@ final class SupportReader {
         Fields o = f.object(key);
         if (o == null) {
             return new double[] {Double.NaN, Double.NaN};
+        }
+        if (o.count("x", "y") == 0) {
+            f.findings().bad(o.path(), f.node(key), "must have at least one of x and y");
         }
         double[] values = {o.quantity("x", dimension, range), o.quantity("y", dimension, range)};
         o.close();

@@ -17,6 +17,7 @@ import org.lifeline.design.criteria.Criterion;
 import org.lifeline.design.criteria.Limit;
 import org.lifeline.design.criteria.LimitType;
 import org.lifeline.design.criteria.SourceKind;
+import org.lifeline.design.handover.HandoverRequest;
 import org.lifeline.examples.TestFiles;
 import org.lifeline.model.Attachment;
 import org.lifeline.model.Connection;
@@ -26,6 +27,7 @@ import org.lifeline.model.Lifeline;
 import org.lifeline.model.LifelineDesign;
 import org.lifeline.model.Passage;
 import org.lifeline.model.Place;
+import org.lifeline.model.Post;
 import org.lifeline.model.Support;
 import org.lifeline.model.Worker;
 import org.lifeline.model.absorber.DeploymentForce;
@@ -182,7 +184,23 @@ class DesignReaderTest {
         assertThat(d.falls().get(0).freeFall()).hasValue(1.1);
         assertThat(d.falls().get(1).fallers()).containsExactly(w.get(1), w.get(3));
         assertThat(d.falls().get(1).hanging()).containsExactly(new Fall.Hanging(w.get(0), Place.of(4, 3.6576)));
-        assertThat(d.clearance().obstructions()).hasSize(2);
+        assertThat(d.clearance().obstructions()).hasSize(3);
+        assertThat(d.clearance().obstructions().get(2).distance()).isCloseTo(1.8288, within(1e-12));
+        Post post = d.line().supports().get(2).post().orElseThrow();
+        assertThat(post.height()).isEqualTo(1.1);
+        assertThat(post.secondMomentX()).hasValue(1840e-8);
+        // 44.2 in⁴ and 42 kip·ft by the exact inch, pound and foot.
+        assertThat(post.secondMomentY().orElseThrow()).isCloseTo(44.2 * Math.pow(0.0254, 4), within(1e-18));
+        assertThat(post.momentOfResistanceY().orElseThrow()).isCloseTo(42e3 * 4.4482216152605 * 0.3048, within(1e-8));
+        assertThat(post.eccentricity().y()).isEqualTo(-0.2);
+        assertThat(d.line().supports().get(2).stiffness().x())
+                .isCloseTo(3 * 210e9 * 1840e-8 / Math.pow(1.1, 3), within(1e-3));
+        assertThat(d.line().supports().get(3).post().orElseThrow().hasSection()).isFalse();
+        HandoverRequest handover = TestFiles.design(EVERYTHING).handover();
+        assertThat(handover.structure()).isPresent();
+        assertThat(handover.clearance()).isPresent();
+        assertThat(handover.installation()).isPresent();
+        assertThat(handover.numberOfWorkers()).isFalse();
         assertThat(d.modelFactors().force()).isEqualTo(1.1);
         Criterion wall = TestFiles.design(EVERYTHING).criteria().get(2);
         assertThat(wall.id()).isEqualTo("west wall");
@@ -234,6 +252,31 @@ class DesignReaderTest {
         assertThat(installed.form()).isEqualTo(form);
         assertThat(installed.value()).isEqualTo(value);
         assertThat(installed.span()).isEqualTo(span);
+    }
+
+    @Test
+    void theEndFromWhichALineWasTensionedArrivesAndIsWritten() {
+        DesignFile file = TestFiles.read(TestFiles.gallery(
+                "\"pretension\": \"1.5 kN\"", "\"pretension\": \"1.5 kN\", \"tensionedFrom\": \"last\""));
+        assertThat(file.design().line().installed().tensionedFrom()).contains(Installed.TensioningEnd.LAST);
+        DesignFile again = TestFiles.read(DesignWriter.write(file.design()));
+        assertThat(again.design().line().installed())
+                .isEqualTo(file.design().line().installed());
+    }
+
+    /** Elastic supports that stand unloaded yield to the installed line: the south anchor by its reaction over 300 kN/m. */
+    @Test
+    void unloadedPositionsYield() {
+        Lifeline installed = TestFiles.design(GALLERY).design().line();
+        Lifeline yielded = TestFiles.read(
+                        TestFiles.gallery("\"supports\":", "\"supportPositions\": \"unloaded\", \"supports\":"))
+                .design()
+                .line();
+        double moved = installed.supports().get(3).position().x()
+                - yielded.supports().get(3).position().x();
+        // The pretension of 1.5 kN less what weight and sag make of it: within 2 %.
+        assertThat(moved).isCloseTo(1500 / 300e3, within(1e-4));
+        assertThat(yielded.supports().get(0)).isEqualTo(installed.supports().get(0));
     }
 
     @Test

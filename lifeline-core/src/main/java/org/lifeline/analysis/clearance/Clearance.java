@@ -7,6 +7,8 @@ import java.util.OptionalDouble;
  * The clearance of one arrest as an account of elevations: each row goes down by its value.
  *
  * <p>Immutable and thread-safe.
+ *
+ * @since 1.0.0
  */
 public final class Clearance {
     private final List<ClearanceRow> rows;

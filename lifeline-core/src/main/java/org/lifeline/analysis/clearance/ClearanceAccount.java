@@ -10,7 +10,11 @@ import org.lifeline.model.Lifeline;
 import org.lifeline.model.Obstruction;
 import org.lifeline.model.Worker;
 
-/** Draws up the clearance account of an arrest. */
+/**
+ * Draws up the clearance account of an arrest.
+ *
+ * @since 1.0.0
+ */
 public final class ClearanceAccount {
     /** Distance out of plumb below which it gets no row of its own: rounding of elevations [m]. */
     private static final double PLUMB = 1e-9;

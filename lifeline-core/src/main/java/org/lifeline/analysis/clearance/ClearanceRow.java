@@ -9,5 +9,6 @@ package org.lifeline.analysis.clearance;
  * @param value its length [m], positive down
  * @param elevation elevation reached after it [m]
  * @param source where the value comes from
+ * @since 1.0.0
  */
 public record ClearanceRow(String item, double value, double elevation, String source) {}

@@ -8,6 +8,8 @@ package org.lifeline.analysis.explain;
  * |…| and max(0; …), in the usual order of precedence. What follows an underscore in a symbol is its index.
  *
  * <p>Immutable and thread-safe.
+ *
+ * @since 1.0.0
  */
 public final class CalculationStep {
     private final String section;

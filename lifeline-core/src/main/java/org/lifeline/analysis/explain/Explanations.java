@@ -5,7 +5,11 @@ import org.lifeline.analysis.ArrestResult;
 import org.lifeline.analysis.LineEquilibrium;
 import org.lifeline.base.UnitSystem;
 
-/** Writes results down as calculations that a reviewer can follow line by line. */
+/**
+ * Writes results down as calculations that a reviewer can follow line by line.
+ *
+ * @since 1.0.0
+ */
 public final class Explanations {
     private Explanations() {}
 

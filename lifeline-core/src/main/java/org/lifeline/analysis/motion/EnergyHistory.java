@@ -8,6 +8,8 @@ import java.util.Map;
  * of the integration.
  *
  * <p>Immutable and thread-safe.
+ *
+ * @since 1.0.0
  */
 public final class EnergyHistory {
     private final Map<Part, double[]> parts;

@@ -3,6 +3,8 @@ package org.lifeline.analysis.motion;
 /**
  * How a force in time is read. Laboratories record forces through a low-pass filter near 100 Hz (recalled from test standards,
  * not seen); a structure feels the force as it is.
+ *
+ * @since 1.0.0
  */
 public enum ForceFilter {
     /** The force as it is: what criteria read unless the engineer chooses otherwise. */

@@ -10,6 +10,7 @@ package org.lifeline.analysis.motion;
  * @param peaks what came out
  * @param spread largest relative change of arrest force, tension and lowest point since the mesh before [-]; NaN on the
  *     first mesh
+ * @since 1.0.0
  */
 public record MeshRun(Mesh mesh, long steps, Peaks peaks, double spread) {
     /**

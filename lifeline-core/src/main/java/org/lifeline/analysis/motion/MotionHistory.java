@@ -6,6 +6,8 @@ import java.util.List;
  * Histories of an arrest in time.
  *
  * <p>Immutable and thread-safe.
+ *
+ * @since 1.0.0
  */
 public final class MotionHistory {
     private final double[] times;

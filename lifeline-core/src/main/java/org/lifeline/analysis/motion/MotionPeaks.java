@@ -7,6 +7,8 @@ import org.lifeline.base.Point;
  * Extremes of a motion within a window of time: the first catch, or the whole run.
  *
  * <p>Immutable and thread-safe.
+ *
+ * @since 1.0.0
  */
 public final class MotionPeaks {
     private final Peak tension;

@@ -11,6 +11,7 @@ package org.lifeline.analysis.motion;
  * @param harnessFall how far the harness attachment falls in the first catch, without stretch of the harness [m]; of several
  *     who fall, the largest
  * @param firstCatchOver true if the first catch was over before the run ended
+ * @since 1.0.0
  */
 public record MotionSummary(Quality quality, MotionPeaks wholeRun, double harnessFall, boolean firstCatchOver) {
     /**

@@ -7,5 +7,6 @@ package org.lifeline.analysis.motion;
  *
  * @param value the value [unit of the quantity]
  * @param time time since the start of the fall [s]
+ * @since 1.0.0
  */
 public record Peak(double value, double time) {}

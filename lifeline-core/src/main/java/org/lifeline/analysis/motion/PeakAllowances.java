@@ -14,6 +14,8 @@ import java.util.Map;
  * were followed nothing is known, and every allowance is positive infinity.
  *
  * <p>Immutable and thread-safe.
+ *
+ * @since 1.0.0
  */
 public final class PeakAllowances {
     private final Force tension;

@@ -7,6 +7,8 @@ import java.util.Map;
  * One support in time: tension of the cable on both sides, material that passed, force of the line, displacement.
  *
  * <p>Immutable and thread-safe.
+ *
+ * @since 1.0.0
  */
 public final class SupportHistory {
     private static final List<Quantity> FORCES = List.of(Quantity.FORCE_X, Quantity.FORCE_Y, Quantity.FORCE_Z);

@@ -10,5 +10,6 @@ package org.lifeline.analysis.motion;
  * @param filteredForce the same behind a low-pass filter of 100 Hz, as laboratories record it [N]
  * @param tensionBefore largest tension of the cable that comes to it from the start of the line [N]; 0 at the first
  * @param tensionBehind largest tension of the cable that leaves it toward the end [N]; 0 at the last
+ * @since 1.0.0
  */
 public record SupportPeaks(String id, Peak force, double filteredForce, double tensionBefore, double tensionBehind) {}

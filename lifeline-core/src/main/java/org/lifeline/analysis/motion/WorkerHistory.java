@@ -7,6 +7,8 @@ import java.util.Map;
  * attachment on the line.
  *
  * <p>Immutable and thread-safe.
+ *
+ * @since 1.0.0
  */
 public final class WorkerHistory {
     private final String id;

@@ -12,6 +12,7 @@ import org.lifeline.model.Place;
  * @param place where it is hooked on
  * @param attachment whether it grips the cable there or is free to run
  * @param force downward force [N], not negative
+ * @since 1.0.0
  */
 public record AppliedLoad(Place place, Attachment attachment, double force) {
     /**

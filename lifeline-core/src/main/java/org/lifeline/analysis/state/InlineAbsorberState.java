@@ -8,6 +8,7 @@ package org.lifeline.analysis.state;
  * @param supportId the end anchor that it is fixed to
  * @param extension extension [m]
  * @param remaining extension that is left before it bottoms out [m]; 0 when it has
+ * @since 1.0.0
  */
 public record InlineAbsorberState(String supportId, double extension, double remaining) {
     /**

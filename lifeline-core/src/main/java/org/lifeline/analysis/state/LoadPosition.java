@@ -13,5 +13,6 @@ import org.lifeline.base.Point;
  * @param force downward force [N]
  * @param restsOn the support that carries the load: one at which somebody is hooked on, or one on which a free-running
  *     load rests itself, so that the cable runs past it without carrying it; empty for a load on the cable
+ * @since 1.0.0
  */
 public record LoadPosition(int span, Point point, double force, Optional<String> restsOn) {}

@@ -11,6 +11,7 @@ import org.lifeline.base.Vector3;
  * @param vector force of the line on the anchor, components in [N]
  * @param displacement displacement of the anchor since installation, components in [m]
  * @param slip unstretched length of cable that has passed since installation [m], positive toward the start of the line
+ * @since 1.0.0
  */
 public record SupportReaction(String id, Vector3 vector, Vector3 displacement, double slip) {
     /**
@@ -28,6 +29,6 @@ public record SupportReaction(String id, Vector3 vector, Vector3 displacement, d
      * @return angle [rad], positive when the anchor is pulled down
      */
     public double angleBelowHorizontal() {
-        return Math.atan2(-vector.z(), vector.horizontal());
+        return StrictMath.atan2(-vector.z(), vector.horizontal());
     }
 }

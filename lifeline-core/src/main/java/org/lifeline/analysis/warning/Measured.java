@@ -8,6 +8,7 @@ package org.lifeline.analysis.warning;
  * @param value what was found [unit of the warning]; NaN where no number is at stake
  * @param unit SI unit of value and limit: {@code "N"}, {@code "m"}, {@code "rad"}, or {@code "-"} for bare numbers
  * @param limit what it is set against [unit of the warning]; NaN where there is none
+ * @since 1.0.0
  */
 public record Measured(double value, String unit, double limit) {
     /**

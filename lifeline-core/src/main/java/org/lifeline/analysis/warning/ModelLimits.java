@@ -2,7 +2,11 @@ package org.lifeline.analysis.warning;
 
 import java.util.List;
 
-/** What the model leaves out, in one list for reports; the theory page on the arrest has the same. */
+/**
+ * What the model leaves out, in one list for reports; the theory page on the arrest has the same.
+ *
+ * @since 1.0.0
+ */
 public final class ModelLimits {
     private static final List<String> LIST = List.of(
             "creep and constructional stretch of the cable",

@@ -14,6 +14,7 @@ import java.util.Locale;
  * @param text the warning in words, without its subject and its numbers
  * @param place the case in which it was found; empty where it belongs to none
  * @param measured what was found, and against what
+ * @since 1.0.0
  */
 public record Warning(Code code, String subject, String text, String place, Measured measured) {
 

@@ -4,7 +4,11 @@ import java.util.Collection;
 import java.util.Locale;
 import java.util.Optional;
 
-/** Finds the known name that a misspelled one is closest to. */
+/**
+ * Finds the known name that a misspelled one is closest to.
+ *
+ * @since 1.0.0
+ */
 public final class NearestName {
     private NearestName() {}
 

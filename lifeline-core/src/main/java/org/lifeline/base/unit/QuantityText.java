@@ -17,6 +17,8 @@ import org.lifeline.base.Violation;
  * Reads quantities: a decimal number, then a unit, with or without a blank between them.
  *
  * <p>Immutable and thread-safe.
+ *
+ * @since 1.0.0
  */
 public final class QuantityText {
     /** Longest text that is looked at [characters]; longer ones are no quantity. */

@@ -4,7 +4,11 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 
-/** What the verdict of a criterion on forces and distances rests on. */
+/**
+ * What the verdict of a criterion on forces and distances rests on.
+ *
+ * @since 1.0.0
+ */
 public enum Basis {
     /** The larger of energy balance and arrest in time; the default. */
     LARGER_OF_BOTH("larger-of-both", "the larger of energy balance and arrest in time"),

@@ -8,6 +8,8 @@ import org.lifeline.design.envelope.FallCase;
  * An arrest that was followed in time.
  *
  * <p>Immutable and thread-safe.
+ *
+ * @since 1.0.0
  */
 public final class FollowedArrest {
     private final FallCase fallCase;

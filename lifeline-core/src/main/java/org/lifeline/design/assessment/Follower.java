@@ -9,8 +9,10 @@ import org.lifeline.base.InvalidInputException;
 import org.lifeline.base.NoEquilibriumException;
 import org.lifeline.design.envelope.FailedCase;
 import org.lifeline.design.envelope.FallCase;
+import org.lifeline.model.Attachment;
 import org.lifeline.model.ClearanceRules;
 import org.lifeline.model.Lifeline;
+import org.lifeline.model.Place;
 
 /** Follows cases in time: finely, as a result, or on one coarse mesh, as a survey. Immutable and thread-safe. */
 final class Follower {
@@ -64,9 +66,29 @@ final class Follower {
         return attempt(task, of(task, SearchParameters.REFINEMENTS), task.line());
     }
 
-    /** The case on the first mesh alone. */
+    /** The case on the first mesh alone, in long steps where they serve. */
     Attempt coarse(Task task) {
-        return attempt(task, of(task, 0), task.line());
+        TransientArrest analysis = of(task, 0);
+        if (runsBesideSupport(task)) {
+            return attempt(task, analysis, task.line());
+        }
+        Attempt quick = attempt(task, analysis.withLongSteps(), task.line());
+        return quick.failure() == null ? quick : attempt(task, analysis, task.line());
+    }
+
+    /** Tells whether an attachment that may run falls beside a support: what happens there is too sharp for long steps. */
+    private static boolean runsBesideSupport(Task task) {
+        FallCase fallCase = task.fallCase();
+        Place place = fallCase.fall().place();
+        if (place.isAtSupport()
+                || fallCase.fall().fallers().get(0).attachment() == Attachment.GRIPPED
+                || fallCase.attachmentLimit()
+                        .filter(l -> l == AttachmentLimit.HELD)
+                        .isPresent()) {
+            return false;
+        }
+        double run = task.line().run(place.span());
+        return Math.min(place.station(), run - place.station()) < SearchParameters.BESIDE_SUPPORT * run;
     }
 
     /** The case on the meshes of the damping times, with a factor on the damping time of its cable [-]. */

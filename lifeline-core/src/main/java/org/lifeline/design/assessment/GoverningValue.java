@@ -15,6 +15,8 @@ import org.lifeline.design.envelope.Quantity;
  *
  * <p>The value of each method is the worst that the method gives anywhere; which of the two counts is the basis of the
  * assessment. Immutable and thread-safe.
+ *
+ * @since 1.0.0
  */
 public final class GoverningValue {
     private final Extreme extreme;

@@ -15,6 +15,7 @@ import org.lifeline.verify.Verifier;
  * @param fallCase the case
  * @param method how it was computed
  * @param failures what failed, in words; empty when everything passed
+ * @since 1.0.0
  */
 public record IndependentCheck(FallCase fallCase, Method method, List<String> failures) {
     /**

@@ -1,6 +1,10 @@
 package org.lifeline.design.assessment;
 
-/** Whether arrests were followed in time. */
+/**
+ * Whether arrests were followed in time.
+ *
+ * @since 1.0.0
+ */
 public enum MotionScope {
     /** They were, where a load, a force or a distance may govern. */
     FOLLOWED("followed"),

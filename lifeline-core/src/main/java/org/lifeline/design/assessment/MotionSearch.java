@@ -1,12 +1,15 @@
 package org.lifeline.design.assessment;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.LongFunction;
 import org.jspecify.annotations.Nullable;
+import org.lifeline.analysis.ArrestResult;
 import org.lifeline.analysis.Method;
 import org.lifeline.analysis.motion.ForceFilter;
 import org.lifeline.design.envelope.ComputedCase;
@@ -75,10 +78,28 @@ final class MotionSearch {
         for (int round = 0; round < SearchParameters.ROUNDS; round++) {
             besideTheWorst();
         }
-        followFinely(worst(SearchParameters.FOLLOWED_PER_QUANTITY).stream()
-                .map(Survey::task)
-                .toList());
+        List<Follower.Task> worse = new ArrayList<>();
+        worst(SearchParameters.FOLLOWED_PER_QUANTITY).forEach(s -> worse.add(s.task()));
+        sharpest().ifPresent(s -> worse.add(s.task()));
+        followFinely(worse);
         damping();
+    }
+
+    /**
+     * The case of the survey whose tension may be worst because its peak is sharp: what a low-pass filter takes off it counts in
+     * its allowance, which the survey's mesh does not bound.
+     */
+    private Optional<Survey> sharpest() {
+        return filter == ForceFilter.NONE
+                ? surveyed.values().stream().max(Comparator.comparingDouble(s -> sharp(s.arrest())))
+                : Optional.empty();
+    }
+
+    private static double sharp(FollowedArrest followed) {
+        ArrestResult arrest = followed.arrest();
+        double filtered = arrest.motion().orElseThrow().wholeRun().filteredTension();
+        double raw = arrest.maximumTension();
+        return raw + SearchParameters.SPIKE * (raw - filtered);
     }
 
     private void followFinely(List<Follower.Task> tasks) {

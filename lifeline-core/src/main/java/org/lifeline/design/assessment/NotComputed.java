@@ -7,5 +7,6 @@ package org.lifeline.design.assessment;
  *
  * @param what what it is, for example a case in words
  * @param why the reason
+ * @since 1.0.0
  */
 public record NotComputed(String what, String why) {}

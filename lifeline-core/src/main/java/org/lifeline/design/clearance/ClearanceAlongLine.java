@@ -29,6 +29,8 @@ import org.lifeline.model.Support;
  * <p>The falls are those of the assessment's envelope, by energy balance, in all its combinations and at both limits of an
  * attachment that can run. What any arrest in time needs beyond its own energy balance is added everywhere. Immutable and
  * thread-safe.
+ *
+ * @since 1.0.0
  */
 public final class ClearanceAlongLine {
     /** Distance from a support at which a fall still counts to the span [m], or over the stretch where that is short [-]. */

@@ -9,6 +9,8 @@ import org.lifeline.model.LifelineDesign;
  * Clearance along a line, stretch by stretch.
  *
  * <p>Immutable and thread-safe.
+ *
+ * @since 1.0.0
  */
 public final class ClearanceAlongLineResult {
     private final LifelineDesign design;

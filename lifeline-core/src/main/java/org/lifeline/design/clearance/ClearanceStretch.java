@@ -10,6 +10,8 @@ import org.lifeline.design.envelope.FallCase;
  * One stretch of a line with the clearance that it needs and has.
  *
  * <p>Immutable and thread-safe.
+ *
+ * @since 1.0.0
  */
 public final class ClearanceStretch {
     private final Extent extent;

@@ -9,6 +9,7 @@ import org.lifeline.base.Violations;
  *
  * @param step longest stretch [m], above zero; every span starts a new one
  * @param rounding unit of printed distances [m], above zero: required ones are rounded up to it, available ones down
+ * @since 1.0.0
  */
 public record StationSteps(double step, double rounding) {
     /** Stretches of 1 m, rounded to 0.05 m: what can be measured on site (common practice, no source). */

@@ -15,6 +15,8 @@ import org.lifeline.design.envelope.Extreme;
  * clearance or another thing that must be large enough what is needed over what is there. At most 1 means met.
  *
  * <p>Immutable and thread-safe.
+ *
+ * @since 1.0.0
  */
 public final class CapacityCheck {
     private final String title;

@@ -12,6 +12,8 @@ import org.lifeline.design.envelope.Quantity;
  * What a criterion compares with its limit: a quantity of the arrests at its worst, or a fact of the design.
  *
  * <p>Immutable and thread-safe.
+ *
+ * @since 1.0.0
  */
 public final class CheckedQuantity {
     private static final String OF_STRENGTH = "%s × largest load against strength";

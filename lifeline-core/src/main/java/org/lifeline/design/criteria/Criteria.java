@@ -19,6 +19,8 @@ import org.lifeline.design.envelope.Quantity;
  *
  * <p>Sets hold published values and common practice; recalled values are in no set and must be asked for by name.
  * Immutable and thread-safe.
+ *
+ * @since 1.0.0
  */
 public final class Criteria {
     private static final String IN_FORCE = "in force";
@@ -154,6 +156,31 @@ public final class Criteria {
                     alberta("s. 152"),
                     eachAnchorAnyOf(
                             limitPerWorker(CheckedQuantity.ANCHOR_CAPACITY, 16_000),
+                            limit(CheckedQuantity.ANCHOR_STRENGTH_FACTOR, SYSTEM_FACTOR))),
+            new Criterion(
+                    "on-maf",
+                    "peak fall arrest force on a worker at most 8 kN, and no contact with the ground or an object below; a"
+                            + " temporary fixed support has static values within allowable stress (8 kN, 6 kN with a shock"
+                            + " absorber) that are not checked here",
+                    new Source(
+                            "Government of Ontario",
+                            new Source.Work("O. Reg. 213/91, construction projects", IN_FORCE, "s. 26.6, s. 26.7"),
+                            Jurisdiction.ONTARIO,
+                            SourceKind.RECALLED),
+                    allOf(
+                            limit(CheckedQuantity.of(Quantity.ARREST_FORCE), 8_000),
+                            limit(CheckedQuantity.FREE_HEIGHT, 0))),
+            new Criterion(
+                    "bc-anchor",
+                    "each anchor by itself at least 22 kN (5,000 lbf) ultimate capacity for each worker, or 2 times the maximum"
+                            + " arrest force on it",
+                    new Source(
+                            "WorkSafeBC",
+                            new Source.Work("Occupational Health and Safety Regulation, Part 11", IN_FORCE, "s. 11.6"),
+                            Jurisdiction.BRITISH_COLUMBIA,
+                            SourceKind.RECALLED),
+                    eachAnchorAnyOf(
+                            limitPerWorker(CheckedQuantity.ANCHOR_CAPACITY, 22_000),
                             limit(CheckedQuantity.ANCHOR_STRENGTH_FACTOR, SYSTEM_FACTOR))),
             published(
                     "mb-anchor",

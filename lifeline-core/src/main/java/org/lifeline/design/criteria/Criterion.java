@@ -8,6 +8,8 @@ import org.lifeline.design.envelope.Extremes;
  * A criterion: what is compared with what, and where that comes from.
  *
  * <p>Immutable and thread-safe. Built-in criteria are in {@link Criteria}; {@link #stated} makes one of a design's own.
+ *
+ * @since 1.0.0
  */
 public final class Criterion {
     private final String id;

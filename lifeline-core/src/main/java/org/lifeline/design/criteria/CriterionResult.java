@@ -9,6 +9,8 @@ import org.lifeline.design.envelope.Extreme;
  * What a criterion says of a design: a ratio of demand to capacity for a qualified person to judge.
  *
  * <p>Immutable and thread-safe.
+ *
+ * @since 1.0.0
  */
 public final class CriterionResult {
     private final Criterion criterion;

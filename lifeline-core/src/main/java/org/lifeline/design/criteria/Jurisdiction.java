@@ -1,6 +1,10 @@
 package org.lifeline.design.criteria;
 
-/** Where a criterion comes from. */
+/**
+ * Where a criterion comes from.
+ *
+ * @since 1.0.0
+ */
 public enum Jurisdiction {
     /** United States, federal. */
     UNITED_STATES("us"),
@@ -8,6 +12,10 @@ public enum Jurisdiction {
     QUEBEC("qc"),
     /** Alberta. */
     ALBERTA("ab"),
+    /** Ontario. */
+    ONTARIO("on"),
+    /** British Columbia. */
+    BRITISH_COLUMBIA("bc"),
     /** Manitoba. */
     MANITOBA("mb"),
     /** European standards. */

@@ -9,6 +9,7 @@ package org.lifeline.design.criteria;
  * @param type which side of the limit is allowed
  * @param value the limit [unit of the quantity]
  * @param unit SI unit of the limit; {@code "-"} for a bare number
+ * @since 1.0.0
  */
 public record Limit(String quantity, LimitType type, double value, String unit) {
     @Override

@@ -1,6 +1,10 @@
 package org.lifeline.design.criteria;
 
-/** Which side of a limit is allowed. */
+/**
+ * Which side of a limit is allowed.
+ *
+ * @since 1.0.0
+ */
 public enum LimitType {
     /** The value must not exceed the limit: the value is the demand, the limit the capacity. */
     AT_MOST("≤"),

@@ -11,6 +11,7 @@ import java.util.Optional;
  * @param id name of the fact
  * @param text the fact in words, with its values
  * @param source where it comes from
+ * @since 1.0.0
  */
 public record ReferenceValue(String id, String text, Source source) {
     private static final List<ReferenceValue> ALL = List.of(
@@ -91,6 +92,6 @@ public record ReferenceValue(String id, String text, Source source) {
      * @return tension over load [-]
      */
     public static double tensionOverLoad(double angle) {
-        return 1 / (2 * Math.sin(angle));
+        return 1 / (2 * StrictMath.sin(angle));
     }
 }

@@ -14,6 +14,8 @@ import org.lifeline.base.Violations;
  * each anchor by itself.
  *
  * <p>Immutable and thread-safe.
+ *
+ * @since 1.0.0
  */
 public final class Requirement {
     /** How the parts of a requirement are joined. */

@@ -11,6 +11,7 @@ import org.lifeline.base.Violations;
  * @param work the work with its year and the place in it
  * @param jurisdiction where it holds
  * @param kind whether the value was read there
+ * @since 1.0.0
  */
 public record Source(String body, Work work, Jurisdiction jurisdiction, SourceKind kind) {
     /**

@@ -1,6 +1,10 @@
 package org.lifeline.design.criteria;
 
-/** How a value came to be known. */
+/**
+ * How a value came to be known.
+ *
+ * @since 1.0.0
+ */
 public enum SourceKind {
     /** Value and clause were seen in the stated source or an official copy of it. */
     PUBLISHED("published"),

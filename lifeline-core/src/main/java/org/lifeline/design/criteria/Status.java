@@ -1,6 +1,10 @@
 package org.lifeline.design.criteria;
 
-/** What came of a check. Not a verdict on a design: that is for a qualified person. */
+/**
+ * What came of a check. Not a verdict on a design: that is for a qualified person.
+ *
+ * @since 1.0.0
+ */
 public enum Status {
     /** Demand does not exceed capacity, in every case that was asked for. */
     MET,

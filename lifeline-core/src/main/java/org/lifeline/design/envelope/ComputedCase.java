@@ -9,5 +9,6 @@ import org.lifeline.analysis.ArrestResult;
  *
  * @param fallCase the case
  * @param arrest its arrest
+ * @since 1.0.0
  */
 public record ComputedCase(FallCase fallCase, ArrestResult arrest) {}

@@ -30,6 +30,8 @@ import org.lifeline.model.absorber.DeploymentForce;
  * then computed like stated ones.
  *
  * <p>Immutable and thread-safe.
+ *
+ * @since 1.0.0
  */
 public final class DesignAnalysis implements WorstCases {
     /** What a worst place is looked for in every span; everything else over the whole line. */

@@ -2,12 +2,15 @@ package org.lifeline.design.envelope;
 
 import java.util.List;
 import org.lifeline.analysis.ArrestResult;
+import org.lifeline.analysis.warning.Warning;
 import org.lifeline.model.LifelineDesign;
 
 /**
  * The arrests of a design and what governs.
  *
  * <p>Immutable and thread-safe.
+ *
+ * @since 1.0.0
  */
 public final class DesignResult {
     private final Extremes extremes;
@@ -74,5 +77,14 @@ public final class DesignResult {
      */
     public List<FailedCase> failures() {
         return extremes.failures();
+    }
+
+    /**
+     * What a reader of the worst values must not overlook, see {@link Extremes#warnings()}.
+     *
+     * @return the warnings, each with its case; unmodifiable
+     */
+    public List<Warning> warnings() {
+        return extremes().warnings();
     }
 }

@@ -26,6 +26,8 @@ import org.lifeline.model.Obstruction;
  * <p>By default the combinations of the ranges that govern by the physics of it are searched, and every other combination is
  * tried at the worst places that they gave, and searched as well where it is worse; {@link #withAllCombinations()} searches every
  * combination. The result is the same for any number of threads. Immutable and thread-safe.
+ *
+ * @since 1.0.0
  */
 public final class Envelope implements WorstCases, Canonical {
     private final Tolerances tolerances;
@@ -201,7 +203,7 @@ public final class Envelope implements WorstCases, Canonical {
             }
         }
         for (int i = 1; i < intervals; i++) {
-            addApart(set, end + (run - 2 * end) * 0.5 * (1 - Math.cos(Math.PI * i / intervals)), run);
+            addApart(set, end + (run - 2 * end) * 0.5 * (1 - StrictMath.cos(Math.PI * i / intervals)), run);
         }
         return set.stream().mapToDouble(Double::doubleValue).toArray();
     }

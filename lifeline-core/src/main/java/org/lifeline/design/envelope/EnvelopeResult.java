@@ -7,6 +7,7 @@ import java.util.OptionalDouble;
 import org.lifeline.base.InputRule;
 import org.lifeline.base.Interval;
 import org.lifeline.base.Violations;
+import org.lifeline.analysis.warning.Warning;
 import org.lifeline.model.LifelineDesign;
 import org.lifeline.model.Obstruction;
 import org.lifeline.model.Place;
@@ -15,6 +16,8 @@ import org.lifeline.model.Place;
  * The worst values over a line, what governs them, and how they vary along it.
  *
  * <p>Immutable and thread-safe.
+ *
+ * @since 1.0.0
  */
 public final class EnvelopeResult {
     private final LifelineDesign design;
@@ -235,5 +238,14 @@ public final class EnvelopeResult {
      */
     public boolean isComplete() {
         return complete;
+    }
+
+    /**
+     * What a reader of the worst values must not overlook, see {@link Extremes#warnings()}.
+     *
+     * @return the warnings, each with its case; unmodifiable
+     */
+    public List<Warning> warnings() {
+        return extremes().warnings();
     }
 }

@@ -9,6 +9,8 @@ import org.lifeline.base.Direction;
  * The worst value of a quantity, with the case that governs it.
  *
  * <p>Immutable and thread-safe.
+ *
+ * @since 1.0.0
  */
 public final class Extreme {
     private final Subject subject;

@@ -2,12 +2,15 @@ package org.lifeline.design.envelope;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.lifeline.analysis.ArrestResult;
 import org.lifeline.analysis.motion.ForceFilter;
+import org.lifeline.analysis.warning.Warning;
 import org.lifeline.base.Direction;
 import org.lifeline.base.GivenValue;
 import org.lifeline.base.InputRule;
@@ -36,6 +39,8 @@ import org.lifeline.model.absorber.DeploymentForce;
  * the order of the falls, the temperatures and the places along the line.
  *
  * <p>Immutable and thread-safe.
+ *
+ * @since 1.0.0
  */
 public final class Extremes {
     /** The quantities that a table of what governs lists, in this order, before the load on each support. */
@@ -306,7 +311,9 @@ public final class Extremes {
                         index >= 0 && index <= last,
                         "obstruction",
                         Integer.toString(index),
-                        last < 0 ? "the design has no obstruction" : "must be the number of an obstruction from 0 to " + last)
+                        last < 0
+                                ? "the design has no obstruction"
+                                : "must be the number of an obstruction from 0 to " + last)
                 .throwIfAny();
         return extreme(quantities.indexOfObstruction(index), Extreme.Subject.margin(index));
     }
@@ -336,6 +343,28 @@ public final class Extremes {
      */
     public List<FailedCase> failures() {
         return scope.failures();
+    }
+
+    /**
+     * What a reader of the worst values must not overlook: the warnings of the arrests that give them, of each kind and subject
+     * the one that goes farthest, and every case that could not be computed.
+     *
+     * @return the warnings, each with its case; unmodifiable
+     */
+    public List<Warning> warnings() {
+        Map<String, Warning> worst = new LinkedHashMap<>();
+        for (Extreme extreme : all()) {
+            for (Warning each : extreme.arrest().warnings()) {
+                Warning found = each.in(extreme.fallCase().describe());
+                worst.merge(each.code() + " " + each.subject(), found, (a, b) -> b.value() > a.value() ? b : a);
+            }
+        }
+        List<Warning> list = new ArrayList<>(worst.values());
+        for (FailedCase each : failures()) {
+            list.add(Warning.of(Warning.Code.NOT_COMPUTED, each.fallCase().describe())
+                    .saying("not computed: " + each.reason()));
+        }
+        return List.copyOf(list);
     }
 
     /**
@@ -387,8 +416,8 @@ public final class Extremes {
                 return i;
             }
         }
-        throw new InvalidInputException(List.of(
-                Violation.of("support", GivenValue.text(String.valueOf(id)), InputRule.NO_SUCH_SUPPORT)));
+        throw new InvalidInputException(
+                List.of(Violation.of("support", GivenValue.text(String.valueOf(id)), InputRule.NO_SUCH_SUPPORT)));
     }
 
     private Optional<Extreme> extreme(int index, Extreme.Subject subject) {

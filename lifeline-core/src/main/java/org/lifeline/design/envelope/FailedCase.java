@@ -7,6 +7,8 @@ import org.lifeline.base.NoEquilibriumException;
  * A case that could not be computed.
  *
  * <p>Immutable and thread-safe.
+ *
+ * @since 1.0.0
  */
 public final class FailedCase {
     private final FallCase fallCase;

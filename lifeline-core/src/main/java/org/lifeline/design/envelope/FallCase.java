@@ -14,6 +14,8 @@ import org.lifeline.model.absorber.DeploymentForce;
  * and workers deviate from the design.
  *
  * <p>Immutable and thread-safe.
+ *
+ * @since 1.0.0
  */
 public final class FallCase {
     private final Fall fall;

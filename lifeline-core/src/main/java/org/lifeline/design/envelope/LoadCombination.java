@@ -15,6 +15,8 @@ import org.lifeline.model.absorber.DeploymentForce;
  * One combination of the ranges: a temperature, a side of the force range, a deviation, and the line that goes with it.
  *
  * <p>Immutable and thread-safe.
+ *
+ * @since 1.0.0
  */
 public final class LoadCombination {
     private final Lifeline line;

@@ -8,7 +8,6 @@ import java.util.Optional;
 import java.util.Set;
 import org.lifeline.analysis.Statics;
 import org.lifeline.base.Interval;
-import org.lifeline.model.Installed;
 import org.lifeline.model.Lifeline;
 import org.lifeline.model.LifelineDesign;
 import org.lifeline.model.Passage;
@@ -97,8 +96,7 @@ final class LoadCombinations {
         Lifeline line = design.line();
         if (!Double.isNaN(pretension)) {
             double tension = Statics.withDefaults().solve(line, List.of()).firstTension();
-            line = line.withInstalled(Installed.pretension(tension * pretension)
-                    .atTemperature(line.installed().temperature()));
+            line = line.withInstalled(line.installed().withPretension(tension * pretension));
         }
         if (!Double.isNaN(friction)) {
             line = line.withSupports(s -> hasFriction(s) ? s.withPassage(Passage.friction(friction)) : s);

@@ -12,6 +12,8 @@ import org.lifeline.model.ModelFactors;
  * A quantity of an arrest whose worst value is looked for. Computed forces carry the model factor on force, computed
  * distances (deployment, sag, descent of the line) the one on distance; lengths that the design states (free fall,
  * lanyard, harness stretch, body, margin) carry none.
+ *
+ * @since 1.0.0
  */
 public enum Quantity {
     /** The larger of the two end anchor loads [N]. */

@@ -12,6 +12,8 @@ import org.lifeline.base.canonical.CanonicalForm;
  * these ranges.
  *
  * <p>Immutable and thread-safe.
+ *
+ * @since 1.0.0
  */
 public final class Tolerances implements Canonical {
     private static final Tolerances NONE = new Tolerances(null, null, null);

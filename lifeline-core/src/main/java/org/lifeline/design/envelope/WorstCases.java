@@ -2,7 +2,11 @@ package org.lifeline.design.envelope;
 
 import org.lifeline.model.LifelineDesign;
 
-/** An analysis that gives the worst values of a design: an {@link Envelope}, or a {@link DesignAnalysis} of its falls. */
+/**
+ * An analysis that gives the worst values of a design: an {@link Envelope}, or a {@link DesignAnalysis} of its falls.
+ *
+ * @since 1.0.0
+ */
 @FunctionalInterface
 public interface WorstCases {
     /**

@@ -11,7 +11,6 @@ import org.lifeline.design.envelope.DesignAnalysis;
 import org.lifeline.design.envelope.Extremes;
 import org.lifeline.design.envelope.WorstCases;
 import org.lifeline.internal.numeric.Roots;
-import org.lifeline.model.Installed;
 import org.lifeline.model.Lifeline;
 import org.lifeline.model.LifelineDesign;
 
@@ -21,6 +20,8 @@ import org.lifeline.model.LifelineDesign;
  * <p>The line is taken as designed but for its pretension: the one is looked for that gives the reading at the temperature of
  * the measurement, the line having come there from its installation by the passage rules of its anchors. Immutable and
  * thread-safe.
+ *
+ * @since 1.0.0
  */
 public final class FieldCheck {
     /** Least and largest pretension that is looked for, over that of the design [-]; beyond, the reading is a mistake. */
@@ -97,8 +98,7 @@ public final class FieldCheck {
     }
 
     private static Lifeline with(Lifeline line, double pretension) {
-        return line.withInstalled(
-                Installed.pretension(pretension).atTemperature(line.installed().temperature()));
+        return line.withInstalled(line.installed().withPretension(pretension));
     }
 
     /** The pretension at installation that gives a reading. */
@@ -108,19 +108,19 @@ public final class FieldCheck {
         double low = 0;
         double high = 0;
         double step = FIRST_STEP;
-        while (difference(line, designed * Math.exp(high), m, value) * sign < 0) {
+        while (difference(line, designed * StrictMath.exp(high), m, value) * sign < 0) {
             low = high;
             high += step;
             step *= 2;
-            if (high > Math.log(MOST)) {
+            if (high > StrictMath.log(MOST)) {
                 throw none(m, value, "no pretension up to " + MOST + " times that of the design gives it");
             }
         }
         step = FIRST_STEP;
-        while (low >= high || difference(line, designed * Math.exp(low), m, value) * sign > 0) {
+        while (low >= high || difference(line, designed * StrictMath.exp(low), m, value) * sign > 0) {
             high = Math.min(high, low);
             low -= step;
-            if (low < Math.log(LEAST) || !hangs(line, designed * Math.exp(low))) {
+            if (low < StrictMath.log(LEAST) || !hangs(line, designed * StrictMath.exp(low))) {
                 low += step;
                 step *= 0.5;
                 if (step < LEAST_STEP) {
@@ -129,8 +129,12 @@ public final class FieldCheck {
             }
         }
         double root = Roots.crossing(
-                m.name(), x -> sign * difference(line, designed * Math.exp(x), m, value), low, high, READING * value);
-        return designed * Math.exp(root);
+                m.name(),
+                x -> sign * difference(line, designed * StrictMath.exp(x), m, value),
+                low,
+                high,
+                READING * value);
+        return designed * StrictMath.exp(root);
     }
 
     private static boolean hangs(Lifeline line, double pretension) {

@@ -12,6 +12,8 @@ import org.lifeline.model.LifelineDesign;
  * A line as it was found in the field.
  *
  * <p>Immutable and thread-safe.
+ *
+ * @since 1.0.0
  */
 public final class FieldCheckResult {
     private final Measurement measurement;

@@ -12,6 +12,8 @@ import org.lifeline.model.Lifeline;
  * and the uncertainty.
  *
  * <p>Immutable and thread-safe.
+ *
+ * @since 1.0.0
  */
 public final class Measurement {
     private enum Kind {

@@ -8,5 +8,6 @@ package org.lifeline.design.field;
  * @param low lowest value allowed [N] or [m]
  * @param nominal value of the design [N] or [m]
  * @param high highest value allowed [N] or [m]
+ * @since 1.0.0
  */
 public record Reading(double low, double nominal, double high) {}

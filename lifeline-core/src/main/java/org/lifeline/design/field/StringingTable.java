@@ -5,9 +5,10 @@ import java.util.List;
 import org.lifeline.analysis.LineEquilibrium;
 import org.lifeline.analysis.SpanState;
 import org.lifeline.analysis.Statics;
+import org.lifeline.analysis.warning.Measured;
+import org.lifeline.analysis.warning.Warning;
 import org.lifeline.base.Interval;
 import org.lifeline.base.Violations;
-import org.lifeline.model.Installed;
 import org.lifeline.model.Lifeline;
 import org.lifeline.model.Passage;
 
@@ -17,6 +18,8 @@ import org.lifeline.model.Passage;
  *
  * <p>While the line is tensioned the cable runs freely over every intermediate anchor, also over those that are clamped
  * afterwards; the table is computed so. Immutable and thread-safe.
+ *
+ * @since 1.0.0
  */
 public final class StringingTable {
     private final Interval tolerance;
@@ -69,10 +72,8 @@ public final class StringingTable {
         Lifeline[] lines = new Lifeline[3];
         double[] factors = {tolerance.low(), 1, tolerance.high()};
         for (int i = 0; i < 3; i++) {
-            lines[i] = factors[i] == 1
-                    ? free
-                    : free.withInstalled(Installed.pretension(tension * factors[i])
-                            .atTemperature(line.installed().temperature()));
+            lines[i] =
+                    factors[i] == 1 ? free : free.withInstalled(line.installed().withPretension(tension * factors[i]));
         }
         List<StringingRow> rows = new ArrayList<>();
         for (double t : temperatures) {
@@ -100,5 +101,24 @@ public final class StringingTable {
                 span,
                 new Reading(tension[0], tension[1], tension[2]),
                 new Reading(sag[2], sag[1], sag[0]));
+    }
+
+    /**
+     * Where a line that is strung by a table is pulled beyond what cable and terminations hold.
+     *
+     * @param line the line
+     * @param rows rows of its table
+     * @return a warning for each row whose highest tension does; unmodifiable
+     */
+    public static List<Warning> warnings(Lifeline line, List<StringingRow> rows) {
+        List<Warning> list = new ArrayList<>();
+        line.cable()
+                .terminationStrength()
+                .ifPresent(holds -> rows.stream()
+                        .filter(r -> r.tension().high() > holds)
+                        .forEach(r -> list.add(Warning.of(Warning.Code.CABLE_STRENGTH, "span " + r.span())
+                                .in(r.temperature() + " °C")
+                                .with(new Measured(r.tension().high(), "N", holds)))));
+        return List.copyOf(list);
     }
 }

@@ -7,10 +7,14 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import org.lifeline.analysis.ArrestResult;
 import org.lifeline.base.Interval;
 import org.lifeline.design.assessment.GoverningValue;
 import org.lifeline.design.clearance.ClearanceAlongLineResult;
 import org.lifeline.design.clearance.StationSteps;
+import org.lifeline.design.envelope.EnvelopeResult;
+import org.lifeline.design.envelope.Extreme;
+import org.lifeline.design.envelope.Quantity;
 import org.lifeline.design.field.StringingRow;
 import org.lifeline.design.field.StringingTable;
 import org.lifeline.design.occupancy.OccupancyResult;
@@ -19,11 +23,14 @@ import org.lifeline.model.LifelineDesign;
 import org.lifeline.model.Support;
 import org.lifeline.model.Worker;
 import org.lifeline.model.absorber.DeploymentForce;
+import org.lifeline.model.absorber.PublishedScatter;
 
 /**
  * The data sheet for a line, from its assessment: what its users and those who change it must know, on one page.
  *
  * <p>Everything follows from the assessment and the other parts; what was not drawn up is not on it. Immutable and thread-safe.
+ *
+ * @since 1.0.0
  */
 public final class DataSheet {
     private final HandoverResult handover;
@@ -140,13 +147,13 @@ public final class DataSheet {
         for (GoverningValue g : handover.assessment().governing()) {
             most = larger(most, g.extreme().arrest(), c);
         }
-        for (org.lifeline.analysis.ArrestResult r : handover.assessment().stated().arrests()) {
+        for (ArrestResult r : handover.assessment().stated().arrests()) {
             most = larger(most, r, c);
         }
         return most;
     }
 
-    private static double larger(double most, org.lifeline.analysis.ArrestResult r, Connection c) {
+    private static double larger(double most, ArrestResult r, Connection c) {
         boolean ofIt = r.fall().fallers().stream().anyMatch(w -> w.connection().equals(c));
         return ofIt && !(most >= r.freeFall()) ? r.freeFall() : most;
     }
@@ -161,10 +168,25 @@ public final class DataSheet {
         if (along.isPresent()) {
             return OptionalDouble.of(along.get().largestBelowLine());
         }
-        Optional<GoverningValue> g = handover.assessment().governing("requiredBelowLine");
-        return g.isPresent()
-                ? OptionalDouble.of(StationSteps.COMMON.up(g.get().factored()))
-                : OptionalDouble.empty();
+        // From the straight line between the supports, which no installed line is above, down to the elevation that
+        // each place of
+        // the envelope needs; those who hang before a fall have lowered the line that the arrest counts from.
+        double most = Double.NEGATIVE_INFINITY;
+        for (EnvelopeResult.ProfilePoint p : handover.assessment().envelope().profile(Quantity.REQUIRED_ELEVATION)) {
+            most = Math.max(most, design().line().chordElevation(p.place()) - p.value());
+        }
+        return Double.isInfinite(most)
+                ? OptionalDouble.empty()
+                : OptionalDouble.of(StationSteps.COMMON.up(most + additionInTime()));
+    }
+
+    /** By how much the lowest elevation that any arrest in time needs is below that of the energy balance [m]. */
+    private double additionInTime() {
+        Optional<Extreme> slow = handover.assessment().balance().of(Quantity.REQUIRED_ELEVATION);
+        Optional<Extreme> fast = handover.assessment().inTime().of(Quantity.REQUIRED_ELEVATION);
+        return slow.isEmpty() || fast.isEmpty()
+                ? 0
+                : Math.max(0, slow.get().value() - fast.get().value());
     }
 
     /**
@@ -174,9 +196,7 @@ public final class DataSheet {
      *     was not drawn up; unmodifiable
      */
     public List<Interval> mustNotBeUsed() {
-        return handover.clearance()
-                .map(ClearanceAlongLineResult::mustNotBeUsed)
-                .orElse(List.of());
+        return handover.clearance().map(ClearanceAlongLineResult::mustNotBeUsed).orElse(List.of());
     }
 
     /**
@@ -185,9 +205,8 @@ public final class DataSheet {
      * @return one row a temperature in service; unmodifiable
      */
     public List<StringingRow> pretension() {
-        Interval tolerance = handover.installation()
-                .map(i -> i.request().tolerance())
-                .orElse(Interval.exactly(1));
+        Interval tolerance =
+                handover.installation().map(i -> i.request().tolerance()).orElse(Interval.exactly(1));
         return StringingTable.withDefaults()
                 .withTolerance(tolerance)
                 .solve(design().line(), design().temperatures())
@@ -206,9 +225,24 @@ public final class DataSheet {
         for (Support s : design().line().supports()) {
             handover.assessment()
                     .governing("load on " + s.id())
-                    .ifPresent(g ->
-                            list.add(new AnchorLoad(s.id(), g.factored(), s.capacity().orElse(Double.NaN))));
+                    .ifPresent(g -> list.add(
+                            new AnchorLoad(s.id(), g.factored(), s.capacity().orElse(Double.NaN))));
         }
         return List.copyOf(list);
+    }
+
+    /**
+     * Workers whose stated deployment forces lie closer together than average and maximum of one drop were published to.
+     *
+     * @return ids of the workers; unmodifiable
+     */
+    public List<String> narrowForces() {
+        return design().workers().stream()
+                .filter(w -> w.connection().kind() == Connection.Kind.LANYARD_WITH_ABSORBER)
+                .filter(w -> PublishedScatter.isNarrower(
+                        w.connection().curve(DeploymentForce.CLEARANCE),
+                        w.connection().curve(DeploymentForce.MAXIMUM)))
+                .map(Worker::id)
+                .toList();
     }
 }

@@ -18,6 +18,8 @@ import org.lifeline.design.occupancy.Occupancy;
  * Draws up what an assessed design hands over.
  *
  * <p>A part that cannot be computed is named with its reason and stops no other. Immutable and thread-safe.
+ *
+ * @since 1.0.0
  */
 public final class Handover {
     private final HandoverRequest request;
@@ -44,15 +46,18 @@ public final class Handover {
      */
     public HandoverResult solve(AssessmentResult assessment) {
         HandoverResult.Parts parts = new HandoverResult.Parts();
-        request.structure().ifPresent(a -> parts.structure = part(parts, "loads for the supporting structure", () ->
-                a.solve(assessment)));
-        request.clearance().ifPresent(a -> parts.clearance = part(parts, "clearance along the line", () ->
-                a.solve(assessment)));
-        request.installation().ifPresent(a -> parts.installation = part(parts, "installation", () ->
-                a.solve(assessment.design())));
+        request.structure()
+                .ifPresent(a ->
+                        parts.structure = part(parts, "loads for the supporting structure", () -> a.solve(assessment)));
+        request.clearance()
+                .ifPresent(a -> parts.clearance = part(parts, "clearance along the line", () -> a.solve(assessment)));
+        request.installation()
+                .ifPresent(a -> parts.installation = part(parts, "installation", () -> a.solve(assessment.design())));
         if (request.numberOfWorkers()) {
-            parts.occupancy = part(parts, "number of workers", () -> Occupancy.meeting(criteria(assessment))
-                    .solve(assessment.design()));
+            parts.occupancy = part(
+                    parts,
+                    "number of workers",
+                    () -> Occupancy.meeting(criteria(assessment)).solve(assessment.design()));
         }
         return new HandoverResult(assessment, parts);
     }

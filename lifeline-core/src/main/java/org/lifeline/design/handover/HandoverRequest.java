@@ -11,6 +11,8 @@ import org.lifeline.design.structure.SupportLoads;
  * Which parts are to be handed over.
  *
  * <p>Immutable and thread-safe. Start with {@link #nothing()} and add parts.
+ *
+ * @since 1.0.0
  */
 public final class HandoverRequest {
     private static final HandoverRequest NOTHING = new HandoverRequest(null, null, null, false);
@@ -47,8 +49,7 @@ public final class HandoverRequest {
      * @return the new request
      */
     public HandoverRequest withStructure(SupportLoads value) {
-        return new HandoverRequest(
-                Violations.required("structure", value), clearance, installation, numberOfWorkers);
+        return new HandoverRequest(Violations.required("structure", value), clearance, installation, numberOfWorkers);
     }
 
     /**
@@ -69,8 +70,7 @@ public final class HandoverRequest {
      * @return the new request
      */
     public HandoverRequest withInstallation(InstallationPlan value) {
-        return new HandoverRequest(
-                structure, clearance, Violations.required("installation", value), numberOfWorkers);
+        return new HandoverRequest(structure, clearance, Violations.required("installation", value), numberOfWorkers);
     }
 
     /**

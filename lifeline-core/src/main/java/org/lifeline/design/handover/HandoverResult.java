@@ -15,6 +15,8 @@ import org.lifeline.design.structure.SupportLoadsResult;
  * What an assessed design hands over.
  *
  * <p>Immutable and thread-safe.
+ *
+ * @since 1.0.0
  */
 public final class HandoverResult {
     private final AssessmentResult assessment;

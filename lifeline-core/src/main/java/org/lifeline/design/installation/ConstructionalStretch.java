@@ -10,6 +10,7 @@ import org.lifeline.base.Violations;
  *
  * @param range lengthening over length [-], from 0 to 0.05
  * @param source where the range comes from
+ * @since 1.0.0
  */
 public record ConstructionalStretch(Interval range, String source) {
     /** Steel wire rope with steel core: 0.125 to 0.25 % (published, rope maker's guide). */
@@ -37,8 +38,7 @@ public record ConstructionalStretch(Interval range, String source) {
                 "constructionalStretch",
                 range.toString(),
                 "must lie from 0 to 5 %");
-        v.require(
-                !Violations.required("source", source).isBlank(), "source", '"' + source + '"', "must not be blank");
+        v.require(!Violations.required("source", source).isBlank(), "source", '"' + source + '"', "must not be blank");
         v.throwIfAny();
     }
 }

@@ -30,6 +30,8 @@ import org.lifeline.model.Support;
  * that temperature, while its supports give way by Σ ΔR·R/(k T): the work of the change ΔR of the reactions, since the length of
  * the line between its supports changes by R/T for a small way of a support (first variation of the length; T the tension).
  * Constructional stretch acts as a rise of temperature does: it lengthens the stress-free cable. Immutable and thread-safe.
+ *
+ * @since 1.0.0
  */
 public final class InstallationPlan {
     /** Readings outside the tolerance that are looked at, as factors on its lower and upper end [-]. */
@@ -94,9 +96,8 @@ public final class InstallationPlan {
         List<TakeUp> takeUps = new ArrayList<>();
         temperatures.forEach(t -> takeUps.add(takeUp(line, t)));
         List<StretchEffect> stretch = stretch(line, installed);
-        List<StringingRow> stringing = StringingTable.withDefaults()
-                .withTolerance(request.tolerance())
-                .solve(line, temperatures);
+        List<StringingRow> stringing =
+                StringingTable.withDefaults().withTolerance(request.tolerance()).solve(line, temperatures);
         return new InstallationResult(
                 design,
                 request,
@@ -121,7 +122,8 @@ public final class InstallationPlan {
     }
 
     private TakeUp takeUp(Lifeline line, double temperature) {
-        LineEquilibrium tight = Statics.withDefaults().withTemperature(temperature).solve(line, List.of());
+        LineEquilibrium tight =
+                Statics.withDefaults().withTemperature(temperature).solve(line, List.of());
         double tension = tight.firstTension();
         double hand = Math.min(request.handTight(), tension);
         LineEquilibrium slack = Statics.withDefaults()
@@ -131,9 +133,7 @@ public final class InstallationPlan {
     }
 
     private static double length(LineEquilibrium state) {
-        return state.spans().stream()
-                .mapToDouble(SpanState::unstretchedLength)
-                .sum();
+        return state.spans().stream().mapToDouble(SpanState::unstretchedLength).sum();
     }
 
     /** By how much supports and in-line absorbers shorten the way between the anchors' seats from one state to another [m]. */
@@ -190,7 +190,9 @@ public final class InstallationPlan {
                     analysis,
                     design,
                     String.format(
-                            java.util.Locale.ROOT, "left after a stretch of %.3g %%, not re-tensioned", 100 * each.stretch()),
+                            java.util.Locale.ROOT,
+                            "left after a stretch of %.3g %%, not re-tensioned",
+                            100 * each.stretch()),
                     each.pretension()));
         }
         return list;

@@ -14,6 +14,7 @@ import org.lifeline.base.Violations;
  * @param handTight tension at the first end anchor from which the tensioner takes up [N], above zero
  * @param tolerance factors on the pretension within which a reading is accepted [-], around 1
  * @param stretch constructional stretch, if one is expected
+ * @since 1.0.0
  */
 public record InstallationRequest(
         Interval temperatures, double handTight, Interval tolerance, Optional<ConstructionalStretch> stretch) {

@@ -8,6 +8,8 @@ import org.lifeline.model.LifelineDesign;
  * What those need who install a line.
  *
  * <p>Immutable and thread-safe.
+ *
+ * @since 1.0.0
  */
 public final class InstallationResult {
     private final LifelineDesign design;

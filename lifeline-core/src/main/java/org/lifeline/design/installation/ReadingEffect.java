@@ -10,6 +10,8 @@ import org.lifeline.design.envelope.Quantity;
  * What a line with another pretension does over its whole length, by energy balance.
  *
  * <p>Immutable and thread-safe.
+ *
+ * @since 1.0.0
  */
 public final class ReadingEffect {
     private final String name;

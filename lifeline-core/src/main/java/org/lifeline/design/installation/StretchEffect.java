@@ -9,5 +9,6 @@ package org.lifeline.design.installation;
  * @param pretension tension at the first end anchor that is left, at the temperature of installation of the design [N]
  * @param sag largest sag of all spans then [m]
  * @param retension stress-free cable to be taken up for the pretension of the design [m]
+ * @since 1.0.0
  */
 public record StretchEffect(double stretch, double pretension, double sag, double retension) {}

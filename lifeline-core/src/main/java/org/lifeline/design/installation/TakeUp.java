@@ -11,6 +11,7 @@ import org.lifeline.base.Interval;
  * @param tensions tension at the first end anchor before and after [N]
  * @param rope stress-free cable that is drawn out, measured at that temperature [m]
  * @param structure what elastic supports and in-line absorbers give way meanwhile [m]
+ * @since 1.0.0
  */
 public record TakeUp(double temperature, Interval tensions, double rope, double structure) {
     /**

@@ -1,6 +1,10 @@
 package org.lifeline.design.occupancy;
 
-/** How workers are arranged when the last of them falls. */
+/**
+ * How workers are arranged when the last of them falls.
+ *
+ * @since 1.0.0
+ */
 public enum ArrangementKind {
     /** One alone. */
     ALONE("one worker alone"),

@@ -4,12 +4,11 @@ import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.lifeline.base.Violations;
-import org.lifeline.design.assessment.Assessment;
 import org.lifeline.design.assessment.AssessedCriterion;
+import org.lifeline.design.assessment.Assessment;
 import org.lifeline.design.criteria.Criterion;
 import org.lifeline.design.criteria.CriterionResult;
 import org.lifeline.design.envelope.Envelope;
-import org.lifeline.design.envelope.EnvelopeResult;
 import org.lifeline.design.envelope.Extremes;
 import org.lifeline.model.Fall;
 import org.lifeline.model.Lifeline;
@@ -20,8 +19,11 @@ import org.lifeline.model.Worker;
  * Looks for the largest number of workers that may be hooked on so that all criteria are met.
  *
  * <p>First every span by itself: one worker, two, three, until a criterion breaks or the crew ends. Then the whole line, with no
- * more in each span than it takes. The numbers grow one by one, so that a number counts only if every smaller one is met as
+ * more in each span than it takes. In every arrangement the fall is moved along the span, in all combinations of temperature
+ * and force that may govern and with the attachment running and held. The numbers grow one by one, so that a number counts only if every smaller one is met as
  * well. A criterion that cannot be evaluated counts as not met. Immutable and thread-safe.
+ *
+ * @since 1.0.0
  */
 public final class Occupancy {
     /** Different selections of a crew that are tried for each number, the heaviest first. */
@@ -46,15 +48,19 @@ public final class Occupancy {
      */
     public static Occupancy meeting(List<Criterion> criteria) {
         new Violations()
-                .require(!criteria.isEmpty(), "criteria", "[]", "must name at least one: without any, every number is met")
+                .require(
+                        !criteria.isEmpty(),
+                        "criteria",
+                        "[]",
+                        "must name at least one: without any, every number is met")
                 .throwIfAny();
-        return new Occupancy(List.copyOf(criteria), Envelope.withDefaults().withIntervals(8), null);
+        return new Occupancy(List.copyOf(criteria), Envelope.withDefaults(), null);
     }
 
     /**
-     * The same with another envelope, for example with tolerances.
+     * The same with the combinations of another envelope, for example one with tolerances.
      *
-     * @param value the envelope
+     * @param value the envelope whose combinations are tried
      * @return the new analysis
      */
     public Occupancy withEnvelope(Envelope value) {
@@ -106,10 +112,7 @@ public final class Occupancy {
             met = tried.isMet();
         }
         return new OccupancyResult(
-                design,
-                inSpans,
-                inAll,
-                new OccupancyResult.Scope(assessment != null, Math.max(0, leftOut)));
+                design, inSpans, inAll, new OccupancyResult.Scope(assessment != null, Math.max(0, leftOut)));
     }
 
     private TriedNumber inSpan(LifelineDesign design, Crew crew, int span, int n) {
@@ -119,8 +122,7 @@ public final class Occupancy {
             Arrangements a = new Arrangements(design.line(), span);
             a.inOneSpan(selection);
             tried += a.falls().size();
-            EnvelopeResult found = envelope.solve(with(design, selection, a.falls()));
-            add(broken, found.inSpan(span));
+            add(broken, new SpanScan(with(design, selection, a.falls()), envelope).run(span));
         }
         return new TriedNumber(n, span, tried, broken);
     }
@@ -140,14 +142,14 @@ public final class Occupancy {
                     a.inOneSpan(selection);
                 }
                 a.overTheLine(selection, capacity);
-                EnvelopeResult found = envelope.solve(with(design, selection, a.falls()));
                 tried += a.falls().size();
-                add(broken, found.inSpan(span));
+                add(broken, new SpanScan(with(design, selection, a.falls()), envelope).run(span));
                 String at = "span " + span + ", ";
                 a.falls().forEach(f -> falls.add(renamed(f, at + f.id())));
             }
             if (assessment != null && broken.isEmpty()) {
-                for (AssessedCriterion each : assessment.solve(with(design, selection, falls)).criteria()) {
+                for (AssessedCriterion each :
+                        assessment.solve(with(design, selection, falls)).criteria()) {
                     add(broken, each.result());
                 }
             }
@@ -172,7 +174,9 @@ public final class Occupancy {
 
     private static void add(List<CriterionResult> broken, CriterionResult result) {
         if (!result.isMet()
-                && broken.stream().noneMatch(b -> b.criterion().id().equals(result.criterion().id()))) {
+                && broken.stream()
+                        .noneMatch(b ->
+                                b.criterion().id().equals(result.criterion().id()))) {
             broken.add(result);
         }
     }

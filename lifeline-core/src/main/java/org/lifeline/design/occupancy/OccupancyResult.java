@@ -8,6 +8,8 @@ import org.lifeline.model.LifelineDesign;
  * How many workers may be hooked on to a line at once.
  *
  * <p>Immutable and thread-safe.
+ *
+ * @since 1.0.0
  */
 public final class OccupancyResult {
     private final LifelineDesign design;

@@ -12,6 +12,7 @@ import org.lifeline.design.criteria.CriterionResult;
  * @param span the span that they were tried in; 0 for the whole line
  * @param arrangements how many arrangements were tried
  * @param notMet the criteria that are not met, or could not be evaluated; empty if all are met
+ * @since 1.0.0
  */
 public record TriedNumber(int number, int span, int arrangements, List<CriterionResult> notMet) {
     /**

@@ -12,6 +12,8 @@ import org.lifeline.model.Support;
  * The largest of one effect on one support, as a load case: the force there and the forces on all other supports.
  *
  * <p>Immutable and thread-safe.
+ *
+ * @since 1.0.0
  */
 public final class GoverningReaction {
     private final Subject subject;

@@ -5,7 +5,11 @@ import org.lifeline.base.Vector3;
 import org.lifeline.model.Post;
 import org.lifeline.model.Support;
 
-/** An effect of the line on a support whose largest value is handed over. */
+/**
+ * An effect of the line on a support whose largest value is handed over.
+ *
+ * @since 1.0.0
+ */
 public enum LoadEffect {
     /** Force toward +x [N]. */
     PLUS_X("force along +x", "N"),

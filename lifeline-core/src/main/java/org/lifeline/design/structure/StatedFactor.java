@@ -10,6 +10,7 @@ import org.lifeline.base.Violations;
  * @param name what it is for, for example a limit state
  * @param factor factor on the loads [-], above zero, at most 10
  * @param source where it comes from
+ * @since 1.0.0
  */
 public record StatedFactor(String name, double factor, String source) {
     private static final double MOST = 10;

@@ -21,6 +21,8 @@ import org.lifeline.model.Support;
  *
  * <p>Looks at the stated falls, at all cases that govern by either method, and by energy balance once more along the whole
  * line for what the envelope does not search. Immutable and thread-safe.
+ *
+ * @since 1.0.0
  */
 public final class SupportLoads {
     /**

@@ -13,6 +13,8 @@ import org.lifeline.model.Support;
  * Loads for the structure that carries a line.
  *
  * <p>Immutable and thread-safe.
+ *
+ * @since 1.0.0
  */
 public final class SupportLoadsResult {
     private final LifelineDesign design;

@@ -8,6 +8,8 @@ import org.lifeline.internal.numeric.InverseCdf;
  * How an uncertain variable is distributed.
  *
  * <p>Immutable and thread-safe.
+ *
+ * @since 1.0.0
  */
 public final class Distribution {
     /** Least share of a distribution that a cut may leave [-]; the inverse keeps about ten digits down to there. */
@@ -85,7 +87,7 @@ public final class Distribution {
                 .throwIfAny();
         return new Distribution(
                 "lognormal(median " + median + ", variation " + variation + ")",
-                InverseCdf.logNormal(Math.log(median), Math.sqrt(Math.log1p(variation * variation)))::at);
+                InverseCdf.logNormal(StrictMath.log(median), Math.sqrt(StrictMath.log1p(variation * variation)))::at);
     }
 
     /**

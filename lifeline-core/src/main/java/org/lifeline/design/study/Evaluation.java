@@ -19,6 +19,8 @@ import org.lifeline.model.absorber.DeploymentForce;
  * What is computed in each case of a study. Must be a pure function of the design; it is called from several threads.
  *
  * <p>Immutable and thread-safe.
+ *
+ * @since 1.0.0
  */
 public final class Evaluation {
     private final List<Response> responses;

@@ -20,6 +20,8 @@ import org.lifeline.model.LifelineDesign;
  *
  * <p>Case i draws from a generator of its own, made from the seed and i, so that the study is the same for any number of
  * threads, and a longer study begins with the cases of a shorter one. Immutable and thread-safe.
+ *
+ * @since 1.0.0
  */
 public final class MonteCarlo {
     private final long seed;
@@ -119,7 +121,8 @@ public final class MonteCarlo {
         return seed;
     }
 
-    @Nullable SharedWork shared() {
+    @Nullable
+    SharedWork shared() {
         return shared;
     }
 

@@ -11,5 +11,6 @@ package org.lifeline.design.study;
  * @param value the quantile of the sample [unit of the response]
  * @param low lower end of the range [unit of the response]; −∞ when the sample is too small to tell
  * @param high upper end of the range [unit of the response]; ∞ when the sample is too small to tell
+ * @since 1.0.0
  */
 public record QuantileEstimate(double share, double value, double low, double high) {}

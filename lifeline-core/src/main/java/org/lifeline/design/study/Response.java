@@ -7,6 +7,7 @@ package org.lifeline.design.study;
  *
  * @param name what it is
  * @param unit SI unit, {@code "-"} for a bare number
+ * @since 1.0.0
  */
 public record Response(String name, String unit) {
     @Override

@@ -1,6 +1,10 @@
 package org.lifeline.design.study;
 
-/** Takes the rows of a study as they come, in the order of the cases, in the thread that started the study. */
+/**
+ * Takes the rows of a study as they come, in the order of the cases, in the thread that started the study.
+ *
+ * @since 1.0.0
+ */
 @FunctionalInterface
 public interface RowSink {
     /**

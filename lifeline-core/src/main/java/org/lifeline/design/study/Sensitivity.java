@@ -6,6 +6,8 @@ import org.lifeline.design.variable.DesignVariable;
  * How much a response depends on a variable.
  *
  * <p>Immutable and thread-safe.
+ *
+ * @since 1.0.0
  */
 public final class Sensitivity {
     private final DesignVariable variable;

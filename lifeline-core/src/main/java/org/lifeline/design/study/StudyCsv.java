@@ -13,6 +13,8 @@ import org.lifeline.design.variable.DesignVariable;
  *
  * <p>A text that a spreadsheet would take for a formula (it begins with = + - @, a tab or a line break) gets an apostrophe in
  * front. Not thread-safe.
+ *
+ * @since 1.0.0
  */
 public final class StudyCsv implements RowSink {
     private final Appendable out;

@@ -6,6 +6,8 @@ import java.util.Arrays;
  * One case of a study: values of the variables, and either the responses or the reason why there are none.
  *
  * <p>Immutable and thread-safe.
+ *
+ * @since 1.0.0
  */
 public final class StudyRow {
     private final long number;

@@ -10,6 +10,8 @@ import org.lifeline.internal.numeric.Ranks;
  * What a study says of one response. Cases without a value are left out.
  *
  * <p>Immutable and thread-safe.
+ *
+ * @since 1.0.0
  */
 public final class Summary {
     private static final double CONFIDENCE = 0.95;

@@ -17,6 +17,8 @@ import org.lifeline.model.LifelineDesign;
  * A table over every combination of the values of some variables.
  *
  * <p>Immutable and thread-safe.
+ *
+ * @since 1.0.0
  */
 public final class Sweep {
     private final @Nullable SharedWork shared;

@@ -9,5 +9,6 @@ import org.lifeline.design.variable.DesignVariable;
  *
  * @param variable the variable
  * @param distribution how its value is distributed; a value drawn outside the bounds of the variable is a case that failed
+ * @since 1.0.0
  */
 public record UncertainVariable(DesignVariable variable, Distribution distribution) {}

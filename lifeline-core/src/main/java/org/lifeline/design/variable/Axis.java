@@ -11,6 +11,7 @@ import org.lifeline.base.Violations;
  *
  * @param variable the variable
  * @param values its values, each [unit of the variable]
+ * @since 1.0.0
  */
 public record Axis(DesignVariable variable, List<Double> values) {
     /**

@@ -2,7 +2,11 @@ package org.lifeline.design.variable;
 
 import org.lifeline.model.LifelineDesign;
 
-/** Turns a value of a variable into a changed design. Must be a pure function; may be called from several threads. */
+/**
+ * Turns a value of a variable into a changed design. Must be a pure function; may be called from several threads.
+ *
+ * @since 1.0.0
+ */
 @FunctionalInterface
 public interface Change {
     /**

@@ -23,6 +23,8 @@ import org.lifeline.model.LifelineDesign;
  * found by root finding.
  *
  * <p>Immutable and thread-safe.
+ *
+ * @since 1.0.0
  */
 public final class DesignMap {
     private final FeasibleSearch search;

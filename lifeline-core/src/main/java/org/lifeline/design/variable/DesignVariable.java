@@ -9,6 +9,8 @@ import org.lifeline.model.LifelineDesign;
  * different variables can be applied one after the other.
  *
  * <p>Immutable and thread-safe, if the change is a pure function. {@link DesignVariables} has the common ones.
+ *
+ * @since 1.0.0
  */
 public final class DesignVariable {
     private final String name;
@@ -132,7 +134,7 @@ public final class DesignVariable {
         }
         return switch (scale) {
             case LINEAR -> bounds.low() + share * bounds.width();
-            case LOGARITHMIC -> bounds.low() * Math.pow(bounds.high() / bounds.low(), share);
+            case LOGARITHMIC -> bounds.low() * StrictMath.pow(bounds.high() / bounds.low(), share);
             case WHOLE -> Math.rint(bounds.low() + share * bounds.width());
         };
     }

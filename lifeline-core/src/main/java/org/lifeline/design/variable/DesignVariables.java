@@ -22,7 +22,11 @@ import org.lifeline.model.absorber.DeploymentForce;
 import org.lifeline.model.absorber.LoadingCurve;
 import org.lifeline.model.cable.LoadElongation;
 
-/** The variables that are asked for most. Each takes the bounds within which it is considered. */
+/**
+ * The variables that are asked for most. Each takes the bounds within which it is considered.
+ *
+ * @since 1.0.0
+ */
 public final class DesignVariables {
     private DesignVariables() {}
 
@@ -37,9 +41,7 @@ public final class DesignVariables {
                 "pretension",
                 "N",
                 bounds,
-                (d, v) -> d.withLine(d.line()
-                        .withInstalled(Installed.pretension(v)
-                                .atTemperature(d.line().installed().temperature()))));
+                (d, v) -> d.withLine(d.line().withInstalled(d.line().installed().withPretension(v))));
     }
 
     /**
@@ -56,7 +58,7 @@ public final class DesignVariables {
                 bounds,
                 (d, v) -> d.withLine(d.line()
                         .withInstalled(Installed.initialSag(span, v)
-                                .atTemperature(d.line().installed().temperature()))));
+                                .tensionedLike(d.line().installed()))));
     }
 
     /**

@@ -7,6 +7,7 @@ package org.lifeline.design.variable;
  *
  * @param low its lower end
  * @param high its upper end
+ * @since 1.0.0
  */
 public record FeasibleInterval(End low, End high) {
     /** What closes an end. */

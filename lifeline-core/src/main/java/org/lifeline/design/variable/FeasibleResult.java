@@ -9,6 +9,8 @@ import java.util.Optional;
  * For which values of a variable all criteria are met.
  *
  * <p>Immutable and thread-safe.
+ *
+ * @since 1.0.0
  */
 public final class FeasibleResult {
     private final DesignVariable variable;

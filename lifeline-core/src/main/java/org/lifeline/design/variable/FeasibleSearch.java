@@ -15,6 +15,8 @@ import org.lifeline.model.LifelineDesign;
  * are confirmed by whole envelopes.
  *
  * <p>Immutable and thread-safe.
+ *
+ * @since 1.0.0
  */
 public final class FeasibleSearch {
     private final List<Criterion> criteria;

@@ -25,6 +25,8 @@ import org.lifeline.model.Place;
  *
  * <p>A case is a fall of the design by its id, a place by its share of the span, and a combination of temperature, side,
  * attachment and ranges. Immutable and thread-safe.
+ *
+ * @since 1.0.0
  */
 public final class GoverningCases implements WorstCases {
     private final Envelope envelope;

@@ -63,7 +63,7 @@ final class SpanChange {
         Installed installed = old.installed();
         if (installed.form() == Installed.Form.UNSTRETCHED_LENGTH) {
             double tension = Statics.withDefaults().solve(old, List.of()).firstTension();
-            installed = Installed.pretension(tension).atTemperature(installed.temperature());
+            installed = installed.withPretension(tension);
         }
         return b.installed(installed).build();
     }

@@ -9,6 +9,7 @@ package org.lifeline.design.variable;
  * @param ratio worst demand over capacity [-]; infinite where the design could not be analysed
  * @param governing id of the criterion with the worst ratio; empty where the design could not be analysed
  * @param reason why the design could not be analysed; empty where it was
+ * @since 1.0.0
  */
 public record Trial(double value, double ratio, String governing, String reason) {
     /**

@@ -31,12 +31,38 @@ public final class Installation {
     public Installation(Lifeline line) {
         this.line = line;
         this.law = line.cable().elongation();
-        this.w = line.weightPerLength();
+        this.w = weight(line);
         this.spans = line.spans();
         this.z = new double[spans + 1];
         for (int i = 0; i <= spans; i++) {
             z[i] = line.supports().get(i).position().z();
         }
+    }
+
+    /**
+     * Weight per length with which a line is computed: its own; of a weightless cable that is slack as installed next to
+     * none, since only the limit of ever lighter cables has a shape. It changes what a load of 1 N does by less than 1e-7.
+     *
+     * @param line the line
+     * @return weight [N/m]
+     */
+    public static double weight(Lifeline line) {
+        double own = line.weightPerLength();
+        return own > 0 || !isSlack(line) ? own : LineTolerances.NEXT_TO_WEIGHTLESS;
+    }
+
+    private static boolean isSlack(Lifeline line) {
+        return switch (line.installed().form()) {
+            case PRETENSION, HORIZONTAL_TENSION -> false;
+            case INITIAL_SAG -> true;
+            case UNSTRETCHED_LENGTH -> {
+                double chords = 0;
+                for (int i = 1; i <= line.spans(); i++) {
+                    chords += StrictMath.hypot(line.run(i), line.rise(i));
+                }
+                yield line.installed().value() >= chords;
+            }
+        };
     }
 
     private SpanFinder finder(int i) {
@@ -50,9 +76,10 @@ public final class Installation {
             // A single span may hang beyond its least tension; its own number tells which of two shapes it is.
             set(system, s, 0, named(0));
         } else {
-            double first = firstTension();
+            SpanFinder[] found = againstFriction();
+            double first = found.length > 0 ? 0 : firstTension();
             for (int i = 0; i < spans; i++) {
-                set(system, s, i, taut(i, first));
+                set(system, s, i, found.length > 0 ? found[i] : taut(i, first));
             }
         }
         for (int i = 1; i < spans; i++) {
@@ -71,6 +98,33 @@ public final class Installation {
     /** Tells whether every span fits to rounding; if not, the whole line is to be refined. */
     public boolean isExact() {
         return exact;
+    }
+
+    /** The spans of a line that was tensioned from an end against friction; none where there is no friction. */
+    private SpanFinder[] againstFriction() {
+        Installed in = line.installed();
+        if (in.tensionedFrom().isEmpty() || !TensionedWithFriction.matters(line)) {
+            return new SpanFinder[0];
+        }
+        TensionedWithFriction t =
+                new TensionedWithFriction(line, w, in.tensionedFrom().get());
+        int k = in.span() - 1;
+        SpanFinder[] found =
+                switch (in.form()) {
+                    case PRETENSION -> t.march(in.value());
+                    case HORIZONTAL_TENSION, INITIAL_SAG -> {
+                        SpanFinder f = named(k);
+                        SpanFinder[] all = t.ofStartTension(k, Math.sqrt(f.h * f.h + f.v * f.v));
+                        // The same tension belongs to a taut and to a slack span.
+                        boolean same = all != null && Math.abs(all[k].s - f.s) <= LineTolerances.SAME_LENGTH * f.s;
+                        yield same ? all : null;
+                    }
+                    case UNSTRETCHED_LENGTH -> t.ofLength(in.value(), fromLength(in.value()));
+                };
+        if (found == null) {
+            throw refuse("is too slack: tensioned against friction, the cable would run together into one span");
+        }
+        return found;
     }
 
     private void preload(LineSystem system, LineState s, int e, InlineAbsorber a) {
@@ -173,10 +227,10 @@ public final class Installation {
         }
         double root = Roots.bracketed(
                 "tension from the unstretched length",
-                x -> totalLength(Math.exp(x)) - length,
-                Math.log(low),
-                Math.log(high));
-        return Math.exp(root);
+                x -> totalLength(StrictMath.exp(x)) - length,
+                StrictMath.log(low),
+                StrictMath.log(high));
+        return StrictMath.exp(root);
     }
 
     private double totalLength(double first) {

@@ -67,6 +67,9 @@ final class LineTolerances {
     /** Difference of two unstretched lengths of one span that is rounding of the tension carried over [-]. */
     static final double SAME_LENGTH = 1e-9;
 
+    /** Weight that stands for none where a weightless cable is slack [N/m]: a billionth of what any rope weighs. */
+    static final double NEXT_TO_WEIGHTLESS = 1e-9;
+
     /** Share by which a search starts above the least tension that is possible [-], and the least tension [N]. */
     static final double ABOVE_LEAST = 1e-9;
 

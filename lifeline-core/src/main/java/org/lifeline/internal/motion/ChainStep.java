@@ -58,14 +58,14 @@ final class ChainStep {
     /** The tridiagonal system of the damping forces, joints left out. */
     static void rows(LumpedMassChain c, double kick) {
         int n = c.nodes - 1;
-        double implicit = NumericalParameters.DAMPING_WEIGHT * kick;
-        stretching(n, c.wx, c.vx, c.ux, c.rate);
+        double implicit = c.weight * kick;
+        stretching(n, c.weight, c.wx, c.vx, c.ux, c.rate);
         cosines(n - 1, c.ux, c.upper);
         if (!c.plane) {
-            addStretching(n, c.wy, c.vy, c.uy, c.rate);
+            addStretching(n, c.weight, c.wy, c.vy, c.uy, c.rate);
             addCosines(n - 1, c.uy, c.upper);
         }
-        addStretching(n, c.wz, c.vz, c.uz, c.rate);
+        addStretching(n, c.weight, c.wz, c.vz, c.uz, c.rate);
         addCosines(n - 1, c.uz, c.upper);
         soften(n, 1 / (c.law.stiffness * c.dampingTime), c.elastic, c.length, c.compliance);
         if (!c.law.linear) {
@@ -278,20 +278,15 @@ final class ChainStep {
         }
     }
 
-    private static void stretching(int n, double[] after, double[] before, double[] u, double[] out) {
+    private static void stretching(int n, double weight, double[] after, double[] before, double[] u, double[] out) {
         for (int j = 0; j < n; j++) {
-            out[j] = u[j]
-                    * (NumericalParameters.DAMPING_WEIGHT * (after[j + 1] - after[j])
-                            + (1 - NumericalParameters.DAMPING_WEIGHT) * (before[j + 1] - before[j]));
+            out[j] = u[j] * (weight * (after[j + 1] - after[j]) + (1 - weight) * (before[j + 1] - before[j]));
         }
     }
 
-    private static void addStretching(int n, double[] after, double[] before, double[] u, double[] out) {
+    private static void addStretching(int n, double weight, double[] after, double[] before, double[] u, double[] out) {
         for (int j = 0; j < n; j++) {
-            out[j] = out[j]
-                    + u[j]
-                            * (NumericalParameters.DAMPING_WEIGHT * (after[j + 1] - after[j])
-                                    + (1 - NumericalParameters.DAMPING_WEIGHT) * (before[j + 1] - before[j]));
+            out[j] = out[j] + u[j] * (weight * (after[j + 1] - after[j]) + (1 - weight) * (before[j + 1] - before[j]));
         }
     }
 

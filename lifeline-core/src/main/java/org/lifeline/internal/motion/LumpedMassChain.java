@@ -18,6 +18,9 @@ final class LumpedMassChain {
     /** How the rope stretches. */
     final TensionStrainLaw law;
 
+    /** Weight of the rate after the step in the damping force [-]; more where steps are long, see {@link MotionSystem}. */
+    double weight = NumericalParameters.DAMPING_WEIGHT;
+
     /** Internal damping time τ [s]. */
     final double dampingTime;
 

@@ -36,8 +36,51 @@ public final class MeshRefinement {
      *
      * @param sampling duration and interval of the histories
      * @param afterCatch time after the first catch at which to end [s]; empty to go on to the end of the duration
+     * @param steps length of the steps, in those that axial waves allow where elasticity is explicit [-]
      */
-    public record Course(Motion.Sampling sampling, OptionalDouble afterCatch) {}
+    public record Course(Motion.Sampling sampling, OptionalDouble afterCatch, double steps) {
+        /** Length of the steps of a survey: four times as long fails on some lines. */
+        private static final double LONG = 2;
+
+        /**
+         * In steps that follow every axial wave.
+         *
+         * @param sampling duration and interval of the histories
+         * @param afterCatch time after the first catch at which to end [s]; empty to go on to the end of the duration
+         */
+        public Course(Motion.Sampling sampling, OptionalDouble afterCatch) {
+            this(sampling, afterCatch, 1);
+        }
+
+        /**
+         * The same, sampled otherwise.
+         *
+         * @param value duration and interval
+         * @return the course
+         */
+        public Course sampled(Motion.Sampling value) {
+            return new Course(value, afterCatch, steps);
+        }
+
+        /**
+         * The same, ended after the first catch.
+         *
+         * @param time time after the first catch [s]
+         * @return the course
+         */
+        public Course endedAfterCatch(double time) {
+            return new Course(sampling, OptionalDouble.of(time), steps);
+        }
+
+        /**
+         * The same in steps twice as long, axial elasticity implicit.
+         *
+         * @return the course
+         */
+        public Course inLongSteps() {
+            return new Course(sampling, afterCatch, LONG);
+        }
+    }
 
     /**
      * One mesh and what came out on it.
@@ -63,7 +106,7 @@ public final class MeshRefinement {
         double segment = Math.min(request.segment.orElse(NumericalParameters.firstLength(span)), span / 2);
         List<Level> levels = new ArrayList<>();
         while (true) {
-            Motion motion = new Motion(setup, segment, 1, request.course.sampling);
+            Motion motion = new Motion(setup, segment, request.course.steps, request.course.sampling);
             motion.runFirstCatch(duration);
             Motion.Counts counts = motion.counts();
             levels.add(new Level(segment, counts.nodes(), counts.steps(), motion.firstCatch()));

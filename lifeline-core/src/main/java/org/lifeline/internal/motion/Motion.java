@@ -38,7 +38,7 @@ public final class Motion {
      *
      * @param setup line and workers
      * @param target length that segments should have [m]
-     * @param stepScale part of the stable step to take [-], at most 1
+     * @param stepScale part of the explicit step to take [-]; above 1 axial elasticity is implicit
      * @param sampling duration and interval of the histories [s]
      */
     public Motion(MotionSetup setup, double target, double stepScale, Sampling sampling) {

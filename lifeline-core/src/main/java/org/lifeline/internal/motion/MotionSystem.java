@@ -11,6 +11,10 @@ import org.lifeline.model.Support;
 /**
  * Line and workers as one system that moves on by steps.
  *
+ * <p>Where steps are longer than the axial waves allow, the mean of the elastic force over three positions counts, a quarter,
+ * half and a quarter (Newmark with β = ¼): its change within the step has the form of the damping force, and enters the same
+ * system with a larger weight of the rate after the step.
+ *
  * <p>A step kicks the velocities by the forces at the present positions, then moves the positions. The first kick is
  * half as long, since velocities are known at the start. No step allocates anything.
  *
@@ -53,7 +57,7 @@ final class MotionSystem {
      *
      * @param setup line and workers
      * @param target length that segments should have [m]
-     * @param stepScale part of the stable step to take [-], at most 1
+     * @param stepScale part of the explicit step to take [-]; above 1 axial elasticity is implicit
      */
     MotionSystem(MotionSetup setup, double target, double stepScale) {
         this.stepScale = stepScale;
@@ -135,7 +139,7 @@ final class MotionSystem {
         }
         return Math.min(
                 Math.max(step, axial / NumericalParameters.MOST_SUBSTEPS),
-                stepScale * NumericalParameters.LONGEST_STEP);
+                Math.min(1, stepScale) * NumericalParameters.LONGEST_STEP);
     }
 
     private void hook(MotionSetup.Spot spot, Joint joint) {
@@ -201,6 +205,9 @@ final class MotionSystem {
         double h = drift == 0 ? 0.5 * next : 0.5 * (drift + next);
         drift = next;
         LumpedMassChain c = chain;
+        if (stepScale > 1) {
+            c.weight = NumericalParameters.DAMPING_WEIGHT + NumericalParameters.ELASTIC_WEIGHT * h / c.dampingTime;
+        }
         ChainStep.geometry(c);
         for (InlineElement each : inline) {
             if (each != null) {

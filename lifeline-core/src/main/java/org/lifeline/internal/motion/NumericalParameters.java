@@ -33,6 +33,9 @@ final class NumericalParameters {
     /** Weight of the rate after the step in the damping force [-]: above ½, so that stiff damping dies out. */
     static final double DAMPING_WEIGHT = 0.6;
 
+    /** Weight of the tensions one step before and after in the elastic force of long steps [-]: Newmark's β = ¼ is stable. */
+    static final double ELASTIC_WEIGHT = 0.25;
+
     /** Times that a step is solved again at most while sticking, slipping and yielding change. */
     static final int MOST_SOLUTIONS = 6;
 

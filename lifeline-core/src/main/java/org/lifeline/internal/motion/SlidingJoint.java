@@ -244,14 +244,13 @@ final class SlidingJoint extends Joint {
     @Override
     void addRows(double kick) {
         LumpedMassChain c = chain;
-        double implicit = NumericalParameters.DAMPING_WEIGHT * kick;
+        double implicit = c.weight * kick;
         int l = node - 1;
         c.diagonal[l] += implicit * m11;
         c.diagonal[node] += implicit * m22;
         c.upper[l] = implicit * m12;
         c.lower[node] = implicit * m12;
-        double speed = NumericalParameters.DAMPING_WEIGHT * flowPredicted
-                + (1 - NumericalParameters.DAMPING_WEIGHT) * flowBefore;
+        double speed = c.weight * flowPredicted + (1 - c.weight) * flowBefore;
         c.rate[l] += c.ratio(l) * speed;
         c.rate[node] -= c.ratio(node) * speed;
     }

@@ -190,7 +190,7 @@ final class SupportJoint extends Joint {
         if (runs) {
             flowBefore = flow;
             load = flowLoad();
-            grip = coefficient == 0 ? 1 : Math.exp(coefficient * turned());
+            grip = coefficient == 0 ? 1 : StrictMath.exp(coefficient * turned());
             stopped = false;
             if (coefficient == 0) {
                 status = 1;
@@ -219,7 +219,7 @@ final class SupportJoint extends Joint {
         double cx = chain.uy[a] * chain.uz[node] - chain.uz[a] * chain.uy[node];
         double cy = chain.uz[a] * chain.ux[node] - chain.ux[a] * chain.uz[node];
         double cz = chain.ux[a] * chain.uy[node] - chain.uy[a] * chain.ux[node];
-        return Math.atan2(Math.sqrt(cx * cx + cy * cy + cz * cz), chain.cosine(a));
+        return StrictMath.atan2(Math.sqrt(cx * cx + cy * cy + cz * cz), chain.cosine(a));
     }
 
     /** Factor on the pull before the anchor: the side that gives way against friction counts more. */
@@ -257,7 +257,7 @@ final class SupportJoint extends Joint {
 
     private void writeRows(double kick) {
         LumpedMassChain c = chain;
-        double implicit = NumericalParameters.DAMPING_WEIGHT * kick;
+        double implicit = c.weight * kick;
         double selfBefore = 0;
         double selfBehind = 0;
         double cross = 0;
@@ -284,12 +284,11 @@ final class SupportJoint extends Joint {
             selfBehind += m * b * b * weighBehind();
             crossBefore += m * a * b * weighBehind();
             crossBehind += m * a * b * weighBefore();
-            double speed = NumericalParameters.DAMPING_WEIGHT * flowPredicted
-                    + (1 - NumericalParameters.DAMPING_WEIGHT) * flowBefore;
+            double speed = c.weight * flowPredicted + (1 - c.weight) * flowBefore;
             rateBefore = a * speed;
             rateBehind = -b * speed;
         } else if (runs) {
-            double speed = (1 - NumericalParameters.DAMPING_WEIGHT) * flowBefore;
+            double speed = (1 - c.weight) * flowBefore;
             rateBefore = c.ratio(node - 1) * speed;
             rateBehind = -c.ratio(node) * speed;
         }

@@ -2,6 +2,7 @@ package org.lifeline.internal.path;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.lifeline.base.Convergence;
 import org.lifeline.base.NoEquilibriumException;
@@ -69,7 +70,7 @@ public final class LineModel {
     public LineModel(Lifeline line) {
         this.line = line;
         this.bare = new LineSystem(
-                line.supports(), line.weightPerLength(), line.cable().elongation());
+                line.supports(), Installation.weight(line), line.cable().elongation());
         Installation installation = new Installation(line);
         this.installed = installation.install(bare);
         this.system = bare;
@@ -212,7 +213,9 @@ public final class LineModel {
 
     NoEquilibriumException failure(String what, NoEquilibriumException.Reached reached, Equilibrium e) {
         return new NoEquilibriumException(
-                what + reason(), reached, new Convergence(iterations + e.iterations, e.residual, Equilibrium.CONVERGED));
+                what + reason(),
+                reached,
+                new Convergence(iterations + e.iterations, e.residual, Equilibrium.CONVERGED));
     }
 
     private String reason() {
@@ -358,6 +361,45 @@ public final class LineModel {
      */
     public Point pointAtStation(int span, double station) {
         return geometry().pointAtStation(span, station);
+    }
+
+    /**
+     * The point of the cable that lies a length of it behind the first end, as installed.
+     *
+     * @param length unstretched length of cable between the first end and the point [m]
+     * @return number of its span from 0, and where it hangs; empty where the cable is shorter
+     */
+    public Optional<CablePoint> installedPoint(double length) {
+        double left = length;
+        for (int i = 0; i < bare.spans; i++) {
+            if (left < bare.length[i]) {
+                LineGeometry geometry = new LineGeometry(bare, installed);
+                return Optional.of(new CablePoint(i, geometry.walk(geometry.pieces(i), i, left, -1)));
+            }
+            left -= bare.length[i];
+        }
+        return Optional.empty();
+    }
+
+    /**
+     * A point of the cable.
+     *
+     * @param span number of its span, from 0
+     * @param point where it hangs
+     */
+    public record CablePoint(int span, Point point) {}
+
+    /**
+     * Unstretched length of the whole cable between its ends, as installed.
+     *
+     * @return length [m]
+     */
+    public double installedLength() {
+        double sum = 0;
+        for (double each : bare.length) {
+            sum += each;
+        }
+        return sum;
     }
 
     /**

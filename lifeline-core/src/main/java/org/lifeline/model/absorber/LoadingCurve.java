@@ -14,6 +14,8 @@ import org.lifeline.base.Violations;
  * stiffness or rigid.
  *
  * <p>Immutable and thread-safe.
+ *
+ * @since 1.0.0
  */
 public final class LoadingCurve {
     private final double[] extension;

@@ -12,6 +12,8 @@ import org.lifeline.base.canonical.CanonicalForm;
  * The cable of a lifeline: weight, stretch, strength, thermal expansion.
  *
  * <p>Immutable and thread-safe. Build with {@link #builder()}.
+ *
+ * @since 1.0.0
  */
 public final class Cable implements Canonical {
     /** Thermal expansion of steel rope [1/K], 1.2e-5 (recalled, EN 1993-1-11). */
@@ -235,7 +237,8 @@ public final class Cable implements Canonical {
 
     @Override
     public CanonicalForm canonicalForm() {
-        CanonicalForm.Builder b = CanonicalForm.builder("cable").text("name", name).number("diameter", diameter(), "m");
+        CanonicalForm.Builder b =
+                CanonicalForm.builder("cable").text("name", name).number("diameter", diameter(), "m");
         b.number("massPerLength", optional(massPerLength), "kg/m");
         if (massPerLength == null) {
             b.number("weightPerLength", weightPerLength, "N/m");

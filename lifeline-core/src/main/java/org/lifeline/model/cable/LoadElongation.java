@@ -16,6 +16,8 @@ import org.lifeline.base.Violations;
  *
  * <p>The law is elastic: unloading follows the same curve. Strain is the elongation over the unstretched length.
  * Beyond the last corner the last piece goes on. Immutable and thread-safe.
+ *
+ * @since 1.0.0
  */
 public final class LoadElongation {
     private final double[] strain;

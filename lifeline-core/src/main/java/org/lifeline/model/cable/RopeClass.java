@@ -4,6 +4,8 @@ package org.lifeline.model.cable;
  * Classes of stranded wire rope, with the factors of EN 12385-4 as printed in K. Feyrer, <i>Wire Ropes</i>,
  * Table 1.9: metallic area A = C d² [mm²], mass W d²/100 [kg/m], minimum breaking force F = K d² R/1000 [kN], d the
  * nominal diameter in mm and R the tensile grade in N/mm².
+ *
+ * @since 1.0.0
  */
 public enum RopeClass {
     /** 6x7 with fibre core. */

@@ -9,6 +9,8 @@ import org.lifeline.report.document.TableBuilder;
 /**
  * The theory that the calculation cites, short enough to be printed with it: equations, sources, limits. The sections are
  * numbered A.1 … A.7; calculation sheets cite them by these numbers.
+ *
+ * @since 1.0.0
  */
 public final class TheoryAppendix {
     private TheoryAppendix() {}

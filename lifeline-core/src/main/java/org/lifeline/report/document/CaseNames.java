@@ -8,7 +8,11 @@ import org.lifeline.analysis.AttachmentLimit;
 import org.lifeline.design.envelope.FallCase;
 import org.lifeline.model.absorber.DeploymentForce;
 
-/** How arrests and cases are named in text, tables and pictures. */
+/**
+ * How arrests and cases are named in text, tables and pictures.
+ *
+ * @since 1.0.0
+ */
 public final class CaseNames {
     private CaseNames() {}
 

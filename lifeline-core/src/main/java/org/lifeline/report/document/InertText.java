@@ -6,6 +6,8 @@ package org.lifeline.report.document;
  * <p>In all formats: characters that steer a display (control characters, marks and overrides of writing direction,
  * invisible ones, halves of surrogate pairs) are replaced by something that can be seen, line breaks by a space, and
  * text beyond {@value #LONGEST} characters is cut with a note of its length. Immutable and thread-safe.
+ *
+ * @since 1.0.0
  */
 public final class InertText {
     /** Longest text that is shown in full, in characters. */

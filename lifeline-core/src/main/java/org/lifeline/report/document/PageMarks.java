@@ -9,6 +9,7 @@ package org.lifeline.report.document;
  * @param document number of the document; empty if it has none
  * @param revision revision of the document; empty if it has none
  * @param program what computed it, with version
+ * @since 1.0.0
  */
 public record PageMarks(Paper paper, String document, String revision, String program) {
     /**

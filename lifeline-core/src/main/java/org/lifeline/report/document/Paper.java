@@ -1,6 +1,10 @@
 package org.lifeline.report.document;
 
-/** Size of the paper that a report is printed on. */
+/**
+ * Size of the paper that a report is printed on.
+ *
+ * @since 1.0.0
+ */
 public enum Paper {
     /** ISO 216 A4, 210 mm by 297 mm. */
     A4("A4"),

@@ -11,6 +11,7 @@ import java.util.List;
  * @param description what can be read from it, as a sentence or more
  * @param svg the picture: a complete SVG document, self-contained
  * @param data the numbers that are drawn
+ * @since 1.0.0
  */
 public record Picture(String title, String description, String svg, ReportBlock.Table data) {
     /**

@@ -2,7 +2,11 @@ package org.lifeline.report.document;
 
 import org.lifeline.model.Place;
 
-/** A place on the line in words. */
+/**
+ * A place on the line in words.
+ *
+ * @since 1.0.0
+ */
 public final class PlaceText {
     private PlaceText() {}
 

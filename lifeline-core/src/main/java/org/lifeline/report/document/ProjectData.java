@@ -10,6 +10,8 @@ import java.util.Map;
  * on every page. Every text is optional; it says nothing about what was computed.
  *
  * <p>Immutable and thread-safe.
+ *
+ * @since 1.0.0
  */
 public final class ProjectData {
     /** A text of the project block. */

@@ -9,6 +9,7 @@ package org.lifeline.report.document;
  * @param designHash SHA-256 of the design file as read, in hexadecimal; empty if there is no file
  * @param date date of issue in the caller's words; empty to leave it out
  * @param preparedBy who made it, to be checked and signed; empty to leave a blank
+ * @since 1.0.0
  */
 public record Provenance(String program, String designHash, String date, String preparedBy) {
 

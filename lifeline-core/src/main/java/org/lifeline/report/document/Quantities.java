@@ -8,6 +8,8 @@ import org.lifeline.base.UnitSystem;
  * Writes quantities in the units that a reader has chosen.
  *
  * <p>Immutable and thread-safe.
+ *
+ * @since 1.0.0
  */
 public final class Quantities {
     private final UnitChoice choice;

@@ -14,6 +14,8 @@ import org.lifeline.base.unit.Unit;
  * forces 0.01 kN or 1 lbf, lengths 1 mm or 0.001 ft, small lengths 0.1 mm or 0.01 in, energies 1 J or 1 ft·lbf, angles 0.1°,
  * temperatures 0.1°, times 1 ms, the rest four significant digits: more would pretend an accuracy that ropes, absorbers and
  * bodies do not have. The unrounded numbers are those of the results themselves.
+ *
+ * @since 1.0.0
  */
 public enum QuantityKind {
     /** Force. */

@@ -3,7 +3,11 @@ package org.lifeline.report.document;
 import java.util.List;
 import org.lifeline.analysis.explain.CalculationStep;
 
-/** A part of a report section. All strings are plain text; writers make them inert. */
+/**
+ * A part of a report section. All strings are plain text; writers make them inert.
+ *
+ * @since 1.0.0
+ */
 public sealed interface ReportBlock {
 
     /**

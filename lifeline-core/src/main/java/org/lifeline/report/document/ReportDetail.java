@@ -1,6 +1,10 @@
 package org.lifeline.report.document;
 
-/** How much a report shows of each arrest. All arrests stand in tables, with their accounts, whatever the detail. */
+/**
+ * How much a report shows of each arrest. All arrests stand in tables, with their accounts, whatever the detail.
+ *
+ * @since 1.0.0
+ */
 public enum ReportDetail {
     /** Tables only: no arrest by itself, no calculation line by line. */
     SHORT,

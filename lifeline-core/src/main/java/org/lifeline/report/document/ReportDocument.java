@@ -11,6 +11,7 @@ import java.util.List;
  * @param identity lines that say what was computed from what, by which version
  * @param sections the sections in order
  * @param marks what stands on every printed page
+ * @since 1.0.0
  */
 public record ReportDocument(String title, List<String> identity, List<ReportSection> sections, PageMarks marks) {
     /**

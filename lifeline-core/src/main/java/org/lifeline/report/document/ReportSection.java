@@ -10,6 +10,7 @@ import java.util.List;
  * @param title the heading
  * @param level 1 for a main section, 2 for one within it
  * @param blocks what it holds
+ * @since 1.0.0
  */
 public record ReportSection(String title, int level, List<ReportBlock> blocks) {
     /**

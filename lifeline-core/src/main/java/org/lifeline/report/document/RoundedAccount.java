@@ -14,6 +14,8 @@ import org.lifeline.base.UnitSystem;
  * no rounding, as most that were put in, stays as it is. {@link #isExact} says whether no row was changed.
  *
  * <p>Immutable and thread-safe.
+ *
+ * @since 1.0.0
  */
 public final class RoundedAccount {
     private final List<BigDecimal> rows;

@@ -3,7 +3,11 @@ package org.lifeline.report.document;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Collects the rows of a table. Not thread-safe. */
+/**
+ * Collects the rows of a table. Not thread-safe.
+ *
+ * @since 1.0.0
+ */
 public final class TableBuilder {
     private final String caption;
     private final List<ReportBlock.Column> columns = new ArrayList<>();

@@ -3,7 +3,11 @@ package org.lifeline.report.document;
 import java.util.List;
 import org.lifeline.base.UnitSystem;
 
-/** Which units a report shows. */
+/**
+ * Which units a report shows.
+ *
+ * @since 1.0.0
+ */
 public enum UnitChoice {
     /** SI only. */
     SI,

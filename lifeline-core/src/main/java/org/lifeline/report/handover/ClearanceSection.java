@@ -30,8 +30,10 @@ final class ClearanceSection {
     ReportSection section() {
         List<ReportBlock> blocks = new ArrayList<>();
         blocks.add(new ReportBlock.Paragraph("Every span is cut into stretches of at most "
-                + q.input(QuantityKind.LENGTH, result.steps().step()) + " from its first support. Required clearances are"
-                + " rounded up, available ones down, to " + q.input(QuantityKind.LENGTH, result.steps().rounding())
+                + q.input(QuantityKind.LENGTH, result.steps().step())
+                + " from its first support. Required clearances are"
+                + " rounded up, available ones down, to "
+                + q.input(QuantityKind.LENGTH, result.steps().rounding())
                 + ". Model factors, harness stretch and the wanted margin are in them"
                 + (result.arrestsInTime() == 0
                         ? "; no arrest was followed in time."
@@ -106,8 +108,8 @@ final class ClearanceSection {
                 forbidden[at] = s.mustNotBeUsed() ? s.lineElevation().high() : Double.NaN;
             }
         }
-        List<ChartSeries> series = new ArrayList<>(List.of(
-                ChartSeries.of("line as installed", x, line), ChartSeries.of("keep free below", x, required)));
+        List<ChartSeries> series = new ArrayList<>(
+                List.of(ChartSeries.of("line as installed", x, line), ChartSeries.of("keep free below", x, required)));
         if (result.stretches().stream().anyMatch(s -> s.obstruction().isPresent())) {
             series.add(ChartSeries.of("top of obstruction", x, obstruction));
         }

@@ -7,6 +7,7 @@ import org.lifeline.base.Interval;
 import org.lifeline.design.field.StringingRow;
 import org.lifeline.design.handover.DataSheet;
 import org.lifeline.model.Connection;
+import org.lifeline.model.absorber.PublishedScatter;
 import org.lifeline.model.cable.Cable;
 import org.lifeline.report.document.InertText;
 import org.lifeline.report.document.Quantities;
@@ -41,6 +42,12 @@ public final class DataSheetSection {
         blocks.add(values());
         blocks.add(connections());
         blocks.add(loads());
+        if (!sheet.narrowForces().isEmpty()) {
+            blocks.add(new ReportBlock.Paragraph("Remark: the deployment forces stated for "
+                    + sheet.narrowForces().stream().map(InertText::name).collect(Collectors.joining(", "))
+                    + " lie closer together than average and maximum of one drop were found to, about 87.5 %: "
+                    + PublishedScatter.SOURCE + "."));
+        }
         blocks.add(new ReportBlock.Items(List.of(
                 "Only a qualified person may change the line, its anchors, its pretension, the number of users, or the"
                         + " connecting subsystems; every change needs a new calculation.",
@@ -54,18 +61,18 @@ public final class DataSheetSection {
     }
 
     private ReportBlock values() {
-        TableBuilder t = new TableBuilder("What the line is made for").text("Item").text("Value");
+        TableBuilder t =
+                new TableBuilder("What the line is made for").text("Item").text("Value");
         t.row("Users at once", users());
         t.row(
                 "Mass of a user with tools",
                 q.input(QuantityKind.MASS, sheet.masses().low()) + " to "
                         + q.input(QuantityKind.MASS, sheet.masses().high()));
         t.row(
-                "Keep free below the line",
+                "Keep free below the line as installed",
                 sheet.clearanceBelowLine().isPresent()
                         ? q.input(
-                                QuantityKind.LENGTH,
-                                sheet.clearanceBelowLine().getAsDouble())
+                                QuantityKind.LENGTH, sheet.clearanceBelowLine().getAsDouble())
                         : "not computed");
         t.row(
                 "Do not use the line",

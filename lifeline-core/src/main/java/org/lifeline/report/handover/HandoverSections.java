@@ -41,7 +41,8 @@ public final class HandoverSections {
             for (NotComputed each : result.notComputed()) {
                 items.add(InertText.plain(each.what()) + ": " + InertText.plain(each.why()));
             }
-            list.add(new ReportSection("Parts that could not be handed over", 1, List.of(new ReportBlock.Items(items))));
+            list.add(
+                    new ReportSection("Parts that could not be handed over", 1, List.of(new ReportBlock.Items(items))));
         }
         return list;
     }

@@ -41,8 +41,8 @@ final class InstallationSection {
                 + " tensioner starts from a cable drawn to " + q.input(QuantityKind.FORCE, r.handTight()) + "."));
         blocks.add(lengths());
         blocks.add(takeUps());
-        blocks.add(new ReportBlock.Paragraph(
-                "The tensioner needs a travel of at least " + length(result.tensionerTravel())
+        blocks.add(
+                new ReportBlock.Paragraph("The tensioner needs a travel of at least " + length(result.tensionerTravel())
                         + (result.stretch().isEmpty()
                                 ? "; no constructional stretch is stated, and re-tensioning after it is not in this."
                                 : ", re-tensioning after the constructional stretch included.")));
@@ -94,12 +94,10 @@ final class InstallationSection {
     }
 
     private ReportBlock stretch() {
-        String source = result.request()
-                .stretch()
-                .map(s -> InertText.plain(s.source()))
-                .orElse("");
-        TableBuilder t = new TableBuilder("Constructional stretch (" + source + "): what is left of the pretension, and the"
-                        + " re-tension that it asks for")
+        String source =
+                result.request().stretch().map(s -> InertText.plain(s.source())).orElse("");
+        TableBuilder t = new TableBuilder("Constructional stretch (" + source
+                        + "): what is left of the pretension, and the" + " re-tension that it asks for")
                 .number("Stretch")
                 .number("Pretension left")
                 .number("Largest sag then")
@@ -115,8 +113,9 @@ final class InstallationSection {
     }
 
     private ReportBlock stringing() {
-        TableBuilder t = new TableBuilder("Stringing table: accepted from " + percent(result.request().tolerance().low())
-                        + " to " + percent(result.request().tolerance().high()) + " of the pretension")
+        TableBuilder t = new TableBuilder("Stringing table: accepted from "
+                        + percent(result.request().tolerance().low()) + " to "
+                        + percent(result.request().tolerance().high()) + " of the pretension")
                 .number("Temperature")
                 .number("Span")
                 .number("Tension")
@@ -142,8 +141,9 @@ final class InstallationSection {
     }
 
     private ReportBlock readings() {
-        TableBuilder t = new TableBuilder("What another pretension means: the worst of the whole line by energy balance, model"
-                        + " factors applied")
+        TableBuilder t = new TableBuilder(
+                        "What another pretension means: the worst of the whole line by energy balance, model"
+                                + " factors applied")
                 .text("Reading")
                 .number("Pretension")
                 .number("End anchor load (MAL)")

@@ -29,7 +29,9 @@ final class OccupancySection {
                 + " workers on the line at once, and no more in each span than the table says. Every number was tried"
                 + " together at one place, one after the other in one span, and with the others in neighbouring spans,"
                 + " each who differs falling last"
-                + (result.isConfirmed() ? ", with arrests in time." : ", BY ENERGY BALANCE ALONE, which is low for loads.")
+                + (result.isConfirmed()
+                        ? ", with arrests in time."
+                        : ", BY ENERGY BALANCE ALONE, which is low for loads.")
                 + (result.selectionsLeftOut() == 0
                         ? ""
                         : " " + result.selectionsLeftOut() + " lighter selections of the crew were not tried.")));
@@ -40,15 +42,20 @@ final class OccupancySection {
                 .text("Criteria");
         for (TriedNumber each : result.tried()) {
             t.row(
-                    each.span() == 0 ? "whole line" : "span " + each.span() + ", "
-                            + q.input(QuantityKind.LENGTH, result.design().line().run(each.span())),
+                    each.span() == 0
+                            ? "whole line"
+                            : "span " + each.span() + ", "
+                                    + q.input(
+                                            QuantityKind.LENGTH,
+                                            result.design().line().run(each.span())),
                     Integer.toString(each.number()),
                     Integer.toString(each.arrangements()),
                     each.isMet()
                             ? "all met"
                             : "NOT MET: "
                                     + each.notMet().stream()
-                                            .map(r -> InertText.name(r.criterion().id()))
+                                            .map(r ->
+                                                    InertText.name(r.criterion().id()))
                                             .collect(Collectors.joining(", ")));
         }
         blocks.add(t.build());

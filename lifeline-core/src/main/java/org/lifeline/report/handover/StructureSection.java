@@ -102,7 +102,8 @@ final class StructureSection {
                 .number("Fz");
         List<Support> supports = result.design().line().supports();
         for (int i = 0; i < supports.size(); i++) {
-            List<String> cells = new ArrayList<>(List.of(InertText.name(supports.get(i).id())));
+            List<String> cells =
+                    new ArrayList<>(List.of(InertText.name(supports.get(i).id())));
             cells.addAll(components(result.permanent().get(i)));
             t.row(cells);
         }

@@ -9,5 +9,6 @@ import org.lifeline.report.document.QuantityKind;
  *
  * @param label what it is, without the unit
  * @param measure its kind, which gives the unit
+ * @since 1.0.0
  */
 public record ChartAxis(String label, QuantityKind measure) {}

@@ -10,6 +10,7 @@ import java.util.List;
  * @param axis the vertical axis
  * @param series the lines, at most six
  * @param marks straight lines with labels
+ * @since 1.0.0
  */
 public record ChartPanel(ChartAxis axis, List<ChartSeries> series, List<ReferenceLine> marks) {
     private static final int MOST_SERIES = 6;

@@ -18,6 +18,8 @@ import org.lifeline.report.picture.SvgCanvas.Hatch;
  * dashes as well as its own colour and carries its name at its end.
  *
  * <p>Immutable and thread-safe.
+ *
+ * @since 1.0.0
  */
 public final class ChartPicture {
     private static final Pen[] PENS = {Pen.FIRST, Pen.SECOND, Pen.THIRD, Pen.FOURTH, Pen.FIFTH, Pen.SIXTH};

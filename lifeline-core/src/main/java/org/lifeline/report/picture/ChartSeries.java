@@ -4,6 +4,8 @@ package org.lifeline.report.picture;
  * A line of a chart.
  *
  * <p>Immutable and thread-safe.
+ *
+ * @since 1.0.0
  */
 public final class ChartSeries {
     private final String name;

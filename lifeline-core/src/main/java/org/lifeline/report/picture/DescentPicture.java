@@ -18,6 +18,8 @@ import org.lifeline.report.document.UnitChoice;
 /**
  * Draws how the line answers the fall: the load and the end tensions against the descent of the attachment, and below them
  * the energies, whose lines meet where the fall is arrested.
+ *
+ * @since 1.0.0
  */
 public final class DescentPicture {
     private static final int POINTS = 40;

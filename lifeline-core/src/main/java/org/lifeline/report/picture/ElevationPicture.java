@@ -29,6 +29,8 @@ import org.lifeline.report.picture.SvgCanvas.Hatch;
  * Draws the elevation of a line before a fall and at its lowest point, developed along the line, with the worker, what lies
  * below, and the clearance account beside it on the same scale of heights. Lengths are to scale; where heights are drawn
  * larger, the picture says how many times.
+ *
+ * @since 1.0.0
  */
 public final class ElevationPicture {
     private static final double LEFT = 64;

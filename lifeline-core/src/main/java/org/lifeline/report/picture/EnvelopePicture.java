@@ -18,12 +18,17 @@ import org.lifeline.report.document.Quantities;
 import org.lifeline.report.document.QuantityKind;
 import org.lifeline.report.document.UnitChoice;
 
-/** Draws what a fall at each place along the line does at worst: loads, distances, and what they leave of the clearance. */
+/**
+ * Draws what a fall at each place along the line does at worst: loads, distances, and what they leave of the clearance.
+ *
+ * @since 1.0.0
+ */
 public final class EnvelopePicture {
     private static final int MOST_SUPPORTS = 5;
     private static final int MOST_MARKS = 9;
     /** A limit beyond so many times the largest load would squeeze the lines together [-]. */
     private static final double FAR = 2;
+
     private static final ChartAxis ALONG = new ChartAxis("place of the fall along the line", QuantityKind.LENGTH);
 
     private EnvelopePicture() {}
@@ -168,7 +173,8 @@ public final class EnvelopePicture {
             }
             Quantity quantity = Quantity.of(c.quantityKey()).orElse(Quantity.SUPPORT_LOAD);
             double level = c.capacity() * e.value() / c.demand();
-            boolean ofSupport = quantity == Quantity.SUPPORT_LOAD && !c.component().equals("cable");
+            boolean ofSupport =
+                    quantity == Quantity.SUPPORT_LOAD && !c.component().equals("cable");
             if (ofSupport == supports && level <= FAR * most) {
                 least.merge(
                         "limit: " + (c.component().isEmpty() ? quantity.words() : InertText.name(c.component())),

@@ -14,7 +14,11 @@ import org.lifeline.report.document.Quantities;
 import org.lifeline.report.document.QuantityKind;
 import org.lifeline.report.document.UnitChoice;
 
-/** Draws an arrest in time: forces, elevations, energies. */
+/**
+ * Draws an arrest in time: forces, elevations, energies.
+ *
+ * @since 1.0.0
+ */
 public final class HistoryPicture {
     private static final int MOST_WORKERS = 3;
 

@@ -22,6 +22,8 @@ import org.lifeline.report.document.UnitChoice;
 /**
  * Draws the plan of a line that turns, to true scale, with the horizontal force on every anchor at the lowest point of a
  * fall.
+ *
+ * @since 1.0.0
  */
 public final class PlanPicture {
     private static final double WIDTH = 860;

@@ -8,6 +8,7 @@ package org.lifeline.report.picture;
  * @param label what it marks
  * @param value where it is, in SI [unit of the axis]
  * @param vertical true for a place on the horizontal axis, false for a level on the vertical one
+ * @since 1.0.0
  */
 public record ReferenceLine(String label, double value, boolean vertical) {
 

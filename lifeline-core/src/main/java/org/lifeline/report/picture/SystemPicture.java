@@ -25,6 +25,8 @@ import org.lifeline.report.picture.SvgCanvas.Hatch;
 /**
  * Draws the system as installed, with dimensions: the elevation developed along the line, with spans, heights, supports with
  * passage, stiffness and capacity, absorbers, walking levels and obstructions, and below it the plan to true scale.
+ *
+ * @since 1.0.0
  */
 public final class SystemPicture {
     private static final double WIDTH = 860;

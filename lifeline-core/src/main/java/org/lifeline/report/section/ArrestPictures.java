@@ -10,7 +10,11 @@ import org.lifeline.report.picture.DescentPicture;
 import org.lifeline.report.picture.ElevationPicture;
 import org.lifeline.report.picture.PlanPicture;
 
-/** All pictures of an arrest. */
+/**
+ * All pictures of an arrest.
+ *
+ * @since 1.0.0
+ */
 public final class ArrestPictures {
     private ArrestPictures() {}
 

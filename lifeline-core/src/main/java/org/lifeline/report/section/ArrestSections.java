@@ -31,7 +31,11 @@ import org.lifeline.report.document.ReportSection;
 import org.lifeline.report.document.RoundedAccount;
 import org.lifeline.report.document.TableBuilder;
 
-/** Writes down an arrest: results, pictures, accounts, supports, calculation. */
+/**
+ * Writes down an arrest: results, pictures, accounts, supports, calculation.
+ *
+ * @since 1.0.0
+ */
 public final class ArrestSections {
     /** Displacement below which no swing is stated [m]. */
     static final double NOTABLE_SWING = 1e-3;

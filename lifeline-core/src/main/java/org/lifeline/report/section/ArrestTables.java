@@ -17,7 +17,11 @@ import org.lifeline.report.document.ReportSection;
 import org.lifeline.report.document.RoundedAccount;
 import org.lifeline.report.document.TableBuilder;
 
-/** All arrests side by side: results, energy accounts, clearance accounts, loads on the supports. */
+/**
+ * All arrests side by side: results, energy accounts, clearance accounts, loads on the supports.
+ *
+ * @since 1.0.0
+ */
 public final class ArrestTables {
     private final List<ArrestResult> arrests;
     private final Quantities q;

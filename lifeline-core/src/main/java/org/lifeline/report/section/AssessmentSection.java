@@ -20,7 +20,11 @@ import org.lifeline.report.document.ReportBlock;
 import org.lifeline.report.document.ReportSection;
 import org.lifeline.report.document.TableBuilder;
 
-/** The assessment of the whole line: what governs, by both methods; warnings; what was not computed. */
+/**
+ * The assessment of the whole line: what governs, by both methods; warnings; what was not computed.
+ *
+ * @since 1.0.0
+ */
 public final class AssessmentSection {
     /** So many warnings of one kind are said in one sentence. */
     private static final int SEVERAL = 2;

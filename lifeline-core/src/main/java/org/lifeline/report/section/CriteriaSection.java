@@ -16,7 +16,11 @@ import org.lifeline.report.document.ReportBlock;
 import org.lifeline.report.document.ReportSection;
 import org.lifeline.report.document.TableBuilder;
 
-/** What came out for the criteria: demand, capacity, ratio, governing case; sources and how they are known. */
+/**
+ * What came out for the criteria: demand, capacity, ratio, governing case; sources and how they are known.
+ *
+ * @since 1.0.0
+ */
 public final class CriteriaSection {
     private static final double SMALL = 0.1; // m
 
@@ -209,6 +213,8 @@ public final class CriteriaSection {
             case UNITED_STATES -> "United States, federal";
             case QUEBEC -> "Québec";
             case ALBERTA -> "Alberta";
+            case ONTARIO -> "Ontario";
+            case BRITISH_COLUMBIA -> "British Columbia";
             case MANITOBA -> "Manitoba";
             case EUROPE -> "Europe";
             case SINGAPORE -> "Singapore";

@@ -9,7 +9,11 @@ import org.lifeline.report.document.ReportSection;
 import org.lifeline.report.document.TableBuilder;
 import org.lifeline.report.document.UnitChoice;
 
-/** Symbols and terms of the report with their definitions; the same words stand in the design file and in the documentation. */
+/**
+ * Symbols and terms of the report with their definitions; the same words stand in the design file and in the documentation.
+ *
+ * @since 1.0.0
+ */
 public final class GlossarySection {
     private static final List<List<String>> TERMS = List.of(
             List.of("arrest force (MAF)", "F", "largest force on one worker while the fall is arrested"),

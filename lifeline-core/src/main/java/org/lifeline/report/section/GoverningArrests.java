@@ -20,6 +20,8 @@ import org.lifeline.report.document.ReportDetail;
  * Which arrest governs which quantity, model factors applied.
  *
  * <p>Immutable and thread-safe.
+ *
+ * @since 1.0.0
  */
 public final class GoverningArrests {
     /** What the arrests that are shown in full are chosen by. */

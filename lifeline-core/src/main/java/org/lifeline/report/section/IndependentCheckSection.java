@@ -22,6 +22,8 @@ import org.lifeline.verify.Verifier;
 /**
  * The independent check of every arrest by energy balance: equilibrium, compatibility, energy and accounts by formulas that
  * the solver does not share.
+ *
+ * @since 1.0.0
  */
 public final class IndependentCheckSection {
     private static final List<Check> FORCES =
@@ -120,10 +122,12 @@ public final class IndependentCheckSection {
         }
         blocks.add(residuals(arrests));
         Convergence c = installed.convergence();
-        blocks.add(new ReportBlock.Paragraph("The last columns say how the solver's iterations ended: its residual is what the"
-                + " pieces of cable fail to fit between their supports, over the chord, and what tensions fail the passage rules,"
-                + " over themselves. The installed state took " + c.iterations() + " Newton steps; its residual is "
-                + power(c.residual()) + ", at most " + power(c.tolerance()) + "."));
+        blocks.add(new ReportBlock.Paragraph(
+                "The last columns say how the solver's iterations ended: its residual is what the"
+                        + " pieces of cable fail to fit between their supports, over the chord, and what tensions fail the passage rules,"
+                        + " over themselves. The installed state took " + c.iterations()
+                        + " Newton steps; its residual is "
+                        + power(c.residual()) + ", at most " + power(c.tolerance()) + "."));
         if (everyKind) {
             blocks.add(kinds());
         }

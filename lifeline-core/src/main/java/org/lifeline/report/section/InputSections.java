@@ -25,7 +25,11 @@ import org.lifeline.report.document.ReportBlock;
 import org.lifeline.report.document.ReportSection;
 import org.lifeline.report.document.TableBuilder;
 
-/** Writes down what was put in. */
+/**
+ * Writes down what was put in.
+ *
+ * @since 1.0.0
+ */
 public final class InputSections {
     private final LifelineDesign design;
     private final Quantities q;

@@ -11,7 +11,11 @@ import org.lifeline.report.document.ReportBlock;
 import org.lifeline.report.document.ReportSection;
 import org.lifeline.report.document.TableBuilder;
 
-/** Writes down states of the line. */
+/**
+ * Writes down states of the line.
+ *
+ * @since 1.0.0
+ */
 public final class LineSections {
     private final Quantities q;
 

@@ -30,7 +30,11 @@ import org.lifeline.report.document.RoundedAccount;
 import org.lifeline.report.document.TableBuilder;
 import org.lifeline.report.picture.HistoryPicture;
 
-/** Writes down arrests in time: peaks beside the energy balance, energy account, accuracy, histories. */
+/**
+ * Writes down arrests in time: peaks beside the energy balance, energy account, accuracy, histories.
+ *
+ * @since 1.0.0
+ */
 public final class MotionSections {
     private static final Map<Part, String> PARTS = new LinkedHashMap<>();
 

@@ -24,6 +24,8 @@ import org.lifeline.report.document.TableBuilder;
 /**
  * What the engineer's documents of a plan state, after CSA Z259.16-15 cl. 4.3 as summarised publicly, filled in from the
  * analysis where it can.
+ *
+ * @since 1.0.0
  */
 public final class PlanDocumentsSection {
     private static final String ENGINEER = "to be stated by the engineer";

@@ -9,7 +9,11 @@ import org.lifeline.report.document.ReportBlock;
 import org.lifeline.report.document.ReportSection;
 import org.lifeline.report.document.TableBuilder;
 
-/** The project block of the first page: what the calculation belongs to, who answers for it, its revisions. */
+/**
+ * The project block of the first page: what the calculation belongs to, who answers for it, its revisions.
+ *
+ * @since 1.0.0
+ */
 public final class ProjectSection {
     private static final String OPEN = "________________";
 

@@ -19,7 +19,11 @@ import org.lifeline.report.document.ReportSection;
 import org.lifeline.report.document.TableBuilder;
 import org.lifeline.report.document.UnitChoice;
 
-/** Assumptions, model factors, iterations, what was not considered, cautions. */
+/**
+ * Assumptions, model factors, iterations, what was not considered, cautions.
+ *
+ * @since 1.0.0
+ */
 public final class RemarkSections {
     private RemarkSections() {}
 

@@ -12,7 +12,11 @@ import org.lifeline.report.document.ReportDetail;
 import org.lifeline.report.document.ReportSection;
 import org.lifeline.report.document.TableBuilder;
 
-/** What governs, and all arrests in one table. */
+/**
+ * What governs, and all arrests in one table.
+ *
+ * @since 1.0.0
+ */
 public final class SummarySection {
     private final GoverningArrests governing;
     private final Quantities q;

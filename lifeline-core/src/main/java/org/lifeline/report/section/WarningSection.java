@@ -24,7 +24,11 @@ import org.lifeline.report.document.QuantityKind;
 import org.lifeline.report.document.ReportBlock;
 import org.lifeline.report.document.ReportSection;
 
-/** What a reader must not overlook. */
+/**
+ * What a reader must not overlook.
+ *
+ * @since 1.0.0
+ */
 public final class WarningSection {
     /** Tension for each unit of force above which a line is called flat [-]: about 5° (29 CFR 1926 Subpart M App. C). */
     private static final double FLAT = 6;
@@ -91,7 +95,7 @@ public final class WarningSection {
         inTime(motions);
         Lifeline line = governing.design().line();
         for (int i = 1; i <= line.spans(); i++) {
-            double slope = Math.toDegrees(Math.atan2(Math.abs(line.rise(i)), line.run(i)));
+            double slope = Math.toDegrees(StrictMath.atan2(Math.abs(line.rise(i)), line.run(i)));
             if (slope > STEEP) {
                 list.add("Span " + i + " climbs at " + q.result(QuantityKind.ANGLE, Math.toRadians(slope))
                         + ": an attachment may run down the span before and during a fall; see the clearance there.");

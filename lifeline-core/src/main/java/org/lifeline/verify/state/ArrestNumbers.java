@@ -31,6 +31,7 @@ import org.lifeline.model.absorber.DeploymentForce;
  * @param pathWork work along the path [J]; NaN where it was not followed
  * @param clearance the clearance account
  * @param distances what is derived from the rest
+ * @since 1.0.0
  */
 public record ArrestNumbers(
         Fall fall,

@@ -9,6 +9,7 @@ import org.lifeline.model.cable.Cable;
  *
  * @param law the rope's load–elongation law
  * @param quadrature the rule
+ * @since 1.0.0
  */
 public record CableIntegration(ElongationTable law, Quadrature quadrature) {
     /**

@@ -16,6 +16,7 @@ import org.lifeline.analysis.clearance.ClearanceRow;
  * @param belowWalkingLevel required clearance below the walking level [m]
  * @param obstruction elevation of the highest obstruction below [m], if there is one
  * @param margin what remains above it [m]
+ * @since 1.0.0
  */
 public record ClearanceNumbers(
         List<ClearanceRow> rows,

@@ -3,7 +3,11 @@ package org.lifeline.verify.state;
 import java.util.List;
 import org.lifeline.model.cable.LoadElongation;
 
-/** Strain and strain energy of a rope, read off the corners of its load–elongation law. Immutable and thread-safe. */
+/**
+ * Strain and strain energy of a rope, read off the corners of its load–elongation law. Immutable and thread-safe.
+ *
+ * @since 1.0.0
+ */
 public final class ElongationTable {
     private final List<LoadElongation.Corner> corners;
 

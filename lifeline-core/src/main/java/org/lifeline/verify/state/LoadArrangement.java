@@ -12,6 +12,8 @@ import org.lifeline.model.Attachment;
  * length between them.
  *
  * <p>Immutable and thread-safe.
+ *
+ * @since 1.0.0
  */
 public final class LoadArrangement {
     private final List<AppliedLoad> applied;

@@ -3,7 +3,11 @@ package org.lifeline.verify.state;
 import java.util.List;
 import org.lifeline.analysis.state.LoadPosition;
 
-/** Which load hangs at which node of a span. */
+/**
+ * Which load hangs at which node of a span.
+ *
+ * @since 1.0.0
+ */
 public final class LoadNodes {
     private LoadNodes() {}
 

@@ -7,6 +7,8 @@ import org.lifeline.model.absorber.LoadingCurve;
  * A loading curve read off its corners. A vertical piece, at a rigid start or a rigid stop, gives a range of forces.
  *
  * <p>Immutable and thread-safe.
+ *
+ * @since 1.0.0
  */
 public final class LoadingTable {
     private final List<LoadingCurve.Corner> corners;

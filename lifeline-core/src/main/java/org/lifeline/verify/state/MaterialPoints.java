@@ -12,6 +12,7 @@ import org.lifeline.model.Place;
  *
  * @param state the state in which the points are looked for
  * @param integration what to integrate with
+ * @since 1.0.0
  */
 public record MaterialPoints(StateNumbers state, CableIntegration integration) {
 

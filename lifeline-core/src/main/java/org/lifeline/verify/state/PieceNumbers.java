@@ -14,6 +14,7 @@ import org.lifeline.base.Vector3;
  * @param length unstretched length at the temperature of the state [m]
  * @param weight weight per unstretched length [N/m]
  * @param load downward force of a load at the end [N]
+ * @since 1.0.0
  */
 public record PieceNumbers(
         Point start, Point end, Vector3 startTension, Vector3 endTension, double length, double weight, double load) {

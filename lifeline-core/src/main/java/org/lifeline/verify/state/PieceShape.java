@@ -12,6 +12,8 @@ import org.lifeline.base.Vector3;
  *
  * <p>The range is cut at the lowest point, where a slack cable turns sharply, and where the tension passes a corner of
  * the load–elongation law; between the cuts the integrands are smooth. Immutable and thread-safe.
+ *
+ * @since 1.0.0
  */
 public final class PieceShape {
     private final PieceNumbers piece;

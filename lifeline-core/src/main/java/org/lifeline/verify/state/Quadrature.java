@@ -9,6 +9,8 @@ import java.util.function.DoubleUnaryOperator;
  * <p>The nodes are the roots of the Legendre polynomial, found by Newton's method from Tricomi's first guess
  * cos(π (i + 3/4)/(n + 1/2)); weights 2/((1 − x²) P′ₙ(x)²) with (1 − x²) P′ₙ = n Pₙ₋₁ at a root (Abramowitz and Stegun,
  * <i>Handbook of Mathematical Functions</i>, 1964, 25.4.29 and 8.5.4). Immutable and thread-safe.
+ *
+ * @since 1.0.0
  */
 public final class Quadrature {
     private final double[] node;
@@ -26,7 +28,7 @@ public final class Quadrature {
         this.weight = new double[points];
         this.tolerance = tolerance;
         for (int i = 0; i < points; i++) {
-            double x = Math.cos(Math.PI * (i + 0.75) / (points + 0.5));
+            double x = StrictMath.cos(Math.PI * (i + 0.75) / (points + 0.5));
             for (int k = 0; k < StateTolerances.NEWTON_STEPS; k++) {
                 double[] p = legendre(points, x);
                 x -= p[1] * (x * x - 1) / (points * (x * p[1] - p[0]));

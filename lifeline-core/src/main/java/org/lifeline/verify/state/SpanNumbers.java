@@ -11,6 +11,7 @@ import org.lifeline.base.Point;
  * @param first present position of its first support
  * @param second present position of its second support
  * @param pieces the pieces of cable, in order
+ * @since 1.0.0
  */
 public record SpanNumbers(int number, Point first, Point second, List<PieceNumbers> pieces) {
     /**

@@ -19,6 +19,7 @@ import org.lifeline.model.Lifeline;
  * @param supports forces, displacements and slips of the supports
  * @param absorbers the in-line absorbers, in the order of the supports
  * @param loads the loads in the order in which they were put on
+ * @since 1.0.0
  */
 public record StateNumbers(
         Lifeline line,

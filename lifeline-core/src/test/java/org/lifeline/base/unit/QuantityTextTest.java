@@ -162,7 +162,9 @@ class QuantityTextTest {
                 "1e99999 m|LENGTH|must be one number followed by its unit",
                 "12 °C|LENGTH|is a temperature",
                 "12e-6 K|EXPANSION|is a temperature",
-                "5 °|TEMPERATURE|is an angle (°); must be a temperature"
+                "5 °|TEMPERATURE|is an angle (°); must be a temperature",
+                "5 kN|MOMENT|is a force (kN); must be a moment in N·m, kN·m, lbf·ft, kip·ft",
+                "5 cm²|SECOND_MOMENT|must be a second moment of area in cm⁴, mm⁴, m⁴, in⁴"
             })
     void refuses(String text, Dimension dimension, String rule) {
         assertThatThrownBy(() -> QuantityText.parse(text, dimension))

@@ -78,11 +78,16 @@ class ClearanceAlongLineTest {
             assertThat(each.requiredElevation()).isLessThanOrEqualTo(brute + 1e-3);
             assertThat(each.requiredElevation()).isGreaterThan(brute - 0.02);
         }
-        double worst = assessment.envelope().extremes().of(Quantity.REQUIRED_ELEVATION).orElseThrow().value();
+        double worst = assessment
+                .envelope()
+                .extremes()
+                .of(Quantity.REQUIRED_ELEVATION)
+                .orElseThrow()
+                .value();
         assertThat(least).isEqualTo(worst, within(1e-3));
-        // Distances come from the clearance deployment force: CSA Z259.16-21, preface (as summarised publicly; published).
-        assertThat(result.stretches())
-                .allMatch(s -> s.governing().orElseThrow().side() == DeploymentForce.CLEARANCE);
+        // Distances come from the clearance deployment force: CSA Z259.16-21, preface (as summarised publicly;
+        // published).
+        assertThat(result.stretches()).allMatch(s -> s.governing().orElseThrow().side() == DeploymentForce.CLEARANCE);
         assertThat(result.mustNotBeUsed()).isEmpty();
         assertThat(result.additionInTime()).isZero();
     }
@@ -103,7 +108,8 @@ class ClearanceAlongLineTest {
         assertThat(over.reasons()).contains("the clearance is not enough");
         ClearanceStretch away = result.stretches().get(1);
         assertThat(away.mustNotBeUsed()).isFalse();
-        assertThat(away.availableBelowLine().orElseThrow()).isEqualTo(away.lineElevation().low() - 1);
+        assertThat(away.availableBelowLine().orElseThrow())
+                .isEqualTo(away.lineElevation().low() - 1);
         assertThat(away.requiredBelowWalkingLevel()).isEqualTo(10.9 - away.requiredElevation(), within(2e-3));
     }
 

@@ -31,8 +31,7 @@ class InstallationPlanTest {
             Interval.of(-10, 30), 100, Interval.of(0.9, 1.1), Optional.of(ConstructionalStretch.STEEL_CORE));
 
     private static LifelineDesign design(int spans, double stiffness) {
-        Cable cable =
-                Cable.builder().massPerLength(0.41).axialStiffness(EA).build();
+        Cable cable = Cable.builder().massPerLength(0.41).axialStiffness(EA).build();
         Lifeline.Builder b = Lifeline.builder()
                 .cable(cable)
                 .support(Support.end("a", Point.of(0, 0, 12.4)).withStiffness(Stiffness.alongX(stiffness)));
@@ -83,8 +82,7 @@ class InstallationPlanTest {
         // Colder: more tension to be read, more rope to be drawn out.
         assertThat(r.takeUps().get(0).tensions().high()).isGreaterThan(1500);
         assertThat(r.takeUps().get(0).total()).isGreaterThan(designed.total());
-        assertThat(r.tensionerTravel())
-                .isEqualTo(r.takeUps().get(0).total() + 0.0025 * r.totalLength(), within(1e-12));
+        assertThat(r.tensionerTravel()).isEqualTo(r.takeUps().get(0).total() + 0.0025 * r.totalLength(), within(1e-12));
     }
 
     /**
@@ -104,7 +102,10 @@ class InstallationPlanTest {
             Lifeline line = free.withCable(free.cable().toBuilder()
                     .massPerLength(0.41 * (1 + 12e-6 * rise))
                     .build());
-            double t = Statics.withDefaults().withTemperature(15 + rise).solve(line, List.of()).firstTension();
+            double t = Statics.withDefaults()
+                    .withTemperature(15 + rise)
+                    .solve(line, List.of())
+                    .firstTension();
             if (t > 100) {
                 low = rise;
             } else {
@@ -116,7 +117,8 @@ class InstallationPlanTest {
                 .sum();
         double grown = length * 12e-6 * low;
         assertThat(found.structure()).isEqualTo(1400 / 1e5, within(1e-4));
-        // 0.45 mm: with its anchor out by 14 mm the first span of 12 m is longer, and 0.13 m of sag excess goes with its cube.
+        // 0.45 mm: with its anchor out by 14 mm the first span of 12 m is longer, and 0.13 m of sag excess goes with
+        // its cube.
         assertThat(found.total()).isEqualTo(grown, within(4.5e-4));
     }
 
@@ -131,12 +133,13 @@ class InstallationPlanTest {
         for (StretchEffect each : r.stretch()) {
             LineEquilibrium longer = Statics.withDefaults()
                     .solve(
-                            free.withInstalled(
-                                    Installed.unstretchedLength(r.totalLength() * (1 + each.stretch()))),
+                            free.withInstalled(Installed.unstretchedLength(r.totalLength() * (1 + each.stretch()))),
                             List.of());
             // 0.3 %: there the rope that is added weighs something, here it is the same rope, only longer.
             assertThat(each.pretension()).isEqualTo(longer.firstTension(), within(3e-3 * longer.firstTension()));
-            assertThat(each.sag()).isEqualTo(longer.span(1).sag(), within(3e-3 * longer.span(1).sag()));
+            assertThat(each.sag())
+                    .isEqualTo(
+                            longer.span(1).sag(), within(3e-3 * longer.span(1).sag()));
             assertThat(each.retension()).isEqualTo(each.stretch() * r.totalLength(), within(1e-12));
             assertThat(each.pretension()).isLessThan(700);
         }
@@ -180,8 +183,8 @@ class InstallationPlanTest {
 
     @Test
     void badRequestsAreRefused() {
-        assertThatThrownBy(() -> new InstallationRequest(
-                        Interval.of(-300, 30), -1, Interval.of(1.1, 1.2), Optional.empty()))
+        assertThatThrownBy(() ->
+                        new InstallationRequest(Interval.of(-300, 30), -1, Interval.of(1.1, 1.2), Optional.empty()))
                 .isInstanceOf(InvalidInputException.class)
                 .hasMessageContaining("temperatures[0]")
                 .hasMessageContaining("handTight")

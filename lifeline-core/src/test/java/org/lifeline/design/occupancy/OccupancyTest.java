@@ -24,8 +24,7 @@ import org.lifeline.model.absorber.DeploymentForce;
 
 class OccupancyTest {
     private static LifelineDesign design(int spans, double... masses) {
-        LifelineDesign.Builder b =
-                LifelineDesign.builder("crew").line(Designs.line(spans, Passage.clamped()));
+        LifelineDesign.Builder b = LifelineDesign.builder("crew").line(Designs.line(spans, Passage.clamped()));
         for (int i = 0; i < masses.length; i++) {
             b.worker(Designs.worker("W" + i, Attachment.GRIPPED).withMass(masses[i]));
         }
@@ -65,9 +64,13 @@ class OccupancyTest {
         }
         assertThat(worst[2]).isGreaterThan(worst[1]);
         for (int n = 1; n <= 2; n++) {
-            assertThat(Occupancy.meeting(List.of(anchors(1.001 * worst[n]))).solve(d).inAll())
+            assertThat(Occupancy.meeting(List.of(anchors(1.001 * worst[n])))
+                            .solve(d)
+                            .inAll())
                     .isEqualTo(n);
-            assertThat(Occupancy.meeting(List.of(anchors(0.999 * worst[n]))).solve(d).inAll())
+            assertThat(Occupancy.meeting(List.of(anchors(0.999 * worst[n])))
+                            .solve(d)
+                            .inAll())
                     .isEqualTo(n - 1);
         }
     }
@@ -80,14 +83,16 @@ class OccupancyTest {
         double lightLast = load(d, d.workers().subList(0, 1), d.workers().subList(1, 2), 6);
         double both = load(d, d.workers(), List.of(), 6);
         double most = Math.max(both, Math.max(heavyLast, lightLast));
-        assertThat(Occupancy.meeting(List.of(anchors(0.99 * most))).solve(d).inAll()).isLessThan(2);
-        TriedNumber two =
-                Occupancy.meeting(List.of(anchors(0.99 * most))).solve(d).tried().stream()
-                        .filter(t -> t.number() == 2)
-                        .findFirst()
-                        .orElseThrow();
+        assertThat(Occupancy.meeting(List.of(anchors(0.99 * most))).solve(d).inAll())
+                .isLessThan(2);
+        TriedNumber two = Occupancy.meeting(List.of(anchors(0.99 * most))).solve(d).tried().stream()
+                .filter(t -> t.number() == 2)
+                .findFirst()
+                .orElseThrow();
         assertThat(two.arrangements()).as("together, and each of the two last").isEqualTo(3);
-        assertThat(two.notMet()).singleElement().satisfies(r -> assertThat(r.ratio()).isGreaterThan(1));
+        assertThat(two.notMet())
+                .singleElement()
+                .satisfies(r -> assertThat(r.ratio()).isGreaterThan(1));
     }
 
     /**
@@ -111,7 +116,8 @@ class OccupancyTest {
     @Test
     void aPublishedNumberStopsTheSearch() {
         LifelineDesign d = design(1, 80, 80, 80, 80);
-        OccupancyResult r = Occupancy.meeting(List.of(Criteria.of("iso-users").orElseThrow())).solve(d);
+        OccupancyResult r = Occupancy.meeting(List.of(Criteria.of("iso-users").orElseThrow()))
+                .solve(d);
         assertThat(r.inAll()).isEqualTo(3);
     }
 

@@ -1,6 +1,5 @@
 package org.lifeline.examples.cli;
 
-
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.PrintStream;
@@ -20,8 +19,8 @@ import org.lifeline.examples.print.DesignReport;
 import org.lifeline.examples.print.FirstScreen;
 import org.lifeline.file.DesignFile;
 import org.lifeline.file.DesignReader;
-import org.lifeline.file.ResultFile;
 import org.lifeline.file.LibraryVersion;
+import org.lifeline.file.ResultFile;
 import org.lifeline.file.output.FileKind;
 import org.lifeline.file.output.Output;
 import org.lifeline.file.output.OutputException;
@@ -189,6 +188,9 @@ public final class AnalyzeCommand implements Callable<Integer> {
             design = new DesignReader().read(bytes);
         } catch (InvalidInputException e) {
             return bad(e.violations());
+        }
+        if (design.exceededByWholeLine().isPresent()) {
+            return bad(List.of(design.exceededByWholeLine().get()));
         }
         try (OutputSet outputs = file == null ? OutputSet.of(overwrite) : OutputSet.of(overwrite, file)) {
             String target = target();

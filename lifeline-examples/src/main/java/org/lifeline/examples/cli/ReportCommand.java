@@ -1,6 +1,5 @@
 package org.lifeline.examples.cli;
 
-
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.PrintStream;
@@ -111,9 +110,7 @@ public final class ReportCommand implements Callable<Integer> {
             description = "Paper on which the report is printed: a4 or letter.")
     private String paper = "a4";
 
-    @Option(
-            names = "--datasheet",
-            description = "Writes the data sheet for the line, one page, instead of the report.")
+    @Option(names = "--datasheet", description = "Writes the data sheet for the line, one page, instead of the report.")
     private boolean dataSheet;
 
     @Option(names = "--no-envelope", description = "Leaves out the envelope along the line.")
@@ -172,6 +169,10 @@ public final class ReportCommand implements Callable<Integer> {
         }
         try {
             DesignFile design = new DesignReader().read(bytes);
+            if (!noEnvelope && design.exceededByWholeLine().isPresent()) {
+                return failures.violations(
+                        file.toString(), List.of(design.exceededByWholeLine().get()));
+            }
             try (OutputSet outputs = OutputSet.of(overwrite, file)) {
                 Output page = html == null ? null : outputs.claim(html, FileKind.REPORT_PAGE);
                 Output plain = text == null ? null : outputs.claim(text, FileKind.REPORT_TEXT);

@@ -25,8 +25,7 @@ public final class ClearanceTable {
      */
     public static void main(String[] args) throws IOException {
         DesignFile file = DesignArgument.read(args);
-        AssessmentResult assessment =
-                Assessment.withDefaults().withoutMotion().solve(file.design());
+        AssessmentResult assessment = Assessment.withDefaults().withoutMotion().solve(file.design());
         ClearanceAlongLineResult r = file.handover()
                 .clearance()
                 .orElse(ClearanceAlongLine.withDefaults().withSteps(new StationSteps(3, 0.05)))

@@ -23,7 +23,8 @@ public final class LineDataSheet {
      */
     public static void main(String[] args) throws IOException {
         DesignFile file = DesignArgument.read(args);
-        Assessment assessment = Assessment.withDefaults().withCriteria(file.criteria()).withoutMotion();
+        Assessment assessment =
+                Assessment.withDefaults().withCriteria(file.criteria()).withoutMotion();
         HandoverResult handover = Handover.of(file.handover()).solve(assessment.solve(file.design()));
         System.out.print(TextReport.write(CalculationReport.of(file.design(), List.of())
                 .withUnits(UnitChoice.SI)

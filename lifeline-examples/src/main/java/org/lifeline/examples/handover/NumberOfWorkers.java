@@ -30,7 +30,8 @@ public final class NumberOfWorkers {
                             ? "all criteria met"
                             : "NOT MET: "
                                     + each.notMet().stream()
-                                            .map(c -> InertText.name(c.criterion().id()))
+                                            .map(c ->
+                                                    InertText.name(c.criterion().id()))
                                             .collect(Collectors.joining(", "))));
         }
         System.out.println("On the whole line at most " + r.inAll() + ".");

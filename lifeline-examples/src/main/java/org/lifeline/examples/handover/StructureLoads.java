@@ -25,18 +25,20 @@ public final class StructureLoads {
      */
     public static void main(String[] args) throws IOException {
         DesignFile file = DesignArgument.read(args);
-        AssessmentResult assessment =
-                Assessment.withDefaults().withoutMotion().solve(file.design());
-        SupportLoadsResult loads = file.handover()
-                .structure()
-                .orElse(SupportLoads.withDefaults())
-                .solve(assessment);
+        AssessmentResult assessment = Assessment.withDefaults().withoutMotion().solve(file.design());
+        SupportLoadsResult loads =
+                file.handover().structure().orElse(SupportLoads.withDefaults()).solve(assessment);
         System.out.println("Forces of the line on its supports [kN], z up; service loads by energy balance.");
         System.out.println("Largest resultant on each support, with what acts on the others at the same moment:");
-        file.design().line().supports().forEach(s -> loads.byEnergyBalance(s.id(), LoadEffect.RESULTANT)
-                .ifPresent(StructureLoads::print));
+        file.design()
+                .line()
+                .supports()
+                .forEach(
+                        s -> loads.byEnergyBalance(s.id(), LoadEffect.RESULTANT).ifPresent(StructureLoads::print));
         System.out.println(String.format(
-                Locale.ROOT, "Largest across the line, the pull up to %.0f° to either side:", Math.toDegrees(loads.angle())));
+                Locale.ROOT,
+                "Largest across the line, the pull up to %.0f° to either side:",
+                Math.toDegrees(loads.angle())));
         for (GoverningReaction r : loads.byEnergyBalance()) {
             if (r.effect() == LoadEffect.PLUS_Y || r.effect() == LoadEffect.MINUS_Y) {
                 System.out.println(String.format(
@@ -50,12 +52,12 @@ public final class StructureLoads {
     }
 
     private static void print(GoverningReaction r) {
-        StringBuilder b = new StringBuilder(
-                String.format(Locale.ROOT, "  %-12s %6.2f ", InertText.name(r.support().id()), r.value() / 1000));
+        StringBuilder b = new StringBuilder(String.format(
+                Locale.ROOT, "  %-12s %6.2f ", InertText.name(r.support().id()), r.value() / 1000));
         for (Vector3 v : r.forces()) {
             b.append(String.format(Locale.ROOT, " (%6.2f %5.2f %6.2f)", v.x() / 1000, v.y() / 1000, v.z() / 1000));
         }
-        System.out.println(b.append(String.format(
-                Locale.ROOT, "  %.1f °C", r.fallCase().temperature())));
+        System.out.println(
+                b.append(String.format(Locale.ROOT, "  %.1f °C", r.fallCase().temperature())));
     }
 }

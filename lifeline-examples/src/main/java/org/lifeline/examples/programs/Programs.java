@@ -106,8 +106,7 @@ public final class Programs {
                     "lengths to cut, take-up, constructional stretch, wrong readings",
                     List.of(DESIGN),
                     InstallationSheet::main),
-            new Program(
-                    "data-sheet", "the data sheet for a line, on one page", List.of(DESIGN), LineDataSheet::main),
+            new Program("data-sheet", "the data sheet for a line, on one page", List.of(DESIGN), LineDataSheet::main),
             new Program(
                     "embedding", "a host program with its own threads and progress", List.of(), EmbeddingHost::main));
 

@@ -33,6 +33,7 @@ import org.lifeline.file.output.OutputSet;
 import org.lifeline.model.LifelineDesign;
 import org.lifeline.model.Passage;
 import org.lifeline.model.absorber.DeploymentForce;
+import org.lifeline.model.absorber.PublishedScatter;
 import org.lifeline.report.document.InertText;
 
 /** Nobody knows pretension, friction, mass and deployment force exactly: a Monte Carlo study of a design. */
@@ -78,8 +79,7 @@ public final class UncertainLine {
         System.out.println("assumed, for want of measurements:");
         variables.forEach(u -> System.out.println(
                 String.format(Locale.ROOT, "  %-36s %s", u.variable().name(), u.distribution())));
-        Evaluation evaluation =
-                Evaluation.worst(analysis, LOOKED_AT);
+        Evaluation evaluation = Evaluation.worst(analysis, LOOKED_AT);
         MonteCarlo study = MonteCarlo.withSeed(2026)
                 .withExecutor(scope.threads())
                 .withProgress(new Progress(System.err, System::nanoTime));
@@ -87,9 +87,7 @@ public final class UncertainLine {
             MonteCarloResult result;
             try (Writer out = new OutputStreamWriter(table.open(), StandardCharsets.UTF_8)) {
                 StudyCsv csv = StudyCsv.begin(
-                        out,
-                        variables.stream().map(UncertainVariable::variable).toList(),
-                        evaluation.responses());
+                        out, variables.stream().map(UncertainVariable::variable).toList(), evaluation.responses());
                 result = study.withRows(csv).solve(file.design(), variables, evaluation, cases);
             }
             outputs.commit();
@@ -126,7 +124,9 @@ public final class UncertainLine {
             for (Quantity q : LOOKED_AT) {
                 most = Math.max(
                         most,
-                        whole.of(q).orElseThrow().value() / some.of(q).orElseThrow().value() - 1);
+                        whole.of(q).orElseThrow().value()
+                                        / some.of(q).orElseThrow().value()
+                                - 1);
             }
         }
         return most;
@@ -145,7 +145,10 @@ public final class UncertainLine {
         }
     }
 
-    /** Scatter about what the design states: pretension 15 %, absorbers 8 % below their maximum with 6 %. */
+    /**
+     * Scatter about what the design states: pretension 15 %; absorbers as published on average ({@link PublishedScatter}), with 6 %
+     * about it.
+     */
     static List<UncertainVariable> variables(LifelineDesign design) {
         Interval any = Interval.of(1, 1e6);
         List<UncertainVariable> list = new ArrayList<>();
@@ -165,7 +168,8 @@ public final class UncertainLine {
         if (DoubleStream.of(forces).allMatch(f -> f > 0)) {
             double most = DoubleStream.of(forces).max().orElseThrow();
             list.add(new UncertainVariable(
-                    DesignVariables.deploymentForce(any), Distribution.normal(0.92 * most, 0.06 * most)));
+                    DesignVariables.deploymentForce(any),
+                    Distribution.normal(PublishedScatter.AVERAGE_OVER_MAXIMUM * most, 0.06 * most)));
         }
         return list;
     }

@@ -22,7 +22,9 @@ final class DataSheetWriter {
         sheet.clearanceBelowLine().ifPresent(v -> number(node, "clearanceBelowLine", v));
         ArrayNode connections = node.putArray("connections");
         for (DataSheet.Permitted p : sheet.connections()) {
-            ObjectNode c = connections.addObject().put("kind", p.connection().kind().name().toLowerCase(Locale.ROOT));
+            ObjectNode c = connections
+                    .addObject()
+                    .put("kind", p.connection().kind().name().toLowerCase(Locale.ROOT));
             number(c, "freeFall", p.freeFall());
             c.set("deploymentForce", interval(p.forces()));
             number(c, "maximumExtension", p.connection().maximumExtension());

@@ -67,7 +67,8 @@ public final class HandoverWriter {
         r.design().line().supports().forEach(s -> s.post().ifPresent(p -> posts.add(post(s, p, r))));
         ArrayNode warnings = node.putArray("warnings");
         for (SupportLoadsResult.PostWarning w : r.warnings()) {
-            ObjectNode warning = warnings.addObject().put("support", w.support()).put("text", w.text());
+            ObjectNode warning =
+                    warnings.addObject().put("support", w.support()).put("text", w.text());
             number(warning, "share", w.share());
         }
         return node;
