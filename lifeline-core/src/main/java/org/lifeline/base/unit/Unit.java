@@ -179,7 +179,7 @@ public enum Unit {
                 .replace('⁄', '/')
                 .replace('\u00a0', ' ')
                 .replace('\u202f', ' ');
-        return plain.replaceAll("\\s*([/·])\\s*", "$1").strip();
+        return BLANKS.matcher(plain).replaceAll("$1").strip();
     }
 
     /**

@@ -52,6 +52,20 @@ public final class Engine {
     }
 
     /**
+     * The same with one deployment force alone.
+     *
+     * @param design a design file
+     * @param fall number of the fall in it, from 0
+     * @param temperature temperature [°C]; NaN for that of the installation
+     * @param clearance true for the clearance deployment force, false for the maximum one
+     * @return loads and distances
+     */
+    @JSExport
+    public static String side(String design, int fall, double temperature, boolean clearance) {
+        return answer(() -> LiveAnswer.side(LiveAnswer.at(read(design).design(), fall), temperature, clearance));
+    }
+
+    /**
      * One fall followed in time.
      *
      * @param design a design file

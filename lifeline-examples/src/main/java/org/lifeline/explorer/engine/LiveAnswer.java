@@ -79,6 +79,11 @@ final class LiveAnswer {
         return json.toString();
     }
 
+    static String side(Case c, double temperature, boolean clearance) {
+        DeploymentForce side = clearance ? DeploymentForce.CLEARANCE : DeploymentForce.MAXIMUM;
+        return new Json().put(name(side), results(solve(c, temperature, side))).toString();
+    }
+
     private static String name(DeploymentForce side) {
         return side == DeploymentForce.CLEARANCE ? "clearance" : "maximum";
     }

@@ -14,7 +14,7 @@ import org.lifeline.model.absorber.DeploymentForce;
 /** What a page shows of one fall in time. */
 final class MotionAnswer {
     /** Time that is followed [s]: the fall, the catch and a rebound. */
-    private static final double DURATION = 2.5;
+    private static final double DURATION = 2;
 
     /** Time between two pictures [s]: at a tenth of real time 25 pictures a second need 4 ms. */
     private static final double SAMPLING = 2e-3;

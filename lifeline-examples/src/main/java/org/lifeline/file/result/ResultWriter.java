@@ -22,7 +22,6 @@ import org.lifeline.analysis.state.SupportReaction;
 import org.lifeline.base.Vector3;
 import org.lifeline.design.envelope.Extreme;
 import org.lifeline.design.envelope.Quantity;
-import org.lifeline.file.JsonText;
 import org.lifeline.file.handover.HandoverWriter;
 import org.lifeline.model.absorber.DeploymentForce;
 

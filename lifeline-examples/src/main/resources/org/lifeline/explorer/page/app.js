@@ -444,7 +444,7 @@ async function runCurve(v, xs, run) {
     while (at < xs.length && run === curve.run) {
       const from = at, slice = xs.slice(from, from + 6);
       at += slice.length;
-      const answers = await ask(worker, { ask: 'curve', designs: slice.map(function (x) { return bare(v, x); }), fall: state.view.fall, temperature: state.view.temperature });
+      const answers = await ask(worker, { ask: 'curve', designs: slice.map(function (x) { return bare(v, x); }), fall: state.view.fall, temperature: state.view.temperature, side: curve.axis.side });
       if (run !== curve.run) { return; }
       if (answers.fault) { say(answers.fault); return; }
       answers.forEach(function (a, i) {
@@ -630,7 +630,6 @@ async function measure() {
   await pause(1500);
   for (let i = 0; i < 5; i++) { startCurve(); await pause(1200); }
   dismiss('whole');
-  dismiss('motion');
   clearTimeout(timers.whole);
   player.motion = null;
   await play();
@@ -741,7 +740,9 @@ async function begin() {
   state.undo = [];
   showChoices();
   warm(12);
-  ask('motion', { ask: 'inTime', design: '{}', fall: 0, temperature: NaN, clearance: false, refinements: 0 });
+later('motion', 2500, function () {
+    if (!player.motion) { ask('motion', { ask: 'inTime', design: JSON.stringify(JSON.parse($('lesson-data').textContent).design), fall: 0, temperature: NaN, clearance: false, refinements: 0 }); }
+  });
 }
 
 begin().catch(function (e) { say('This browser cannot run the page: ' + e); });

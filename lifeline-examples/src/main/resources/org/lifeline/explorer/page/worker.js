@@ -4,7 +4,9 @@ self.onmessage = function (event) {
   var answer;
   try {
     if (m.ask === 'curve') {
-      answer = m.designs.map(function (d) { return JSON.parse(exports.numbers(d, m.fall, m.temperature)); });
+      answer = m.designs.map(function (d) { 
+        return JSON.parse(m.side ? exports.side(d, m.fall, m.temperature, m.side === 'clearance') : exports.numbers(d, m.fall, m.temperature));
+      });
     } else if (m.ask === 'result') {
       answer = exports.result(m.design, m.motion, m.version, m.commit, m.runtime);
     } else if (m.ask === 'inTime') {

@@ -267,7 +267,7 @@ class PageInBrowserTest {
     void aLinkHoldsTheDesign() throws Exception {
         type("#v-friction-x", "0.35");
         settled();
-        browser().until("location.hash.length > 100");
+        browser().until("location.hash.length > 100 && fromBase64url(location.hash.slice(8)) === state.text");
         String address = browser().value("location.href").asText();
         JsonNode design = browser().value("state.design");
         JsonNode numbers = browser().value("state.answer.maximum");

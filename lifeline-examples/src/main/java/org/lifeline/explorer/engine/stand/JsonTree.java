@@ -11,7 +11,7 @@ import java.util.List;
 import java.util.regex.Pattern;
 import org.lifeline.base.InvalidInputException;
 import org.lifeline.base.Violation;
-import org.lifeline.file.JsonText;
+import org.lifeline.file.result.JsonText;
 
 /**
  * Stands in for the reader of JSON text, which rests on a library four times its size: the same trees with the digits that

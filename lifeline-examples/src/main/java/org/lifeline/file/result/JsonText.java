@@ -1,4 +1,4 @@
-package org.lifeline.file;
+package org.lifeline.file.result;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import java.util.Iterator;

@@ -1,4 +1,4 @@
-package org.lifeline.file;
+package org.lifeline.file.result;
 
 /** Numbers as they stand in a JSON text. */
 final class JsonNumber {

@@ -1,4 +1,4 @@
-package org.lifeline.file;
+package org.lifeline.file.result;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
