@@ -18,6 +18,8 @@ module org.lifeline.core {
     exports org.lifeline.analysis.state;
     exports org.lifeline.analysis.warning;
     exports org.lifeline.base;
+    exports org.lifeline.base.canonical;
+    exports org.lifeline.base.unit;
     exports org.lifeline.design.assessment;
     exports org.lifeline.design.clearance;
     exports org.lifeline.design.criteria;
@@ -34,6 +36,7 @@ module org.lifeline.core {
     exports org.lifeline.model.absorber;
     exports org.lifeline.model.cable;
     exports org.lifeline.report;
+    exports org.lifeline.report.appendix;
     exports org.lifeline.report.document;
     exports org.lifeline.report.handover;
     exports org.lifeline.report.picture;

@@ -14,7 +14,6 @@ module org.lifeline.file {
     exports org.lifeline.file.handover;
     exports org.lifeline.file.reproduce;
     exports org.lifeline.file.study;
-    exports org.lifeline.file.units;
 
     opens org.lifeline.examples.cli to info.picocli;
 }

@@ -11,19 +11,34 @@ import org.lifeline.model.Worker;
 /** Collects what an analysis has found. Not thread-safe. */
 final class ArrestResultBuilder {
     final ArrestResult.Conditions conditions;
-    @Nullable LineEquilibrium before;
-    @Nullable LineEquilibrium peak;
-    @Nullable Point attachmentBefore;
-    @Nullable Point attachmentAtPeak;
+
+    @Nullable
+    LineEquilibrium before;
+
+    @Nullable
+    LineEquilibrium peak;
+
+    @Nullable
+    Point attachmentBefore;
+
+    @Nullable
+    Point attachmentAtPeak;
+
     double freeFall = Double.NaN;
     List<Double> deployments = List.of();
     boolean bound;
     double arrestForce = Double.NaN;
     double lineLoad = Double.NaN;
     boolean bottomedOut;
-    @Nullable EnergyAccount energy;
+
+    @Nullable
+    EnergyAccount energy;
+
     double pathWork = Double.NaN;
-    @Nullable Clearance clearance;
+
+    @Nullable
+    Clearance clearance;
+
     double harnessStretch;
     Optional<MotionSummary> motion = Optional.empty();
     Worker hardestArrested;

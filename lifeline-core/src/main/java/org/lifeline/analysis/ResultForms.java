@@ -13,7 +13,8 @@ final class ResultForms {
     private ResultForms() {}
 
     static CanonicalForm of(LineEquilibrium e) {
-        CanonicalForm.Builder b = CanonicalForm.builder("line equilibrium").number("temperature", e.temperature(), "°C");
+        CanonicalForm.Builder b =
+                CanonicalForm.builder("line equilibrium").number("temperature", e.temperature(), "°C");
         for (SpanState each : e.spans()) {
             String path = CanonicalForm.Builder.element("span", each.number());
             b.number(path + ".sag", each.sag(), "m")
@@ -42,7 +43,10 @@ final class ResultForms {
             b.number(path + ".slip", each.slip(), "m");
         }
         for (InlineAbsorberState each : e.inlineAbsorbers()) {
-            b.number(CanonicalForm.Builder.element("inlineAbsorber", each.supportId()) + ".extension", each.extension(), "m");
+            b.number(
+                    CanonicalForm.Builder.element("inlineAbsorber", each.supportId()) + ".extension",
+                    each.extension(),
+                    "m");
         }
     }
 
@@ -53,7 +57,10 @@ final class ResultForms {
                 .number("temperature", r.temperature(), "°C")
                 .number("freeFall", r.freeFall(), "m");
         for (int i = 0; i < r.deployments().size(); i++) {
-            b.number(CanonicalForm.Builder.element("deployment", i), r.deployments().get(i), "m");
+            b.number(
+                    CanonicalForm.Builder.element("deployment", i),
+                    r.deployments().get(i),
+                    "m");
         }
         b.text("bottomedOut", r.bottomedOut())
                 .number("arrestForce", r.arrestForce(), "N")

@@ -72,7 +72,7 @@ final class ResultWarnings {
     private static double slope(Vector3 tension) {
         return tension.magnitude() < Tolerances.NO_TENSION
                 ? 0
-                : Math.atan2(Math.abs(tension.z()), tension.horizontal());
+                : StrictMath.atan2(Math.abs(tension.z()), tension.horizontal());
     }
 
     private void anchors() {

@@ -90,6 +90,6 @@ public record Vector3(double x, double y, double z) {
      * @return the angle [rad], from 0 to π
      */
     public double angleTo(Vector3 other) {
-        return Math.atan2(cross(other).magnitude(), dot(other));
+        return StrictMath.atan2(cross(other).magnitude(), dot(other));
     }
 }

@@ -90,7 +90,7 @@ public final class Violations {
     public Violations atLeast(String path, long value, long least) {
         if (value < least) {
             list.add(Violation.of(path, GivenValue.count(value), InputRule.BELOW_LEAST, least)
-                    .allowing(AllowedRange.atLeast(least)));
+                    .allowing(AllowedRange.atLeast((double) least)));
         }
         return this;
     }

@@ -204,9 +204,8 @@ public final class Connection implements Canonical {
                     case GIVEN_CURVE -> "lanyard";
                     case SELF_RETRACTING -> "self-retracting device";
                 }
-                + ", " + length + " m, " + (clearanceCurve.equals(maximumCurve)
-                        ? maximumCurve
-                        : clearanceCurve + " to " + maximumCurve);
+                + ", " + length + " m, "
+                + (clearanceCurve.equals(maximumCurve) ? maximumCurve : clearanceCurve + " to " + maximumCurve);
     }
 
     @Override

@@ -104,7 +104,7 @@ final class InstalledLimits {
     }
 
     private static double chord(Lifeline line, int span) {
-        return Math.hypot(line.run(span), line.rise(span));
+        return StrictMath.hypot(line.run(span), line.rise(span));
     }
 
     private static String unit(Installed installed) {

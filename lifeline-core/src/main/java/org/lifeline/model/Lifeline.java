@@ -291,8 +291,8 @@ public final class Lifeline implements Canonical {
 
     @Override
     public String toString() {
-        return supports.get(0).id() + " to " + supports.get(spans()).id() + ", " + spans() + (spans() == 1 ? " span, " : " spans, ")
-                + cable + ", " + installed;
+        return supports.get(0).id() + " to " + supports.get(spans()).id() + ", " + spans()
+                + (spans() == 1 ? " span, " : " spans, ") + cable + ", " + installed;
     }
 
     /**

@@ -228,7 +228,8 @@ public final class LifelineDesign implements Canonical {
 
     @Override
     public String toString() {
-        return title + ": " + line + "; " + workers.size() + " workers, " + falls.size() + " falls, at " + temperatures + " °C";
+        return title + ": " + line + "; " + workers.size() + " workers, " + falls.size() + " falls, at " + temperatures
+                + " °C";
     }
 
     /** Collects the parts of a design. Not thread-safe. */

@@ -22,7 +22,7 @@ import org.lifeline.base.Violations;
  */
 record LineRules(List<Support> supports, IntFunction<String> paths) {
     /** Steepest chord of a span that the model takes [-], rise over run: 80°. */
-    private static final double STEEPEST = Math.tan(Math.toRadians(80));
+    private static final double STEEPEST = StrictMath.tan(Math.toRadians(80));
 
     void check(Violations v) {
         int n = supports.size();
@@ -85,9 +85,9 @@ record LineRules(List<Support> supports, IntFunction<String> paths) {
         if (place.station() > 0 && place.station() < run) {
             return List.of();
         }
-        return List.of(Violation.of(
-                        "station", GivenValue.number(place.station(), "m"), InputRule.STATION_OUTSIDE_SPAN, run)
-                .allowing(AllowedRange.inside(Interval.of(0, run))));
+        return List.of(
+                Violation.of("station", GivenValue.number(place.station(), "m"), InputRule.STATION_OUTSIDE_SPAN, run)
+                        .allowing(AllowedRange.inside(Interval.of(0, run))));
     }
 
     /** What is wrong with the number of a span. */

@@ -36,9 +36,8 @@ final class ModelForms {
     }
 
     static CanonicalForm of(Support s) {
-        CanonicalForm.Builder b = CanonicalForm.builder("support")
-                .text("id", s.id())
-                .text("type", s.isEnd() ? "end" : "intermediate");
+        CanonicalForm.Builder b =
+                CanonicalForm.builder("support").text("id", s.id()).text("type", s.isEnd() ? "end" : "intermediate");
         Point p = s.position();
         b.number("position.x", p.x(), "m").number("position.y", p.y(), "m").number("position.z", p.z(), "m");
         b.text("passage", s.passage().kind().name());
@@ -110,16 +109,21 @@ final class ModelForms {
     }
 
     private static void place(CanonicalForm.Builder b, String path, Place place) {
-        place.support().ifPresentOrElse(id -> b.text(path + ".support", id), () -> b.number(
-                        path + ".span", place.span(), "")
-                .number(path + ".station", place.station(), "m"));
+        place.support()
+                .ifPresentOrElse(
+                        id -> b.text(path + ".support", id),
+                        () -> b.number(path + ".span", place.span(), "")
+                                .number(path + ".station", place.station(), "m"));
     }
 
     static CanonicalForm of(LifelineDesign d) {
         CanonicalForm.Builder b =
                 CanonicalForm.builder("design").text("title", d.title()).part("line", d.line());
         for (int i = 0; i < d.temperatures().size(); i++) {
-            b.number(CanonicalForm.Builder.element("temperature", i), d.temperatures().get(i), "°C");
+            b.number(
+                    CanonicalForm.Builder.element("temperature", i),
+                    d.temperatures().get(i),
+                    "°C");
         }
         d.workers().forEach(w -> b.part(CanonicalForm.Builder.element("worker", w.id()), w));
         d.falls().forEach(f -> b.part(CanonicalForm.Builder.element("fall", f.id()), f));

@@ -39,7 +39,7 @@ record Reach(Fall fall, double atRest, double chord) {
         double harness = w.harnessElevation();
         double above = harness <= atRest ? atRest - harness : Math.min(0, lifted() - harness);
         double length = w.connection().tautLength(0);
-        if (Math.hypot(above, w.offset()) > length + ROUNDING) {
+        if (StrictMath.hypot(above, w.offset()) > length + ROUNDING) {
             String where = above > 0 ? " above" : above < 0 ? " below" : " beside";
             list.add(Violation.of(
                             path,
@@ -48,7 +48,7 @@ record Reach(Fall fall, double atRest, double chord) {
                             Violations.show(Math.abs(above), "m") + where + " the harness attachment of " + w.id()
                                     + (w.offset() > 0 ? " and " + Violations.show(w.offset(), "m") + " aside" : "")
                                     + (atRest < lifted() && above < 0 ? " when it is lifted straight" : ""))
-                    .allowing(AllowedRange.atLeast(Math.hypot(above, w.offset()))));
+                    .allowing(AllowedRange.atLeast(StrictMath.hypot(above, w.offset()))));
         }
     }
 

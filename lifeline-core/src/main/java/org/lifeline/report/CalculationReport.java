@@ -5,12 +5,10 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Consumer;
-import org.jspecify.annotations.Nullable;
 import org.lifeline.analysis.ArrestResult;
 import org.lifeline.analysis.LineEquilibrium;
 import org.lifeline.analysis.Statics;
 import org.lifeline.analysis.TransientResult;
-import org.lifeline.analysis.state.SupportReaction;
 import org.lifeline.base.Violations;
 import org.lifeline.design.assessment.AssessedCriterion;
 import org.lifeline.design.assessment.AssessmentResult;
@@ -18,7 +16,6 @@ import org.lifeline.design.criteria.CriterionResult;
 import org.lifeline.design.envelope.EnvelopeResult;
 import org.lifeline.design.handover.HandoverResult;
 import org.lifeline.model.LifelineDesign;
-import org.lifeline.model.Support;
 import org.lifeline.report.appendix.TheoryAppendix;
 import org.lifeline.report.document.InertText;
 import org.lifeline.report.document.PageMarks;
@@ -62,50 +59,12 @@ import org.lifeline.report.section.WarningSection;
 public final class CalculationReport {
     private final LifelineDesign design;
     private final List<ArrestResult> arrests;
-    private final Options options;
+    private final ReportOptions options;
 
-    private CalculationReport(LifelineDesign design, List<ArrestResult> arrests, Options options) {
+    private CalculationReport(LifelineDesign design, List<ArrestResult> arrests, ReportOptions options) {
         this.design = design;
         this.arrests = arrests;
         this.options = options;
-    }
-
-    /** What can be chosen, added or left out. Never changed once a report holds it. */
-    private static final class Options {
-        private UnitChoice units = UnitChoice.BOTH;
-        private Provenance provenance = Provenance.of("");
-        private ProjectData project = ProjectData.none();
-        private Paper paper = Paper.A4;
-        private ReportDetail detail = ReportDetail.GOVERNING;
-        private List<Picture> pictures = List.of();
-        private List<ReportSection> inputs = List.of();
-        private List<String> assumptions = List.of();
-        private @Nullable List<CriterionResult> criteria;
-        private @Nullable EnvelopeResult envelope;
-        private List<TransientResult> motions = List.of();
-        private @Nullable AssessmentResult assessment;
-        private @Nullable HandoverResult handover;
-        private @Nullable IndependentCheckSection check;
-
-        Options with(Consumer<Options> change) {
-            Options o = new Options();
-            o.units = units;
-            o.provenance = provenance;
-            o.project = project;
-            o.paper = paper;
-            o.detail = detail;
-            o.pictures = pictures;
-            o.inputs = inputs;
-            o.assumptions = assumptions;
-            o.criteria = criteria;
-            o.envelope = envelope;
-            o.motions = motions;
-            o.assessment = assessment;
-            o.handover = handover;
-            o.check = check;
-            change.accept(o);
-            return o;
-        }
     }
 
     /**
@@ -119,30 +78,12 @@ public final class CalculationReport {
      */
     public static CalculationReport of(LifelineDesign design, List<ArrestResult> arrests) {
         for (int i = 0; i < arrests.size(); i++) {
-            sameSupports("arrests[" + i + "]", design, arrests.get(i));
+            SameSupports.ofArrest("arrests[" + i + "]", design, arrests.get(i));
         }
-        return new CalculationReport(design, List.copyOf(arrests), new Options());
+        return new CalculationReport(design, List.copyOf(arrests), new ReportOptions());
     }
 
-    private static void sameSupports(String what, LifelineDesign design, ArrestResult arrest) {
-        List<String> other = arrest.supports().stream().map(SupportReaction::id).toList();
-        requireSupports(what, "an arrest", design, other);
-    }
-
-    private static void requireSupports(String what, String kind, LifelineDesign design, List<String> other) {
-        List<String> ids = ids(design);
-        if (!other.equals(ids)) {
-            throw new IllegalArgumentException(
-                    what + ": " + other.size() + " supports: must be " + kind + " of the design's line, which has "
-                            + ids.size() + " supports with their names in the same order");
-        }
-    }
-
-    private static List<String> ids(LifelineDesign design) {
-        return design.line().supports().stream().map(Support::id).toList();
-    }
-
-    private CalculationReport with(Consumer<Options> change) {
+    private CalculationReport with(Consumer<ReportOptions> change) {
         return new CalculationReport(design, arrests, options.with(change));
     }
 
@@ -255,7 +196,7 @@ public final class CalculationReport {
      */
     public CalculationReport withEnvelope(EnvelopeResult value) {
         Violations.required("envelope", value);
-        requireSupports("envelope", "an envelope", design, ids(value.design()));
+        SameSupports.require("envelope", "an envelope", design, SameSupports.names(value.design()));
         return with(o -> o.envelope = value);
     }
 
@@ -269,7 +210,7 @@ public final class CalculationReport {
     public CalculationReport withMotions(List<TransientResult> value) {
         Violations.required("motions", value);
         for (int i = 0; i < value.size(); i++) {
-            sameSupports("motions[" + i + "]", design, value.get(i).arrest());
+            SameSupports.ofArrest("motions[" + i + "]", design, value.get(i).arrest());
         }
         return with(o -> o.motions = List.copyOf(value));
     }
@@ -295,7 +236,7 @@ public final class CalculationReport {
      */
     public CalculationReport withAssessment(AssessmentResult value) {
         Violations.required("assessment", value);
-        requireSupports("assessment", "an assessment", design, ids(value.design()));
+        SameSupports.require("assessment", "an assessment", design, SameSupports.names(value.design()));
         return with(o -> o.assessment = value);
     }
 
@@ -308,7 +249,7 @@ public final class CalculationReport {
      */
     public CalculationReport withHandover(HandoverResult value) {
         Violations.required("handover", value);
-        requireSupports("handover", "a handover", design, ids(value.assessment().design()));
+        SameSupports.require("handover", "a handover", design, SameSupports.names(value.assessment().design()));
         return with(o -> o.handover = value);
     }
 

@@ -25,7 +25,7 @@ final class PassageChecks {
             }
             Vector3 before = state.tensionBefore(i);
             Vector3 behind = state.tensionBehind(i);
-            double ratio = Math.log(behind.magnitude() / before.magnitude());
+            double ratio = StrictMath.log(behind.magnitude() / before.magnitude());
             // The cable wants to run toward the higher tension, unless something on it stands in its way.
             boolean held = ratio > 0 ? arrangement.isJammed(i, false) : arrangement.isJammed(i, true);
             double unheld = held ? 0 : Math.abs(ratio);

@@ -61,13 +61,16 @@ class WhatIsNotThereTest {
         map.put("support: 99: must be the number of a support from 0 to 1", () -> r.slip(99));
         map.put("support: 7: must be the number of a support from 0 to 1", () -> e.supportProfile(7));
         map.put("support: nope: must be the id of a support of the line", () -> r.anchorLoad("nope"));
-        map.put("support: pole: must be the id of a support of the line", () -> e.extremes()
-                .onSupport("pole"));
-        map.put("obstruction: 0: the design has no obstruction", () -> e.extremes()
-                .overObstruction(0));
+        map.put(
+                "support: pole: must be the id of a support of the line",
+                () -> e.extremes().onSupport("pole"));
+        map.put(
+                "obstruction: 0: the design has no obstruction",
+                () -> e.extremes().overObstruction(0));
         map.put("sampling: 1.0E-9 s", () -> t.withSampling(1e-9));
-        map.put("must not make more than 1000000 samples", () -> t.withDuration(500)
-                .withSampling(1e-5));
+        map.put(
+                "must not make more than 1000000 samples",
+                () -> t.withDuration(500).withSampling(1e-5));
         map.put("duration: 1.0E12 s", () -> t.withDuration(1e12));
         map.put("segmentLength: 1.0E-9 m", () -> t.withSegmentLength(1e-9));
         map.put("refinements: 99: must be at most 12", () -> t.withRefinements(99));

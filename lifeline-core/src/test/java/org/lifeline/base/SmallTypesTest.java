@@ -135,7 +135,10 @@ class SmallTypesTest {
         assertThat(e.loadFactor()).isEqualTo(0.75);
         assertThat(e.convergence()).isEqualTo(convergence);
         assertThat(e.load()).isEmpty();
-        assertThat(e).hasMessageContaining("span 2").hasMessageContaining("0.75").hasMessageContaining("40");
+        assertThat(e)
+                .hasMessageContaining("span 2")
+                .hasMessageContaining("0.75")
+                .hasMessageContaining("40");
     }
 
     @ParameterizedTest
@@ -146,7 +149,8 @@ class SmallTypesTest {
             assertThat(dimension.exact(value, UnitSystem.SI)).isEqualByComparingTo(new java.math.BigDecimal(value));
         }
         assertThat(dimension.in(Double.NaN, UnitSystem.US_CUSTOMARY)).isNaN();
-        assertThat(dimension.in(Double.POSITIVE_INFINITY, UnitSystem.US_CUSTOMARY)).isInfinite();
+        assertThat(dimension.in(Double.POSITIVE_INFINITY, UnitSystem.US_CUSTOMARY))
+                .isInfinite();
         assertThat(dimension.unit(UnitSystem.SI)).isNotBlank();
         assertThat(dimension.unit(UnitSystem.US_CUSTOMARY)).isNotBlank();
     }

@@ -100,12 +100,14 @@ class BuildersUsedTwiceTest {
 
     @TestFactory
     Stream<DynamicTest> builtTwiceItIsTheSameAndAnother() {
-        return types().stream().filter(BuildersUsedTwiceTest::isBuilder).map(type -> dynamicTest(type.getName(), () -> {
-            Object builder = sample(type).get();
-            Object first = build(builder);
-            Object second = build(builder);
-            assertThat(second).usingRecursiveComparison().isEqualTo(first);
-        }));
+        return types().stream()
+                .filter(BuildersUsedTwiceTest::isBuilder)
+                .map(type -> dynamicTest(type.getName(), () -> {
+                    Object builder = sample(type).get();
+                    Object first = build(builder);
+                    Object second = build(builder);
+                    assertThat(second).usingRecursiveComparison().isEqualTo(first);
+                }));
     }
 
     @Test

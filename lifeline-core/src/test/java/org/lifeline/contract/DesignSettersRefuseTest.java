@@ -113,6 +113,8 @@ class DesignSettersRefuseTest {
     /** A type whose setters were renamed would be passed over in silence. */
     @Test
     void everyTypeHasSettersThatAreTried() {
-        objects().keySet().forEach(type -> assertThat(setters(type)).as(type.getName()).isNotEmpty());
+        objects()
+                .keySet()
+                .forEach(type -> assertThat(setters(type)).as(type.getName()).isNotEmpty());
     }
 }

@@ -31,7 +31,10 @@ class ModuleInfoTest {
         Set<String> packages;
         try (Stream<Path> files = Files.walk(SOURCES)) {
             packages = files.filter(f -> f.endsWith("package-info.java"))
-                    .map(f -> SOURCES.relativize(f.getParent()).toString().replace('/', '.').replace('\\', '.'))
+                    .map(f -> SOURCES.relativize(f.getParent())
+                            .toString()
+                            .replace('/', '.')
+                            .replace('\\', '.'))
                     .filter(p -> !p.startsWith("org.lifeline.internal"))
                     .collect(Collectors.toCollection(TreeSet::new));
         }

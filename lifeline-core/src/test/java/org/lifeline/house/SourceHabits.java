@@ -5,6 +5,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
 /** Habits that can be read off the source files. */
@@ -12,7 +13,22 @@ final class SourceHabits {
     private static final int LONGEST_CLASS = 600; // lines
     private static final String PACKAGE_INFO = "package-info.java";
 
+    /** Functions that {@code Math} may round one way on one Java machine and another way on another. */
+    private static final Pattern LOOSE = Pattern.compile("(?<!Strict)\\bMath(\\.|::)"
+            + "(sin|cos|tan|asin|acos|atan|atan2|exp|log|log10|pow|sinh|cosh|tanh|hypot|expm1|log1p|cbrt)\\b");
+
     private SourceHabits() {}
+
+    /** Functions of {@code Math} whose last digit is not laid down: the same line gives other digits on another machine. */
+    static List<String> looseFunctions(Path root) throws IOException {
+        List<String> findings = new ArrayList<>();
+        for (Path file : javaFiles(root)) {
+            LOOSE.matcher(Files.readString(file))
+                    .results()
+                    .forEach(m -> findings.add(file + " calls " + m.group() + "; StrictMath has it, too"));
+        }
+        return findings;
+    }
 
     /** Files under a source root. */
     static List<Path> javaFiles(Path root) throws IOException {

@@ -38,6 +38,17 @@ class SourceHabitsTest {
         assertThat(SourceHabits.packageFindings(root)).isEmpty();
     }
 
+    /** The numbers of the core are the same on every Java machine (decision 53). */
+    @Test
+    void theCoreCallsFunctionsWithDigitsLaidDown(@TempDir Path root) throws IOException {
+        assertThat(SourceHabits.looseFunctions(Path.of("src/main/java"))).isEmpty();
+
+        Path loose = Files.writeString(
+                root.resolve("A.java"), "class A { double a = StrictMath.exp(1) + Math.sqrt(2) + Math.exp(1); }");
+        assertThat(SourceHabits.looseFunctions(root))
+                .containsExactly(loose + " calls Math.exp; StrictMath has it, too");
+    }
+
     @Test
     void anAuthorIsFound(@TempDir Path root) throws IOException {
         Path file = Files.writeString(root.resolve("A.java"), "/**\n * A.\n *\n * @author someone\n */\nclass A {}\n");

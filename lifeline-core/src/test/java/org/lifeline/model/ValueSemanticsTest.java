@@ -54,7 +54,6 @@ class ValueSemanticsTest {
         return Worker.builder(id).mass(100).walkingLevel(10).connection(Connection.lanyard(1.8, absorber(3000, 6000)));
     }
 
-
     private static Post.Builder post() {
         return Post.ofHeight(1)
                 .elasticModulus(2.1e11)
@@ -78,7 +77,9 @@ class ValueSemanticsTest {
     }
 
     private static LifelineDesign.Builder design() {
-        return LifelineDesign.builder("gallery").line(line().build()).worker(worker("A").build());
+        return LifelineDesign.builder("gallery")
+                .line(line().build())
+                .worker(worker("A").build());
     }
 
     private static List<List<Supplier<Object>>> rows() {
@@ -86,8 +87,7 @@ class ValueSemanticsTest {
         rows.add(List.of(
                 () -> LoadElongation.linear(1e6),
                 () -> LoadElongation.linear(2e6),
-                () -> LoadElongation.curve(
-                        List.of(new LoadElongation.Corner(0, 0), new LoadElongation.Corner(1, 1e6))),
+                () -> LoadElongation.curve(List.of(new LoadElongation.Corner(0, 0), new LoadElongation.Corner(1, 1e6))),
                 () -> LoadElongation.curve(
                         List.of(new LoadElongation.Corner(0, 0), new LoadElongation.Corner(0.5, 1e6)))));
         rows.add(List.of(
@@ -125,11 +125,7 @@ class ValueSemanticsTest {
                 () -> Connection.plainLanyard(1.8, SPRING),
                 () -> Connection.givenCurve(1.8, SPRING),
                 () -> Connection.selfRetracting(1.8, absorber(3000, 6000))));
-        rows.add(List.of(
-                Passage::free,
-                Passage::clamped,
-                () -> Passage.friction(0.1),
-                () -> Passage.friction(0.2)));
+        rows.add(List.of(Passage::free, Passage::clamped, () -> Passage.friction(0.1), () -> Passage.friction(0.2)));
         rows.add(List.of(
                 () -> Installed.pretension(1000),
                 () -> Installed.pretension(1001),
@@ -160,8 +156,7 @@ class ValueSemanticsTest {
                 () -> post().elasticModulus(2e11).build(),
                 () -> post().momentOfResistanceX(2e4).build(),
                 () -> post().momentOfResistanceY(2e4).build()));
-        rows.add(List.of(
-                () -> Place.of(1, 2), () -> Place.of(2, 2), () -> Place.of(1, 3), () -> Place.atSupport("a")));
+        rows.add(List.of(() -> Place.of(1, 2), () -> Place.of(2, 2), () -> Place.of(1, 3), () -> Place.atSupport("a")));
         rows.add(List.of(
                 () -> worker("A").build(),
                 () -> worker("B").build(),
@@ -170,15 +165,21 @@ class ValueSemanticsTest {
                 () -> worker("A").attachmentHeight(1.4).build(),
                 () -> worker("A").attachment(Attachment.GRIPPED).build(),
                 () -> worker("A").offset(0.2).build(),
-                () -> worker("A").connection(Connection.plainLanyard(1.8, SPRING)).build()));
+                () -> worker("A")
+                        .connection(Connection.plainLanyard(1.8, SPRING))
+                        .build()));
         rows.add(List.of(
                 () -> fall().build(),
                 () -> fall().at(Place.of(1, 6)).build(),
                 () -> fall().freeFall(1).build(),
                 () -> fall().faller(worker("B").build()).build(),
                 () -> fall().hanging(worker("B").build(), Place.of(1, 3)).build(),
-                () -> fall().hanging(worker("B").build(), Place.atSupport("post")).build(),
-                () -> Fall.builder("g").at(Place.of(1, 5)).faller(worker("A").build()).build()));
+                () -> fall().hanging(worker("B").build(), Place.atSupport("post"))
+                        .build(),
+                () -> Fall.builder("g")
+                        .at(Place.of(1, 5))
+                        .faller(worker("A").build())
+                        .build()));
         rows.add(List.of(
                 () -> line().build(),
                 () -> line().gravity(9.81).build(),
@@ -190,9 +191,10 @@ class ValueSemanticsTest {
                 () -> design().temperature(-30).build(),
                 () -> design().worker(worker("B").build()).build(),
                 () -> design().fall(fall().build()).build(),
-                () -> design().clearance(ClearanceRules.commonPractice().withMargin(1)).build(),
-                () -> design().clearance(ClearanceRules.commonPractice()
-                                .withObstructions(List.of(new Obstruction(0, 5, 3))))
+                () -> design().clearance(ClearanceRules.commonPractice().withMargin(1))
+                        .build(),
+                () -> design().clearance(
+                                ClearanceRules.commonPractice().withObstructions(List.of(new Obstruction(0, 5, 3))))
                         .build(),
                 () -> design().clearance(ClearanceRules.commonPractice()
                                 .withObstructions(List.of(new Obstruction(0, 5, 3, 0.2))))
@@ -231,8 +233,9 @@ class ValueSemanticsTest {
     @Test
     void everyClassOfTheModelComparesValues() {
         List<String> without = new ClassFileImporter()
-                .withImportOption(ImportOption.Predefined.DO_NOT_INCLUDE_TESTS)
-                .importPackages("org.lifeline.model").stream()
+                        .withImportOption(ImportOption.Predefined.DO_NOT_INCLUDE_TESTS)
+                        .importPackages("org.lifeline.model")
+                        .stream()
                         .filter(c -> c.getModifiers().contains(JavaModifier.PUBLIC))
                         .filter(c -> !c.isEnum() && !c.isInterface() && !c.isRecord())
                         .filter(c -> !c.getSimpleName().endsWith("Builder"))

@@ -52,7 +52,6 @@ class CalculationReportTest {
                         "Arrests in tables",
                         "Installed state",
                         "Independent check",
-                        "Residuals",
                         "Not considered",
                         "Documents of the plan",
                         "Formulas",

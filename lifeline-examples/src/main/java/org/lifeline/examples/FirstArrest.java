@@ -63,8 +63,9 @@ public final class FirstArrest {
                 .worker(worker)
                 .fall(fall)
                 .build();
-        List<Criterion> criteria =
-                List.of(Criteria.of("us-osha-maf").orElseThrow(), Criteria.of("us-osha-free-fall").orElseThrow());
+        List<Criterion> criteria = List.of(
+                Criteria.of("us-osha-maf").orElseThrow(),
+                Criteria.of("us-osha-free-fall").orElseThrow());
         // The fall moved along the whole line, by energy balance and in time.
         AssessmentResult result =
                 Assessment.withDefaults().withCriteria(criteria).solve(design);

@@ -6,14 +6,14 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import org.lifeline.base.Dimension;
+import org.lifeline.base.unit.NearestName;
 import org.lifeline.design.criteria.CheckedQuantity;
 import org.lifeline.design.criteria.Criteria;
 import org.lifeline.design.criteria.Criterion;
 import org.lifeline.design.criteria.Requirement;
 import org.lifeline.design.envelope.Quantity;
 import org.lifeline.file.Fields.Range;
-import org.lifeline.base.Dimension;
-import org.lifeline.base.unit.NearestName;
 
 /** Reads {@code criteria}. */
 final class CriterionReader {

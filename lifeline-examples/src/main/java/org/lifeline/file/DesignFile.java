@@ -3,6 +3,7 @@ package org.lifeline.file;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.lifeline.base.Violation;
 import org.lifeline.design.assessment.Basis;
 import org.lifeline.design.criteria.Criterion;
 import org.lifeline.design.handover.HandoverRequest;
@@ -26,6 +27,15 @@ public record DesignFile(
         CriteriaChoice criteriaChoice,
         Map<String, String> written,
         Hashes hashes) {
+
+    /**
+     * What is too much for an assessment, which moves the falls along the whole line.
+     *
+     * @return the violation; empty if the whole line can be searched
+     */
+    public Optional<Violation> exceededByWholeLine() {
+        return DesignSize.exceededByWholeLine(design);
+    }
 
     /**
      * What a design is judged by.

@@ -19,7 +19,26 @@ final class DesignSize {
     /** Most searches for the worst place where no falls are named: spans, times workers, times temperatures. */
     static final long MOST_SEARCHES = 2_000;
 
+    /**
+     * Most of the whole line that is searched: spans, times falls that are moved, times temperatures, times spans again, since an
+     * arrest costs more on a longer line. 300 spans with one fall and two temperatures take some tens of minutes.
+     */
+    static final long MOST_WHOLE = 200_000;
+
     private DesignSize() {}
+
+    /** What is too much for falls that are moved along the whole line, if anything. */
+    static Optional<Violation> exceededByWholeLine(LifelineDesign design) {
+        long spans = design.line().spans();
+        long moved = design.falls().isEmpty()
+                ? design.workers().size()
+                : design.falls().size();
+        return over(
+                MOST_WHOLE,
+                List.of(spans, moved, Math.max(1L, design.temperatures().size()), spans),
+                "%d spans, along which %d falls are moved at %d temperatures",
+                "as spans × falls × temperatures × spans; report --no-envelope computes the stated falls alone");
+    }
 
     /** What is too much of a design, if anything. */
     static Optional<Violation> exceeded(LifelineDesign design) {

@@ -1,8 +1,8 @@
 package org.lifeline.file;
 
 import org.jspecify.annotations.Nullable;
-import org.lifeline.file.Fields.Range;
 import org.lifeline.base.Dimension;
+import org.lifeline.file.Fields.Range;
 import org.lifeline.model.Installed;
 
 /** Reads {@code installed}. */

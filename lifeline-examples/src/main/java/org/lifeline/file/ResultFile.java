@@ -77,7 +77,11 @@ public final class ResultFile {
      */
     public byte[] bytes() {
         return new ResultWriter(LibraryVersion.text(), file.sha256())
-                .write(assessed.handingOver(file.handover()), CriteriaCheck.evaluate(assessed.run(), file.criteria()), check, provenance());
+                .write(
+                        assessed.handingOver(file.handover()),
+                        CriteriaCheck.evaluate(assessed.run(), file.criteria()),
+                        check,
+                        provenance());
     }
 
     private ResultProvenance provenance() {

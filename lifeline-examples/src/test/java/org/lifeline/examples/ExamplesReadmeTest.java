@@ -8,11 +8,11 @@ import java.nio.file.Path;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
-import org.lifeline.file.result.DesignRun;
-import org.lifeline.file.result.CriteriaCheck;
-import org.lifeline.file.DesignFile;
 import org.lifeline.base.Dimension;
 import org.lifeline.base.unit.Unit;
+import org.lifeline.file.DesignFile;
+import org.lifeline.file.result.CriteriaCheck;
+import org.lifeline.file.result.DesignRun;
 
 /** What this module's README.md says is true. */
 class ExamplesReadmeTest {

@@ -7,8 +7,8 @@ import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-import org.lifeline.file.result.DesignRun;
 import org.lifeline.file.DesignFile;
+import org.lifeline.file.result.DesignRun;
 import org.lifeline.file.result.ResultWriter;
 
 /**

@@ -96,6 +96,21 @@ class DesignLimitsTest {
     }
 
     @Test
+    void aWholeLineHasItsLimit() {
+        String support = "{\"id\": \"p#\", \"type\": \"intermediate\", \"position\": [\"#.5 m\", \"0 m\", \"8 m\"]}";
+        String text = silo("\"15 m\"", "\"500 m\"").replace("\"7.5 m\"", "\"0.2 m\"");
+        int second = text.lastIndexOf('{', text.indexOf("\"S1\""));
+        DesignFile shorter = TestFiles.read(text);
+        assertThat(shorter.exceededByWholeLine()).isEmpty();
+        DesignFile longer =
+                TestFiles.read(text.substring(0, second) + many(450, support) + "," + text.substring(second));
+        assertThat(longer.exceededByWholeLine()).hasValueSatisfying(v -> {
+            assertThat(v.value()).startsWith("451 spans, along which 1 falls are moved at ");
+            assertThat(v.rule()).contains("200000", "report --no-envelope");
+        });
+    }
+
+    @Test
     void anIdGivenTwiceNamesTheFirst() {
         String support = "{\"id\": \"p#\", \"type\": \"intermediate\", \"position\": [\"1.# m\", \"0 m\", \"8 m\"]}";
         String text =

@@ -21,9 +21,9 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.lifeline.base.InvalidInputException;
 import org.lifeline.base.Violation;
 import org.lifeline.examples.TestFiles;
+import org.lifeline.file.result.CriteriaCheck;
 import org.lifeline.file.result.DesignRun;
 import org.lifeline.file.result.ResultWriter;
-import org.lifeline.file.result.CriteriaCheck;
 
 /**
  * The published schema and the reader agree: what the schema refuses the reader refuses; what the schema takes the reader

@@ -84,19 +84,19 @@ abstract class Expression {
     }
 
     static Expression artanh(Expression a) {
-        return function("artanh", a, x -> 0.5 * Math.log1p(2 * x / (1 - x)));
+        return function("artanh", a, x -> 0.5 * StrictMath.log1p(2 * x / (1 - x)));
     }
 
     static Expression arctan(Expression a) {
-        return function("arctan", a, Math::atan);
+        return function("arctan", a, StrictMath::atan);
     }
 
     static Expression arccos(Expression a) {
-        return function("arccos", a, Math::acos);
+        return function("arccos", a, StrictMath::acos);
     }
 
     static Expression ln(Expression a) {
-        return function("ln", a, Math::log);
+        return function("ln", a, StrictMath::log);
     }
 
     static Expression size(Expression a) {

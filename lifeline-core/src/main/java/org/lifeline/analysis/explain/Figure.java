@@ -35,7 +35,7 @@ final class Figure extends Expression {
         // A difference of inputs such as 12.6 − 12.4 carries noise behind the 13th digit.
         this.shortest = new BigDecimal(value, new MathContext(NOISE)).stripTrailingZeros();
         this.exact = value == 0 || (given && shortest.precision() <= EXACT_DIGITS);
-        int magnitude = value == 0 ? 0 : (int) Math.floor(Math.log10(Math.abs(value)));
+        int magnitude = value == 0 ? 0 : (int) Math.floor(StrictMath.log10(Math.abs(value)));
         this.mostDecimals = Math.max(0, MOST_SIGNIFICANT - 1 - magnitude);
         int wanted = Math.max(0, SIGNIFICANT - 1 - magnitude);
         this.decimals = exact ? Math.max(0, shortest.scale()) : Math.min(wanted, finest(dimension));
@@ -48,7 +48,8 @@ final class Figure extends Expression {
             case LENGTH -> 6;
             case TEMPERATURE, MASS -> 4;
             case FORCE_PER_LENGTH, MASS_PER_LENGTH, ANGLE, STRESS -> 8;
-            case RATIO, WEIGHT_PER_MASS, LENGTH_PER_FORCE, EXPANSION, AREA, SECOND_MOMENT, TIME, STRAIN, ACCELERATION -> 12;
+            case RATIO, WEIGHT_PER_MASS, LENGTH_PER_FORCE, EXPANSION, AREA, SECOND_MOMENT, TIME, STRAIN, ACCELERATION ->
+                12;
         };
     }
 

@@ -225,7 +225,7 @@ final class PieceExplanation {
     }
 
     private int pieceAt(double vertical) {
-        double t = Math.hypot(horizontal.value(), vertical);
+        double t = StrictMath.hypot(horizontal.value(), vertical);
         int j = cable.stiffness().size() - 1;
         while (j > 0 && t < cable.corner().get(j).value()) {
             j--;

@@ -28,6 +28,6 @@ public record SupportReaction(String id, Vector3 vector, Vector3 displacement, d
      * @return angle [rad], positive when the anchor is pulled down
      */
     public double angleBelowHorizontal() {
-        return Math.atan2(-vector.z(), vector.horizontal());
+        return StrictMath.atan2(-vector.z(), vector.horizontal());
     }
 }

@@ -189,7 +189,8 @@ public final class CanonicalForm {
          * @return {@code list[id]}, with brackets and backslashes of the id escaped
          */
         public static String element(String list, Object id) {
-            String escaped = String.valueOf(id).replace("\\", "\\\\").replace("[", "\\[").replace("]", "\\]");
+            String escaped =
+                    String.valueOf(id).replace("\\", "\\\\").replace("[", "\\[").replace("]", "\\]");
             return list + "[" + escaped + "]";
         }
 

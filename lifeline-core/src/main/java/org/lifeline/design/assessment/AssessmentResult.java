@@ -8,6 +8,7 @@ import java.util.Optional;
 import org.lifeline.analysis.motion.ForceFilter;
 import org.lifeline.analysis.warning.Warning;
 import org.lifeline.base.Interval;
+import org.lifeline.base.NoEquilibriumException;
 import org.lifeline.base.canonical.Canonical;
 import org.lifeline.base.canonical.CanonicalForm;
 import org.lifeline.design.criteria.Criterion;
@@ -64,9 +65,16 @@ public final class AssessmentResult implements Canonical {
 
     private List<NotComputed> notComputed(MotionSearch motion) {
         List<NotComputed> list = new ArrayList<>();
+        Map<String, List<FailedCase>> alike = new LinkedHashMap<>();
         for (FailedCase each : balance.failures()) {
-            list.add(new NotComputed(each.fallCase().describe(), each.reason()));
+            // What failed for one reason is said once: a stop without stiffness fails at every rigid support.
+            String why = each.cause() instanceof NoEquilibriumException e ? e.where() : each.reason();
+            alike.computeIfAbsent(why, k -> new ArrayList<>()).add(each);
         }
+        alike.forEach((why, cases) -> list.add(new NotComputed(
+                cases.get(0).fallCase().describe()
+                        + (cases.size() == 1 ? "" : ", and " + (cases.size() - 1) + " more cases"),
+                cases.size() == 1 ? cases.get(0).reason() : why)));
         if (!basics.motion) {
             list.add(new NotComputed("arrests in time", "they were left out"));
         }
@@ -376,11 +384,14 @@ public final class AssessmentResult implements Canonical {
         for (int i = 0; i < criteria().size(); i++) {
             CriterionResult r = criteria().get(i).result();
             String path = CanonicalForm.Builder.element("criterion", i);
-            b.text(path + ".id", r.criterion().id()).text(path + ".status", r.status().name());
+            b.text(path + ".id", r.criterion().id())
+                    .text(path + ".status", r.status().name());
             b.number(path + ".ratio", r.ratio(), "");
         }
         for (int i = 0; i < warnings().size(); i++) {
-            b.text(CanonicalForm.Builder.element("warning", i), warnings().get(i).text());
+            b.text(
+                    CanonicalForm.Builder.element("warning", i),
+                    warnings().get(i).text());
         }
         return b.text("complete", isComplete()).build();
     }

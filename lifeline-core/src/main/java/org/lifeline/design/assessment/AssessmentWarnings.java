@@ -219,7 +219,7 @@ final class AssessmentWarnings {
         }
         Lifeline line = result.design().line();
         for (int i = 1; i <= line.spans(); i++) {
-            double slope = Math.atan2(Math.abs(line.rise(i)), line.run(i));
+            double slope = StrictMath.atan2(Math.abs(line.rise(i)), line.run(i));
             if (slope > STEEP) {
                 list.add(Warning.of(Warning.Code.STEEP_SPAN, "span " + i).with(new Measured(slope, "rad", STEEP)));
             }

@@ -105,7 +105,8 @@ final class DesignProperties {
         List<CheckedValue> list = new ArrayList<>();
         for (int i = 1; i <= s.line().spans(); i++) {
             list.add(CheckedValue.of(
-                    "span " + i, Math.atan2(Math.abs(s.line().rise(i)), s.line().run(i))));
+                    "span " + i,
+                    StrictMath.atan2(Math.abs(s.line().rise(i)), s.line().run(i))));
         }
         return list;
     }
@@ -131,7 +132,7 @@ final class DesignProperties {
     }
 
     private static double slope(Vector3 tension) {
-        return Math.atan2(Math.abs(tension.z()), tension.horizontal());
+        return StrictMath.atan2(Math.abs(tension.z()), tension.horizontal());
     }
 
     /** Angle by which the line turns at every intermediate anchor, from chord to chord, in plan and elevation together. */

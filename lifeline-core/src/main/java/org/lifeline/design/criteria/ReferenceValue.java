@@ -91,6 +91,6 @@ public record ReferenceValue(String id, String text, Source source) {
      * @return tension over load [-]
      */
     public static double tensionOverLoad(double angle) {
-        return 1 / (2 * Math.sin(angle));
+        return 1 / (2 * StrictMath.sin(angle));
     }
 }

@@ -201,7 +201,7 @@ public final class Envelope implements WorstCases, Canonical {
             }
         }
         for (int i = 1; i < intervals; i++) {
-            addApart(set, end + (run - 2 * end) * 0.5 * (1 - Math.cos(Math.PI * i / intervals)), run);
+            addApart(set, end + (run - 2 * end) * 0.5 * (1 - StrictMath.cos(Math.PI * i / intervals)), run);
         }
         return set.stream().mapToDouble(Double::doubleValue).toArray();
     }

@@ -306,7 +306,9 @@ public final class Extremes {
                         index >= 0 && index <= last,
                         "obstruction",
                         Integer.toString(index),
-                        last < 0 ? "the design has no obstruction" : "must be the number of an obstruction from 0 to " + last)
+                        last < 0
+                                ? "the design has no obstruction"
+                                : "must be the number of an obstruction from 0 to " + last)
                 .throwIfAny();
         return extreme(quantities.indexOfObstruction(index), Extreme.Subject.margin(index));
     }
@@ -387,8 +389,8 @@ public final class Extremes {
                 return i;
             }
         }
-        throw new InvalidInputException(List.of(
-                Violation.of("support", GivenValue.text(String.valueOf(id)), InputRule.NO_SUCH_SUPPORT)));
+        throw new InvalidInputException(
+                List.of(Violation.of("support", GivenValue.text(String.valueOf(id)), InputRule.NO_SUCH_SUPPORT)));
     }
 
     private Optional<Extreme> extreme(int index, Extreme.Subject subject) {

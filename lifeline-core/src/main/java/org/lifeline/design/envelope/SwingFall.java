@@ -66,7 +66,7 @@ public final class SwingFall {
             double length = c.tautLength(above);
             if (c.kind() == Connection.Kind.SELF_RETRACTING) {
                 // A device follows the worker: paid out along the slope to where the worker stands.
-                length += Math.hypot(each.offset(), above) - Math.abs(above);
+                length += StrictMath.hypot(each.offset(), above) - Math.abs(above);
             }
             Way way = new Way(each.offset(), travel, descent);
             SwingFall swing = new SwingFall(each, way, length, arrest.line().gravity());
@@ -122,7 +122,7 @@ public final class SwingFall {
      * @return √(offset² + travel²) [m], not negative
      */
     public double displacement() {
-        return Math.hypot(way.offset, way.travel);
+        return StrictMath.hypot(way.offset, way.travel);
     }
 
     /**
@@ -159,7 +159,7 @@ public final class SwingFall {
      * @return angle θ [rad], from 0 to π/2
      */
     public double angle() {
-        return Math.atan2(amplitude(), length - Math.min(drop(), length));
+        return StrictMath.atan2(amplitude(), length - Math.min(drop(), length));
     }
 
     /**

@@ -108,19 +108,19 @@ public final class FieldCheck {
         double low = 0;
         double high = 0;
         double step = FIRST_STEP;
-        while (difference(line, designed * Math.exp(high), m, value) * sign < 0) {
+        while (difference(line, designed * StrictMath.exp(high), m, value) * sign < 0) {
             low = high;
             high += step;
             step *= 2;
-            if (high > Math.log(MOST)) {
+            if (high > StrictMath.log(MOST)) {
                 throw none(m, value, "no pretension up to " + MOST + " times that of the design gives it");
             }
         }
         step = FIRST_STEP;
-        while (low >= high || difference(line, designed * Math.exp(low), m, value) * sign > 0) {
+        while (low >= high || difference(line, designed * StrictMath.exp(low), m, value) * sign > 0) {
             high = Math.min(high, low);
             low -= step;
-            if (low < Math.log(LEAST) || !hangs(line, designed * Math.exp(low))) {
+            if (low < StrictMath.log(LEAST) || !hangs(line, designed * StrictMath.exp(low))) {
                 low += step;
                 step *= 0.5;
                 if (step < LEAST_STEP) {
@@ -129,8 +129,12 @@ public final class FieldCheck {
             }
         }
         double root = Roots.crossing(
-                m.name(), x -> sign * difference(line, designed * Math.exp(x), m, value), low, high, READING * value);
-        return designed * Math.exp(root);
+                m.name(),
+                x -> sign * difference(line, designed * StrictMath.exp(x), m, value),
+                low,
+                high,
+                READING * value);
+        return designed * StrictMath.exp(root);
     }
 
     private static boolean hangs(Lifeline line, double pretension) {

@@ -72,7 +72,7 @@ final class EffectScan {
         for (int span = 1; span <= design.line().spans(); span++) {
             double run = design.line().run(span);
             for (int i = 0; i < ScanParameters.STATIONS; i++) {
-                double share = 0.5 * (1 - Math.cos(Math.PI * (i + 0.5) / ScanParameters.STATIONS));
+                double share = 0.5 * (1 - StrictMath.cos(Math.PI * (i + 0.5) / ScanParameters.STATIONS));
                 list.add(Place.of(span, run * share));
             }
         }

@@ -76,8 +76,10 @@ public final class SidePull {
         SpanState span = arrest.peak().span(arrest.span());
         Vector3 left = left(span);
         double p = arrest.lineLoad();
-        Vector3 change =
-                new Vector3(p * Math.sin(angle) * left.x(), p * Math.sin(angle) * left.y(), p * (1 - Math.cos(angle)));
+        Vector3 change = new Vector3(
+                p * StrictMath.sin(angle) * left.x(),
+                p * StrictMath.sin(angle) * left.y(),
+                p * (1 - StrictMath.cos(angle)));
         forces.set(at, forces.get(at).plus(change));
     }
 
@@ -91,9 +93,9 @@ public final class SidePull {
         Point a = span.firstSupport();
         Vector3 chord = span.secondSupport().minus(a);
         double cosine = Math.max(chord.horizontal() / chord.magnitude(), LEAST_COSINE);
-        double sine = Math.max(-1, Math.min(1, Math.sin(angle) / cosine));
+        double sine = Math.max(-1, Math.min(1, StrictMath.sin(angle) / cosine));
         // About the chord from first to second support, a right-handed turn takes "down" to the left.
-        return new Turn(chord.times(1 / chord.magnitude()), Math.asin(sine));
+        return new Turn(chord.times(1 / chord.magnitude()), StrictMath.asin(sine));
     }
 
     /**
@@ -106,8 +108,8 @@ public final class SidePull {
         Vector3 change(Vector3 v) {
             Vector3 across = axis.cross(v);
             // (1 − cos ψ) from the half angle, without cancellation.
-            double versine = 2 * Math.sin(angle / 2) * Math.sin(angle / 2);
-            return across.times(Math.sin(angle)).plus(axis.cross(across).times(versine));
+            double versine = 2 * StrictMath.sin(angle / 2) * StrictMath.sin(angle / 2);
+            return across.times(StrictMath.sin(angle)).plus(axis.cross(across).times(versine));
         }
     }
 }

@@ -85,7 +85,7 @@ public final class Distribution {
                 .throwIfAny();
         return new Distribution(
                 "lognormal(median " + median + ", variation " + variation + ")",
-                InverseCdf.logNormal(Math.log(median), Math.sqrt(Math.log1p(variation * variation)))::at);
+                InverseCdf.logNormal(StrictMath.log(median), Math.sqrt(StrictMath.log1p(variation * variation)))::at);
     }
 
     /**

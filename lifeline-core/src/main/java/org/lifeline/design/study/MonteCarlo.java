@@ -119,7 +119,8 @@ public final class MonteCarlo {
         return seed;
     }
 
-    @Nullable SharedWork shared() {
+    @Nullable
+    SharedWork shared() {
         return shared;
     }
 

@@ -27,9 +27,10 @@ public final class MonteCarloPart {
     }
 
     /**
-     * The same with a name for the study, so that parts of different designs are not put together.
+     * The same with a name for the study in place of the fingerprint of the design: parts of different names are not put
+     * together.
      *
-     * @param value the name, for example the SHA-256 of the design file
+     * @param value the name
      * @return the new part
      */
     public MonteCarloPart ofStudy(String value) {
@@ -50,7 +51,8 @@ public final class MonteCarloPart {
         new Violations()
                 .require(!variables.isEmpty(), "variables", "[]", "must name at least one")
                 .throwIfAny();
-        StudyIdentity identity = StudyStatistics.identity(study.seed(), name, variables, evaluation.responses());
+        String of = name.isEmpty() ? base.fingerprint().toString() : name;
+        StudyIdentity identity = StudyStatistics.identity(study.seed(), of, variables, evaluation.responses());
         StudyStatistics statistics = new StudyStatistics(identity, cases.first());
         long batches = (cases.size() + BATCH - 1) / BATCH;
         MonteCarlo.Job job = new MonteCarlo.Job(base, List.copyOf(variables), evaluation);

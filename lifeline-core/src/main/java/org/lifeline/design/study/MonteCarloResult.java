@@ -48,7 +48,9 @@ public final class MonteCarloResult {
             StudyPartial part, List<UncertainVariable> variables, List<Response> responses, long cases) {
         StudyIdentity stated = part.identity();
         StudyIdentity wanted = StudyStatistics.identity(stated.seed(), stated.study(), variables, responses);
-        long last = part.cases().isEmpty() ? 0 : part.cases().get(part.cases().size() - 1).last();
+        long last = part.cases().isEmpty()
+                ? 0
+                : part.cases().get(part.cases().size() - 1).last();
         new Violations()
                 .require(
                         stated.variables().equals(wanted.variables()),

@@ -69,7 +69,8 @@ final class StudyStatistics {
     }
 
     /** What makes two parts belong to one study. */
-    static StudyIdentity identity(long seed, String study, List<UncertainVariable> variables, List<Response> responses) {
+    static StudyIdentity identity(
+            long seed, String study, List<UncertainVariable> variables, List<Response> responses) {
         return new StudyIdentity(
                 seed,
                 study,

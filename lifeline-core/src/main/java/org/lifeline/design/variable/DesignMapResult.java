@@ -59,7 +59,8 @@ public record DesignMapResult(List<DesignMap.Column> columns, int asked) {
                 .flatMap(c -> c.cells().stream())
                 .filter(t -> !t.reason().isEmpty())
                 .findFirst()
-                .ifPresent(t -> reasons.add(failed() + " cells could not be analysed, the first because: " + t.reason()));
+                .ifPresent(
+                        t -> reasons.add(failed() + " cells could not be analysed, the first because: " + t.reason()));
         return reasons.isEmpty() ? Optional.empty() : Optional.of(String.join("; ", reasons));
     }
 }

@@ -132,7 +132,7 @@ public final class DesignVariable {
         }
         return switch (scale) {
             case LINEAR -> bounds.low() + share * bounds.width();
-            case LOGARITHMIC -> bounds.low() * Math.pow(bounds.high() / bounds.low(), share);
+            case LOGARITHMIC -> bounds.low() * StrictMath.pow(bounds.high() / bounds.low(), share);
             case WHOLE -> Math.rint(bounds.low() + share * bounds.width());
         };
     }

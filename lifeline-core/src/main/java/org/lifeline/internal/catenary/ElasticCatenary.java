@@ -288,7 +288,7 @@ public final class ElasticCatenary {
         } else {
             double low = v1 < 0 ? h2 / (t1 - v1) : t1 + v1;
             double high = v2 > 0 ? h2 / (t2 + v2) : t2 - v2;
-            ratio = 0.5 * Math.log((sum + w * s) / (low + high)) / q;
+            ratio = 0.5 * StrictMath.log((sum + w * s) / (low + high)) / q;
         }
         return 2 * s * perSum * ratio;
     }

@@ -126,10 +126,10 @@ final class SpanEstimate {
         if (w > 0 && misfit(w * run / (2 * CatenaryTolerances.STEEPEST), length) < 0) {
             return false;
         }
-        double from = Math.log(low);
-        double to = Math.log(high);
-        double root = Math.exp(
-                Roots.bracketed("inextensible span from its length", x -> misfit(Math.exp(x), length), from, to));
+        double from = StrictMath.log(low);
+        double to = StrictMath.log(high);
+        double root = StrictMath.exp(
+                Roots.bracketed("inextensible span from its length", x -> misfit(StrictMath.exp(x), length), from, to));
         double weight = w / (1 + law.strain(root * chord / run));
         fromHorizontal(root, weight);
         s = length;
@@ -159,7 +159,7 @@ final class SpanEstimate {
         double theta = asinh(rise / (run * sinhc(lambda)));
         double length = run * sinhc(lambda);
         h = horizontal;
-        v = h * Math.sinh(theta - lambda);
+        v = h * StrictMath.sinh(theta - lambda);
         double mean = horizontal * chord / run;
         s = Math.sqrt(rise * rise + length * length) / (1 + law.strain(mean));
         return true;
@@ -167,7 +167,7 @@ final class SpanEstimate {
 
     private double startTension(double lambda, double weight) {
         double theta = asinh(rise / (run * sinhc(lambda)));
-        return weight * run / (2 * lambda) * Math.cosh(theta - lambda);
+        return weight * run / (2 * lambda) * StrictMath.cosh(theta - lambda);
     }
 
     private double inextensibleSag(double lambda) {
@@ -176,17 +176,17 @@ final class SpanEstimate {
         double slope = rise / run;
         double touch = asinh(slope);
         double x = scale * (touch - theta + lambda);
-        double z = scale * (Math.cosh(touch) - Math.cosh(theta - lambda));
+        double z = scale * (StrictMath.cosh(touch) - StrictMath.cosh(theta - lambda));
         return slope * x - z;
     }
 
     private static double sinhc(double x) {
-        return Math.abs(x) < CatenaryTolerances.SERIES ? 1 + x * x / 6 : Math.sinh(x) / x;
+        return Math.abs(x) < CatenaryTolerances.SERIES ? 1 + x * x / 6 : StrictMath.sinh(x) / x;
     }
 
     private static double asinh(double x) {
         double a = Math.abs(x);
-        double value = a < CatenaryTolerances.SERIES ? a * (1 - a * a / 6) : Math.log(a + Math.sqrt(a * a + 1));
+        double value = a < CatenaryTolerances.SERIES ? a * (1 - a * a / 6) : StrictMath.log(a + Math.sqrt(a * a + 1));
         return Math.copySign(value, x);
     }
 }

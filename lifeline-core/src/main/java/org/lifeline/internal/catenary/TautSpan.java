@@ -55,7 +55,7 @@ record TautSpan(double compliance, double w, double run, double rise) {
         } else {
             // Any tension above the root gives one below it: that without stretch, or that without slack.
             double above = Math.sqrt(k / slack);
-            h = Math.sqrt(k / (slack + b * (b * above < MUCH * slack ? above : Math.cbrt(k / b))));
+            h = Math.sqrt(k / (slack + b * (b * above < MUCH * slack ? above : StrictMath.cbrt(k / b))));
         }
         for (int i = 0; i < ITERATIONS; i++) {
             double curve = k / (h * h);

@@ -173,10 +173,10 @@ public final class Installation {
         }
         double root = Roots.bracketed(
                 "tension from the unstretched length",
-                x -> totalLength(Math.exp(x)) - length,
-                Math.log(low),
-                Math.log(high));
-        return Math.exp(root);
+                x -> totalLength(StrictMath.exp(x)) - length,
+                StrictMath.log(low),
+                StrictMath.log(high));
+        return StrictMath.exp(root);
     }
 
     private double totalLength(double first) {

@@ -297,7 +297,7 @@ public final class LineAssembly {
             double cy = az * bx - ax * bz;
             double cz = ax * by - ay * bx;
             double area = Math.sqrt(cx * cx + cy * cy + cz * cz);
-            double theta = Math.atan2(area, dot);
+            double theta = StrictMath.atan2(area, dot);
             limit = mu * theta;
             if (theta > LineTolerances.TURNED) {
                 // ∂θ/∂b = (cos θ b/|b| − a/|a|)/(|b| sin θ), with cos θ = dot/|a||b| and sin θ = area/|a||b|.
@@ -306,7 +306,7 @@ public final class LineAssembly {
                 cross = mu / area;
             }
         }
-        equations.put(row, 0.5 * Math.log(b2 / a2) - limit, 1);
+        equations.put(row, 0.5 * StrictMath.log(b2 / a2) - limit, 1);
         if (!tangent) {
             return;
         }

@@ -192,12 +192,12 @@ public final class LineForces {
         double cx = ay * bz - az * by;
         double cy = az * bx - ax * bz;
         double cz = ax * by - ay * bx;
-        return Math.atan2(Math.sqrt(cx * cx + cy * cy + cz * cz), ax * bx + ay * by + az * bz);
+        return StrictMath.atan2(Math.sqrt(cx * cx + cy * cy + cz * cz), ax * bx + ay * by + az * bz);
     }
 
     /** ln(T behind / T before) at an intermediate support. */
     public double logRatio(LineState s, int support) {
-        return Math.log(endSideTension(s, support) / startSideTension(s, support));
+        return StrictMath.log(endSideTension(s, support) / startSideTension(s, support));
     }
 
     /** Angle turned by the cable at an intermediate support [rad]. */

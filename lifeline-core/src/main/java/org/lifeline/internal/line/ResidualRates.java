@@ -131,8 +131,9 @@ public final class ResidualRates {
         double theta = mu == 0 ? 0 : sys.forces.turned(s, support);
         if (theta > LineTolerances.TURNED) {
             double b = sys.forces.endSideTension(s, support);
-            double sin = Math.sin(theta);
-            daz += -mu * Math.cos(theta) / sin * az / a2 + mu / (sin * Math.sqrt(a2) * b) * s.tension[3 * support + 2];
+            double sin = StrictMath.sin(theta);
+            daz += -mu * StrictMath.cos(theta) / sin * az / a2
+                    + mu / (sin * Math.sqrt(a2) * b) * s.tension[3 * support + 2];
         }
         out[sys.unknowns.slipIndex(support)] += daz;
     }

@@ -190,7 +190,7 @@ final class SupportJoint extends Joint {
         if (runs) {
             flowBefore = flow;
             load = flowLoad();
-            grip = coefficient == 0 ? 1 : Math.exp(coefficient * turned());
+            grip = coefficient == 0 ? 1 : StrictMath.exp(coefficient * turned());
             stopped = false;
             if (coefficient == 0) {
                 status = 1;
@@ -219,7 +219,7 @@ final class SupportJoint extends Joint {
         double cx = chain.uy[a] * chain.uz[node] - chain.uz[a] * chain.uy[node];
         double cy = chain.uz[a] * chain.ux[node] - chain.ux[a] * chain.uz[node];
         double cz = chain.ux[a] * chain.uy[node] - chain.uy[a] * chain.ux[node];
-        return Math.atan2(Math.sqrt(cx * cx + cy * cy + cz * cz), chain.cosine(a));
+        return StrictMath.atan2(Math.sqrt(cx * cx + cy * cy + cz * cz), chain.cosine(a));
     }
 
     /** Factor on the pull before the anchor: the side that gives way against friction counts more. */

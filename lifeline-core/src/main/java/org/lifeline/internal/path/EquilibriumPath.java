@@ -279,7 +279,7 @@ final class EquilibriumPath {
             double rise = Math.max(reach, coordinate.step(now.value, least));
             to = Math.min(target, coordinate.beyond(now.value, rise));
         } else if (failures > 0) {
-            to = now.value + Math.pow(PathTolerances.AFTER_LOSS, failures) * (target - now.value);
+            to = now.value + StrictMath.pow(PathTolerances.AFTER_LOSS, failures) * (target - now.value);
         }
         return target - to < PathTolerances.SAME_VALUE * target ? target : to;
     }
@@ -295,7 +295,7 @@ final class EquilibriumPath {
 
     /** Error of the step to the next point over what is allowed [-]. */
     private double error(int steps) {
-        double patience = Math.pow(4, Math.floorDiv(steps, PathTolerances.STEPS_PER_TOLERANCE));
+        double patience = StrictMath.pow(4, Math.floorDiv(steps, PathTolerances.STEPS_PER_TOLERANCE));
         if (energy == null) {
             return next.error / (PathTolerances.STATE * patience);
         }
@@ -332,7 +332,7 @@ final class EquilibriumPath {
 
     /** Factor on a step that would bring its error to what is allowed, with some to spare. */
     private double shrink(double error) {
-        return Math.max(PathTolerances.LEAST_SHRINK, PathTolerances.SHRINK * Math.pow(error, -1.0 / next.order));
+        return Math.max(PathTolerances.LEAST_SHRINK, PathTolerances.SHRINK * StrictMath.pow(error, -1.0 / next.order));
     }
 
     /** Takes one step into the next point; returns the value reached, or NaN if no equilibrium was found. */

@@ -212,7 +212,9 @@ public final class LineModel {
 
     NoEquilibriumException failure(String what, NoEquilibriumException.Reached reached, Equilibrium e) {
         return new NoEquilibriumException(
-                what + reason(), reached, new Convergence(iterations + e.iterations, e.residual, Equilibrium.CONVERGED));
+                what + reason(),
+                reached,
+                new Convergence(iterations + e.iterations, e.residual, Equilibrium.CONVERGED));
     }
 
     private String reason() {

@@ -235,7 +235,8 @@ public final class Cable implements Canonical {
 
     @Override
     public CanonicalForm canonicalForm() {
-        CanonicalForm.Builder b = CanonicalForm.builder("cable").text("name", name).number("diameter", diameter(), "m");
+        CanonicalForm.Builder b =
+                CanonicalForm.builder("cable").text("name", name).number("diameter", diameter(), "m");
         b.number("massPerLength", optional(massPerLength), "kg/m");
         if (massPerLength == null) {
             b.number("weightPerLength", weightPerLength, "N/m");

@@ -63,7 +63,7 @@ final class AxisScale {
     /** 1, 2 or 5 times a power of ten. */
     static BigDecimal step(double span, int ticks) {
         double raw = span / Math.max(1, ticks);
-        double power = Math.pow(10, Math.floor(Math.log10(raw)));
+        double power = StrictMath.pow(10, Math.floor(StrictMath.log10(raw)));
         double m = raw / power;
         int digit = m <= 1 + ROUND ? 1 : m <= 2 + ROUND ? 2 : m <= 5 + ROUND ? 5 : 10;
         return new BigDecimal(digit).multiply(new BigDecimal(power, new MathContext(3)));

@@ -24,6 +24,7 @@ public final class EnvelopePicture {
     private static final int MOST_MARKS = 9;
     /** A limit beyond so many times the largest load would squeeze the lines together [-]. */
     private static final double FAR = 2;
+
     private static final ChartAxis ALONG = new ChartAxis("place of the fall along the line", QuantityKind.LENGTH);
 
     private EnvelopePicture() {}
@@ -168,7 +169,8 @@ public final class EnvelopePicture {
             }
             Quantity quantity = Quantity.of(c.quantityKey()).orElse(Quantity.SUPPORT_LOAD);
             double level = c.capacity() * e.value() / c.demand();
-            boolean ofSupport = quantity == Quantity.SUPPORT_LOAD && !c.component().equals("cable");
+            boolean ofSupport =
+                    quantity == Quantity.SUPPORT_LOAD && !c.component().equals("cable");
             if (ofSupport == supports && level <= FAR * most) {
                 least.merge(
                         "limit: " + (c.component().isEmpty() ? quantity.words() : InertText.name(c.component())),

@@ -55,7 +55,7 @@ public final class MapGrid {
      */
     public static MapGrid of(double[] x, double[] y, int[][] classes, List<String> names) {
         boolean fits =
-                x.length >= 2 && y.length >= 2 && classes.length == y.length && names.size() <= MapPicture.PENS.length;
+                x.length >= 2 && y.length >= 2 && classes.length == y.length && names.size() <= MapPicture.PENS.size();
         int[][] copy = new int[classes.length][];
         for (int i = 0; i < classes.length; i++) {
             fits &= classes[i].length == x.length;
@@ -86,9 +86,8 @@ public final class MapGrid {
             copy[i] = value[i].clone();
         }
         if (!fits) {
-            throw new IllegalArgumentException(
-                    value.length + " rows of ratios: must be one for each of the " + y.length + " by " + x.length
-                            + " cells");
+            throw new IllegalArgumentException(value.length + " rows of ratios: must be one for each of the " + y.length
+                    + " by " + x.length + " cells");
         }
         return new MapGrid(this, copy, designX, designY);
     }
@@ -164,8 +163,8 @@ public final class MapGrid {
             }
             regions.add(region);
         }
-        regions.sort(Comparator.comparingInt(
-                (List<Run> r) -> -r.stream().mapToInt(run -> run.to() - run.from()).sum()));
+        regions.sort(Comparator.comparingInt((List<Run> r) ->
+                -r.stream().mapToInt(run -> run.to() - run.from()).sum()));
         return regions;
     }
 }

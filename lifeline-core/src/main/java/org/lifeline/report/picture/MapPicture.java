@@ -22,7 +22,7 @@ import org.lifeline.report.picture.SvgCanvas.Hatch;
  * <p>Immutable and thread-safe.
  */
 public final class MapPicture {
-    static final Pen[] PENS = {Pen.THIRD, Pen.SECOND, Pen.FIRST, Pen.FOURTH, Pen.FIFTH, Pen.INK, Pen.LIMIT};
+    static final List<Pen> PENS = List.of(Pen.THIRD, Pen.SECOND, Pen.FIRST, Pen.FOURTH, Pen.FIFTH, Pen.INK, Pen.LIMIT);
     private static final double LEFT = 84;
     private static final double TOP = 44;
     private static final double WIDE = 520;
@@ -34,7 +34,7 @@ public final class MapPicture {
     private static final double DOT = 2;
     private static final String DESIGN = "design";
     /** Values of demand over capacity whose lines are drawn [-]. */
-    private static final double[] LEVELS = {0.5, 0.75, 1, 1.25, 1.5, 2, 3, 5};
+    private static final double[] LEVELS = {0.5, 0.6, 0.7, 0.8, 0.9, 1, 1.1, 1.25, 1.5, 2, 3, 5};
 
     private static final int X_TICKS = 8;
     private static final int Y_TICKS = 6;
@@ -76,7 +76,7 @@ public final class MapPicture {
         AxisScale x = new AxisScale(new Range(xe[0], xe[xe.length - 1]), new Range(LEFT, LEFT + WIDE), X_TICKS);
         AxisScale y = new AxisScale(new Range(ye[0], ye[ye.length - 1]), new Range(TOP + HIGH, TOP), Y_TICKS);
         for (int k = 0; k < grid.names.size(); k++) {
-            c.hatch(new Hatch(prefix, k), PENS[k]);
+            c.hatch(new Hatch(prefix, k), PENS.get(k));
         }
         for (MapGrid.Run run : grid.runs()) {
             double left = x.at(xe[run.from()]);
@@ -175,7 +175,7 @@ public final class MapPicture {
         double left = LEFT + WIDE + 18;
         double row = TOP + 14;
         for (int k = 0; k < grid.names.size(); k++) {
-            c.box(PENS[k], new Box(left, row - 11, 22, 14), new Hatch(prefix, k));
+            c.box(PENS.get(k), new Box(left, row - 11, 22, 14), new Hatch(prefix, k));
             c.text(left + 29, row, "start", SvgCanvas.cut((k + 1) + " " + grid.names.get(k), KEY - 54));
             row += ROW;
         }
@@ -217,7 +217,8 @@ public final class MapPicture {
         boolean leftward = at.x() + 10 + wide > LEFT + WIDE;
         double baseline = Math.min(TOP + HIGH - 4, Math.max(TOP + LETTER, at.y() + 4));
         c.bold(leftward ? at.x() - 10 : at.x() + 10, baseline, leftward ? "end" : "start", DESIGN);
-        taken.add(new Box(leftward ? at.x() - 10 - wide : at.x() - MARK, baseline - LETTER, wide + 10 + MARK, LETTER + 6));
+        taken.add(new Box(
+                leftward ? at.x() - 10 - wide : at.x() - MARK, baseline - LETTER, wide + 10 + MARK, LETTER + 6));
     }
 
     /** Every region carries the name of its class where that fits, else the number of the class in the key. */

@@ -264,7 +264,7 @@ final class SvgCanvas {
 
     /** An arrow from one point to another, with its head at the second. */
     SvgCanvas arrow(Pen pen, double x1, double y1, double x2, double y2) {
-        double length = Math.hypot(x2 - x1, y2 - y1);
+        double length = StrictMath.hypot(x2 - x1, y2 - y1);
         if (length < SHORTEST_ARROW) {
             return this;
         }

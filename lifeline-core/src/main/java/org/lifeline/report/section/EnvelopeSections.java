@@ -3,8 +3,8 @@ package org.lifeline.report.section;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.lifeline.base.Interval;
 import org.lifeline.analysis.ArrestResult;
+import org.lifeline.base.Interval;
 import org.lifeline.design.assessment.AssessedCriterion;
 import org.lifeline.design.assessment.AssessmentResult;
 import org.lifeline.design.assessment.FollowedArrest;
@@ -147,9 +147,8 @@ public final class EnvelopeSections {
                         envelope.extremes().of(each));
             }
         }
-        for (Support s : said.isPresent()
-                ? List.<Support>of()
-                : envelope.design().line().supports()) {
+        for (Support s :
+                said.isPresent() ? List.<Support>of() : envelope.design().line().supports()) {
             row(t, "Load on " + InertText.name(s.id()), "N", envelope.extremes().onSupport(s.id()));
         }
         List<Obstruction> obstructions = envelope.design().clearance().obstructions();

@@ -120,10 +120,12 @@ public final class IndependentCheckSection {
         }
         blocks.add(residuals(arrests));
         Convergence c = installed.convergence();
-        blocks.add(new ReportBlock.Paragraph("The last columns say how the solver's iterations ended: its residual is what the"
-                + " pieces of cable fail to fit between their supports, over the chord, and what tensions fail the passage rules,"
-                + " over themselves. The installed state took " + c.iterations() + " Newton steps; its residual is "
-                + power(c.residual()) + ", at most " + power(c.tolerance()) + "."));
+        blocks.add(new ReportBlock.Paragraph(
+                "The last columns say how the solver's iterations ended: its residual is what the"
+                        + " pieces of cable fail to fit between their supports, over the chord, and what tensions fail the passage rules,"
+                        + " over themselves. The installed state took " + c.iterations()
+                        + " Newton steps; its residual is "
+                        + power(c.residual()) + ", at most " + power(c.tolerance()) + "."));
         if (everyKind) {
             blocks.add(kinds());
         }

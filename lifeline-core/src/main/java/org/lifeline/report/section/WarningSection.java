@@ -91,7 +91,7 @@ public final class WarningSection {
         inTime(motions);
         Lifeline line = governing.design().line();
         for (int i = 1; i <= line.spans(); i++) {
-            double slope = Math.toDegrees(Math.atan2(Math.abs(line.rise(i)), line.run(i)));
+            double slope = Math.toDegrees(StrictMath.atan2(Math.abs(line.rise(i)), line.run(i)));
             if (slope > STEEP) {
                 list.add("Span " + i + " climbs at " + q.result(QuantityKind.ANGLE, Math.toRadians(slope))
                         + ": an attachment may run down the span before and during a fall; see the clearance there.");

@@ -26,7 +26,7 @@ public final class Quadrature {
         this.weight = new double[points];
         this.tolerance = tolerance;
         for (int i = 0; i < points; i++) {
-            double x = Math.cos(Math.PI * (i + 0.75) / (points + 0.5));
+            double x = StrictMath.cos(Math.PI * (i + 0.75) / (points + 0.5));
             for (int k = 0; k < StateTolerances.NEWTON_STEPS; k++) {
                 double[] p = legendre(points, x);
                 x -= p[1] * (x * x - 1) / (points * (x * p[1] - p[0]));

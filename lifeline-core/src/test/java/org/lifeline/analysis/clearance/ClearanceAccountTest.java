@@ -57,7 +57,11 @@ class ClearanceAccountTest {
     }
 
     private static Fall fall(double station) {
-        return Fall.builder("f").at(Place.of(1, station)).faller(worker()).freeFall(1).build();
+        return Fall.builder("f")
+                .at(Place.of(1, station))
+                .faller(worker())
+                .freeFall(1)
+                .build();
     }
 
     /** 10 − 0.6 − 1.8 − 1.1 − 0.3 − attachment height − 1. */
@@ -82,8 +86,7 @@ class ClearanceAccountTest {
             Clearance c = ClearanceAccount.draw(
                     rules(),
                     worker(),
-                    new ClearanceAccount.Levels(
-                            r.nextDouble(9, 11), r.nextDouble(7, 9), harness, r.nextBoolean()),
+                    new ClearanceAccount.Levels(r.nextDouble(9, 11), r.nextDouble(7, 9), harness, r.nextBoolean()),
                     new ClearanceAccount.Reach(r.nextDouble(0.5, 3), r.nextDouble(0, 1.5)),
                     NONE);
             List<ClearanceRow> rows = c.rows();
@@ -139,7 +142,10 @@ class ClearanceAccountTest {
     @Test
     void theHighestObstructionBelowCounts() {
         ClearanceRules rules = rules(
-                new Obstruction(0, 4, 2), new Obstruction(4, 8, 3), new Obstruction(5, 7, 2.5), new Obstruction(9, 12, 6));
+                new Obstruction(0, 4, 2),
+                new Obstruction(4, 8, 3),
+                new Obstruction(5, 7, 2.5),
+                new Obstruction(9, 12, 6));
         assertThat(ClearanceAccount.highest(rules, line(), fall(6), 6)).hasValue(3);
         assertThat(ClearanceAccount.highest(rules, line(), fall(2), 2)).hasValue(2);
         assertThat(ClearanceAccount.highest(rules, line(), fall(8.5), 8.5)).isEmpty();
@@ -153,6 +159,8 @@ class ClearanceAccountTest {
         assertThat(ClearanceAccount.highest(rules, line(), fall(8.5), 9.5)).hasValue(6);
         assertThat(ClearanceAccount.highest(rules, line(), fall(11), 8)).hasValue(6);
         assertThat(ClearanceAccount.highest(rules, line(), fall(8.5), 5)).isEmpty();
-        assertThat(ClearanceAccount.highest(rules, line(), fall(9), 5)).as("at its border").hasValue(6);
+        assertThat(ClearanceAccount.highest(rules, line(), fall(9), 5))
+                .as("at its border")
+                .hasValue(6);
     }
 }

@@ -77,7 +77,8 @@ class CableFiguresTest {
 
     @Test
     void aRopeWithoutWeightHasNoLineForIt() {
-        Lifeline weightless = line(Cable.builder().weightPerLength(0).axialStiffness(4.9e6).build());
+        Lifeline weightless =
+                line(Cable.builder().weightPerLength(0).axialStiffness(4.9e6).build());
         assertThat(steps(weightless, 10)).doesNotContainKey("w");
         assertThat(steps(weightless, 40)).containsKey("λ").doesNotContainKey("w_t");
     }

@@ -112,10 +112,14 @@ class ComputedHistoryTest {
         double half = 0.5 * 0.3 * 0.4 * G;
         assertThat(HISTORY.support("a").force()[0])
                 .isCloseTo(HISTORY.support("a").tensionBehind()[0], within(half));
-        assertThat(Arrays.stream(HISTORY.support("a").tensionBefore()).allMatch(v -> v == 0)).isTrue();
-        assertThat(Arrays.stream(HISTORY.support("b").tensionBehind()).allMatch(v -> v == 0)).isTrue();
-        assertThat(Arrays.stream(HISTORY.support("a").displacement(2)).allMatch(v -> v == 0)).isTrue();
-        assertThat(Arrays.stream(HISTORY.support("a").inlineExtension()).allMatch(v -> v == 0)).isTrue();
+        assertThat(Arrays.stream(HISTORY.support("a").tensionBefore()).allMatch(v -> v == 0))
+                .isTrue();
+        assertThat(Arrays.stream(HISTORY.support("b").tensionBehind()).allMatch(v -> v == 0))
+                .isTrue();
+        assertThat(Arrays.stream(HISTORY.support("a").displacement(2)).allMatch(v -> v == 0))
+                .isTrue();
+        assertThat(Arrays.stream(HISTORY.support("a").inlineExtension()).allMatch(v -> v == 0))
+                .isTrue();
     }
 
     @Test
@@ -160,9 +164,12 @@ class ComputedHistoryTest {
         for (double each : e.drift()) {
             assertThat(Math.abs(each)).isLessThan(2e-3 * fall);
         }
-        assertThat(Arrays.stream(e.of(EnergyHistory.Part.FRICTION)).allMatch(v -> v == 0)).isTrue();
-        assertThat(Arrays.stream(e.of(EnergyHistory.Part.ANCHORS)).allMatch(v -> v == 0)).isTrue();
-        assertThat(Arrays.stream(e.of(EnergyHistory.Part.INLINE_ABSORBERS)).allMatch(v -> v == 0)).isTrue();
+        assertThat(Arrays.stream(e.of(EnergyHistory.Part.FRICTION)).allMatch(v -> v == 0))
+                .isTrue();
+        assertThat(Arrays.stream(e.of(EnergyHistory.Part.ANCHORS)).allMatch(v -> v == 0))
+                .isTrue();
+        assertThat(Arrays.stream(e.of(EnergyHistory.Part.INLINE_ABSORBERS)).allMatch(v -> v == 0))
+                .isTrue();
         double[] damping = e.of(EnergyHistory.Part.DAMPING);
         for (int i = 1; i < damping.length; i++) {
             assertThat(damping[i]).as("heat does not come back").isGreaterThanOrEqualTo(damping[i - 1] - 1e-6 * fall);

@@ -55,8 +55,10 @@ class WarningTextTest {
 
     @Test
     void theLimitsOfTheModelAreSaidOnceEach() {
-        assertThat(ModelLimits.list()).isNotEmpty().doesNotHaveDuplicates().allSatisfy(l -> assertThat(l)
-                .isNotBlank());
+        assertThat(ModelLimits.list())
+                .isNotEmpty()
+                .doesNotHaveDuplicates()
+                .allSatisfy(l -> assertThat(l).isNotBlank());
         assertThatThrownBy(() -> ModelLimits.list().clear()).isInstanceOf(UnsupportedOperationException.class);
     }
 }

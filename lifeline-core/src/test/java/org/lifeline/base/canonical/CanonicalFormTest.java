@@ -81,10 +81,14 @@ class CanonicalFormTest {
                 .worker(WORKER)
                 .fall(FALL)
                 .build();
-        assertThat(line(1500, "post").fingerprint()).hasToString("1:d04a45a953716e43fe60bb2244b730504bd889b427f5fe4a9edf6c09fe7eec03");
-        assertThat(FALL.fingerprint()).hasToString("1:c8664cd236c607d1714586a21e53ff80baa4cadd9f7cc1b5dd2347358359abd4");
-        assertThat(design.fingerprint()).hasToString("1:a28f32b41dcc42b8fbc319bed4ba963220ae153e8ba5db0979872ab4db4685ae");
-        assertThat(EnergyBalance.withDefaults().fingerprint()).hasToString("1:5c05c06182d41347237c4a612394e6e585b02b6c003e475ba639839881b4938c");
+        assertThat(line(1500, "post").fingerprint())
+                .hasToString("1:d04a45a953716e43fe60bb2244b730504bd889b427f5fe4a9edf6c09fe7eec03");
+        assertThat(FALL.fingerprint())
+                .hasToString("1:c8664cd236c607d1714586a21e53ff80baa4cadd9f7cc1b5dd2347358359abd4");
+        assertThat(design.fingerprint())
+                .hasToString("1:a28f32b41dcc42b8fbc319bed4ba963220ae153e8ba5db0979872ab4db4685ae");
+        assertThat(EnergyBalance.withDefaults().fingerprint())
+                .hasToString("1:5c05c06182d41347237c4a612394e6e585b02b6c003e475ba639839881b4938c");
     }
 
     @Test
@@ -136,7 +140,8 @@ class CanonicalFormTest {
                 .contains("support[b].position.x", "support[south].position.x", "support[new].passage")
                 .noneMatch(p -> p.startsWith("support[a]"));
         CanonicalForm one = CanonicalForm.builder("k").text("a", 1).text("b", 2).build();
-        CanonicalForm other = CanonicalForm.builder("k").text("b", 2).text("a", 1).build();
+        CanonicalForm other =
+                CanonicalForm.builder("k").text("b", 2).text("a", 1).build();
         assertThat(Difference.between(one, other))
                 .extracting(Difference::toString)
                 .containsExactly("order: a, b → b, a");

@@ -57,9 +57,13 @@ class UnitTest {
                 String what = each.unit + " of " + x + ", seed " + SEED;
                 double si = each.unit.toSi(x);
                 // Three roundings, against the largest term: 32 °F in a temperature.
-                assertThat(each.in.applyAsDouble(x)).as(what).isEqualTo(si, within(1e-15 * Math.abs(si) + 1e-14 * scale(each)));
+                assertThat(each.in.applyAsDouble(x))
+                        .as(what)
+                        .isEqualTo(si, within(1e-15 * Math.abs(si) + 1e-14 * scale(each)));
                 assertThat(each.out.applyAsDouble(si)).as(what).isEqualTo(x, within(1e-15 * (Math.abs(x) + 200)));
-                assertThat(each.unit.fromSi(si)).as(what).isEqualTo(x, within(2 * Math.ulp(x) + 1e-14 * offset(each.unit)));
+                assertThat(each.unit.fromSi(si))
+                        .as(what)
+                        .isEqualTo(x, within(2 * Math.ulp(x) + 1e-14 * offset(each.unit)));
             }
         }
     }
@@ -115,12 +119,12 @@ class UnitTest {
 
     @Test
     void aTextThatIsNoQuantityIsAViolation() {
-        assertThat(QuantityText.read("pretension", "1.5 kip", Dimension.FORCE))
-                .isCloseTo(6672.33242289, within(1e-8));
+        assertThat(QuantityText.read("pretension", "1.5 kip", Dimension.FORCE)).isCloseTo(6672.33242289, within(1e-8));
         assertThatThrownBy(() -> QuantityText.read("pretension", "1.5 lb", Dimension.FORCE))
                 .isInstanceOfSatisfying(InvalidInputException.class, e -> {
                     assertThat(e.violations().get(0).code()).isEqualTo(InputRule.NOT_A_QUANTITY);
-                    assertThat(e).hasMessageStartingWith("pretension: \"1.5 lb\": is a mass (lb); must be a force in N");
+                    assertThat(e)
+                            .hasMessageStartingWith("pretension: \"1.5 lb\": is a mass (lb); must be a force in N");
                 });
     }
 

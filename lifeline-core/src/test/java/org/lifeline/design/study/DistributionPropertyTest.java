@@ -72,7 +72,9 @@ class DistributionPropertyTest {
         assertThat(mean(d)).isCloseTo(10, within(1e-8));
         assertThat(deviation(d)).isCloseTo(2, within(1e-4));
         for (double p : new double[] {0.01, 0.1, 0.3}) {
-            assertThat(d.quantile(p) + d.quantile(1 - p)).as("symmetry at %s", p).isCloseTo(20, within(1e-9));
+            assertThat(d.quantile(p) + d.quantile(1 - p))
+                    .as("symmetry at %s", p)
+                    .isCloseTo(20, within(1e-9));
         }
     }
 
@@ -86,7 +88,8 @@ class DistributionPropertyTest {
 
     @Test
     void uniformAndTriangular() {
-        assertThat(mean(all().getOrDefault("uniform", Distribution.normal(0, 1)))).isCloseTo(1, within(1e-9));
+        assertThat(mean(all().getOrDefault("uniform", Distribution.normal(0, 1))))
+                .isCloseTo(1, within(1e-9));
         assertThat(deviation(Distribution.uniform(Interval.of(-1, 3)))).isCloseTo(4 / Math.sqrt(12), within(1e-7));
         Distribution t = Distribution.triangular(Interval.of(0, 4), 1);
         assertThat(mean(t)).as("a third of a + b + c").isCloseTo(5.0 / 3, within(1e-7));

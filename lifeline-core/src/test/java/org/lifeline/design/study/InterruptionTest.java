@@ -160,8 +160,9 @@ class InterruptionTest {
         List<DesignMap.Column> some = someMap.columns();
         assertThat(some).hasSizeBetween(1, 4);
         assertThat(someMap.isComplete()).isFalse();
-        assertThat(someMap.incompleteBecause()).hasValueSatisfying(
-                why -> assertThat(why).startsWith("the map was ended after " + some.size() + " of 5 columns"));
+        assertThat(someMap.incompleteBecause())
+                .hasValueSatisfying(
+                        why -> assertThat(why).startsWith("the map was ended after " + some.size() + " of 5 columns"));
         for (int i = 0; i < some.size(); i++) {
             assertThat(some.get(i).range().isComplete()).isTrue();
             assertThat(some.get(i).cells()).isEqualTo(whole.get(i).cells());

@@ -31,8 +31,7 @@ class MonteCarloPartTest {
 
     /** Some cases fail: the pretension is drawn beyond its bounds now and then. */
     private static final List<UncertainVariable> VARIABLES = List.of(
-            new UncertainVariable(
-                    DesignVariables.pretension(Interval.of(900, 5e3)), Distribution.normal(1500, 300)),
+            new UncertainVariable(DesignVariables.pretension(Interval.of(900, 5e3)), Distribution.normal(1500, 300)),
             new UncertainVariable(
                     DesignVariables.axialStiffness(Interval.of(1e6, 1e7)), Distribution.logNormal(4.9e6, 0.1)),
             new UncertainVariable(DesignVariables.workerMass(Interval.of(50, 150)), Distribution.gumbel(90, 6)));
@@ -118,7 +117,9 @@ class MonteCarloPartTest {
                 parts.add(a.merge(b));
             }
             assertThat(parts.get(0).cases()).containsExactly(new CaseRange(1, cases));
-            assertThat(digits(result(parts.get(0), CHEAP, cases))).as("seed %d", seed).isEqualTo(expected);
+            assertThat(digits(result(parts.get(0), CHEAP, cases)))
+                    .as("seed %d", seed)
+                    .isEqualTo(expected);
         }
     }
 
@@ -177,15 +178,13 @@ class MonteCarloPartTest {
     /** A part that its listener ended holds what it did, and the rest can be done later. */
     @Test
     void aPartThatWasEndedEarly() {
-        StudyPartial begun = STUDY.withProgress((done, all) -> done < 512)
-                .withCases(1, 2000)
-                .solve(DESIGN, VARIABLES, CHEAP);
+        StudyPartial begun =
+                STUDY.withProgress((done, all) -> done < 512).withCases(1, 2000).solve(DESIGN, VARIABLES, CHEAP);
         assertThat(begun.cases()).containsExactly(new CaseRange(1, 512));
 
         StudyPartial all = part(CHEAP, new CaseRange(513, 2000)).merge(begun);
 
-        assertThat(digits(result(all, CHEAP, 2000)))
-                .isEqualTo(digits(STUDY.solve(DESIGN, VARIABLES, CHEAP, 2000)));
+        assertThat(digits(result(all, CHEAP, 2000))).isEqualTo(digits(STUDY.solve(DESIGN, VARIABLES, CHEAP, 2000)));
     }
 
     @Test

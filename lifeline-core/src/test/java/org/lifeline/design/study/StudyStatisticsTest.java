@@ -175,7 +175,9 @@ class StudyStatisticsTest {
         s.add(new StudyRow(1, new double[] {3, 4}, new double[0], "no equilibrium"));
         s.add(row(2, new double[] {5, 6}, Double.POSITIVE_INFINITY, 40));
         MonteCarloResult result = finish(s, 3);
-        assertThat(result.summaries().get(0).count()).as("an infinite output is not counted").isEqualTo(1);
+        assertThat(result.summaries().get(0).count())
+                .as("an infinite output is not counted")
+                .isEqualTo(1);
         assertThat(result.summaries().get(1).count()).isEqualTo(2);
         assertThat(result.failures()).hasSize(1);
         StudyRow failed = result.failures().get(0);

@@ -270,11 +270,10 @@ class FeasibleSearchTest {
         Axis tensions = Axis.even(DesignVariables.pretension(Interval.of(500, 5e3)), 4);
         ExecutorService two = Executors.newFixedThreadPool(2);
         try {
-            List<DesignMap.Column> map =
-                    DesignMap.withCriteria(criteria)
-                            .withExecutor(two)
-                            .solve(DESIGN, spans, tensions)
-                            .columns();
+            List<DesignMap.Column> map = DesignMap.withCriteria(criteria)
+                    .withExecutor(two)
+                    .solve(DESIGN, spans, tensions)
+                    .columns();
             List<DesignMap.Column> alone = DesignMap.withCriteria(criteria)
                     .solve(DESIGN, spans, tensions)
                     .columns();
@@ -352,8 +351,8 @@ class FeasibleSearchTest {
         for (double v : new double[] {300, 2e3, 4e3}) {
             LifelineDesign d = tension.apply(rough, v);
             Extremes whole = Envelope.withDefaults().extremes(d);
-            for (Quantity q : List.of(
-                    Quantity.END_ANCHOR_LOAD, Quantity.TOTAL_FALL_DISTANCE, Quantity.REQUIRED_BELOW_LINE)) {
+            for (Quantity q :
+                    List.of(Quantity.END_ANCHOR_LOAD, Quantity.TOTAL_FALL_DISTANCE, Quantity.REQUIRED_BELOW_LINE)) {
                 double most = whole.of(q).orElseThrow().value();
                 assertThat(cases.extremes(d).of(q).orElseThrow().value())
                         .as("%s at %s N", q, v)

@@ -46,13 +46,14 @@ class VariableIdentityTest {
         Support first = d.line().supports().get(0);
         String post = d.line().supports().get(1).id();
         return d
-                .withLine(d.line().withSupports(s -> s.id().equals(first.id())
-                        ? s.withInlineAbsorber(InlineAbsorber.of(LoadingCurve.through(
-                                java.util.List.of(
-                                        new LoadingCurve.Corner(0, 8000), new LoadingCurve.Corner(1, 10_000)),
-                                4e6,
-                                2e5)))
-                        : s.id().equals(post) ? s.withStiffness(new Stiffness(2e5, 2e5, 1e7)) : s))
+                .withLine(d.line()
+                        .withSupports(s -> s.id().equals(first.id())
+                                ? s.withInlineAbsorber(InlineAbsorber.of(LoadingCurve.through(
+                                        java.util.List.of(
+                                                new LoadingCurve.Corner(0, 8000), new LoadingCurve.Corner(1, 10_000)),
+                                        4e6,
+                                        2e5)))
+                                : s.id().equals(post) ? s.withStiffness(new Stiffness(2e5, 2e5, 1e7)) : s))
                 .toBuilder()
                 .worker(b)
                 .workingFloor(10.9)
@@ -76,9 +77,15 @@ class VariableIdentityTest {
         map.put(
                 "pretension",
                 new Tried(
-                        DesignVariables.pretension(ANY), x -> x.line().installed().value(), 2345));
-        map.put("spanLength", new Tried(DesignVariables.spanLength(2, ANY), x -> x.line().run(2), 9.5));
-        map.put("spanLengths", new Tried(DesignVariables.spanLengths(ANY), x -> x.line().run(3), 9.5));
+                        DesignVariables.pretension(ANY),
+                        x -> x.line().installed().value(),
+                        2345));
+        map.put(
+                "spanLength",
+                new Tried(DesignVariables.spanLength(2, ANY), x -> x.line().run(2), 9.5));
+        map.put(
+                "spanLengths",
+                new Tried(DesignVariables.spanLengths(ANY), x -> x.line().run(3), 9.5));
         map.put(
                 "lineElevation",
                 new Tried(
@@ -95,13 +102,23 @@ class VariableIdentityTest {
                 "inlineActivation",
                 new Tried(
                         DesignVariables.inlineActivation(end, ANY),
-                        x -> x.line().supports().get(0).inlineAbsorber().orElseThrow().curve().activationForce(),
+                        x -> x.line()
+                                .supports()
+                                .get(0)
+                                .inlineAbsorber()
+                                .orElseThrow()
+                                .curve()
+                                .activationForce(),
                         6000));
         map.put(
                 "deploymentForce",
                 new Tried(
                         DesignVariables.deploymentForce(ANY),
-                        x -> x.workers().get(0).connection().curve(DeploymentForce.MAXIMUM).activationForce(),
+                        x -> x.workers()
+                                .get(0)
+                                .connection()
+                                .curve(DeploymentForce.MAXIMUM)
+                                .activationForce(),
                         5000));
         map.put(
                 "lanyardLength",
@@ -109,7 +126,10 @@ class VariableIdentityTest {
                         DesignVariables.lanyardLength(ANY),
                         x -> x.workers().get(0).connection().tautLength(0),
                         1.5));
-        map.put("workerMass", new Tried(DesignVariables.workerMass(ANY), x -> x.workers().get(0).mass(), 120));
+        map.put(
+                "workerMass",
+                new Tried(
+                        DesignVariables.workerMass(ANY), x -> x.workers().get(0).mass(), 120));
         map.put(
                 "axialStiffness",
                 new Tried(
@@ -167,8 +187,8 @@ class VariableIdentityTest {
     Stream<DynamicTest> thereAndBackIsTheDesignAgain() {
         return each(t -> {
             LifelineDesign d = t.variable().apply(design(), t.read().applyAsDouble(design()));
-            LifelineDesign back =
-                    t.variable().apply(t.variable().apply(d, t.other()), t.read().applyAsDouble(d));
+            LifelineDesign back = t.variable()
+                    .apply(t.variable().apply(d, t.other()), t.read().applyAsDouble(d));
             same(back, d);
         });
     }

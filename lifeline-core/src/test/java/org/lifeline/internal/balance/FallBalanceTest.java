@@ -95,7 +95,9 @@ class FallBalanceTest {
             double force = impact(weight, inSeries(support, lanyard), fall);
             assertThat(path.peakForce()).as("seed %d", seed).isCloseTo(force, within(CABLE_SHARE * force));
             assertThat(x).as("seed %d", seed).isCloseTo(force / lanyard, within(CABLE_SHARE * force / lanyard));
-            assertThat(path.descent()).as("seed %d", seed).isCloseTo(force / support, within(CABLE_SHARE * force / support));
+            assertThat(path.descent())
+                    .as("seed %d", seed)
+                    .isCloseTo(force / support, within(CABLE_SHARE * force / support));
         }
     }
 
@@ -111,9 +113,7 @@ class FallBalanceTest {
                     List.of(new LoadingCurve.Corner(0, force), new LoadingCurve.Corner(20, force)), RIGID, 1e6);
             LoadPath path = onSupport(RIGID);
             double x = new FallBalance(weight, curve, fall).solve(path);
-            assertThat(x)
-                    .as("seed %d", seed)
-                    .isCloseTo(weight * fall / (force - weight), within(1e-9 * (fall + 1)));
+            assertThat(x).as("seed %d", seed).isCloseTo(weight * fall / (force - weight), within(1e-9 * (fall + 1)));
             assertThat(path.peakForce()).as("seed %d", seed).isCloseTo(force, within(1e-6));
         }
     }

@@ -64,7 +64,9 @@ class UnequalFallersTest {
                 // S. P. Timoshenko, Strength of Materials, part I, stresses produced by a falling weight (recalled).
                 double force = g + Math.sqrt(g * g + 2 * k * g * fallers.get(i).freeFall());
                 assertThat(bounds.get(i).force()).as("seed %d", seed).isCloseTo(force, within(1e-8 * force));
-                assertThat(bounds.get(i).extension()).as("seed %d", seed).isCloseTo(force / k, within(1e-8 * force / k));
+                assertThat(bounds.get(i).extension())
+                        .as("seed %d", seed)
+                        .isCloseTo(force / k, within(1e-8 * force / k));
             }
         }
     }
@@ -73,7 +75,8 @@ class UnequalFallersTest {
     void oneAloneIsTheBalanceOfOne() {
         LoadPath path = onSpan();
         double x = new FallBalance(900, LoadingCurve.spring(4e4), 1.5).solve(path);
-        UnequalFallers.Bound bound = solve(UnequalFallersTest::onSpan, faller(900, 4e4, 1.5)).get(0);
+        UnequalFallers.Bound bound =
+                solve(UnequalFallersTest::onSpan, faller(900, 4e4, 1.5)).get(0);
         assertThat(bound.force()).isCloseTo(path.peakForce(), within(1e-9 * path.peakForce()));
         assertThat(bound.extension()).isCloseTo(x, within(1e-9));
     }

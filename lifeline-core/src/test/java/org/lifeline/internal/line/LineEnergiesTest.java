@@ -40,10 +40,11 @@ class LineEnergiesTest {
                             double share = p.length() * WEIGHT[k] / PANELS;
                             Vector3 t = p.startTension().plus(new Vector3(0, 0, p.weight() * s));
                             double e = sys.law.strain(t.magnitude());
-                            strain += share
-                                    * (t.magnitude() * e - sys.law.complementaryEnergy(t.magnitude()));
+                            strain += share * (t.magnitude() * e - sys.law.complementaryEnergy(t.magnitude()));
                             weight += share * p.weight() * (p.at(s).z() - sys.pz[0]);
-                            size += share * (t.magnitude() * e + p.weight() * Math.abs(p.at(s).z() - sys.pz[0]));
+                            size += share
+                                    * (t.magnitude() * e
+                                            + p.weight() * Math.abs(p.at(s).z() - sys.pz[0]));
                         }
                     }
                 }
@@ -69,7 +70,9 @@ class LineEnergiesTest {
             for (int j = 0; j < sys.loads; j++) {
                 if (random.state.active[j]) {
                     List<Piece> pieces = geometry.pieces(sys.loadSpan[j]);
-                    double z = geometry.walk(pieces, sys.loadSpan[j], random.state.coordinate[j], j).z() - sys.pz[0];
+                    double z = geometry.walk(pieces, sys.loadSpan[j], random.state.coordinate[j], j)
+                                    .z()
+                            - sys.pz[0];
                     assertThat(energies.height(random.state, j))
                             .as("seed %d", seed)
                             .isCloseTo(z, within(1e-10 * (1 + Math.abs(z))));
@@ -97,7 +100,8 @@ class LineEnergiesTest {
             double size = 0;
             for (int i = 0; i <= sys.spans; i++) {
                 Vector3 held = new Vector3(sys.reference[3 * i], sys.reference[3 * i + 1], sys.reference[3 * i + 2]);
-                double work = 0.5 * geometry.displacement(i).dot(geometry.reaction(i).plus(held));
+                double work =
+                        0.5 * geometry.displacement(i).dot(geometry.reaction(i).plus(held));
                 expected += work;
                 size += geometry.displacement(i).magnitude()
                         * (geometry.reaction(i).magnitude() + held.magnitude());

@@ -66,38 +66,41 @@ class LineStateTest {
     java.util.stream.Stream<DynamicTest> aCopyIsApart() {
         Map<String, Consumer<LineState>> all = modes();
         all.putAll(numbers());
-        return all.entrySet().stream().map(e -> DynamicTest.dynamicTest(e.getKey(), () -> {
-            LineState s = state();
-            LineState copy = s.copy();
-            assertThat(text(copy)).isEqualTo(text(s));
-            String before = text(s);
-            e.getValue().accept(copy);
-            assertThat(text(s)).isEqualTo(before);
-            assertThat(text(copy)).isNotEqualTo(before);
-            copy.set(s);
-            assertThat(text(copy)).as("set back").isEqualTo(before);
-        }));
+        return all.entrySet().stream()
+                .map(e -> DynamicTest.dynamicTest(e.getKey(), () -> {
+                    LineState s = state();
+                    LineState copy = s.copy();
+                    assertThat(text(copy)).isEqualTo(text(s));
+                    String before = text(s);
+                    e.getValue().accept(copy);
+                    assertThat(text(s)).isEqualTo(before);
+                    assertThat(text(copy)).isNotEqualTo(before);
+                    copy.set(s);
+                    assertThat(text(copy)).as("set back").isEqualTo(before);
+                }));
     }
 
     @TestFactory
     java.util.stream.Stream<DynamicTest> aModeThatDiffersIsSeen() {
-        return modes().entrySet().stream().map(e -> DynamicTest.dynamicTest(e.getKey(), () -> {
-            LineState s = state();
-            LineState other = s.copy();
-            assertThat(s.hasModesOf(other)).isTrue();
-            e.getValue().accept(other);
-            assertThat(s.hasModesOf(other)).isFalse();
-        }));
+        return modes().entrySet().stream()
+                .map(e -> DynamicTest.dynamicTest(e.getKey(), () -> {
+                    LineState s = state();
+                    LineState other = s.copy();
+                    assertThat(s.hasModesOf(other)).isTrue();
+                    e.getValue().accept(other);
+                    assertThat(s.hasModesOf(other)).isFalse();
+                }));
     }
 
     @TestFactory
     java.util.stream.Stream<DynamicTest> aNumberThatDiffersIsNoMode() {
-        return numbers().entrySet().stream().map(e -> DynamicTest.dynamicTest(e.getKey(), () -> {
-            LineState s = state();
-            LineState other = s.copy();
-            e.getValue().accept(other);
-            assertThat(s.hasModesOf(other)).isTrue();
-        }));
+        return numbers().entrySet().stream()
+                .map(e -> DynamicTest.dynamicTest(e.getKey(), () -> {
+                    LineState s = state();
+                    LineState other = s.copy();
+                    e.getValue().accept(other);
+                    assertThat(s.hasModesOf(other)).isTrue();
+                }));
     }
 
     @Test

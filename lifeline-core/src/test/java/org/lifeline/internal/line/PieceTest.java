@@ -61,10 +61,14 @@ class PieceTest {
             double length = r.nextDouble(0.1, 40);
             Piece p = piece(stiffness, t, length, 0);
             Vector3 along = t.times(length * (1 + t.magnitude() / stiffness) / t.magnitude());
-            assertThat(p.end().minus(p.start()).minus(along).magnitude()).as("seed %d", seed).isLessThan(1e-12 * length);
+            assertThat(p.end().minus(p.start()).minus(along).magnitude())
+                    .as("seed %d", seed)
+                    .isLessThan(1e-12 * length);
             assertThat(p.endTension()).as("seed %d", seed).isEqualTo(t);
             Vector3 half = p.at(0.5 * length).minus(p.start());
-            assertThat(half.minus(along.times(0.5)).magnitude()).as("seed %d", seed).isLessThan(1e-12 * length);
+            assertThat(half.minus(along.times(0.5)).magnitude())
+                    .as("seed %d", seed)
+                    .isLessThan(1e-12 * length);
         }
     }
 
@@ -76,7 +80,9 @@ class PieceTest {
             assertThat(gained.horizontal()).as("seed %d", seed).isZero();
             assertThat(gained.z())
                     .as("seed %d", seed)
-                    .isCloseTo(p.weight() * p.length(), within(1e-12 * p.endTension().magnitude()));
+                    .isCloseTo(
+                            p.weight() * p.length(),
+                            within(1e-12 * p.endTension().magnitude()));
         }
     }
 

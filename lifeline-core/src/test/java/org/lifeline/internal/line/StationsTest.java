@@ -32,7 +32,8 @@ class StationsTest {
             SplittableRandom r = new SplittableRandom(seed);
             for (int i = 0; i < sys.spans; i++) {
                 List<Piece> pieces = geometry.pieces(i);
-                double run = pieces.get(0).start().horizontalDistance(pieces.get(0).end());
+                double run =
+                        pieces.get(0).start().horizontalDistance(pieces.get(0).end());
                 double chord = Math.hypot(sys.px[i + 1] - sys.px[i], sys.py[i + 1] - sys.py[i]);
                 double station = Math.min(run, chord) * r.nextDouble(0.01, 0.99);
                 double coordinate = Stations.coordinateAt(sys, random.state, i, station);
@@ -62,7 +63,8 @@ class StationsTest {
                 assertThat(lowest).as("seed %d", seed).isBetween(low, high);
                 double z = geometry.walk(pieces, i, lowest, -1).z();
                 for (int k = 0; k <= 40; k++) {
-                    double other = geometry.walk(pieces, i, low + (high - low) * k / 40, -1).z();
+                    double other = geometry.walk(pieces, i, low + (high - low) * k / 40, -1)
+                            .z();
                     assertThat(other).as("seed %d, span %d", seed, i).isGreaterThan(z - 1e-9 * sys.chord[i]);
                 }
                 inside += lowest > low && lowest < high ? 1 : 0;

@@ -51,7 +51,9 @@ class UnknownsTest {
     }
 
     private static void take(BitSet taken, int index, long seed) {
-        assertThat(taken.get(index)).as("place %d taken twice, seed %d", index, seed).isFalse();
+        assertThat(taken.get(index))
+                .as("place %d taken twice, seed %d", index, seed)
+                .isFalse();
         taken.set(index);
     }
 
@@ -73,7 +75,9 @@ class UnknownsTest {
                 for (int row = 0; row < u.count(); row++) {
                     boolean inside = column - row <= u.upper && row - column <= u.lower;
                     if (!inside) {
-                        assertThat(beside[row]).as("row %d by %d, seed %d", row, column, seed).isEqualTo(at[row]);
+                        assertThat(beside[row])
+                                .as("row %d by %d, seed %d", row, column, seed)
+                                .isEqualTo(at[row]);
                     } else if (beside[row] != at[row] && (column - row == u.upper || row - column == u.lower)) {
                         onEdge++;
                     }
@@ -111,19 +115,13 @@ class UnknownsTest {
         assertThat(system(end("a", 0, 0), post(10, 0.5, rigid), end("b", 20, 0)).unknowns.planar)
                 .as("a corner")
                 .isFalse();
-        assertThat(system(end("a", 0, 0), post(10, 0, new Stiffness(1e5, 2e5, 3e5)), end("b", 20, 0))
-                        .unknowns
-                        .planar)
+        assertThat(system(end("a", 0, 0), post(10, 0, new Stiffness(1e5, 2e5, 3e5)), end("b", 20, 0)).unknowns.planar)
                 .as("along an axis unequal springs do no harm")
                 .isTrue();
-        assertThat(system(end("a", 0, 0), post(10, 10, new Stiffness(1e5, 2e5, 3e5)), end("b", 20, 20))
-                        .unknowns
-                        .planar)
+        assertThat(system(end("a", 0, 0), post(10, 10, new Stiffness(1e5, 2e5, 3e5)), end("b", 20, 20)).unknowns.planar)
                 .as("oblique to unequal springs the post leaves the plane")
                 .isFalse();
-        assertThat(system(end("a", 0, 0), post(10, 10, new Stiffness(1e5, 1e5, 3e5)), end("b", 20, 20))
-                        .unknowns
-                        .planar)
+        assertThat(system(end("a", 0, 0), post(10, 10, new Stiffness(1e5, 1e5, 3e5)), end("b", 20, 20)).unknowns.planar)
                 .isTrue();
     }
 

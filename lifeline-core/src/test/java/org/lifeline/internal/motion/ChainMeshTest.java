@@ -14,8 +14,8 @@ class ChainMeshTest {
     private static final double MASS = 0.4;
 
     private static LumpedMassChain random(SplittableRandom r, int nodes) {
-        LumpedMassChain c = new LumpedMassChain(
-                nodes + 4, MASS, 9.80665, new TensionStrainLaw(LoadElongation.linear(3e6)), 1e-3);
+        LumpedMassChain c =
+                new LumpedMassChain(nodes + 4, MASS, 9.80665, new TensionStrainLaw(LoadElongation.linear(3e6)), 1e-3);
         c.nodes = nodes;
         for (int i = 0; i < nodes; i++) {
             c.x[i] = i + r.nextDouble(-0.2, 0.2);

@@ -33,7 +33,8 @@ class ExactSumTest {
             assertThat(sum.over(1)).as("seed %d", seed).isEqualTo(exact.doubleValue());
             assertThat(sum.over(n))
                     .as("seed %d, mean", seed)
-                    .isEqualTo(exact.divide(BigDecimal.valueOf(n), new MathContext(400)).doubleValue());
+                    .isEqualTo(exact.divide(BigDecimal.valueOf(n), new MathContext(400))
+                            .doubleValue());
         }
     }
 

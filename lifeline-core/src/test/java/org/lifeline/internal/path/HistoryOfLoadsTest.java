@@ -20,7 +20,10 @@ class HistoryOfLoadsTest {
     void piecesStandInTheOrderOfTheStations() {
         for (long seed = 1; seed <= CASES; seed++) {
             SplittableRandom r = new SplittableRandom(seed);
-            Lifeline line = new PlausibleLine(seed, true).withoutInlineAbsorbers().allFree().line();
+            Lifeline line = new PlausibleLine(seed, true)
+                    .withoutInlineAbsorbers()
+                    .allFree()
+                    .line();
             LineModel m = new LineModel(line);
             List<LineModel.Load> loads = new ArrayList<>();
             List<Double> weights = new ArrayList<>();
@@ -44,7 +47,9 @@ class HistoryOfLoadsTest {
                 assertThat(sum).as("seed %d, span %d", seed, span).isCloseTo(expected, within(1e-9));
             }
             for (LineModel.Load load : loads) {
-                assertThat(m.position(load).distance(m.materialPoint(load))).as("seed %d", seed).isLessThan(1e-9);
+                assertThat(m.position(load).distance(m.materialPoint(load)))
+                        .as("seed %d", seed)
+                        .isLessThan(1e-9);
             }
         }
     }
@@ -54,7 +59,10 @@ class HistoryOfLoadsTest {
     void aLoadInTwoStepsIsTheLoadAtOnceWithoutFriction() {
         for (long seed = 1; seed <= CASES; seed++) {
             SplittableRandom r = new SplittableRandom(seed);
-            Lifeline line = new PlausibleLine(seed, true).withoutInlineAbsorbers().allFree().line();
+            Lifeline line = new PlausibleLine(seed, true)
+                    .withoutInlineAbsorbers()
+                    .allFree()
+                    .line();
             int span = r.nextInt(line.spans());
             double station = line.run(span + 1) * r.nextDouble(0.1, 0.9);
             double force = r.nextDouble(500, 5000);
@@ -124,7 +132,9 @@ class HistoryOfLoadsTest {
             LineModel.Load load = m.hookAtSupport(support);
             m.hang(load, 4000);
             Vector3 more = m.reaction(support).minus(still.reaction(support));
-            assertThat(more.minus(new Vector3(0, 0, -4000)).magnitude()).as("seed %d", seed).isLessThan(1e-6);
+            assertThat(more.minus(new Vector3(0, 0, -4000)).magnitude())
+                    .as("seed %d", seed)
+                    .isLessThan(1e-6);
             for (int i = 0; i < p.line().spans(); i++) {
                 Vector3 a = m.pieces(i).get(0).startTension();
                 Vector3 b = still.pieces(i).get(0).startTension();

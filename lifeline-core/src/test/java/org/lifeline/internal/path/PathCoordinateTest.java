@@ -42,9 +42,7 @@ class PathCoordinateTest {
             double rise = to - from;
             // The rise is known to the rounding of the values it is a difference of.
             double rounding = 4 * Math.ulp(to) / Math.max(rise, Double.MIN_NORMAL);
-            assertThat(c.step(from, rise))
-                    .as("seed %d", seed)
-                    .isCloseTo(step, within(step * (1e-12 + rounding)));
+            assertThat(c.step(from, rise)).as("seed %d", seed).isCloseTo(step, within(step * (1e-12 + rounding)));
         }
     }
 

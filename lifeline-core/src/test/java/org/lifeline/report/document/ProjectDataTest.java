@@ -28,7 +28,8 @@ class ProjectDataTest {
 
     @Test
     void namesOfItemsDiffer() {
-        assertThat(Arrays.stream(ProjectData.Item.values()).map(ProjectData.Item::key)).doesNotHaveDuplicates();
+        assertThat(Arrays.stream(ProjectData.Item.values()).map(ProjectData.Item::key))
+                .doesNotHaveDuplicates();
         assertThat(Arrays.stream(ProjectData.Item.values()).map(ProjectData.Item::label))
                 .doesNotHaveDuplicates();
     }

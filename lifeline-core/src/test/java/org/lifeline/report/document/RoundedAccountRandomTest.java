@@ -94,8 +94,7 @@ class RoundedAccountRandomTest {
     @Test
     void oneRowCarriesWhatTheRoundedRowsLose() {
         double third = 0.001 / 3;
-        RoundedAccount account =
-                RoundedAccount.sum(List.of(third, third, third), QuantityKind.LENGTH, UnitSystem.SI);
+        RoundedAccount account = RoundedAccount.sum(List.of(third, third, third), QuantityKind.LENGTH, UnitSystem.SI);
         assertThat(account.totals().get(0)).isEqualByComparingTo("0.001");
         assertThat(account.rows().stream().filter(r -> r.signum() > 0)).hasSize(1);
         assertThat(account.isExact()).isFalse();

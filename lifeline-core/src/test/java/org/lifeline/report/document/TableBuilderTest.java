@@ -15,12 +15,14 @@ class TableBuilderTest {
 
     @Test
     void columnsAndRowsStandInTheirOrder() {
-        ReportBlock.Table table =
-                twoColumns().row("north", "6.00").row(List.of("south", "7.00")).total("both", "13.00").build();
+        ReportBlock.Table table = twoColumns()
+                .row("north", "6.00")
+                .row(List.of("south", "7.00"))
+                .total("both", "13.00")
+                .build();
         assertThat(table.caption()).isEqualTo("Forces");
         assertThat(table.columns())
-                .containsExactly(
-                        new ReportBlock.Column("Anchor", false), new ReportBlock.Column("Load [kN]", true));
+                .containsExactly(new ReportBlock.Column("Anchor", false), new ReportBlock.Column("Load [kN]", true));
         assertThat(table.rows())
                 .containsExactly(
                         new ReportBlock.Row(List.of("north", "6.00"), false),

@@ -39,7 +39,8 @@ class ChartReadBackTest {
     private static List<double[]> ticks(Document d, String anchor, String place, double shift) {
         List<double[]> list = new ArrayList<>();
         for (Element e : Xml.all(d, "text")) {
-            if (e.getAttribute("text-anchor").equals(anchor) && e.getTextContent().matches("−?[0-9.]+")) {
+            if (e.getAttribute("text-anchor").equals(anchor)
+                    && e.getTextContent().matches("−?[0-9.]+")) {
                 list.add(new double[] {
                     Double.parseDouble(e.getAttribute(place)) - shift,
                     Double.parseDouble(e.getTextContent().replace('−', '-'))
@@ -51,7 +52,9 @@ class ChartReadBackTest {
 
     private static double[][] points(Element polyline) {
         return Arrays.stream(polyline.getAttribute("points").split(" ", -1))
-                .map(p -> Arrays.stream(p.split(",", -1)).mapToDouble(Double::parseDouble).toArray())
+                .map(p -> Arrays.stream(p.split(",", -1))
+                        .mapToDouble(Double::parseDouble)
+                        .toArray())
                 .toArray(double[][]::new);
     }
 
@@ -119,7 +122,8 @@ class ChartReadBackTest {
         double[][] upper = points(Xml.all(d, "polyline").get(0));
         double[][] lower = points(Xml.all(d, "polyline").get(1));
         double lowestOfUpper = Arrays.stream(upper).mapToDouble(p -> p[1]).max().orElseThrow();
-        double highestOfLower = Arrays.stream(lower).mapToDouble(p -> p[1]).min().orElseThrow();
+        double highestOfLower =
+                Arrays.stream(lower).mapToDouble(p -> p[1]).min().orElseThrow();
         assertThat(lowestOfUpper).isLessThan(highestOfLower);
         assertThat(upper[3][0]).as("one time is one place").isEqualTo(lower[3][0]);
     }
@@ -149,7 +153,8 @@ class ChartReadBackTest {
         assertThat(ChartTable.at(s, 4)).isZero();
         assertThat(ChartTable.at(s, 0.999)).isNaN();
         assertThat(ChartTable.at(s, 4.001)).isNaN();
-        assertThat(ChartTable.at(ChartSeries.of("none", new double[0], new double[0]), 1)).isNaN();
+        assertThat(ChartTable.at(ChartSeries.of("none", new double[0], new double[0]), 1))
+                .isNaN();
     }
 
     @Test

@@ -35,8 +35,7 @@ class MapReadBackTest {
                         "Classes.",
                         ACROSS,
                         UP,
-                        MapGrid.of(
-                                even(classes[0].length, 5, 1), even(classes.length, 1000, 500), classes, NAMES));
+                        MapGrid.of(even(classes[0].length, 5, 1), even(classes.length, 1000, 500), classes, NAMES));
     }
 
     private static double area(Document d, int of) {
@@ -69,8 +68,9 @@ class MapReadBackTest {
             Document d = PictureChecks.check(draw(classes));
             double whole = 520.0 * 380;
             for (int k = 0; k < 3; k++) {
-                assertThat(area(d, k)).as("seed %d, class %d", seed, k).isCloseTo(whole * count[k] / cells, within(
-                        1e-3 * whole));
+                assertThat(area(d, k))
+                        .as("seed %d, class %d", seed, k)
+                        .isCloseTo(whole * count[k] / cells, within(1e-3 * whole));
             }
         }
     }
@@ -110,6 +110,7 @@ class MapReadBackTest {
         Picture before = MapPicture.in(UnitChoice.SI).draw("Map", "d", ACROSS, UP, grid);
         classes[0][0] = 2;
         x[0] = 7;
-        assertThat(MapPicture.in(UnitChoice.SI).draw("Map", "d", ACROSS, UP, grid)).isEqualTo(before);
+        assertThat(MapPicture.in(UnitChoice.SI).draw("Map", "d", ACROSS, UP, grid))
+                .isEqualTo(before);
     }
 }

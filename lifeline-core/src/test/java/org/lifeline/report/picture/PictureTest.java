@@ -171,9 +171,73 @@ class PictureTest {
                 .isThrownBy(() -> ChartPanel.of(new ChartAxis("f", QuantityKind.FORCE), s, s, s, s, s, s, s))
                 .withMessageContaining("7 lines");
         assertThatIllegalArgumentException()
-                .isThrownBy(() -> MapGrid.of(
-                        new double[] {1, 2}, new double[] {1, 2}, new int[][] {{0, 0}}, List.of("a")))
+                .isThrownBy(() ->
+                        MapGrid.of(new double[] {1, 2}, new double[] {1, 2}, new int[][] {{0, 0}}, List.of("a")))
                 .withMessageContaining("2 by 2");
+    }
+
+    @Test
+    void aMapMarksTheDesignAndItsLinesOfDemandOverCapacity() {
+        double[] x = {4, 6, 8, 10};
+        double[] y = {1000, 2000, 3000};
+        double[][] ratio = new double[3][4];
+        for (int i = 0; i < 3; i++) {
+            for (int j = 0; j < 4; j++) {
+                // Linear in x, so that the line of 1 stands upright half way between the second and the third column.
+                ratio[i][j] = 0.25 * j + 0.625;
+            }
+        }
+        int[][] k = {{0, 0, 1, 1}, {0, 0, 1, 1}, {0, 0, 1, 2}};
+        MapGrid grid = MapGrid.of(x, y, k, List.of("feasible", "clearance", "anchor"))
+                .withRatios(ratio)
+                .withDesignX(5)
+                .withDesignY(1500);
+        Picture p = MapPicture.in(UnitChoice.SI)
+                .draw(
+                        "Map",
+                        "Spans and pretensions",
+                        new ChartAxis("span", QuantityKind.LENGTH),
+                        new ChartAxis("pretension", QuantityKind.FORCE),
+                        grid);
+        Document d = PictureChecks.check(p);
+        List<String> texts =
+                Xml.all(d, "text").stream().map(Element::getTextContent).toList();
+        // Both large regions by name, the small one by its number in the key; the line of 1; the design.
+        assertThat(texts).contains("feasible", "clearance", "3", "1", "design", "1 feasible", "3 anchor");
+        List<Element> limit = Xml.all(d, "line").stream()
+                .filter(e -> e.getAttribute("class").equals("ll-limit"))
+                .filter(e -> Double.parseDouble(e.getAttribute("x1")) < 604)
+                .toList();
+        assertThat(limit).hasSizeGreaterThanOrEqualTo(4);
+        // Cells reach from 3 m to 11 m over 520 units: 7 m lies at 84 + 520 (7 − 3)/8.
+        assertThat(limit).allSatisfy(e -> assertThat(Double.parseDouble(e.getAttribute("x1")))
+                .isBetween(343.9, 344.1));
+        assertThat(p.data().rows()).hasSize(3);
+        assertThat(p.data().rows().get(0).cells()).hasSize(5).contains("anchor 1.375");
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> grid.withRatios(new double[][] {{1}}))
+                .withMessageContaining("1 rows of ratios");
+    }
+
+    @Test
+    void anAreaIsHatchedDownToZero() {
+        Picture p = ChartPicture.in(UnitChoice.SI)
+                .draw(
+                        "Work",
+                        "Force over descent",
+                        new ChartAxis("descent", QuantityKind.LENGTH),
+                        List.of(ChartPanel.of(
+                                new ChartAxis("force", QuantityKind.FORCE),
+                                ChartSeries.of("load", new double[] {0, 1}, new double[] {0, 4000}).shaded(),
+                                ChartSeries.of("in time", new double[] {0.5}, new double[] {3000}).dots())));
+        Document d = PictureChecks.check(p);
+        assertThat(Xml.all(d, "pattern")).hasSize(1);
+        Element area = Xml.all(d, "polygon").get(0);
+        assertThat(area.getAttribute("fill")).startsWith("url(#");
+        // Two points of the line and two on the level of zero: the lower edge of the field.
+        assertThat(area.getAttribute("points").split(" ", -1)).hasSize(4);
+        assertThat(area.getAttribute("points")).endsWith(",194 76,194");
+        assertThat(Xml.all(d, "polyline")).hasSize(1);
     }
 
     @Test

@@ -27,7 +27,9 @@ class SvgCanvasTest {
 
     private static double[][] points(Element e) {
         return Arrays.stream(e.getAttribute("points").split(" ", -1))
-                .map(p -> Arrays.stream(p.split(",", -1)).mapToDouble(Double::parseDouble).toArray())
+                .map(p -> Arrays.stream(p.split(",", -1))
+                        .mapToDouble(Double::parseDouble)
+                        .toArray())
                 .toArray(double[][]::new);
     }
 
@@ -63,7 +65,8 @@ class SvgCanvasTest {
 
     @Test
     void aLineGoesFromOnePointToTheOther() {
-        Element line = Xml.all(drawn(c -> c.line(Pen.SECOND, 1, 2, 3, 4)), "line").get(0);
+        Element line =
+                Xml.all(drawn(c -> c.line(Pen.SECOND, 1, 2, 3, 4)), "line").get(0);
         assertThat(number(line, "x1")).isEqualTo(1);
         assertThat(number(line, "y1")).isEqualTo(2);
         assertThat(number(line, "x2")).isEqualTo(3);
@@ -71,7 +74,9 @@ class SvgCanvasTest {
         assertThat(line.getAttribute("stroke")).isEqualTo(Pen.SECOND.light);
         assertThat(line.getAttribute("stroke-dasharray")).isEqualTo(Pen.SECOND.dash);
         Element plain = Xml.all(drawn(c -> c.line(Pen.INK, 1, 2, 3, 4)), "line").get(0);
-        assertThat(plain.hasAttribute("stroke-dasharray")).as("a solid line has none").isFalse();
+        assertThat(plain.hasAttribute("stroke-dasharray"))
+                .as("a solid line has none")
+                .isFalse();
     }
 
     @Test
@@ -154,7 +159,8 @@ class SvgCanvasTest {
         assertThat(patterns).hasSize(7);
         assertThat(patterns).extracting(p -> p.getAttribute("id")).doesNotHaveDuplicates();
         assertThat(patterns)
-                .extracting(p -> p.getAttribute("patternTransform") + p.getAttribute("width")
+                .extracting(p -> p.getAttribute("patternTransform")
+                        + p.getAttribute("width")
                         + p.getElementsByTagName("line").getLength())
                 .doesNotHaveDuplicates();
         Element filled = Xml.all(d, "rect").get(1);
@@ -164,7 +170,8 @@ class SvgCanvasTest {
 
     @Test
     void longTextIsCutToItsRoom() {
-        for (String text : List.of("short", "a much longer text that does not fit", "WWWWWWWWWWWWWWWWWWWWWWWWW", "iiii")) {
+        for (String text :
+                List.of("short", "a much longer text that does not fit", "WWWWWWWWWWWWWWWWWWWWWWWWW", "iiii")) {
             for (double room = 20; room < 300; room += 7) {
                 String cut = SvgCanvas.cut(text, room);
                 if (SvgCanvas.width(text) <= room) {

@@ -189,6 +189,9 @@ public final class AnalyzeCommand implements Callable<Integer> {
         } catch (InvalidInputException e) {
             return bad(e.violations());
         }
+        if (design.exceededByWholeLine().isPresent()) {
+            return bad(List.of(design.exceededByWholeLine().get()));
+        }
         try (OutputSet outputs = file == null ? OutputSet.of(overwrite) : OutputSet.of(overwrite, file)) {
             String target = target();
             Output place = target == null ? null : outputs.claim(target, FileKind.RESULT);

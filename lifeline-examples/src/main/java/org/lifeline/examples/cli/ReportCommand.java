@@ -169,6 +169,10 @@ public final class ReportCommand implements Callable<Integer> {
         }
         try {
             DesignFile design = new DesignReader().read(bytes);
+            if (!noEnvelope && design.exceededByWholeLine().isPresent()) {
+                return failures.violations(
+                        file.toString(), List.of(design.exceededByWholeLine().get()));
+            }
             try (OutputSet outputs = OutputSet.of(overwrite, file)) {
                 Output page = html == null ? null : outputs.claim(html, FileKind.REPORT_PAGE);
                 Output plain = text == null ? null : outputs.claim(text, FileKind.REPORT_TEXT);

@@ -1,6 +1,5 @@
 package org.lifeline.examples.cli;
 
-
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.PrintStream;

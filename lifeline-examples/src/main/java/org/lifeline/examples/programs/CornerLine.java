@@ -72,7 +72,7 @@ public final class CornerLine {
                 before / 1000,
                 behind / 1000,
                 behind / before,
-                Math.exp(0.15 * Math.PI / 2));
+                StrictMath.exp(0.15 * Math.PI / 2));
         System.out.printf(Locale.ROOT, "cable passed the corner: %.1f mm%n", 1000 * r.slip(1));
     }
 }

@@ -3,12 +3,12 @@ package org.lifeline.examples.programs;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
+import org.lifeline.base.Dimension;
+import org.lifeline.base.unit.QuantityText;
 import org.lifeline.examples.cli.AnalyzeCommand;
 import org.lifeline.file.DesignFile;
 import org.lifeline.file.DesignReader;
 import org.lifeline.file.output.FileNames;
-import org.lifeline.base.Dimension;
-import org.lifeline.base.unit.QuantityText;
 
 /** Reads what the programs on design files are given: the file, and quantities with their units. */
 public final class DesignArgument {

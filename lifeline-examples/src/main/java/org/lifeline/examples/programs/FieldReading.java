@@ -3,6 +3,7 @@ package org.lifeline.examples.programs;
 import java.io.IOException;
 import java.util.List;
 import java.util.Locale;
+import org.lifeline.base.Dimension;
 import org.lifeline.design.criteria.Criteria;
 import org.lifeline.design.criteria.CriterionResult;
 import org.lifeline.design.envelope.DesignAnalysis;
@@ -13,7 +14,6 @@ import org.lifeline.design.field.FieldCheck;
 import org.lifeline.design.field.FieldCheckResult;
 import org.lifeline.design.field.Measurement;
 import org.lifeline.file.DesignFile;
-import org.lifeline.base.Dimension;
 
 /** A sag was measured on a line years after it was built: which pretension does it have now, and does it still do? */
 public final class FieldReading {

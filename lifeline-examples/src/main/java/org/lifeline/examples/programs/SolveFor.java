@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
+import org.lifeline.base.Dimension;
 import org.lifeline.base.Interval;
 import org.lifeline.design.assessment.AssessedCriterion;
 import org.lifeline.design.assessment.Assessment;
@@ -17,7 +18,6 @@ import org.lifeline.design.variable.FeasibleResult;
 import org.lifeline.design.variable.FeasibleSearch;
 import org.lifeline.examples.cli.Progress;
 import org.lifeline.file.DesignFile;
-import org.lifeline.base.Dimension;
 import org.lifeline.model.LifelineDesign;
 import org.lifeline.report.document.InertText;
 

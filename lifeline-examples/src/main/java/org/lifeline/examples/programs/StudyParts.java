@@ -29,8 +29,8 @@ public final class StudyParts {
     private static final long CASES = 300;
     private static final int MACHINES = 3;
 
-    private static final Evaluation EVALUATION = Evaluation.firstFall(
-            DeploymentForce.MAXIMUM, List.of(Quantity.SAG, Quantity.TOTAL_FALL_DISTANCE));
+    private static final Evaluation EVALUATION =
+            Evaluation.firstFall(DeploymentForce.MAXIMUM, List.of(Quantity.SAG, Quantity.TOTAL_FALL_DISTANCE));
 
     private StudyParts() {}
 

@@ -96,7 +96,8 @@ public final class TwoVariables {
                 System.out.println(ratios + ranges);
             } else {
                 System.out.println(ratios);
-                WrappedText.of(ranges.strip(), WrappedText.COLUMNS - INDENT).forEach(l -> System.out.println(" ".repeat(INDENT) + l));
+                WrappedText.of(ranges.strip(), WrappedText.COLUMNS - INDENT)
+                        .forEach(l -> System.out.println(" ".repeat(INDENT) + l));
             }
         }
         map.stream()
@@ -134,8 +135,7 @@ public final class TwoVariables {
                 Locale.ROOT, "%.3f to %.3f kN", i.low().value() / 1000, i.high().value() / 1000);
     }
 
-    private static String draw(
-            List<DesignMap.Column> map, LineScope scope, LifelineDesign design, Axis pretension) {
+    private static String draw(List<DesignMap.Column> map, LineScope scope, LifelineDesign design, Axis pretension) {
         List<String> names = new ArrayList<>(List.of(ALL_MET));
         int[][] classes = new int[pretension.values().size()][map.size()];
         double[][] ratios = new double[classes.length][map.size()];
@@ -163,8 +163,11 @@ public final class TwoVariables {
                                         classes,
                                         names)
                                 .withRatios(ratios)
-                                .withDesignX(
-                                        design.line().supports().get(0).position().z())
+                                .withDesignX(design.line()
+                                        .supports()
+                                        .get(0)
+                                        .position()
+                                        .z())
                                 .withDesignY(Statics.withDefaults()
                                         .solve(design.line(), List.of())
                                         .firstTension()))

@@ -151,7 +151,7 @@ final class LiveAnswer {
     }
 
     private static double below(org.lifeline.base.Vector3 tension) {
-        return Math.toDegrees(Math.atan2(Math.abs(tension.z()), Math.hypot(tension.x(), tension.y())));
+        return Math.toDegrees(StrictMath.atan2(Math.abs(tension.z()), StrictMath.hypot(tension.x(), tension.y())));
     }
 
     private static List<Json> spans(LineEquilibrium installed) {

@@ -1,6 +1,5 @@
 package org.lifeline.file.result;
 
-
 import java.util.List;
 import org.lifeline.design.criteria.Criterion;
 

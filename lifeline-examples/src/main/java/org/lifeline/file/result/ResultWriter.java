@@ -1,6 +1,5 @@
 package org.lifeline.file.result;
 
-
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
@@ -21,9 +20,9 @@ import org.lifeline.analysis.motion.WorkerPeaks;
 import org.lifeline.analysis.state.InlineAbsorberState;
 import org.lifeline.analysis.state.SupportReaction;
 import org.lifeline.base.Vector3;
-import org.lifeline.file.JsonText;
 import org.lifeline.design.envelope.Extreme;
 import org.lifeline.design.envelope.Quantity;
+import org.lifeline.file.JsonText;
 import org.lifeline.file.handover.HandoverWriter;
 import org.lifeline.model.absorber.DeploymentForce;
 

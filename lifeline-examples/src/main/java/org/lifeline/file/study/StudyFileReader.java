@@ -48,7 +48,10 @@ final class StudyFileReader {
             throw broken("format", format, "must be " + StudyFile.FORMAT);
         }
         StudyIdentity identity = new StudyIdentity(
-                whole(root, "seed", ""), text(root, "study", ""), texts(root, "variables", ""), texts(root, "responses", ""));
+                whole(root, "seed", ""),
+                text(root, "study", ""),
+                texts(root, "variables", ""),
+                texts(root, "responses", ""));
         JsonNode failed = node(root, "failed", "");
         List<ResponsePartial> responses = new ArrayList<>();
         for (JsonNode each : array(root, "values", "")) {
@@ -113,7 +116,8 @@ final class StudyFileReader {
                 }
                 values.add(value.doubleValue());
             }
-            list.add(new KeptCase(whole(each, "case", at), values, each.path("reason").asText("")));
+            list.add(new KeptCase(
+                    whole(each, "case", at), values, each.path("reason").asText("")));
         }
         return list;
     }

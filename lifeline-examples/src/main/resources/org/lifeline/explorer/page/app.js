@@ -437,6 +437,7 @@ function bare(v, x) {
 
 async function runCurve(v, xs, run) {
   const began = performance.now(), points = new Array(xs.length).fill(null);
+  $('keep').disabled = true;
   // Two workers share the points in small pieces, so that a new curve need not wait for an old one.
   let at = 0;
   const share = async function (worker) {
@@ -454,6 +455,7 @@ async function runCurve(v, xs, run) {
   };
   await Promise.all([share('curve'), share('curve2')]);
   if (run !== curve.run) { return; }
+  $('keep').disabled = false;
   curve.points = points;
   curve.inTime = null;
   paintCurves();
@@ -469,7 +471,7 @@ function paintCurves() {
 }
 
 function keep() {
-  if (!curve.points.some(Boolean)) { return; }
+  if ($('keep').disabled || !curve.points.some(Boolean)) { return; }
   state.kept.push({ name: $('keep-name').value.trim() || 'curve ' + (state.kept.length + 1), points: curve.points });
   if (state.kept.length > 4) { state.kept.shift(); }
   $('keep-name').dataset.own = 'no';

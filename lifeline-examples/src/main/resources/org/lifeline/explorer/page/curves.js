@@ -67,7 +67,7 @@ function drawHistory(svg, series, times, kind, label) {
     el('text', { x: left - 6, y: y(v) + 4, 'text-anchor': 'end' }, g, String(v));
   });
   steps(0, end, 6).forEach(function (v) { el('text', { x: x(v), y: bottom + 16, 'text-anchor': 'middle' }, g, String(v)); });
-  el('text', { x: left - 50, y: 13 }, g, label + ', ' + unitOf(kind) + ', over time in s');
+  el('text', { x: left - 50, y: 13 }, g, label + ', ' + unitOf(kind) + (width < 500 ? '' : ', over time in s'));
   series.forEach(function (s, n) {
     let d = '';
     const every = Math.max(1, Math.floor(s.values.length / (2 * width)));
@@ -77,7 +77,7 @@ function drawHistory(svg, series, times, kind, label) {
       d += (i ? 'L' : 'M') + x(times[i]).toFixed(1) + ' ' + y(fromSi(kind, v)).toFixed(1);
     }
     el('title', {}, el('path', { d: d, 'class': 'curve ' + (n ? 'kept' + n : 'live') }, svg), s.name);
-    el('text', { x: right - 4, y: top + 12 + 14 * n, 'text-anchor': 'end', 'class': 'key ' + (n ? 'key' + n : 'keylive') }, svg, s.name);
+    el('text', { x: right - 4 - 130 * (series.length - 1 - n), y: 13, 'text-anchor': 'end', 'class': 'key ' + (n ? 'key' + n : 'keylive') }, svg, s.name);
   });
   const mark = el('path', { 'class': 'present' }, svg);
   return function (t) { mark.setAttribute('d', 'M' + x(t) + ' ' + top + 'V' + bottom); };

@@ -21,12 +21,12 @@ import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.lifeline.examples.TestFiles;
-import org.lifeline.file.result.DesignRun;
-import org.lifeline.file.result.CriteriaCheck;
 import org.lifeline.file.DesignFile;
-import org.lifeline.file.result.ResultWriter;
 import org.lifeline.file.reproduce.Reproduction;
 import org.lifeline.file.reproduce.Verdict;
+import org.lifeline.file.result.CriteriaCheck;
+import org.lifeline.file.result.DesignRun;
+import org.lifeline.file.result.ResultWriter;
 
 /**
  * Designs and results with values that somebody mistyped, mixed up or made up: a command always ends with a stated code, and

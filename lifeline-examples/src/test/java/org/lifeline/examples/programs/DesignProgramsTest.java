@@ -62,7 +62,10 @@ class DesignProgramsTest {
         assertThat(output(TwoVariables::main, file.toString(), picture.toString(), "--stated-falls"))
                 .contains("drawn:", "STATED FALLS ALONE");
         assertThat(Files.readString(picture))
-                .contains("elevation of the first support [m]", "pretension [kN]", "all met by energy balance",
+                .contains(
+                        "elevation of the first support [m]",
+                        "pretension [kN]",
+                        "all met by energy balance",
                         "cannot be analysed",
                         "STATED FALLS ALONE");
         assertThat(output(TwoVariables::main, file.toString(), "--stated-falls"))

@@ -67,7 +67,27 @@ class ProgramsTest {
         String readme = Files.readString(README);
         return Programs.all().stream()
                 .map(p -> dynamicTest(
-                        p.name(), () -> assertThat(block(readme, p.name())).isEqualTo(output(p.main()))));
+                        p.name(), () -> {
+                            String printed = output(p.main());
+                            assertThat(block(readme, p.name())).isEqualTo(printed);
+                            assertThat(printed.lines())
+                                    .filteredOn(line -> line.codePointCount(0, line.length()) > 80)
+                                    .as("lines that a terminal breaks")
+                                    .isEmpty();
+                        }));
+    }
+
+    @Test
+    void longLinesAreBrokenBetweenWordsAndShortOnesKept() {
+        String rest = "word ".repeat(20).strip();
+        Programs.Program p = new Programs.Program("x", "task", List.of(), args -> {
+            System.out.println("short");
+            System.out.println("  " + rest);
+            System.out.print("no end");
+        });
+        assertThat(output(p.main()).lines())
+                .containsExactly(
+                        "short", "  " + "word ".repeat(15).strip(), "      " + "word ".repeat(5).strip(), "no end");
     }
 
     @Test

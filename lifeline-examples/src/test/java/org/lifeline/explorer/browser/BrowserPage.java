@@ -24,7 +24,6 @@ import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.TimeUnit;
-import java.util.concurrent.TimeoutException;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.Stream;
 
@@ -79,13 +78,13 @@ final class BrowserPage implements AutoCloseable {
             URI list = URI.create("http://" + browser.getAuthority() + "/json/list");
             long end = System.nanoTime() + TimeUnit.SECONDS.toNanos(PATIENCE_SECONDS);
             while (System.nanoTime() < end) {
-                String said = http.send(
-                                HttpRequest.newBuilder(list).build(), HttpResponse.BodyHandlers.ofString())
+                String said = http.send(HttpRequest.newBuilder(list).build(), HttpResponse.BodyHandlers.ofString())
                         .body();
                 for (JsonNode each : JSON.readTree(said)) {
                     if (each.path("type").asText().equals("page")) {
                         BrowserPage page = new BrowserPage(
-                                process, URI.create(each.path("webSocketDebuggerUrl").asText()));
+                                process,
+                                URI.create(each.path("webSocketDebuggerUrl").asText()));
                         for (String domain : List.of("Page", "Runtime", "Log", "Network")) {
                             page.call(domain + ".enable", Map.of());
                         }
@@ -147,14 +146,14 @@ final class BrowserPage implements AutoCloseable {
             case "Runtime.consoleAPICalled" -> console.add(params.path("type").asText() + ": " + params.path("args"));
             case "Runtime.exceptionThrown" -> console.add("exception: " + params.path("exceptionDetails"));
             case "Log.entryAdded" -> console.add(params.path("entry").toString());
-            case "Network.requestWillBeSent" -> requests.add(params.path("request").path("url").asText());
+            case "Network.requestWillBeSent" ->
+                requests.add(params.path("request").path("url").asText());
             default -> {}
         }
     }
 
     /** Calls the browser and waits for its answer. */
-    JsonNode call(String method, Map<String, ?> parameters)
-            throws Exception {
+    JsonNode call(String method, Map<String, ?> parameters) throws Exception {
         int id = number.incrementAndGet();
         CompletableFuture<JsonNode> answer = new CompletableFuture<>();
         waiting.put(id, answer);
@@ -170,8 +169,8 @@ final class BrowserPage implements AutoCloseable {
 
     /** The value of an expression of the page's script; a promise is waited for. */
     JsonNode value(String expression) throws Exception {
-        JsonNode said = call(
-                "Runtime.evaluate", Map.of("expression", expression, "awaitPromise", true, "returnByValue", true));
+        JsonNode said =
+                call("Runtime.evaluate", Map.of("expression", expression, "awaitPromise", true, "returnByValue", true));
         if (said.has("exceptionDetails")) {
             throw new IllegalStateException(expression + ": " + said.path("exceptionDetails"));
         }
@@ -190,8 +189,7 @@ final class BrowserPage implements AutoCloseable {
     }
 
     /** Opens an address in a window of a size [px]. */
-    void open(String address, int width, int height)
-            throws Exception {
+    void open(String address, int width, int height) throws Exception {
         size(width, height);
         call("Page.navigate", Map.of("url", address));
         until("document.readyState === 'complete'");

@@ -81,7 +81,8 @@ class PageInBrowserTest {
     void nothingWasLoadedAndNothingWentWrong() {
         assertThat(browser().console()).as("console").isEmpty();
         assertThat(browser().requests())
-                .allMatch(r -> r.startsWith(page.toUri().toString()) || r.startsWith("blob:") || r.equals("about:blank"));
+                .allMatch(
+                        r -> r.startsWith(page.toUri().toString()) || r.startsWith("blob:") || r.equals("about:blank"));
     }
 
     private static void open(String fragment, int width) throws Exception {
@@ -96,9 +97,10 @@ class PageInBrowserTest {
 
     /** The middle of an element in the window [px], scrolled into sight. */
     private static double[] middle(String selector) throws Exception {
-        JsonNode box = browser().value("(function(){const e=document.querySelector(" + JSON.writeValueAsString(selector)
-                + ");e.scrollIntoView({block:'center'});const r=e.getBoundingClientRect();"
-                + "return [r.left+r.width/2,r.top+r.height/2];})()");
+        JsonNode box = browser()
+                .value("(function(){const e=document.querySelector(" + JSON.writeValueAsString(selector)
+                        + ");e.scrollIntoView({block:'center'});const r=e.getBoundingClientRect();"
+                        + "return [r.left+r.width/2,r.top+r.height/2];})()");
         return new double[] {box.get(0).asDouble(), box.get(1).asDouble()};
     }
 
@@ -136,7 +138,9 @@ class PageInBrowserTest {
         JsonNode here = JSON.readTree(Engine.arrest(TestFiles.text("demo-design.json"), 0, Double.NaN));
         JsonNode there = browser().value("state.answer");
         assertThat(new Digits().compare(here, there).differences()).isEmpty();
-        String shown = browser().value("document.querySelector('#results tbody tr td').textContent").asText();
+        String shown = browser()
+                .value("document.querySelector('#results tbody tr td').textContent")
+                .asText();
         assertThat(shown)
                 .isEqualTo(String.format(
                         java.util.Locale.ROOT,
@@ -150,14 +154,17 @@ class PageInBrowserTest {
         for (int i = 0; i < RANDOM_DESIGNS; i++) {
             designs.add(RandomDesigns.of(FIRST + i));
         }
-        JsonNode answers = browser().value("ask('curve', {ask: 'curve', designs: " + JSON.writeValueAsString(designs)
-                + ", fall: 0, temperature: NaN})");
+        JsonNode answers = browser()
+                .value("ask('curve', {ask: 'curve', designs: " + JSON.writeValueAsString(designs)
+                        + ", fall: 0, temperature: NaN})");
         Digits digits = new Digits();
         int solved = 0;
         for (int i = 0; i < designs.size(); i++) {
             JsonNode here = JSON.readTree(Engine.numbers(designs.get(i), 0, Double.NaN));
             digits.compare(here, answers.get(i));
-            assertThat(digits.differences()).as("seed %d: %s", FIRST + i, designs.get(i)).isEmpty();
+            assertThat(digits.differences())
+                    .as("seed %d: %s", FIRST + i, designs.get(i))
+                    .isEmpty();
             solved += here.has("maximum") ? 1 : 0;
         }
         assertThat(solved).as("designs that were solved, not refused").isGreaterThan(RANDOM_DESIGNS * 9 / 10);
@@ -172,13 +179,14 @@ class PageInBrowserTest {
         Files.writeString(file, design);
         Path result = folder.resolve("line.result.json");
         PrintStream none = new PrintStream(OutputStream.nullOutputStream(), true, StandardCharsets.UTF_8);
-        assertThat(CommandLines.run(none, none, "analyze", "--no-motion", file.toString(), "--result", result.toString()))
+        assertThat(CommandLines.run(
+                        none, none, "analyze", "--no-motion", file.toString(), "--result", result.toString()))
                 .isZero();
         open(link(design), 1200);
         browser().until("document.getElementById('result').textContent");
         ObjectNode here = (ObjectNode) JSON.readTree(Files.readString(result));
-        ObjectNode there = (ObjectNode)
-                JSON.readTree(browser().value("document.getElementById('result').textContent").asText());
+        ObjectNode there = (ObjectNode) JSON.readTree(
+                browser().value("document.getElementById('result').textContent").asText());
         assertThat(there.path("format").asText()).isEqualTo("org.lifeline.result/2");
         assertThat(there.path("designSha256")).isEqualTo(here.path("designSha256"));
         assertThat(there.path("assessment").path("governing").size()).isGreaterThan(5);
@@ -194,7 +202,8 @@ class PageInBrowserTest {
     private static void withoutRemainders(JsonNode arrest) {
         ((ObjectNode) arrest).remove("convergence");
         ((ObjectNode) arrest.path("energy")).remove("residual");
-        ((ObjectNode) arrest).put("fallEnergy", arrest.path("energy").path("fall").doubleValue());
+        ((ObjectNode) arrest)
+                .put("fallEnergy", arrest.path("energy").path("fall").doubleValue());
     }
 
     @Test
@@ -208,22 +217,32 @@ class PageInBrowserTest {
         String old = browser().value("state.design.installed.pretension").asText();
         browser().key("ArrowRight", 39);
         settled();
-        assertThat(browser().value("state.design.installed.pretension").asText()).isNotEqualTo(old);
+        assertThat(browser().value("state.design.installed.pretension").asText())
+                .isNotEqualTo(old);
         type("#v-mass-x", "220 lb");
         settled();
-        assertThat(browser().value("siOf(state.design.workers[0].mass)").asDouble()).isEqualTo(99.7903, offset(1e-3));
-        assertThat(browser().value("state.answer.clearance.deployment").asDouble()).isLessThan(before);
+        assertThat(browser().value("siOf(state.design.workers[0].mass)").asDouble())
+                .isEqualTo(99.7903, offset(1e-3));
+        assertThat(browser().value("state.answer.clearance.deployment").asDouble())
+                .isLessThan(before);
         type("#v-mass-x", "-5");
         settled();
-        assertThat(browser().value("document.querySelector('#refused').textContent").asText())
+        assertThat(browser()
+                        .value("document.querySelector('#refused').textContent")
+                        .asText())
                 .contains("workers[0].mass", "-5 kg", "must be a finite number above zero".substring(0, 4));
-        assertThat(browser().value("document.getElementById('v-mass-w').textContent").asText())
+        assertThat(browser()
+                        .value("document.getElementById('v-mass-w').textContent")
+                        .asText())
                 .contains("workers[0].mass");
         click("#undo");
         settled();
-        assertThat(browser().value("document.querySelector('#refused').textContent").asText())
+        assertThat(browser()
+                        .value("document.querySelector('#refused').textContent")
+                        .asText())
                 .isEmpty();
-        assertThat(browser().value("siOf(state.design.workers[0].mass)").asDouble()).isEqualTo(99.7903, offset(1e-3));
+        assertThat(browser().value("siOf(state.design.workers[0].mass)").asDouble())
+                .isEqualTo(99.7903, offset(1e-3));
     }
 
     @Test
@@ -236,7 +255,9 @@ class PageInBrowserTest {
         browser().mouse("mouseReleased", at[0] - 240, at[1]);
         settled();
         assertThat(browser().value("state.design.falls[0].span").asInt()).isEqualTo(1);
-        assertThat(browser().value("state.undo.length").asInt()).as("one drag is undone at once").isEqualTo(1);
+        assertThat(browser().value("state.undo.length").asInt())
+                .as("one drag is undone at once")
+                .isEqualTo(1);
         click("#undo");
         settled();
         assertThat(browser().value("state.design.falls[0].span").asInt()).isEqualTo(2);
@@ -261,24 +282,29 @@ class PageInBrowserTest {
 
     @Test
     void aCurveIsDrawnKeptAndNamed() throws Exception {
-        browser().until("curve.points.filter(Boolean).length > 40");
-        String held = browser().value("document.getElementById('held').textContent").asText();
+        browser().until("curve.points.filter(Boolean).length > 40 && !document.getElementById('keep').disabled");
+        String held =
+                browser().value("document.getElementById('held').textContent").asText();
         assertThat(held).contains("Held:", "pretension 1.20", "same share of its span");
         type("#keep-name", "as it was");
         click("#keep");
         type("#v-pretension-x", "3");
         settled();
         browser().until("document.querySelectorAll('#curve .curve').length === 2");
-        assertThat(browser().value("document.getElementById('kept').textContent").asText())
+        assertThat(browser()
+                        .value("document.getElementById('kept').textContent")
+                        .asText())
                 .contains("as it was");
         JsonNode point = browser().value("curve.points.filter(Boolean)[20]");
-        String design = browser().value("(function(){const d=copyOf(state.design);variables(d,state.view).find(v=>v.id==="
+        String design = browser()
+                .value("(function(){const d=copyOf(state.design);variables(d,state.view).find(v=>v.id==="
                         + "'run.all').set(d,state.view," + point.get(0) + ");return JSON.stringify(d);})()")
                 .asText();
         JsonNode here = JSON.readTree(Engine.numbers(design, 0, Double.NaN));
         assertThat(point.get(1).asDouble())
                 .isEqualTo(here.path("maximum").path("endAnchorLoad").asDouble(), offset(1e-5));
-        assertThat(browser().value("curvesCsv().split('\\r\\n').length").asInt()).isGreaterThan(80);
+        assertThat(browser().value("curvesCsv().split('\\r\\n').length").asInt())
+                .isGreaterThan(80);
         assertThat(browser().value("svgFile(document.getElementById('curve'))").asText())
                 .startsWith("<svg")
                 .contains("<path");
@@ -289,11 +315,14 @@ class PageInBrowserTest {
         String design = RandomDesigns.of(FIRST + 2)
                 .replaceAll("\"massPerLength\": \"[^\"]*\"", "\"massPerLength\": \"0.4 kg/m\"");
         open(link(design), 1200);
-        browser().value("document.getElementById('side').value='maximum';"
-                + "document.getElementById('side').dispatchEvent(new Event('change'))");
+        browser()
+                .value("document.getElementById('side').value='maximum';"
+                        + "document.getElementById('side').dispatchEvent(new Event('change'))");
         click("#play");
         browser().until("player.running && player.time > 0.05");
-        assertThat(browser().value("document.getElementById('play-said').textContent").asText())
+        assertThat(browser()
+                        .value("document.getElementById('play-said').textContent")
+                        .asText())
                 .contains("In time over energy balance: tension ");
         JsonNode here = JSON.readTree(Engine.inTime(design, 0, Double.NaN, false, 0));
         JsonNode there = browser().value("state.inTime");
@@ -302,7 +331,9 @@ class PageInBrowserTest {
                     .as("%s in time; last digits grow with the number of steps", each)
                     .isBetween(1 - 1e-6, 1 + 1e-6);
         }
-        assertThat(browser().value("document.querySelectorAll('#scene .cable').length").asInt())
+        assertThat(browser()
+                        .value("document.querySelectorAll('#scene .cable').length")
+                        .asInt())
                 .isEqualTo(1);
         click("#play");
         assertThat(browser().value("player.running").asBoolean()).isFalse();
@@ -310,24 +341,35 @@ class PageInBrowserTest {
 
     @Test
     void unitsAreSwitched() throws Exception {
-        browser().value("document.getElementById('units').value='us';"
-                + "document.getElementById('units').dispatchEvent(new Event('change'))");
-        assertThat(browser().value("document.querySelector('#results tbody tr td').textContent").asText())
+        browser()
+                .value("document.getElementById('units').value='us';"
+                        + "document.getElementById('units').dispatchEvent(new Event('change'))");
+        assertThat(browser()
+                        .value("document.querySelector('#results tbody tr td').textContent")
+                        .asText())
                 .endsWith("lbf");
-        assertThat(browser().value("document.getElementById('v-run-all-x').value").asDouble())
+        assertThat(browser()
+                        .value("document.getElementById('v-run-all-x').value")
+                        .asDouble())
                 .isEqualTo(28 / 3.0 / 0.3048, offset(1e-3));
     }
 
     @Test
     void everyLessonSetsThePage() throws Exception {
-        int lessons = browser().value("document.querySelectorAll('#lessons button').length").asInt();
+        int lessons = browser()
+                .value("document.querySelectorAll('#lessons button').length")
+                .asInt();
         assertThat(lessons).isEqualTo(6);
         for (int i = 0; i < lessons; i++) {
             browser().value("document.querySelectorAll('#lessons button')[" + i + "].click()");
             settled();
-            assertThat(browser().value("document.getElementById('refused').textContent").asText())
+            assertThat(browser()
+                            .value("document.getElementById('refused').textContent")
+                            .asText())
                     .isEmpty();
-            assertThat(browser().value("document.getElementById('note').textContent").asText())
+            assertThat(browser()
+                            .value("document.getElementById('note').textContent")
+                            .asText())
                     .startsWith("Lesson: ");
         }
     }
@@ -335,30 +377,40 @@ class PageInBrowserTest {
     @ParameterizedTest
     @CsvSource({"390, light", "390, dark", "1200, light", "1200, dark"})
     void nothingSticksOutAndNothingIsBlank(int width, String scheme) throws Exception {
-        browser().call(
-                "Emulation.setEmulatedMedia",
-                java.util.Map.of(
-                        "features", List.of(java.util.Map.of("name", "prefers-color-scheme", "value", scheme))));
+        browser()
+                .call(
+                        "Emulation.setEmulatedMedia",
+                        java.util.Map.of(
+                                "features",
+                                List.of(java.util.Map.of("name", "prefers-color-scheme", "value", scheme))));
         open("", width);
         browser().until("curve.points.filter(Boolean).length > 40");
         browser().value("document.querySelectorAll('details').forEach(d=>d.open=true)");
-        assertThat(browser().value("document.documentElement.scrollWidth-document.documentElement.clientWidth").asInt())
+        assertThat(browser()
+                        .value("document.documentElement.scrollWidth-document.documentElement.clientWidth")
+                        .asInt())
                 .as("scrolls sideways by")
                 .isLessThanOrEqualTo(0);
-        JsonNode out = browser().value("Array.from(document.querySelectorAll('body *')).filter(e=>!e.closest('.scroll,svg')"
-                + "&&!e.matches('.skip,.aside')).filter(e=>{const r=e.getBoundingClientRect();return r.width>0&&(r.right>"
-                + "document.documentElement.clientWidth+1||r.left<-1);}).map(e=>e.tagName+'#'+e.id+' '+e.className)");
+        JsonNode out = browser()
+                .value(
+                        "Array.from(document.querySelectorAll('body *')).filter(e=>!e.closest('.scroll,svg')"
+                                + "&&!e.matches('.skip,.aside')).filter(e=>{const r=e.getBoundingClientRect();return r.width>0&&(r.right>"
+                                + "document.documentElement.clientWidth+1||r.left<-1);}).map(e=>e.tagName+'#'+e.id+' '+e.className)");
         assertThat(out).as("boxes outside of the window").isEmpty();
-        JsonNode text = browser().value("Array.from(document.querySelectorAll('#elevation text,#curve text')).filter(e=>{"
-                + "const r=e.getBoundingClientRect(),s=e.ownerSVGElement.getBoundingClientRect();return r.left<s.left-1||"
-                + "r.right>s.right+1;}).map(e=>e.textContent)");
+        JsonNode text = browser()
+                .value("Array.from(document.querySelectorAll('#elevation text,#curve text')).filter(e=>{"
+                        + "const r=e.getBoundingClientRect(),s=e.ownerSVGElement.getBoundingClientRect();return r.left<s.left-1||"
+                        + "r.right>s.right+1;}).map(e=>e.textContent)");
         assertThat(text).as("words outside of their picture").isEmpty();
-        assertThat(browser().value("document.querySelectorAll('#elevation path').length").asInt())
+        assertThat(browser()
+                        .value("document.querySelectorAll('#elevation path').length")
+                        .asInt())
                 .isGreaterThan(10);
-        java.awt.image.BufferedImage shot =
-                javax.imageio.ImageIO.read(new java.io.ByteArrayInputStream(browser().picture(false)));
+        java.awt.image.BufferedImage shot = javax.imageio.ImageIO.read(
+                new java.io.ByteArrayInputStream(browser().picture(false)));
         long colours = java.util.stream.IntStream.range(0, shot.getHeight())
-                .flatMap(y -> java.util.stream.IntStream.range(0, shot.getWidth()).map(x -> shot.getRGB(x, y)))
+                .flatMap(y ->
+                        java.util.stream.IntStream.range(0, shot.getWidth()).map(x -> shot.getRGB(x, y)))
                 .distinct()
                 .count();
         assertThat(colours).as("colours on the screen").isGreaterThan(20);

@@ -22,7 +22,8 @@ public final class RandomDesigns {
         List<Double> runs = new ArrayList<>();
         double x = 0;
         double z = r.nextDouble(4, 12);
-        String passage = List.of("\"free\"", "\"clamped\"", "{\"friction\": " + number(r, 0.02, 0.4) + "}").get(r.nextInt(3));
+        String passage = List.of("\"free\"", "\"clamped\"", "{\"friction\": " + number(r, 0.02, 0.4) + "}")
+                .get(r.nextInt(3));
         for (int i = 0; i <= spans; i++) {
             boolean end = i == 0 || i == spans;
             String more = "";
@@ -45,13 +46,17 @@ public final class RandomDesigns {
         int span = 1 + r.nextInt(spans);
         String installed = r.nextBoolean()
                 ? "\"pretension\": \"" + number(r, 0.5, 4) + " kN\""
-                : text("\"initialSag\": \"%.4f m\", \"span\": %d", runs.get(span - 1) * r.nextDouble(0.004, 0.03), span);
+                : text(
+                        "\"initialSag\": \"%.4f m\", \"span\": %d",
+                        runs.get(span - 1) * r.nextDouble(0.004, 0.03), span);
         String cable = r.nextInt(3) == 0
                 ? "\"ropeClass\": \"7x19\", \"diameter\": \"" + number(r, 8, 14)
-                        + " mm\", \"tensileGrade\": \"1770 N/mm²\", \"elasticModulus\": \"" + number(r, 60, 110) + " GPa\""
+                        + " mm\", \"tensileGrade\": \"1770 N/mm²\", \"elasticModulus\": \"" + number(r, 60, 110)
+                        + " GPa\""
                 : "\"massPerLength\": \"" + number(r, 0.1, 0.8) + " kg/m\", \"axialStiffness\": \"" + number(r, 0.5, 6)
                         + " MN\"";
-        return "{\"format\": \"org.lifeline.design/1\", \"title\": \"seed " + seed + "\", \"cable\": {\"name\": \"c\", " + cable
+        return "{\"format\": \"org.lifeline.design/1\", \"title\": \"seed " + seed + "\", \"cable\": {\"name\": \"c\", "
+                + cable
                 + "}, \"supports\": [" + String.join(", ", supports) + "], \"installed\": {" + installed
                 + ", \"temperature\": \"15 °C\"}, \"workers\": [{\"id\": \"A\", \"mass\": \"" + number(r, 70, 130)
                 + text(
@@ -64,8 +69,7 @@ public final class RandomDesigns {
 
     private static String connection(SplittableRandom r) {
         return switch (r.nextInt(3)) {
-            case 0 ->
-                "{\"tautLength\": \"1.8 m\", \"stiffness\": \"" + number(r, 15, 60) + " kN/m\"}";
+            case 0 -> "{\"tautLength\": \"1.8 m\", \"stiffness\": \"" + number(r, 15, 60) + " kN/m\"}";
             case 1 ->
                 "{\"retractable\": {\"lockDistance\": \"0.6 m\", \"brakeForce\": {\"clearance\": \"2.6 kN\", \"maximum\":"
                         + " \"900 lbf\"}, \"maximumExtension\": \"1.4 m\", \"initialStiffness\": \"80 kN/m\","

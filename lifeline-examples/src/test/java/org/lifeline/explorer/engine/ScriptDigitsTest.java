@@ -49,11 +49,7 @@ class ScriptDigitsTest {
     }
 
     @ParameterizedTest
-    @ValueSource(
-            strings = {
-                "elastic-posts-corner",
-                "one-hangs-second-falls"
-            })
+    @ValueSource(strings = {"elastic-posts-corner", "one-hangs-second-falls"})
     void sampleDesignsAreReadAndDrawnTheSame(String name) throws Exception {
         String design = TestFiles.text("independent/" + name + ".design.json");
         agree(Engine.arrest(design, 0, Double.NaN), script.call("arrest", design, 0, Double.NaN));

@@ -68,10 +68,10 @@ class FilesFromJavaTest {
     void aDesignThatIsWrittenIsReadAgainWithTheSameAnswer() throws IOException {
         DesignFile file = new DesignReader().read(Files.readAllBytes(DESIGN));
 
-        DesignFile again =
-                new DesignReader().read(DesignWriter.write(file.design(), file.criteria(), file.project()));
+        DesignFile again = new DesignReader().read(DesignWriter.write(file.design(), file.criteria(), file.project()));
 
-        assertThat(assess(again).governing().toString()).isEqualTo(assess(file).governing().toString());
+        assertThat(assess(again).governing().toString())
+                .isEqualTo(assess(file).governing().toString());
     }
 
     @Test
@@ -79,9 +79,11 @@ class FilesFromJavaTest {
         byte[] bad = "{\"format\": \"org.lifeline.design/1\", \"titel\": \"\"}".getBytes(StandardCharsets.UTF_8);
 
         assertThatThrownBy(() -> new DesignReader().read(bad))
-                .isInstanceOfSatisfying(InvalidInputException.class, e -> assertThat(e.violations())
-                        .hasSizeGreaterThan(2)
-                        .anyMatch(v -> v.path().contains("titel")));
+                .isInstanceOfSatisfying(
+                        InvalidInputException.class,
+                        e -> assertThat(e.violations())
+                                .hasSizeGreaterThan(2)
+                                .anyMatch(v -> v.path().contains("titel")));
     }
 
     /** A file must not say that its criteria were judged on another basis than they were. */

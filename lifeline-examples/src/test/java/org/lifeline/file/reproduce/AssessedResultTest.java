@@ -18,10 +18,10 @@ import java.util.function.Consumer;
 import org.junit.jupiter.api.Test;
 import org.lifeline.design.assessment.Assessment;
 import org.lifeline.examples.TestFiles;
-import org.lifeline.file.result.AssessedRun;
-import org.lifeline.file.result.IndependentCheck;
-import org.lifeline.file.result.CriteriaCheck;
 import org.lifeline.file.DesignFile;
+import org.lifeline.file.result.AssessedRun;
+import org.lifeline.file.result.CriteriaCheck;
+import org.lifeline.file.result.IndependentCheck;
 import org.lifeline.file.result.ResultProvenance;
 import org.lifeline.file.result.ResultWriter;
 
@@ -35,7 +35,10 @@ class AssessedResultTest {
                     RUN,
                     CriteriaCheck.evaluate(RUN.run(), FILE.criteria()),
                     IndependentCheck.of(RUN.run().arrests()),
-                    ResultProvenance.of("unknown", Map.of("motion", "followed"), FILE.hashes().content()));
+                    ResultProvenance.of(
+                            "unknown",
+                            Map.of("motion", "followed"),
+                            FILE.hashes().content()));
 
     @Test
     void theFileFollowsItsSchema() {

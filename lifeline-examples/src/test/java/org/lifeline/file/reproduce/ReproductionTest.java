@@ -18,10 +18,10 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.lifeline.examples.TestFiles;
-import org.lifeline.file.result.DesignRun;
-import org.lifeline.file.result.CriteriaCheck;
 import org.lifeline.file.DesignFile;
 import org.lifeline.file.DesignReader;
+import org.lifeline.file.result.CriteriaCheck;
+import org.lifeline.file.result.DesignRun;
 import org.lifeline.file.result.ResultWriter;
 
 /** Tells right results from tampered, cut-off, older and foreign ones. */

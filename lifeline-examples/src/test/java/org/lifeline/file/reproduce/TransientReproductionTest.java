@@ -14,9 +14,9 @@ import org.junit.jupiter.params.provider.ValueSource;
 import org.lifeline.analysis.Method;
 import org.lifeline.design.envelope.DesignAnalysis;
 import org.lifeline.examples.TestFiles;
-import org.lifeline.file.result.DesignRun;
-import org.lifeline.file.result.CriteriaCheck;
 import org.lifeline.file.DesignFile;
+import org.lifeline.file.result.CriteriaCheck;
+import org.lifeline.file.result.DesignRun;
 import org.lifeline.file.result.ResultWriter;
 
 /** Results of arrests in time: right ones, tampered, cut-off, older and foreign ones. */

@@ -32,14 +32,16 @@ class StudyFileTest {
             new UncertainVariable(
                     DesignVariables.axialStiffness(Interval.of(1e5, 1e8)), Distribution.logNormal(3e6, 0.1)));
 
-    private static final Evaluation LOADS = Evaluation.firstFall(
-            DeploymentForce.MAXIMUM, List.of(Quantity.END_ANCHOR_LOAD, Quantity.CLEARANCE_MARGIN));
+    private static final Evaluation LOADS =
+            Evaluation.firstFall(DeploymentForce.MAXIMUM, List.of(Quantity.END_ANCHOR_LOAD, Quantity.CLEARANCE_MARGIN));
 
     private static DesignFile file() {
         try {
             return new DesignReader()
-                    .read(Files.readAllBytes(Path.of(
-                            "src/test/resources/org/lifeline/examples/independent/silo-roof-gripped-middle.design.json")));
+                    .read(
+                            Files.readAllBytes(
+                                    Path.of(
+                                            "src/test/resources/org/lifeline/examples/independent/silo-roof-gripped-middle.design.json")));
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
@@ -73,7 +75,8 @@ class StudyFileTest {
         byte[] whole = StudyFile.write(part(1, 120));
 
         assertThat(StudyFile.write(c.merge(a).merge(b))).isEqualTo(whole);
-        assertThat(StudyFile.write(b.merge(StudyFile.read(StudyFile.write(a.merge(c)))))).isEqualTo(whole);
+        assertThat(StudyFile.write(b.merge(StudyFile.read(StudyFile.write(a.merge(c))))))
+                .isEqualTo(whole);
     }
 
     private static void refused(String file, String path, String rule) {

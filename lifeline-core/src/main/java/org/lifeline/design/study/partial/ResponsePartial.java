@@ -48,8 +48,6 @@ public record ResponsePartial(ValueCounts counts, ExactSums sums, List<KeptCase>
 
     ResponsePartial merged(ResponsePartial other) {
         return new ResponsePartial(
-                counts.merged(other.counts),
-                sums.merged(other.sums),
-                KeptCase.first(first, other.first, FIRST_CASES));
+                counts.merged(other.counts), sums.merged(other.sums), KeptCase.first(first, other.first, FIRST_CASES));
     }
 }

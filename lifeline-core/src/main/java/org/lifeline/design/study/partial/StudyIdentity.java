@@ -9,7 +9,7 @@ import org.lifeline.base.Violations;
  * <p>Immutable and thread-safe.
  *
  * @param seed seed of all draws
- * @param study name that the caller gives the study, for example the SHA-256 of its design file; may be empty
+ * @param study name of the study: the fingerprint of its design, unless the caller gives another
  * @param variables the uncertain variables with unit and distribution, in words
  * @param responses the responses with unit
  */

@@ -69,8 +69,7 @@ public record ValueCounts(
         }
         return new ValueCounts(
                 zeros + other.zeros,
-                Interval.of(
-                        Math.min(extent.low(), other.extent.low()), Math.max(extent.high(), other.extent.high())),
+                Interval.of(Math.min(extent.low(), other.extent.low()), Math.max(extent.high(), other.extent.high())),
                 merged(positive, other.positive),
                 merged(negative, other.negative));
     }

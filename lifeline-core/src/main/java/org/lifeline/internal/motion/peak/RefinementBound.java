@@ -69,7 +69,7 @@ public final class RefinementBound {
 
     /** Width of a kink that has run along a span of so many segments, as a share of the span [-]. */
     private static double width(double segments) {
-        return Math.pow(segments, -2.0 / 3);
+        return StrictMath.pow(segments, -2.0 / 3);
     }
 
     /**

@@ -33,7 +33,7 @@ public final class NumberInput {
      * @return the number
      */
     public static long parseAsLong(String text, long other) {
-        return (long) parseAsDouble(text, other);
+        return (long) parseAsDouble(text, (double) other);
     }
 
     /**
