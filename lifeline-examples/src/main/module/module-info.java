@@ -11,7 +11,6 @@ module org.lifeline.file {
     requires static org.jspecify;
 
     exports org.lifeline.file;
-    exports org.lifeline.file.handover;
     exports org.lifeline.file.reproduce;
     exports org.lifeline.file.study;
 
