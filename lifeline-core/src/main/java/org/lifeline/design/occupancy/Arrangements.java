@@ -97,7 +97,8 @@ final class Arrangements {
             double run = line.run(s);
             // From the middle outward, to both sides in turn; in a short span closer together.
             double apart = Math.min(APART, run / (2.0 * hanging.size() + 2));
-            double off = (n + 1) / 2 * apart * (n % 2 == 0 ? 1 : -1);
+            int steps = (n + 1) / 2;
+            double off = steps * apart * (n % 2 == 0 ? 1 : -1);
             list.add(new Fall.Hanging(hanging.get(i), Place.of(s, run / 2 + off)));
         }
         return list;

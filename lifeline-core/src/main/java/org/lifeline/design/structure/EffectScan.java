@@ -62,7 +62,6 @@ final class EffectScan {
                 evaluations++;
             } catch (InvalidInputException | NoEquilibriumException e) {
                 // The assessment lists what cannot be computed: its envelope visits the same cases.
-                continue;
             }
         }
     }

@@ -18,24 +18,28 @@ final class GoverningLoads {
 
     private final LifelineDesign design;
     private final double[] angles;
-    private final Map<Method, GoverningReaction[][]> worst = new EnumMap<>(Method.class);
+    private final Map<Method, List<Map<LoadEffect, GoverningReaction>>> worst = new EnumMap<>(Method.class);
 
     GoverningLoads(LifelineDesign design, double[] angles) {
         this.design = design;
         this.angles = angles.clone();
         int supports = design.line().supports().size();
         for (Method each : Method.values()) {
-            worst.put(each, new GoverningReaction[supports][LoadEffect.values().length]);
+            List<Map<LoadEffect, GoverningReaction>> known = new ArrayList<>();
+            for (int i = 0; i < supports; i++) {
+                known.add(new EnumMap<>(LoadEffect.class));
+            }
+            worst.put(each, known);
         }
     }
 
     void add(ComputedCase computed) {
         ArrestResult arrest = computed.arrest();
-        GoverningReaction[][] known = worst.getOrDefault(arrest.method(), new GoverningReaction[0][]);
+        List<Map<LoadEffect, GoverningReaction>> known = worst.getOrDefault(arrest.method(), List.of());
         for (double angle : angles) {
             List<Vector3> forces = forces(arrest, angle);
-            for (int i = 0; i < known.length; i++) {
-                add(known[i], i, forces, new GoverningReaction.Pulled(computed, angle));
+            for (int i = 0; i < known.size(); i++) {
+                add(known.get(i), i, forces, new GoverningReaction.Pulled(computed, angle));
             }
         }
     }
@@ -47,14 +51,18 @@ final class GoverningLoads {
         return list;
     }
 
-    private void add(GoverningReaction[] known, int number, List<Vector3> forces, GoverningReaction.Pulled pulled) {
+    private void add(
+            Map<LoadEffect, GoverningReaction> known,
+            int number,
+            List<Vector3> forces,
+            GoverningReaction.Pulled pulled) {
         Support support = design.line().supports().get(number);
         for (LoadEffect effect : LoadEffect.values()) {
             double value = effect.of(support, forces.get(number));
-            GoverningReaction old = known[effect.ordinal()];
+            GoverningReaction old = known.get(effect);
             if (!Double.isNaN(value) && (old == null || isLarger(value, old.value()))) {
                 GoverningReaction.Subject subject = new GoverningReaction.Subject(number, support, effect);
-                known[effect.ordinal()] = new GoverningReaction(subject, value, pulled, forces);
+                known.put(effect, new GoverningReaction(subject, value, pulled, forces));
             }
         }
     }
@@ -66,9 +74,9 @@ final class GoverningLoads {
     /** The largest effects by a method, support by support; effects that pull nowhere are left out. */
     List<GoverningReaction> rows(Method method) {
         List<GoverningReaction> list = new ArrayList<>();
-        for (GoverningReaction[] ofSupport : worst.getOrDefault(method, new GoverningReaction[0][])) {
-            for (GoverningReaction each : ofSupport) {
-                if (each != null && each.value() > 0) {
+        for (Map<LoadEffect, GoverningReaction> ofSupport : worst.getOrDefault(method, List.of())) {
+            for (GoverningReaction each : ofSupport.values()) {
+                if (each.value() > 0) {
                     list.add(each);
                 }
             }

@@ -134,7 +134,6 @@ public final class DesignMap {
                     designs.add(second.variable().after(first.variable(), x).apply(base, y));
                 } catch (InvalidInputException e) {
                     // A corner that is no design has no envelope.
-                    continue;
                 }
             }
         }

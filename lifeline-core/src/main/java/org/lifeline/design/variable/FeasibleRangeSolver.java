@@ -120,8 +120,10 @@ final class FeasibleRangeSolver {
             List<FeasibleInterval> found = searched();
             boolean learned = false;
             for (FeasibleInterval each : found) {
-                learned |= isRefuted(each.low()) | isRefuted(each.high());
-                learned |= !whole(middle(each)).isFeasible();
+                boolean low = isRefuted(each.low());
+                boolean high = isRefuted(each.high());
+                boolean middle = !whole(middle(each)).isFeasible();
+                learned = learned || low || high || middle;
             }
             if (found.isEmpty()) {
                 Trial best = trials.values().stream()

@@ -49,8 +49,10 @@ public enum QuantityKind {
 
     private static final int INPUT_DIGITS = 7;
 
-    private final Shown si;
-    private final Shown customary;
+    private final Unit si;
+    private final int siDecimals;
+    private final Unit customary;
+    private final int customaryDecimals;
     private final int significant;
     private final int decimals;
 
@@ -63,8 +65,10 @@ public enum QuantityKind {
      * @param decimals decimals, if they are fixed
      */
     QuantityKind(Shown si, Shown customary, int significant, int decimals) {
-        this.si = si;
-        this.customary = customary;
+        this.si = si.unit;
+        this.siDecimals = si.mostDecimals;
+        this.customary = customary.unit;
+        this.customaryDecimals = customary.mostDecimals;
         this.significant = significant;
         this.decimals = decimals;
     }
@@ -100,7 +104,7 @@ public enum QuantityKind {
     }
 
     private Shown in(UnitSystem system) {
-        return system == UnitSystem.SI ? si : customary;
+        return system == UnitSystem.SI ? new Shown(si, siDecimals) : new Shown(customary, customaryDecimals);
     }
 
     /**

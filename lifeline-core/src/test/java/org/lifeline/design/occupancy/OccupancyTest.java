@@ -39,7 +39,8 @@ class OccupancyTest {
         Fall.Builder b = Fall.builder("f").at(Place.of(1, station));
         fallers.forEach(b::faller);
         for (int i = 0; i < hanging.size(); i++) {
-            b.hanging(hanging.get(i), Place.of(1, 6 + 0.6 * ((i + 1) / 2) * (i % 2 == 0 ? 1 : -1)));
+            int steps = (i + 1) / 2;
+            b.hanging(hanging.get(i), Place.of(1, 6 + 0.6 * steps * (i % 2 == 0 ? 1 : -1)));
         }
         ArrestResult r = EnergyBalance.withDefaults()
                 .withSide(DeploymentForce.MAXIMUM)
