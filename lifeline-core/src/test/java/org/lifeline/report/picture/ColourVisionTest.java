@@ -2,7 +2,9 @@ package org.lifeline.report.picture;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.lifeline.report.Contrast;
@@ -24,10 +26,16 @@ class ColourVisionTest {
                 1.255528, -0.076749, -0.178779, -0.078411, 0.930809, 0.147602, 0.004733, 0.691367, 0.303900),
         GREY_PRINT(0.2126, 0.7152, 0.0722, 0.2126, 0.7152, 0.0722, 0.2126, 0.7152, 0.0722);
 
-        private final double[] matrix;
+        private final String matrix;
 
         Vision(double... matrix) {
-            this.matrix = matrix;
+            this.matrix = Arrays.toString(matrix);
+        }
+
+        private double[] numbers() {
+            return Arrays.stream(matrix.substring(1, matrix.length() - 1).split(", ", -1))
+                    .mapToDouble(Double::parseDouble)
+                    .toArray();
         }
 
         String see(String colour) {
@@ -36,15 +44,16 @@ class ColourVisionTest {
                 double c = Integer.parseInt(colour.substring(1 + 2 * i, 3 + 2 * i), 16) / 255.0;
                 rgb[i] = c <= 0.04045 ? c / 12.92 : Math.pow((c + 0.055) / 1.055, 2.4);
             }
+            double[] m = numbers();
             StringBuilder seen = new StringBuilder("#");
             for (int i = 0; i < 3; i++) {
                 double c = 0;
                 for (int j = 0; j < 3; j++) {
-                    c += matrix[3 * i + j] * rgb[j];
+                    c += m[3 * i + j] * rgb[j];
                 }
                 c = Math.max(0, Math.min(1, c));
                 c = c <= 0.0031308 ? 12.92 * c : 1.055 * Math.pow(c, 1 / 2.4) - 0.055;
-                seen.append(String.format("%02x", Math.round(255 * c)));
+                seen.append(String.format(Locale.ROOT, "%02x", Math.round(255 * c)));
             }
             return seen.toString();
         }
