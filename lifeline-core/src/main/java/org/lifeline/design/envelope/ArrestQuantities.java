@@ -110,7 +110,7 @@ final class ArrestQuantities {
         Optional<MotionSummary> motion =
                 arrest.motion().filter(m -> m.allowances().known());
         if (motion.isPresent()) {
-            lengths(arrest, motion.get().allowances(), row);
+            lengths(motion.get().allowances(), row);
             forces(new ForcesInTime(arrest, motion.get(), filter), row, 1);
         }
         return row;
@@ -139,7 +139,7 @@ final class ArrestQuantities {
     }
 
     /** Adds what the mesh may hide of lengths; the clearance is lost where the lowest point is lower. */
-    private void lengths(ArrestResult arrest, PeakAllowances hidden, double[] row) {
+    private void lengths(PeakAllowances hidden, double[] row) {
         double lower = hidden.lowest();
         double longer = Math.max(lower, hidden.extensions().connection());
         for (int i = 0; i < QUANTITIES.size(); i++) {
