@@ -251,7 +251,11 @@ public final class CalculationReport {
      */
     public CalculationReport withHandover(HandoverResult value) {
         Violations.required("handover", value);
-        SameSupports.require("handover", "a handover", design, SameSupports.names(value.assessment().design()));
+        SameSupports.require(
+                "handover",
+                "a handover",
+                design,
+                SameSupports.names(value.assessment().design()));
         return with(o -> o.handover = value);
     }
 

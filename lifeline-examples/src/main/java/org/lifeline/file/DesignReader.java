@@ -11,8 +11,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
-import org.lifeline.base.Dimension;
 import org.lifeline.analysis.Statics;
+import org.lifeline.base.Dimension;
 import org.lifeline.base.InvalidInputException;
 import org.lifeline.base.NoEquilibriumException;
 import org.lifeline.design.assessment.Basis;
@@ -225,7 +225,8 @@ public final class DesignReader {
                 Lifeline line = b.build();
                 return "unloaded".equals(positions) && findings.count() == 0 ? Statics.withYieldedSupports(line) : line;
             } catch (NoEquilibriumException e) {
-                findings.bad("supportPositions", top.node("supportPositions"), "the line cannot be tensioned: " + e.where());
+                findings.bad(
+                        "supportPositions", top.node("supportPositions"), "the line cannot be tensioned: " + e.where());
                 return null;
             } catch (InvalidInputException e) {
                 e.violations().stream()

@@ -28,7 +28,10 @@ class FileLibraryTest {
 
     /** What a caller may use; everything else of the library is its own affair. */
     private static final Set<String> PUBLIC = Set.of(
-            "org.lifeline.file", "org.lifeline.file.handover", "org.lifeline.file.reproduce", "org.lifeline.file.study");
+            "org.lifeline.file",
+            "org.lifeline.file.handover",
+            "org.lifeline.file.reproduce",
+            "org.lifeline.file.study");
 
     private static final ArchRule ALONE = noClasses()
             .that(resideInAnyPackage("org.lifeline.file.."))

@@ -169,7 +169,8 @@ public final class DataSheet {
             return OptionalDouble.of(along.get().largestBelowLine());
         }
         // From the straight line between the supports, which no installed line is above, down to the elevation that
-        // each place of the envelope needs; those who hang before a fall have lowered the line that the arrest counts from.
+        // each place of the envelope needs; those who hang before a fall have lowered the line that the arrest counts
+        // from.
         double most = Double.NEGATIVE_INFINITY;
         for (EnvelopeResult.ProfilePoint p : handover.assessment().envelope().profile(Quantity.REQUIRED_ELEVATION)) {
             most = Math.max(most, design().line().chordElevation(p.place()) - p.value());

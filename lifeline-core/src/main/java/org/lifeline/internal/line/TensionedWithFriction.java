@@ -73,7 +73,8 @@ final class TensionedWithFriction {
     /** The span behind a support, from the span before it. */
     private @Nullable SpanFinder behind(int i, SpanFinder before) {
         Support s = line.supports().get(i);
-        double friction = s.passage().kind() == Passage.Kind.FRICTION ? s.passage().friction() : 0;
+        double friction =
+                s.passage().kind() == Passage.Kind.FRICTION ? s.passage().friction() : 0;
         double arriving = StrictMath.hypot(before.h, before.v + weight * before.s);
         if (friction == 0) {
             return found(i, arriving);

@@ -36,8 +36,7 @@ public final class MapPicture {
     private static final double DOT = 2;
     private static final String DESIGN = "design";
     /** Values of demand over capacity whose lines are drawn [-]. */
-    private static final List<Double> LEVELS =
-            List.of(0.5, 0.6, 0.7, 0.8, 0.9, 1.0, 1.1, 1.25, 1.5, 2.0, 3.0, 5.0);
+    private static final List<Double> LEVELS = List.of(0.5, 0.6, 0.7, 0.8, 0.9, 1.0, 1.1, 1.25, 1.5, 2.0, 3.0, 5.0);
 
     private static final int X_TICKS = 8;
     private static final int Y_TICKS = 6;
