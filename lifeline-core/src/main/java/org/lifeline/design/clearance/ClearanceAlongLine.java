@@ -164,7 +164,6 @@ public final class ClearanceAlongLine {
                 arrests++;
             } catch (InvalidInputException | NoEquilibriumException e) {
                 // The assessment lists what its own energy balance could not compute.
-                continue;
             }
         }
         return new ClearanceAlongLineResult.Addition(most, arrests);
