@@ -31,7 +31,7 @@ public class ArrestInTimeBenchmark {
 
     /** The line: one span of 14 m, three of 12 m with friction, five rough ones with an in-line absorber. */
     @Param({"single", "three", "five"})
-    private String line;
+    private String line = "single";
 
     private static Lifeline line(String name) {
         if (name.equals("five")) {

@@ -55,7 +55,7 @@ final class SpanScan {
         List<Place> list = new ArrayList<>();
         list.add(Place.of(span, run / 2));
         for (int i = 0; i < STATIONS; i++) {
-            list.add(Place.of(span, run * 0.5 * (1 - Math.cos(Math.PI * (i + 0.5) / STATIONS))));
+            list.add(Place.of(span, run * 0.5 * (1 - StrictMath.cos(Math.PI * (i + 0.5) / STATIONS))));
         }
         list.add(Place.atSupport(design.line().supports().get(span - 1).id()));
         list.add(Place.atSupport(design.line().supports().get(span).id()));

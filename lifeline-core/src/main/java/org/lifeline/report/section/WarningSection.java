@@ -215,8 +215,8 @@ public final class WarningSection {
                 worst.merge(key, each, (a, b) -> b.value() > a.value() ? b : a);
             }
         }
-        worst.forEach((key, w) -> list.add(CaseNames.capital(CaseNames.list(numbers.getOrDefault(key, List.of()))) + ": "
-                + InertText.name(w.subject()) + ": " + w.text() + numbers(w) + "."));
+        worst.forEach((key, w) -> list.add(CaseNames.capital(CaseNames.list(numbers.getOrDefault(key, List.of())))
+                + ": " + InertText.name(w.subject()) + ": " + w.text() + numbers(w) + "."));
     }
 
     private String numbers(Warning w) {

@@ -282,13 +282,13 @@ public final class FirstScreen {
     private static List<String> wrapped(String text, String indent) {
         List<String> list = new ArrayList<>();
         StringBuilder line = new StringBuilder();
-        for (String word : text.split(" ")) {
+        for (String word : text.split(" ", -1)) {
             if (line.length() + 1 + word.length() > COLUMNS && line.length() > indent.length()) {
                 list.add(line.toString());
                 line.setLength(0);
                 line.append(indent).append(word);
             } else {
-                line.append(line.length() == 0 || line.length() == indent.length() && !list.isEmpty() ? "" : " ")
+                line.append(line.length() == 0 || (line.length() == indent.length() && !list.isEmpty()) ? "" : " ")
                         .append(word);
             }
         }
