@@ -27,11 +27,8 @@ class FileLibraryTest {
             .importPackages("org.lifeline.file", "org.lifeline.examples");
 
     /** What a caller may use; everything else of the library is its own affair. */
-    private static final Set<String> PUBLIC = Set.of(
-            "org.lifeline.file",
-            "org.lifeline.file.handover",
-            "org.lifeline.file.reproduce",
-            "org.lifeline.file.study");
+    private static final Set<String> PUBLIC =
+            Set.of("org.lifeline.file", "org.lifeline.file.reproduce", "org.lifeline.file.study");
 
     private static final ArchRule ALONE = noClasses()
             .that(resideInAnyPackage("org.lifeline.file.."))

@@ -51,10 +51,9 @@ public final class UncertainLine {
      */
     public static void main(String[] args) throws IOException {
         FileArguments given = FileArguments.of(args);
-        try (OutputSet outputs = given.outputsOfDesign()) {
-            try (LineScope scope = LineScope.of(given.has(FileArguments.STATED_FALLS))) {
-                run(outputs, given.plain(), scope);
-            }
+        try (OutputSet outputs = given.outputsOfDesign();
+                LineScope scope = LineScope.of(given.has(FileArguments.STATED_FALLS))) {
+            run(outputs, given.plain(), scope);
         }
     }
 
@@ -67,12 +66,12 @@ public final class UncertainLine {
         System.out.println(scope.words());
         if (!scope.isStatedFalls()) {
             GoverningCases governing = governing(scope, file.design(), variables);
-            System.out.println("Each case is computed for the " + governing.size()
-                    + " places and combinations that govern in envelopes of the design as it is and with");
             System.out.println(String.format(
                     Locale.ROOT,
-                    "each variable at its 5 %% and its 95 %% point. With all at their 25 %% or 75 %% points a whole envelope gives"
-                            + " at%nmost %.2f %% more.",
+                    "Each case is computed for the %d places and combinations that govern in%nenvelopes of the design as it is and"
+                            + " with each variable at its 5 %% and its%n95 %% point. With all at their 25 %% or 75 %% points a whole"
+                            + " envelope gives%nat most %.2f %% more.",
+                    governing.size(),
                     100 * missed(scope, governing, file.design(), variables)));
             analysis = governing;
         }
