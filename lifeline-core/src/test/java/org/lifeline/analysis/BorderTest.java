@@ -59,8 +59,8 @@ class BorderTest {
             refused(() -> RESULT.slip(number), "support: " + number + ": must be the number of a support from 0 to 1");
         }
         for (String id : List.of("nope", "", "LEFT")) {
-            refused(() -> RESULT.anchorLoad(id), "is not the id of one of the 2 supports");
-            refused(() -> RESULT.peak().support(id), "is not the id of one of the 2 supports");
+            refused(() -> RESULT.anchorLoad(id), "must be the id of a support of the line");
+            refused(() -> RESULT.peak().support(id), "must be the id of a support of the line");
         }
         refused(() -> RESULT.peak().shape(0), "intervalsPerPiece: 0: must be at least 1");
         assertThat(RESULT.peak().span(1).number()).isEqualTo(1);

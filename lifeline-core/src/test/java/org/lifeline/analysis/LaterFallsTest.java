@@ -116,7 +116,7 @@ class LaterFallsTest {
                             QUICK.withDuration(2).withLaterFall(second, time).solve(line(), first))
                     .as("at %s s", time)
                     .isInstanceOf(InvalidInputException.class)
-                    .hasMessageContaining("laterFalls[0].time")
+                    .hasMessageContaining("laterFall[0].time")
                     .hasMessageContaining("before the run ends");
         }
         assertThat(QUICK.withDuration(2)

@@ -84,6 +84,7 @@ final class SetterSamples {
         map.put(ClearanceRules.class, ClearanceRules::commonPractice);
         map.put(Connection.class, SetterSamples::connection);
         map.put(Fall.class, SetterSamples::fall);
+        map.put(Installed.class, () -> Installed.pretension(1500));
         map.put(Lifeline.class, SetterSamples::line);
         map.put(LifelineDesign.class, () -> design().build());
         map.put(Stiffness.class, Stiffness::rigid);

@@ -40,8 +40,11 @@ final class PathTolerances {
 
     // Error of a step
 
-    /** Of its work [-]: the parts add up to that of the whole path. */
-    static final double WORK = 2e-7;
+    /**
+     * Of its work [-]: the parts add up to that of the whole path. Twice as much leaves the states of one path in a hundred
+     * more than 1e-6 apart from those of one followed in a hundred parts, by which steps are chosen.
+     */
+    static final double WORK = 1e-7;
 
     /** Of the energy of the fall [-]: below it a step's own work is too little to judge by. */
     static final double SMALLEST_WORK = 1e-11;

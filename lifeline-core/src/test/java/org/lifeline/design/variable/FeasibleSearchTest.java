@@ -356,7 +356,9 @@ class FeasibleSearchTest {
                 double most = whole.of(q).orElseThrow().value();
                 assertThat(cases.extremes(d).of(q).orElseThrow().value())
                         .as("%s at %s N", q, v)
-                        .isBetween((v == 2e3 ? 0.98 : 1 - 1e-9) * most, most * (1 + 1e-9));
+                        // At a value in between, a known place may lie nearer to the worst than the search ends, 1 mm
+                        // off.
+                        .isBetween((v == 2e3 ? 0.98 : 1 - 1e-9) * most, most * (v == 2e3 ? 1 + 1e-4 : 1 + 1e-9));
             }
         }
     }

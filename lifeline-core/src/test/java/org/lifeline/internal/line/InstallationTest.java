@@ -243,10 +243,10 @@ class InstallationTest {
     void anAbsorberThatTheInstalledTensionActivates() {
         assertThat(refusal(withAbsorbers(8000, plateau(1e5))))
                 .isEqualTo(
-                        "supports[0].inlineAbsorber: 8000.0 N: must activate above the installed tension there, 8000.0 N");
+                        "support[0].inlineAbsorber: 8000.0 N: must activate above the installed tension there, 8000.0 N");
         // 2 m higher at the far end the tension is w · 2 m more.
         assertThat(refusal(withAbsorbers(7995, plateau(1e5))))
                 .startsWith(
-                        "supports[1].inlineAbsorber: 8000.0 N: must activate above the installed tension there, 8006.");
+                        "support[1].inlineAbsorber: 8000.0 N: must activate above the installed tension there, 8006.");
     }
 }
