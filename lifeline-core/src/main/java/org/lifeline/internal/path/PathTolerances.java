@@ -41,10 +41,11 @@ final class PathTolerances {
     // Error of a step
 
     /**
-     * Of its work [-]: the parts add up to that of the whole path. Twice as much leaves the states of one path in a hundred
-     * more than 1e-6 apart from those of one followed in a hundred parts, by which steps are chosen.
+     * Of its work [-]: the parts add up to that of the whole path. With twice as much, states seen from the two ends of a
+     * line, or of paths followed in other parts, differ by more than 1e-6 on one rough line in a hundred: which steps are
+     * chosen turns on the last digits.
      */
-    static final double WORK = 1e-7;
+    static final double WORK = 5e-8;
 
     /** Of the energy of the fall [-]: below it a step's own work is too little to judge by. */
     static final double SMALLEST_WORK = 1e-11;
