@@ -10,7 +10,9 @@ import java.io.Serializable;
  * @param lowest the lower end; minus infinity where there is none
  * @param highest the upper end; infinity where there is none
  * @since 1.0.0
+ * @serial exclude
  */
+@SuppressWarnings("InvalidBlockTag") // components have no comment of their own to be serialized with
 public record AllowedRange(Bound lowest, Bound highest) implements Serializable {
     private static final Bound NO_LOWEST = new Bound(Double.NEGATIVE_INFINITY, false);
     private static final Bound NO_HIGHEST = new Bound(Double.POSITIVE_INFINITY, false);
@@ -20,7 +22,9 @@ public record AllowedRange(Bound lowest, Bound highest) implements Serializable 
      *
      * @param value where the range ends [unit of the value]; may be infinite
      * @param included true if the end itself is allowed
+     * @serial exclude
      */
+    @SuppressWarnings("InvalidBlockTag") // components have no comment of their own to be serialized with
     public record Bound(double value, boolean included) implements Serializable {}
 
     /**

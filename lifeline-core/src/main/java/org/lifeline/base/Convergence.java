@@ -11,7 +11,9 @@ import java.io.Serializable;
  * @param residual largest scaled residual at the end [-]
  * @param tolerance the bound that the residual was held to [-]
  * @since 1.0.0
+ * @serial exclude
  */
+@SuppressWarnings("InvalidBlockTag") // components have no comment of their own to be serialized with
 public record Convergence(int iterations, double residual, double tolerance) implements Serializable {
 
     /**

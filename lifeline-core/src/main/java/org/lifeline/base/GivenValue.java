@@ -12,7 +12,9 @@ import java.util.OptionalDouble;
  * @param value the value as a number [unit of the value]; NaN where it is no number
  * @param unit the unit; empty for a bare number or a text
  * @since 1.0.0
+ * @serial exclude
  */
+@SuppressWarnings("InvalidBlockTag") // components have no comment of their own to be serialized with
 public record GivenValue(String text, double value, String unit) implements Serializable {
     private static final GivenValue MISSING = text("missing");
 
