@@ -45,7 +45,13 @@ public record DesignFile(
      * @param handover the parts that are to be handed over
      */
     public record CriteriaChoice(List<Criterion> criteria, Basis basis, HandoverRequest handover) {
-        /** Copies the list. */
+        /**
+         * Copies the list.
+         *
+         * @param criteria the criteria asked for, in the order of the file
+         * @param basis what the verdicts rest on
+         * @param handover the parts that are to be handed over
+         */
         public CriteriaChoice {
             criteria = List.copyOf(criteria);
         }
@@ -59,7 +65,15 @@ public record DesignFile(
      */
     public record Hashes(String bytes, String content) {}
 
-    /** Copies the collections. */
+    /**
+     * Copies the collections.
+     *
+     * @param design the design
+     * @param project what the report says of the project
+     * @param criteriaChoice what the design is judged by
+     * @param written texts and quantities as they were written, by path, in the order of reading
+     * @param hashes what tells this file from another one
+     */
     public DesignFile {
         written = java.util.Collections.unmodifiableMap(new java.util.LinkedHashMap<>(written));
     }

@@ -130,7 +130,16 @@ public final class Reproduction {
             List<Difference> differences,
             List<StoredCheck> stored,
             Optional<List<String>> verified) {
-        /** Copies the lists. */
+        /**
+         * Copies the lists.
+         *
+         * @param verdict what the file turned out to be
+         * @param identity what the file says about itself, and what is so
+         * @param compared number of values that were compared
+         * @param differences values that differ by more than the tolerance
+         * @param stored checks of the stored numbers, without the solver
+         * @param verified checks of the recomputed results that failed; empty where none could be made
+         */
         public Outcome {
             identity = List.copyOf(identity);
             differences = List.copyOf(differences);
