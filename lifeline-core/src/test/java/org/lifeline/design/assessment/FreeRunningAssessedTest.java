@@ -11,16 +11,13 @@ import org.junit.jupiter.api.Test;
 import org.lifeline.analysis.ArrestResult;
 import org.lifeline.analysis.TransientArrest;
 import org.lifeline.base.Point;
-import org.lifeline.model.Attachment;
-import org.lifeline.model.Connection;
-import org.lifeline.model.Connection.PersonalAbsorber;
 import org.lifeline.model.Fall;
 import org.lifeline.model.Lifeline;
 import org.lifeline.model.LifelineDesign;
 import org.lifeline.model.Passage;
 import org.lifeline.model.Place;
-import org.lifeline.model.Worker;
 import org.lifeline.model.cable.Cable;
+import org.lifeline.testing.FreeRunningWorker;
 
 /**
  * A free-running attachment on 3 x 12 m with friction 0.12 and a lanyard of 6 kN. The envelope by energy balance lies below
@@ -30,23 +27,6 @@ class FreeRunningAssessedTest {
     private static final boolean LONG = Boolean.getBoolean("lifeline.long");
     private static final List<Double> SHARES =
             LONG ? List.of(0.0017, 0.01, 0.05, 0.1, 0.25, 0.4, 0.5, 0.75, 0.9, 0.998) : List.of(0.0017, 0.5);
-
-    private static Worker worker() {
-        return Worker.builder("w")
-                .mass(100)
-                .walkingLevel(4.5)
-                .attachment(Attachment.FREE_RUNNING)
-                .connection(Connection.lanyard(
-                        1.8,
-                        PersonalAbsorber.builder()
-                                .clearanceForce(kN(6))
-                                .maximumForce(kN(6))
-                                .maximumExtension(1.2)
-                                .initialStiffness(1e5)
-                                .stopStiffness(2e5)
-                                .build()))
-                .build();
-    }
 
     private static Lifeline line() {
         return Lifeline.builder()
@@ -66,7 +46,7 @@ class FreeRunningAssessedTest {
     void noArrestInTimeLiesAboveTheAssessment() {
         LifelineDesign design = LifelineDesign.builder("3 x 12 m")
                 .line(line())
-                .worker(worker())
+                .worker(FreeRunningWorker.lanyardOfSixKilonewtons())
                 .temperature(line().installed().temperature())
                 .build();
         AssessmentResult result = Assessment.withDefaults().solve(design);
@@ -76,7 +56,10 @@ class FreeRunningAssessedTest {
         for (int span = 1; span <= 2; span++) {
             for (double share : SHARES) {
                 Place place = Place.of(span, share * 12);
-                Fall fall = Fall.builder("f").at(place).faller(worker()).build();
+                Fall fall = Fall.builder("f")
+                        .at(place)
+                        .faller(FreeRunningWorker.lanyardOfSixKilonewtons())
+                        .build();
                 ArrestResult time = TransientArrest.withDefaults()
                         .withSegmentLength(12.0 / 64)
                         .withRefinements(LONG ? 1 : 0)

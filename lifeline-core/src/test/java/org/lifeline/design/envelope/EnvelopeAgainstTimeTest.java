@@ -13,17 +13,14 @@ import org.lifeline.analysis.ArrestResult;
 import org.lifeline.analysis.AttachmentLimit;
 import org.lifeline.analysis.TransientArrest;
 import org.lifeline.base.Point;
-import org.lifeline.model.Attachment;
-import org.lifeline.model.Connection;
-import org.lifeline.model.Connection.PersonalAbsorber;
 import org.lifeline.model.Fall;
 import org.lifeline.model.Lifeline;
 import org.lifeline.model.LifelineDesign;
 import org.lifeline.model.Passage;
 import org.lifeline.model.Place;
-import org.lifeline.model.Worker;
 import org.lifeline.model.absorber.DeploymentForce;
 import org.lifeline.model.cable.Cable;
+import org.lifeline.testing.FreeRunningWorker;
 
 /**
  * A connector that is free to run needs time for it. The envelope over both limits, running and held, and over the
@@ -60,27 +57,10 @@ class EnvelopeAgainstTimeTest {
                 new Case("2 x 9 m, free", line(kN(2), 0, 0, 9, 18), 1.0, 1.21));
     }
 
-    static Worker worker() {
-        return Worker.builder("w")
-                .mass(100)
-                .walkingLevel(4.5)
-                .attachment(Attachment.FREE_RUNNING)
-                .connection(Connection.lanyard(
-                        1.8,
-                        PersonalAbsorber.builder()
-                                .clearanceForce(kN(6))
-                                .maximumForce(kN(6))
-                                .maximumExtension(1.2)
-                                .initialStiffness(1e5)
-                                .stopStiffness(2e5)
-                                .build()))
-                .build();
-    }
-
     private static LifelineDesign design(Lifeline line) {
         return LifelineDesign.builder("x")
                 .line(line)
-                .worker(worker())
+                .worker(FreeRunningWorker.lanyardOfSixKilonewtons())
                 .temperature(line.installed().temperature())
                 .build();
     }
@@ -101,7 +81,10 @@ class EnvelopeAgainstTimeTest {
             }
         }
         for (Place place : places) {
-            Fall fall = Fall.builder("f").at(place).faller(worker()).build();
+            Fall fall = Fall.builder("f")
+                    .at(place)
+                    .faller(FreeRunningWorker.lanyardOfSixKilonewtons())
+                    .build();
             ArrestResult time = TransientArrest.withDefaults()
                     .withDuration(0.9)
                     .withSampling(0.01)

@@ -35,7 +35,7 @@ public final class FirstScreen {
     public static final int LINES = 50;
 
     /** Longest line. */
-    public static final int COLUMNS = 80;
+    public static final int COLUMNS = WrappedText.COLUMNS;
 
     /** The quantities that are shown, in short words, in their order. */
     private static final Map<String, String> SHOWN = shown();
@@ -93,7 +93,7 @@ public final class FirstScreen {
                 result.motion() == MotionScope.LEFT_OUT
                         ? "By ENERGY BALANCE ALONE: arrests in time were left out."
                         : result.followed().size() + " arrests were followed in time to look for the worst.");
-        lines.addAll(wrapped(result.restsOn(), ""));
+        lines.addAll(WrappedText.of(result.restsOn(), COLUMNS));
         if (!result.isComplete()) {
             lines.add("THE SEARCH WAS ENDED EARLY: worse cases may exist.");
         }
@@ -251,7 +251,7 @@ public final class FirstScreen {
         lines.add("WARNINGS");
         int shown = 0;
         for (List<Warning> alike : result.warningsByKind()) {
-            List<String> text = wrapped("- " + warning(alike), "  ");
+            List<String> text = WrappedText.of("- " + warning(alike), COLUMNS, "  ");
             int left = all.size() - shown - alike.size();
             if (lines.size() + text.size() + (left > 0 ? 1 : 0) > LINES) {
                 break;
@@ -276,24 +276,6 @@ public final class FirstScreen {
                 : ": " + number(first.unit(), first.value())
                         + (Double.isNaN(first.limit()) ? "" : " against " + number(first.unit(), first.limit()));
         return InertText.name(first.subject() + ": " + first.text()) + numbers;
-    }
-
-    /** Lines of at most {@value #COLUMNS} columns; a word that is longer is cut. */
-    private static List<String> wrapped(String text, String indent) {
-        List<String> list = new ArrayList<>();
-        StringBuilder line = new StringBuilder();
-        for (String word : text.split(" ", -1)) {
-            if (line.length() + 1 + word.length() > COLUMNS && line.length() > indent.length()) {
-                list.add(line.toString());
-                line.setLength(0);
-                line.append(indent).append(word);
-            } else {
-                line.append(line.length() == 0 || (line.length() == indent.length() && !list.isEmpty()) ? "" : " ")
-                        .append(word);
-            }
-        }
-        list.add(line.toString());
-        return list;
     }
 
     /** What does not fit a line is cut, with a mark. */

@@ -18,14 +18,29 @@ public final class WrappedText {
      * @return the lines, at least one
      */
     public static List<String> of(String text, int width) {
+        return of(text, width, "");
+    }
+
+    /**
+     * Breaks a text between words; all lines but the first one are indented within the width.
+     *
+     * @param text the text
+     * @param width most characters of a line
+     * @param indent what the further lines begin with
+     * @return the lines, at least one
+     */
+    static List<String> of(String text, int width, String indent) {
         List<String> lines = new ArrayList<>();
         StringBuilder line = new StringBuilder();
         for (String word : text.split(" ", -1)) {
-            if (line.length() > 0 && line.length() + 1 + word.length() > width) {
+            if (line.length() > indent.length() && line.length() + 1 + word.length() > width) {
                 lines.add(line.toString());
                 line.setLength(0);
+                line.append(indent).append(word);
+            } else {
+                boolean first = line.length() == 0 || (line.length() == indent.length() && !lines.isEmpty());
+                line.append(first ? "" : " ").append(word);
             }
-            line.append(line.length() == 0 ? "" : " ").append(word);
         }
         lines.add(line.toString());
         return List.copyOf(lines);

@@ -1,16 +1,12 @@
 package org.lifeline.examples.programs;
 
-import java.io.File;
 import java.io.IOException;
-import java.net.URISyntaxException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import org.lifeline.design.envelope.Quantity;
 import org.lifeline.design.study.Evaluation;
 import org.lifeline.design.study.MonteCarlo;
@@ -19,6 +15,7 @@ import org.lifeline.design.study.Summary;
 import org.lifeline.design.study.UncertainVariable;
 import org.lifeline.design.study.partial.CaseRange;
 import org.lifeline.design.study.partial.StudyPartial;
+import org.lifeline.examples.cli.ProgramClassPath;
 import org.lifeline.file.DesignFile;
 import org.lifeline.file.study.StudyFile;
 import org.lifeline.model.absorber.DeploymentForce;
@@ -114,42 +111,12 @@ public final class StudyParts {
         return new ProcessBuilder(
                         Path.of(System.getProperty("java.home"), "bin", "java").toString(),
                         "-cp",
-                        classPath(),
+                        ProgramClassPath.text(),
                         StudyParts.class.getName(),
                         Long.toString(range.first()),
                         Long.toString(range.last()),
                         file.toString())
                 .inheritIO()
                 .start();
-    }
-
-    /** The archives and folders that this program's classes come from, however it was started. */
-    private static String classPath() {
-        return Stream.of(
-                        "org.lifeline.examples.Main",
-                        "org.lifeline.base.Units",
-                        "com.fasterxml.jackson.databind.ObjectMapper",
-                        "com.fasterxml.jackson.core.JsonFactory",
-                        "com.fasterxml.jackson.annotation.JsonInclude",
-                        "picocli.CommandLine",
-                        "org.apache.commons.math3.util.FastMath",
-                        "org.ejml.data.Matrix",
-                        "org.ejml.dense.row.CommonOps_DDRM")
-                .map(StudyParts::place)
-                .distinct()
-                .collect(Collectors.joining(File.pathSeparator));
-    }
-
-    private static String place(String name) {
-        try {
-            return Path.of(Class.forName(name)
-                            .getProtectionDomain()
-                            .getCodeSource()
-                            .getLocation()
-                            .toURI())
-                    .toString();
-        } catch (ClassNotFoundException | URISyntaxException e) {
-            throw new IllegalStateException("a class of the program has no place: " + name, e);
-        }
     }
 }

@@ -5,13 +5,11 @@ import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.File;
 import java.io.IOException;
-import java.net.URISyntaxException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -35,42 +33,12 @@ class ProcessTest {
                 folder.resolve("d.json"), TestFiles.text("independent/silo-roof-gripped-middle.design.json"));
     }
 
-    /** The archives and folders that the program's classes come from, however the tests were started. */
-    private static String classPath() {
-        return Stream.of(
-                        "org.lifeline.examples.Main",
-                        "org.lifeline.base.Units",
-                        "picocli.CommandLine",
-                        "com.fasterxml.jackson.databind.ObjectMapper",
-                        "com.fasterxml.jackson.core.JsonFactory",
-                        "com.fasterxml.jackson.annotation.JsonInclude",
-                        "org.apache.commons.math3.util.FastMath",
-                        "org.ejml.data.Matrix",
-                        "org.ejml.dense.row.CommonOps_DDRM")
-                .map(ProcessTest::place)
-                .distinct()
-                .collect(Collectors.joining(File.pathSeparator));
-    }
-
-    private static String place(String name) {
-        try {
-            return Path.of(Class.forName(name)
-                            .getProtectionDomain()
-                            .getCodeSource()
-                            .getLocation()
-                            .toURI())
-                    .toString();
-        } catch (ClassNotFoundException | URISyntaxException e) {
-            throw new AssertionError(e);
-        }
-    }
-
     private ProcessBuilder program(String... args) {
         List<String> line = new ArrayList<>(List.of(
                 ProcessHandle.current().info().command().orElse("java"),
                 "-XX:TieredStopAtLevel=1",
                 "-cp",
-                classPath(),
+                ProgramClassPath.text(),
                 Main.class.getName()));
         line.addAll(List.of(args));
         return new ProcessBuilder(line)
