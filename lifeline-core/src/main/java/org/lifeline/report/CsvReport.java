@@ -3,7 +3,7 @@ package org.lifeline.report;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.lifeline.analysis.explain.CalculationStep;
-import org.lifeline.report.document.InertText;
+import org.lifeline.base.InertText;
 import org.lifeline.report.document.ReportBlock;
 import org.lifeline.report.picture.ChartAxis;
 import org.lifeline.report.picture.ChartSeries;

@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.lifeline.analysis.explain.CalculationStep;
-import org.lifeline.report.document.InertText;
+import org.lifeline.base.InertText;
 import org.lifeline.report.document.Picture;
 import org.lifeline.report.document.ReportBlock;
 import org.lifeline.report.document.ReportDocument;

@@ -1,6 +1,6 @@
 package org.lifeline.report;
 
-import org.lifeline.report.document.InertText;
+import org.lifeline.base.InertText;
 import org.lifeline.report.document.PageMarks;
 
 /** The style sheet of a report: screen and phone, light and dark, and paper with marks in the margin of every page. */

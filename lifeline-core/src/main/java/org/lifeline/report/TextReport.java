@@ -5,7 +5,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.regex.Pattern;
 import org.lifeline.analysis.explain.CalculationStep;
-import org.lifeline.report.document.InertText;
+import org.lifeline.base.InertText;
 import org.lifeline.report.document.ReportBlock;
 import org.lifeline.report.document.ReportDocument;
 import org.lifeline.report.document.ReportSection;

@@ -8,7 +8,7 @@
  * {@code report.picture}. It may use these three and every public package on a floor below.
  *
  * <p>The same input gives the same characters on every machine. Names and titles are taken as untrusted text: they come out
- * inert in every format, see {@link org.lifeline.report.document.InertText}.
+ * inert in every format, see {@link org.lifeline.base.InertText}.
  */
 @NullMarked
 package org.lifeline.report;

@@ -17,6 +17,10 @@ final class SourceHabits {
     private static final Pattern LOOSE = Pattern.compile("(?<!Strict)\\bMath(\\.|::)"
             + "(sin|cos|tan|asin|acos|atan|atan2|exp|log|log10|pow|sinh|cosh|tanh|hypot|expm1|log1p|cbrt)\\b");
 
+    /** Functions and formats that other platforms than the JVM compute with fewer digits, or lack. */
+    private static final Pattern PLATFORM = Pattern.compile(
+            "StrictMath\\.(pow|cbrt|sinh|cosh|tanh|hypot|expm1|log1p)\\b|\"[^\"\\n]*%[-0-9.]*[gGaA]\\b");
+
     private SourceHabits() {}
 
     /** Functions of {@code Math} whose last digit is not laid down: the same line gives other digits on another machine. */
@@ -26,6 +30,19 @@ final class SourceHabits {
             LOOSE.matcher(Files.readString(file))
                     .results()
                     .forEach(m -> findings.add(file + " calls " + m.group() + "; StrictMath has it, too"));
+        }
+        return findings;
+    }
+
+    /** What a kernel that also runs in a browser takes from {@code Elementary} and {@code SignificantDigits}. */
+    static List<String> platformFindings(Path root) throws IOException {
+        List<String> findings = new ArrayList<>();
+        for (Path file : javaFiles(root)) {
+            if (!file.endsWith("Elementary.java")) {
+                PLATFORM.matcher(Files.readString(file))
+                        .results()
+                        .forEach(m -> findings.add(file + " has " + m.group() + "; not every platform has it in full"));
+            }
         }
         return findings;
     }

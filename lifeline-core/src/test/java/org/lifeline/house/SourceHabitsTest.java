@@ -49,6 +49,24 @@ class SourceHabitsTest {
                 .containsExactly(loose + " calls Math.exp; StrictMath has it, too");
     }
 
+    /** The kernel runs in a browser, too, with the same digits (decision 48). */
+    @Test
+    void theKernelAsksForNothingThatAPlatformLacks(@TempDir Path root) throws IOException {
+        Path main = Path.of("src/main/java/org/lifeline");
+        for (String each : List.of("base", "model", "internal", "analysis", "verify", "design")) {
+            assertThat(SourceHabits.platformFindings(main.resolve(each)))
+                    .filteredOn(f -> each.equals("internal") || each.equals("analysis") || f.contains("%"))
+                    .isEmpty();
+        }
+
+        Path file = Files.writeString(
+                root.resolve("A.java"), "class A { double a = StrictMath.sinh(1); String b = format(\"%.3g\", a); }");
+        assertThat(SourceHabits.platformFindings(root))
+                .containsExactly(
+                        file + " has StrictMath.sinh; not every platform has it in full",
+                        file + " has \"%.3g; not every platform has it in full");
+    }
+
     @Test
     void anAuthorIsFound(@TempDir Path root) throws IOException {
         Path file = Files.writeString(root.resolve("A.java"), "/**\n * A.\n *\n * @author someone\n */\nclass A {}\n");

@@ -13,7 +13,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.zip.GZIPOutputStream;
 import org.lifeline.analysis.warning.ModelLimits;
-import org.lifeline.report.document.InertText;
+import org.lifeline.base.InertText;
 
 /**
  * The page that computes a line in a browser: one file with the compiled library in it, that loads nothing and sends nothing.

@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.function.Consumer;
 import java.util.function.ToDoubleFunction;
+import org.lifeline.internal.numeric.Elementary;
 
 /**
  * A formula of a calculation sheet: can be evaluated, and written with its symbols or with its numbers.
@@ -84,7 +85,7 @@ abstract class Expression {
     }
 
     static Expression artanh(Expression a) {
-        return function("artanh", a, x -> 0.5 * StrictMath.log1p(2 * x / (1 - x)));
+        return function("artanh", a, x -> 0.5 * Elementary.log1p(2 * x / (1 - x)));
     }
 
     static Expression arctan(Expression a) {

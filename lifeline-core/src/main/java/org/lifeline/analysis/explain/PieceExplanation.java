@@ -15,6 +15,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.lifeline.base.Dimension;
+import org.lifeline.internal.numeric.Elementary;
 
 /**
  * Writes down a piece of cable as an elastic catenary: in the form of {@code src/docs/theory/mechanics.md}, section 2,
@@ -225,7 +226,7 @@ final class PieceExplanation {
     }
 
     private int pieceAt(double vertical) {
-        double t = StrictMath.hypot(horizontal.value(), vertical);
+        double t = Elementary.hypot(horizontal.value(), vertical);
         int j = cable.stiffness().size() - 1;
         while (j > 0 && t < cable.corner().get(j).value()) {
             j--;

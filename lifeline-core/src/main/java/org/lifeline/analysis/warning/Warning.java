@@ -1,6 +1,7 @@
 package org.lifeline.analysis.warning;
 
 import java.util.Locale;
+import org.lifeline.base.unit.SignificantDigits;
 
 /**
  * Something that a reader must not overlook: a result goes beyond what it is valid for, or beyond what something holds, or
@@ -166,7 +167,7 @@ public record Warning(Code code, String subject, String text, String place, Meas
             return words;
         }
         String u = unit().equals("-") ? "" : " " + unit();
-        String found = String.format(Locale.ROOT, "%s: %.6g%s", words, value(), u);
-        return Double.isNaN(limit()) ? found : found + String.format(Locale.ROOT, " for %.6g%s", limit(), u);
+        String found = words + ": " + SignificantDigits.of(value(), 6) + u;
+        return Double.isNaN(limit()) ? found : found + " for " + SignificantDigits.of(limit(), 6) + u;
     }
 }

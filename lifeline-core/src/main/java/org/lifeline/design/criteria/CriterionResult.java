@@ -3,6 +3,7 @@ package org.lifeline.design.criteria;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import org.lifeline.base.unit.SignificantDigits;
 import org.lifeline.design.envelope.Extreme;
 
 /**
@@ -124,7 +125,8 @@ public final class CriterionResult {
     public String toString() {
         String numbers = Double.isNaN(ratio())
                 ? ""
-                : String.format(Locale.ROOT, " %.6g / %.6g %s = %.3f", demand(), capacity(), unit(), ratio());
+                : " " + SignificantDigits.of(demand(), 6) + " / " + SignificantDigits.of(capacity(), 6) + " " + unit()
+                        + " = " + String.format(Locale.ROOT, "%.3f", ratio());
         return criterion.id() + ": " + status().words() + numbers + (reason().isEmpty() ? "" : " (" + reason() + ")")
                 + " [" + criterion.source().kind().words() + "]";
     }

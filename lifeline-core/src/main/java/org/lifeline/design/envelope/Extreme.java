@@ -1,9 +1,9 @@
 package org.lifeline.design.envelope;
 
-import java.util.Locale;
 import java.util.Optional;
 import org.lifeline.analysis.ArrestResult;
 import org.lifeline.base.Direction;
+import org.lifeline.base.unit.SignificantDigits;
 
 /**
  * The worst value of a quantity, with the case that governs it.
@@ -152,6 +152,6 @@ public final class Extreme {
 
     @Override
     public String toString() {
-        return String.format(Locale.ROOT, "%s %.6g %s: %s", name(), value(), unit(), fallCase.describe());
+        return name() + " " + SignificantDigits.of(value(), 6) + " " + unit() + ": " + fallCase.describe();
     }
 }

@@ -97,6 +97,20 @@ public final class Extremes {
     }
 
     /**
+     * The worst values of cases that were computed already, with those that could not be computed.
+     *
+     * @param design the design whose cases they are
+     * @param cases the cases, in the order that counts where there is a tie
+     * @param failures the cases that could not be computed; where there is one, the extremes do not cover everything
+     * @return the extremes; empty where every case failed
+     */
+    public static Extremes ofCases(LifelineDesign design, List<ComputedCase> cases, List<FailedCase> failures) {
+        Extremes computed = ofCases(design, cases);
+        return new Extremes(
+                design, computed.quantities, computed.worst, Scope.of(design, Tolerances.none(), failures, true));
+    }
+
+    /**
      * The worst values of cases that were computed already, forces in time read behind a filter.
      *
      * @param design the design whose cases they are

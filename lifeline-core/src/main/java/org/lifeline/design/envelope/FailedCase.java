@@ -20,6 +20,17 @@ public final class FailedCase {
     }
 
     /**
+     * A case that an analysis of one's own could not compute.
+     *
+     * @param fallCase the case
+     * @param cause what the analysis threw
+     * @return the failed case
+     */
+    public static FailedCase of(FallCase fallCase, RuntimeException cause) {
+        return new FailedCase(fallCase, cause);
+    }
+
+    /**
      * The case.
      *
      * @return the case

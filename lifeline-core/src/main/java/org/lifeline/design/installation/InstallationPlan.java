@@ -9,6 +9,7 @@ import org.lifeline.analysis.SpanState;
 import org.lifeline.analysis.Statics;
 import org.lifeline.base.Interval;
 import org.lifeline.base.Vector3;
+import org.lifeline.base.unit.SignificantDigits;
 import org.lifeline.design.envelope.Envelope;
 import org.lifeline.design.envelope.WorstCases;
 import org.lifeline.design.field.FieldCheck;
@@ -189,10 +190,7 @@ public final class InstallationPlan {
             list.add(reading(
                     analysis,
                     design,
-                    String.format(
-                            java.util.Locale.ROOT,
-                            "left after a stretch of %.3g %%, not re-tensioned",
-                            100 * each.stretch()),
+                    "left after a stretch of " + SignificantDigits.of(100 * each.stretch(), 3) + " %, not re-tensioned",
                     each.pretension()));
         }
         return list;

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
+import org.lifeline.base.InertText;
 import org.lifeline.design.variable.DesignVariable;
 
 /**
@@ -11,8 +12,8 @@ import org.lifeline.design.variable.DesignVariable;
  * variables, the responses and the reason of a failure. Lines end with CR LF. Numbers are written in full, with a point; a
  * response without a value is empty.
  *
- * <p>A text that a spreadsheet would take for a formula (it begins with = + - @, a tab or a line break) gets an apostrophe in
- * front. Not thread-safe.
+ * <p>Texts are made harmless by {@link InertText#csv}: reasons name workers and supports as a file names them. Not
+ * thread-safe.
  *
  * @since 1.0.0
  */
@@ -37,8 +38,8 @@ public final class StudyCsv implements RowSink {
     public static StudyCsv begin(Appendable out, List<DesignVariable> variables, List<Response> responses) {
         StudyCsv csv = new StudyCsv(out, responses.size());
         List<String> cells = new ArrayList<>(List.of("case"));
-        variables.forEach(v -> cells.add(text(v.toString())));
-        responses.forEach(r -> cells.add(text(r.toString())));
+        variables.forEach(v -> cells.add(InertText.csv(v.toString())));
+        responses.forEach(r -> cells.add(InertText.csv(r.toString())));
         cells.add("failure");
         csv.line(cells);
         return csv;
@@ -54,7 +55,7 @@ public final class StudyCsv implements RowSink {
         for (int i = 0; i < outputs; i++) {
             cells.add(number(row.output(i)));
         }
-        cells.add(text(row.reason()));
+        cells.add(InertText.csv(row.reason()));
         line(cells);
     }
 
@@ -68,12 +69,5 @@ public final class StudyCsv implements RowSink {
 
     private static String number(double value) {
         return Double.isNaN(value) ? "" : Double.toString(value);
-    }
-
-    /** A text as a cell. */
-    static String text(String value) {
-        String safe = !value.isEmpty() && "=+-@\t\r\n".indexOf(value.charAt(0)) >= 0 ? "'" + value : value;
-        boolean quote = safe.chars().anyMatch(c -> c == ',' || c == '"' || c == '\r' || c == '\n');
-        return quote ? '"' + safe.replace("\"", "\"\"") + '"' : safe;
     }
 }

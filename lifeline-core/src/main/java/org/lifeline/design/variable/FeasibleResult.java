@@ -2,8 +2,8 @@ package org.lifeline.design.variable;
 
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
+import org.lifeline.base.unit.SignificantDigits;
 
 /**
  * For which values of a variable all criteria are met.
@@ -76,7 +76,7 @@ public final class FeasibleResult {
     }
 
     private static String digits(double value) {
-        return String.format(Locale.ROOT, "%.5g", value);
+        return SignificantDigits.of(value, 5);
     }
 
     /**

@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Set;
 import org.lifeline.analysis.AttachmentLimit;
 import org.lifeline.analysis.EnergyBalance;
+import org.lifeline.base.InvalidInputException;
+import org.lifeline.base.NoEquilibriumException;
 import org.lifeline.design.envelope.ComputedCase;
 import org.lifeline.design.envelope.Envelope;
 import org.lifeline.design.envelope.Extremes;
@@ -121,10 +123,8 @@ public final class GoverningCases implements WorstCases {
      * The worst values over these cases.
      *
      * @param design a design with the falls of those whose envelopes the cases are from
-     * @return the extremes; of the whole envelope where there is no case yet, where the design lacks a fall or a
-     *     combination, or where the envelope goes over a range of masses
-     * @throws org.lifeline.base.InvalidInputException if the line cannot hang as stated
-     * @throws org.lifeline.base.NoEquilibriumException if a case finds no equilibrium
+     * @return the extremes, with every case that could not be computed; of the whole envelope where there is no case yet, where
+     *     the design lacks a fall or a combination, or where the envelope goes over a range of masses
      */
     @Override
     public Extremes extremes(LifelineDesign design) {
@@ -135,6 +135,7 @@ public final class GoverningCases implements WorstCases {
         List<Fall> falls = Envelope.movingFalls(design);
         List<LoadCombination> combinations = combinations(design);
         List<ComputedCase> cases = new ArrayList<>();
+        List<FailedCase> failures = new ArrayList<>();
         for (Key key : keys) {
             List<Fall> named =
                     falls.stream().filter(f -> f.id().equals(key.fall)).toList();
@@ -144,13 +145,18 @@ public final class GoverningCases implements WorstCases {
             OrderedWork.stopIfInterrupted();
             LoadCombination combination = combinations.get(key.combination);
             Fall fall = named.get(0).at(key.spot.in(design));
-            cases.add(computed(key.held && fall.canRun() ? combination.held() : combination, fall, design));
+            LoadCombination held = key.held && fall.canRun() ? combination.held() : combination;
+            FallCase fallCase = held.of(fall);
+            try {
+                cases.add(computed(held, fallCase, design));
+            } catch (InvalidInputException | NoEquilibriumException e) {
+                failures.add(FailedCase.of(fallCase, e));
+            }
         }
-        return Extremes.ofCases(design, cases);
+        return Extremes.ofCases(design, cases, failures);
     }
 
-    private static ComputedCase computed(LoadCombination combination, Fall fall, LifelineDesign design) {
-        FallCase c = combination.of(fall);
+    private static ComputedCase computed(LoadCombination combination, FallCase c, LifelineDesign design) {
         EnergyBalance analysis = EnergyBalance.withDefaults()
                 .withTemperature(c.temperature())
                 .withSide(c.side())

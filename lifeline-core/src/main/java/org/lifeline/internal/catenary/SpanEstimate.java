@@ -1,5 +1,6 @@
 package org.lifeline.internal.catenary;
 
+import org.lifeline.internal.numeric.Elementary;
 import org.lifeline.internal.numeric.Roots;
 import org.lifeline.model.cable.LoadElongation;
 
@@ -159,7 +160,7 @@ final class SpanEstimate {
         double theta = asinh(rise / (run * sinhc(lambda)));
         double length = run * sinhc(lambda);
         h = horizontal;
-        v = h * StrictMath.sinh(theta - lambda);
+        v = h * Elementary.sinh(theta - lambda);
         double mean = horizontal * chord / run;
         s = Math.sqrt(rise * rise + length * length) / (1 + law.strain(mean));
         return true;
@@ -167,7 +168,7 @@ final class SpanEstimate {
 
     private double startTension(double lambda, double weight) {
         double theta = asinh(rise / (run * sinhc(lambda)));
-        return weight * run / (2 * lambda) * StrictMath.cosh(theta - lambda);
+        return weight * run / (2 * lambda) * Elementary.cosh(theta - lambda);
     }
 
     private double inextensibleSag(double lambda) {
@@ -176,12 +177,12 @@ final class SpanEstimate {
         double slope = rise / run;
         double touch = asinh(slope);
         double x = scale * (touch - theta + lambda);
-        double z = scale * (StrictMath.cosh(touch) - StrictMath.cosh(theta - lambda));
+        double z = scale * (Elementary.cosh(touch) - Elementary.cosh(theta - lambda));
         return slope * x - z;
     }
 
     private static double sinhc(double x) {
-        return Math.abs(x) < CatenaryTolerances.SERIES ? 1 + x * x / 6 : StrictMath.sinh(x) / x;
+        return Math.abs(x) < CatenaryTolerances.SERIES ? 1 + x * x / 6 : Elementary.sinh(x) / x;
     }
 
     private static double asinh(double x) {

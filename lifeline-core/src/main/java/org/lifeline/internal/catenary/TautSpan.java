@@ -1,5 +1,7 @@
 package org.lifeline.internal.catenary;
 
+import org.lifeline.internal.numeric.Elementary;
+
 /**
  * The parabola of a taut span between two fixed points, in closed form: weight spread over the chord, stretch by the
  * mean tension. Relative errors are of the order of (w run / 2H)²; it is a start for Newton's method.
@@ -55,7 +57,7 @@ record TautSpan(double compliance, double w, double run, double rise) {
         } else {
             // Any tension above the root gives one below it: that without stretch, or that without slack.
             double above = Math.sqrt(k / slack);
-            h = Math.sqrt(k / (slack + b * (b * above < MUCH * slack ? above : StrictMath.cbrt(k / b))));
+            h = Math.sqrt(k / (slack + b * (b * above < MUCH * slack ? above : Elementary.power(k / b, 1.0 / 3))));
         }
         for (int i = 0; i < ITERATIONS; i++) {
             double curve = k / (h * h);

@@ -7,6 +7,7 @@ import org.lifeline.base.InputRule;
 import org.lifeline.base.InvalidInputException;
 import org.lifeline.base.Violation;
 import org.lifeline.internal.catenary.SpanFinder;
+import org.lifeline.internal.numeric.Elementary;
 import org.lifeline.internal.numeric.Roots;
 import org.lifeline.model.InlineAbsorber;
 import org.lifeline.model.Installed;
@@ -58,7 +59,7 @@ public final class Installation {
             case UNSTRETCHED_LENGTH -> {
                 double chords = 0;
                 for (int i = 1; i <= line.spans(); i++) {
-                    chords += StrictMath.hypot(line.run(i), line.rise(i));
+                    chords += Elementary.hypot(line.run(i), line.rise(i));
                 }
                 yield line.installed().value() >= chords;
             }

@@ -3,6 +3,7 @@ package org.lifeline.internal.line;
 import java.util.function.DoubleUnaryOperator;
 import org.jspecify.annotations.Nullable;
 import org.lifeline.internal.catenary.SpanFinder;
+import org.lifeline.internal.numeric.Elementary;
 import org.lifeline.internal.numeric.Roots;
 import org.lifeline.model.Installed;
 import org.lifeline.model.Lifeline;
@@ -75,7 +76,7 @@ final class TensionedWithFriction {
         Support s = line.supports().get(i);
         double friction =
                 s.passage().kind() == Passage.Kind.FRICTION ? s.passage().friction() : 0;
-        double arriving = StrictMath.hypot(before.h, before.v + weight * before.s);
+        double arriving = Elementary.hypot(before.h, before.v + weight * before.s);
         if (friction == 0) {
             return found(i, arriving);
         }
@@ -134,7 +135,7 @@ final class TensionedWithFriction {
     SpanFinder @Nullable [] ofStartTension(int span, double tension) {
         return solved(tension, first -> {
             SpanFinder[] spans = march(first);
-            return spans == null ? -1 : StrictMath.log(StrictMath.hypot(spans[span].h, spans[span].v) / tension);
+            return spans == null ? -1 : StrictMath.log(Elementary.hypot(spans[span].h, spans[span].v) / tension);
         });
     }
 

@@ -5,6 +5,7 @@ import org.lifeline.base.NoEquilibriumException;
 import org.lifeline.internal.line.Equilibrium;
 import org.lifeline.internal.line.LineState;
 import org.lifeline.internal.line.LineSystem;
+import org.lifeline.internal.numeric.Elementary;
 
 /**
  * The path of a line's equilibria while one {@link PathParameter} grows: the follower of every change of load or
@@ -279,7 +280,7 @@ final class EquilibriumPath {
             double rise = Math.max(reach, coordinate.step(now.value, least));
             to = Math.min(target, coordinate.beyond(now.value, rise));
         } else if (failures > 0) {
-            to = now.value + StrictMath.pow(PathTolerances.AFTER_LOSS, failures) * (target - now.value);
+            to = now.value + Elementary.power(PathTolerances.AFTER_LOSS, failures) * (target - now.value);
         }
         return target - to < PathTolerances.SAME_VALUE * target ? target : to;
     }
@@ -295,7 +296,7 @@ final class EquilibriumPath {
 
     /** Error of the step to the next point over what is allowed [-]. */
     private double error(int steps) {
-        double patience = StrictMath.pow(4, Math.floorDiv(steps, PathTolerances.STEPS_PER_TOLERANCE));
+        double patience = Elementary.power(4, Math.floorDiv(steps, PathTolerances.STEPS_PER_TOLERANCE));
         if (energy == null) {
             return next.error / (PathTolerances.STATE * patience);
         }
@@ -332,7 +333,8 @@ final class EquilibriumPath {
 
     /** Factor on a step that would bring its error to what is allowed, with some to spare. */
     private double shrink(double error) {
-        return Math.max(PathTolerances.LEAST_SHRINK, PathTolerances.SHRINK * StrictMath.pow(error, -1.0 / next.order));
+        return Math.max(
+                PathTolerances.LEAST_SHRINK, PathTolerances.SHRINK * Elementary.power(error, -1.0 / next.order));
     }
 
     /** Takes one step into the next point; returns the value reached, or NaN if no equilibrium was found. */

@@ -1,5 +1,7 @@
 package org.lifeline.internal.path;
 
+import org.lifeline.internal.numeric.Elementary;
+
 /**
  * In what a path is measured and by what it is interpolated, for a parameter P of scale P₀.
  *
@@ -18,7 +20,7 @@ record PathCoordinate(double scale) {
         double b = a + d;
         double rootA = Math.sqrt(1 + a * a);
         // ln((b + √(1 + b²))/(a + √(1 + a²))) without cancellation.
-        return StrictMath.log1p(d * (1 + (a + b) / (rootA + Math.sqrt(1 + b * b))) / (a + rootA));
+        return Elementary.log1p(d * (1 + (a + b) / (rootA + Math.sqrt(1 + b * b))) / (a + rootA));
     }
 
     /** dP/du at a value [unit of the parameter]. */
@@ -28,14 +30,14 @@ record PathCoordinate(double scale) {
 
     /** The value that is a step in u beyond another. */
     double beyond(double value, double step) {
-        double half = StrictMath.sinh(0.5 * step);
+        double half = Elementary.sinh(0.5 * step);
         return value + 2 * half * (value * half + perStep(value) * Math.sqrt(1 + half * half));
     }
 
     /** The coordinate w of a value [-]. */
     double w(double value) {
         double x = value / scale;
-        return StrictMath.sinh(StrictMath.log(x + Math.sqrt(1 + x * x)) / 3);
+        return Elementary.sinh(StrictMath.log(x + Math.sqrt(1 + x * x)) / 3);
     }
 
     /** The distance in w from a point to a value with its w: the difference of both cubics over that of the values. */

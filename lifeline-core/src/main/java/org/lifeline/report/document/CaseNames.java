@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import org.lifeline.analysis.ArrestResult;
 import org.lifeline.analysis.AttachmentLimit;
+import org.lifeline.base.InertText;
 import org.lifeline.design.envelope.FallCase;
 import org.lifeline.model.absorber.DeploymentForce;
 

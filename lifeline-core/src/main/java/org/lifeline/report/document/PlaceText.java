@@ -1,5 +1,6 @@
 package org.lifeline.report.document;
 
+import org.lifeline.base.InertText;
 import org.lifeline.model.Place;
 
 /**

@@ -2,10 +2,10 @@ package org.lifeline.report.handover;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.lifeline.base.InertText;
 import org.lifeline.base.Interval;
 import org.lifeline.design.clearance.ClearanceAlongLineResult;
 import org.lifeline.design.clearance.ClearanceStretch;
-import org.lifeline.report.document.InertText;
 import org.lifeline.report.document.Picture;
 import org.lifeline.report.document.Quantities;
 import org.lifeline.report.document.QuantityKind;

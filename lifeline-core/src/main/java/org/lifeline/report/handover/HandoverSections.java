@@ -2,9 +2,9 @@ package org.lifeline.report.handover;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.lifeline.base.InertText;
 import org.lifeline.design.assessment.NotComputed;
 import org.lifeline.design.handover.HandoverResult;
-import org.lifeline.report.document.InertText;
 import org.lifeline.report.document.Quantities;
 import org.lifeline.report.document.ReportBlock;
 import org.lifeline.report.document.ReportSection;

@@ -2,8 +2,9 @@ package org.lifeline.report.handover;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.OptionalDouble;
+import org.lifeline.base.InertText;
+import org.lifeline.base.unit.SignificantDigits;
 import org.lifeline.design.envelope.Quantity;
 import org.lifeline.design.field.Reading;
 import org.lifeline.design.field.StringingRow;
@@ -13,7 +14,6 @@ import org.lifeline.design.installation.InstallationResult;
 import org.lifeline.design.installation.ReadingEffect;
 import org.lifeline.design.installation.StretchEffect;
 import org.lifeline.design.installation.TakeUp;
-import org.lifeline.report.document.InertText;
 import org.lifeline.report.document.Quantities;
 import org.lifeline.report.document.QuantityKind;
 import org.lifeline.report.document.ReportBlock;
@@ -179,6 +179,6 @@ final class InstallationSection {
     }
 
     private static String percent(double share) {
-        return String.format(Locale.ROOT, "%.4g %%", 100 * share);
+        return SignificantDigits.of(100 * share, 4) + " %";
     }
 }

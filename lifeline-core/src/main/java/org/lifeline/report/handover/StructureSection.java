@@ -2,10 +2,11 @@ package org.lifeline.report.handover;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import org.lifeline.analysis.Method;
+import org.lifeline.base.InertText;
 import org.lifeline.base.Vector3;
+import org.lifeline.base.unit.SignificantDigits;
 import org.lifeline.design.structure.GoverningReaction;
 import org.lifeline.design.structure.LoadEffect;
 import org.lifeline.design.structure.StatedFactor;
@@ -13,7 +14,6 @@ import org.lifeline.design.structure.SupportLoadsResult;
 import org.lifeline.model.Post;
 import org.lifeline.model.Support;
 import org.lifeline.report.document.CaseNames;
-import org.lifeline.report.document.InertText;
 import org.lifeline.report.document.Quantities;
 import org.lifeline.report.document.QuantityKind;
 import org.lifeline.report.document.ReportBlock;
@@ -160,6 +160,6 @@ final class StructureSection {
     }
 
     private static String ratio(double value) {
-        return String.format(Locale.ROOT, "%.3g", value);
+        return SignificantDigits.of(value, 3);
     }
 }

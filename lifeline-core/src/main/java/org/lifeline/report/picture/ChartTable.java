@@ -3,8 +3,8 @@ package org.lifeline.report.picture;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import org.lifeline.base.InertText;
 import org.lifeline.base.UnitSystem;
-import org.lifeline.report.document.InertText;
 import org.lifeline.report.document.ReportBlock;
 import org.lifeline.report.document.TableBuilder;
 

@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
-import org.lifeline.report.document.InertText;
+import org.lifeline.base.InertText;
 
 /** Collects the shapes of a picture. Coordinates in user units, x to the right, y down. Not thread-safe. */
 final class SvgCanvas {

@@ -2,10 +2,11 @@ package org.lifeline.report.section;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import org.lifeline.analysis.Method;
 import org.lifeline.analysis.warning.Warning;
+import org.lifeline.base.InertText;
+import org.lifeline.base.unit.SignificantDigits;
 import org.lifeline.design.assessment.AssessmentResult;
 import org.lifeline.design.assessment.GoverningValue;
 import org.lifeline.design.assessment.MotionScope;
@@ -13,7 +14,6 @@ import org.lifeline.design.assessment.NotComputed;
 import org.lifeline.design.envelope.Extreme;
 import org.lifeline.design.envelope.Quantity;
 import org.lifeline.report.document.CaseNames;
-import org.lifeline.report.document.InertText;
 import org.lifeline.report.document.Quantities;
 import org.lifeline.report.document.QuantityKind;
 import org.lifeline.report.document.ReportBlock;
@@ -223,7 +223,7 @@ public final class AssessmentSection {
             case "N" -> q.result(QuantityKind.FORCE, value);
             case "m" -> q.result(QuantityKind.LENGTH, value);
             case "rad" -> q.result(QuantityKind.ANGLE, value);
-            default -> String.format(Locale.ROOT, "%.4g", value);
+            default -> SignificantDigits.of(value, 4);
         };
     }
 

@@ -1,12 +1,12 @@
 package org.lifeline.report.section;
 
+import org.lifeline.base.InertText;
 import org.lifeline.design.criteria.CapacityCheck;
 import org.lifeline.design.envelope.Extreme;
 import org.lifeline.model.LifelineDesign;
 import org.lifeline.model.Support;
 import org.lifeline.model.cable.Cable;
 import org.lifeline.report.document.CaseNames;
-import org.lifeline.report.document.InertText;
 import org.lifeline.report.document.Quantities;
 import org.lifeline.report.document.QuantityKind;
 

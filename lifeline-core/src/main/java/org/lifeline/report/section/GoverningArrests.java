@@ -6,13 +6,13 @@ import java.util.TreeSet;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
 import org.lifeline.analysis.ArrestResult;
+import org.lifeline.base.InertText;
 import org.lifeline.design.envelope.FallCase;
 import org.lifeline.design.envelope.Quantity;
 import org.lifeline.model.LifelineDesign;
 import org.lifeline.model.ModelFactors;
 import org.lifeline.model.Support;
 import org.lifeline.report.document.CaseNames;
-import org.lifeline.report.document.InertText;
 import org.lifeline.report.document.Quantities;
 import org.lifeline.report.document.ReportDetail;
 

@@ -2,7 +2,7 @@ package org.lifeline.report.section;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.lifeline.report.document.InertText;
+import org.lifeline.base.InertText;
 import org.lifeline.report.document.ProjectData;
 import org.lifeline.report.document.ProjectData.Item;
 import org.lifeline.report.document.ReportBlock;

@@ -54,6 +54,20 @@ class FeasibleSearchTest {
         assertThat(closing.ratio()).isBetween(0.999, 1 + 1e-12);
     }
 
+    /** A place that a worker cannot reach in a varied design is a case that failed, not the end of the analysis. */
+    @Test
+    void governingCasesKeepWhatCannotBeComputed() {
+        Envelope envelope = Envelope.withDefaults();
+        GoverningCases cases = GoverningCases.of(envelope).and(envelope.extremes(DESIGN));
+        assertThat(cases.extremes(DESIGN).coversEverything()).isTrue();
+        LifelineDesign high = DesignVariables.lineElevation(Interval.of(9, 30)).apply(DESIGN, 28);
+        Extremes extremes = cases.extremes(high);
+        assertThat(extremes.failures()).hasSize(cases.size());
+        assertThat(extremes.failures()).allMatch(f -> f.reason().contains("does not reach the line"));
+        assertThat(extremes.coversEverything()).isFalse();
+        assertThat(extremes.all()).isEmpty();
+    }
+
     /** Capacity of the anchors for a factor of 2: twice the load, directly. */
     @Test
     void lowestAnchorCapacityIsTwiceTheLoad() {

@@ -3,13 +3,13 @@ package org.lifeline.examples.cli;
 import java.io.IOException;
 import java.io.PrintStream;
 import java.util.List;
+import org.lifeline.base.InertText;
 import org.lifeline.base.NoEquilibriumException;
 import org.lifeline.base.Violation;
 import org.lifeline.file.DesignFile;
 import org.lifeline.file.ModelPaths;
 import org.lifeline.file.output.FileNames;
 import org.lifeline.file.output.OutputException;
-import org.lifeline.report.document.InertText;
 
 /** Says why a command did not do what it was asked for. */
 final class Failures {

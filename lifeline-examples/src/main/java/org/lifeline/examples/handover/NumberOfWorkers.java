@@ -2,12 +2,12 @@ package org.lifeline.examples.handover;
 
 import java.io.IOException;
 import java.util.stream.Collectors;
+import org.lifeline.base.InertText;
 import org.lifeline.design.occupancy.Occupancy;
 import org.lifeline.design.occupancy.OccupancyResult;
 import org.lifeline.design.occupancy.TriedNumber;
 import org.lifeline.examples.programs.DesignArgument;
 import org.lifeline.file.DesignFile;
-import org.lifeline.report.document.InertText;
 
 /** How many of a crew may be hooked on at once, so that every criterion of the design is met. */
 public final class NumberOfWorkers {

@@ -2,6 +2,7 @@ package org.lifeline.examples.handover;
 
 import java.io.IOException;
 import java.util.Locale;
+import org.lifeline.base.InertText;
 import org.lifeline.base.Vector3;
 import org.lifeline.design.assessment.Assessment;
 import org.lifeline.design.assessment.AssessmentResult;
@@ -11,7 +12,6 @@ import org.lifeline.design.structure.SupportLoads;
 import org.lifeline.design.structure.SupportLoadsResult;
 import org.lifeline.examples.programs.DesignArgument;
 import org.lifeline.file.DesignFile;
-import org.lifeline.report.document.InertText;
 
 /** Loads for those who design the steel: every load case with its partners, and pulls to the side. */
 public final class StructureLoads {

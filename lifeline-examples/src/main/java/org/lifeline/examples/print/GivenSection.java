@@ -7,9 +7,9 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.lifeline.base.InertText;
 import org.lifeline.design.envelope.Quantity;
 import org.lifeline.file.DesignFile;
-import org.lifeline.report.document.InertText;
 import org.lifeline.report.document.ReportBlock;
 import org.lifeline.report.document.ReportSection;
 

@@ -2,6 +2,7 @@ package org.lifeline.examples.print;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.lifeline.base.InertText;
 import org.lifeline.file.DesignFile;
 import org.lifeline.model.Lifeline;
 import org.lifeline.model.LifelineDesign;
@@ -9,7 +10,6 @@ import org.lifeline.model.Passage;
 import org.lifeline.model.Support;
 import org.lifeline.model.Worker;
 import org.lifeline.model.cable.Cable;
-import org.lifeline.report.document.InertText;
 import org.lifeline.report.document.Quantities;
 import org.lifeline.report.document.QuantityKind;
 

@@ -13,13 +13,13 @@ import org.lifeline.analysis.motion.SupportHistory;
 import org.lifeline.analysis.motion.SupportPeaks;
 import org.lifeline.analysis.motion.WorkerHistory;
 import org.lifeline.analysis.motion.WorkerPeaks;
+import org.lifeline.base.InertText;
 import org.lifeline.file.DesignFile;
 import org.lifeline.file.output.FileKind;
 import org.lifeline.file.output.Output;
 import org.lifeline.file.output.OutputSet;
 import org.lifeline.model.Fall;
 import org.lifeline.model.LifelineDesign;
-import org.lifeline.report.document.InertText;
 import org.lifeline.report.document.UnitChoice;
 import org.lifeline.report.picture.HistoryPicture;
 

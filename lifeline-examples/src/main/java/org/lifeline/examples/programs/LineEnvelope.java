@@ -2,6 +2,7 @@ package org.lifeline.examples.programs;
 
 import java.io.IOException;
 import java.util.Locale;
+import org.lifeline.base.InertText;
 import org.lifeline.base.Interval;
 import org.lifeline.base.Vector3;
 import org.lifeline.design.criteria.Criteria;
@@ -15,7 +16,6 @@ import org.lifeline.design.envelope.Tolerances;
 import org.lifeline.file.DesignFile;
 import org.lifeline.model.LifelineDesign;
 import org.lifeline.model.Support;
-import org.lifeline.report.document.InertText;
 
 /**
  * The worst that can happen anywhere on a line: the falls of a design moved along all of it, at every temperature, on both sides

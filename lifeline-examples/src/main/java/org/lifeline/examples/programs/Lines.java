@@ -2,11 +2,11 @@ package org.lifeline.examples.programs;
 
 import java.util.Locale;
 import org.lifeline.analysis.AttachmentLimit;
+import org.lifeline.base.InertText;
 import org.lifeline.design.criteria.CriterionResult;
 import org.lifeline.design.envelope.FallCase;
 import org.lifeline.model.Place;
 import org.lifeline.model.absorber.DeploymentForce;
-import org.lifeline.report.document.InertText;
 import org.lifeline.report.document.Quantities;
 import org.lifeline.report.document.QuantityKind;
 import org.lifeline.report.document.UnitChoice;

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
 import org.lifeline.base.Dimension;
+import org.lifeline.base.InertText;
 import org.lifeline.base.Interval;
 import org.lifeline.design.assessment.AssessedCriterion;
 import org.lifeline.design.assessment.Assessment;
@@ -19,7 +20,6 @@ import org.lifeline.design.variable.FeasibleSearch;
 import org.lifeline.examples.cli.Progress;
 import org.lifeline.file.DesignFile;
 import org.lifeline.model.LifelineDesign;
-import org.lifeline.report.document.InertText;
 
 /** For which values of a variable are all criteria of a design met, and which criterion closes each end? */
 public final class SolveFor {

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.stream.DoubleStream;
 import org.lifeline.analysis.Statics;
+import org.lifeline.base.InertText;
 import org.lifeline.base.Interval;
 import org.lifeline.base.Violations;
 import org.lifeline.design.envelope.Extremes;
@@ -34,7 +35,6 @@ import org.lifeline.model.LifelineDesign;
 import org.lifeline.model.Passage;
 import org.lifeline.model.absorber.DeploymentForce;
 import org.lifeline.model.absorber.PublishedScatter;
-import org.lifeline.report.document.InertText;
 
 /** Nobody knows pretension, friction, mass and deployment force exactly: a Monte Carlo study of a design. */
 public final class UncertainLine {
@@ -121,11 +121,10 @@ public final class UncertainLine {
             Extremes whole = scope.envelope().extremes(d);
             Extremes some = cases.extremes(d);
             for (Quantity q : LOOKED_AT) {
-                most = Math.max(
-                        most,
-                        whole.of(q).orElseThrow().value()
-                                        / some.of(q).orElseThrow().value()
-                                - 1);
+                if (whole.of(q).isPresent() && some.of(q).isPresent()) {
+                    most = Math.max(
+                            most, whole.of(q).get().value() / some.of(q).get().value() - 1);
+                }
             }
         }
         return most;
@@ -177,6 +176,10 @@ public final class UncertainLine {
         System.out.println(r.cases() + " cases, seed " + r.seed() + ", " + r.failed() + " failed");
         r.incompleteBecause()
                 .ifPresent(why -> System.out.println("Not the statistics of all cases: " + InertText.plain(why)));
+        if (r.failed() == r.cases()) {
+            System.out.println("No case has a result: there are no statistics.");
+            return;
+        }
         for (int i = 0; i < r.summaries().size(); i++) {
             Summary s = r.summaries().get(i);
             System.out.println();

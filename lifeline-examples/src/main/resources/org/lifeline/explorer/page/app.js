@@ -436,7 +436,8 @@ function bare(v, x) {
 }
 
 async function runCurve(v, xs, run) {
-  const began = performance.now(), points = new Array(xs.length).fill(null);
+  // What the curve shows may be chosen anew while answers are on their way: these are for the axis they were asked for.
+  const began = performance.now(), points = new Array(xs.length).fill(null), axis = curve.axis;
   $('keep').disabled = true;
   // Two workers share the points in small pieces, so that a new curve need not wait for an old one.
   let at = 0;
@@ -444,12 +445,12 @@ async function runCurve(v, xs, run) {
     while (at < xs.length && run === curve.run) {
       const from = at, slice = xs.slice(from, from + 6);
       at += slice.length;
-      const answers = await ask(worker, { ask: 'curve', designs: slice.map(function (x) { return bare(v, x); }), fall: state.view.fall, temperature: state.view.temperature, side: curve.axis.side });
+      const answers = await ask(worker, { ask: 'curve', designs: slice.map(function (x) { return bare(v, x); }), fall: state.view.fall, temperature: state.view.temperature, side: axis.side });
       if (run !== curve.run) { return; }
       if (answers.fault) { say(answers.fault); return; }
       answers.forEach(function (a, i) {
-        const side = a[curve.axis.side];
-        points[from + i] = side && side[curve.axis.result] !== undefined ? [slice[i], side[curve.axis.result]] : null;
+        const side = a[axis.side];
+        points[from + i] = side && side[axis.result] !== undefined ? [slice[i], side[axis.result]] : null;
       });
     }
   };
@@ -494,8 +495,10 @@ function showKept() {
 
 async function curveInTime() {
   const results = { endAnchorLoad: 1, maximumTension: 1, arrestForce: 1, deployment: 1, totalFallDistance: 1, requiredBelowLine: 1, margin: 1, sag: 1 };
-  const v = variables(state.design, state.view).find(function (x) { return x.id === curve.axis.id; });
-  if (!results[curve.axis.result]) { say('This result is not followed in time.'); return; }
+  const axis = curve.axis;
+  if (!axis) { return; }
+  const v = variables(state.design, state.view).find(function (x) { return x.id === axis.id; });
+  if (!results[axis.result]) { say('This result is not followed in time.'); return; }
   const xs = curve.points.filter(Boolean).map(function (p) { return p[0]; }), run = curve.run, some = [];
   for (let i = 0; i < 6 && xs.length; i++) { some.push(xs[Math.round(i * (xs.length - 1) / 5)]); }
   curve.inTime = [];
@@ -503,9 +506,9 @@ async function curveInTime() {
     const d = copyOf(state.design);
     v.set(d, state.view, x);
     say('In time, on one mesh: point ' + (curve.inTime.length + 1) + ' of ' + some.length + '…');
-    const m = await ask('motion', { ask: 'inTime', design: JSON.stringify(d), fall: state.view.fall, temperature: state.view.temperature, clearance: curve.axis.side === 'clearance', refinements: 0 });
+    const m = await ask('motion', { ask: 'inTime', design: JSON.stringify(d), fall: state.view.fall, temperature: state.view.temperature, clearance: axis.side === 'clearance', refinements: 0 });
     if (run !== curve.run) { return; }
-    curve.inTime.push(m[curve.axis.result] === undefined ? null : [x, m[curve.axis.result]]);
+    curve.inTime.push(m[axis.result] === undefined ? null : [x, m[axis.result]]);
     paintCurves();
   }
   say('The points with a dot are followed in time on one mesh; what finer meshes would change is not known.');
@@ -523,7 +526,7 @@ async function play() {
   const question = { ask: 'inTime', design: state.text, fall: state.view.fall, temperature: state.view.temperature, clearance: state.view.side === 'clearance', refinements: 0 };
   const m = await ask('motion', question);
   $('play').disabled = false;
-  if (version !== state.version) { return; }
+  if (version !== state.version) { $('play-said').textContent = 'The design was changed meanwhile; play again.'; return; }
   if (!m.times) { $('play-said').textContent = 'Not followed: ' + (m.failed || m.fault || m.refused.map(function (r) { return r.path + ' ' + r.value + ': ' + r.rule; }).join('; ')); return; }
   state.inTime = m;
   startMotion(m, state.answer);

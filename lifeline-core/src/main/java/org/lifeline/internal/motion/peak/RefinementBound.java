@@ -1,5 +1,7 @@
 package org.lifeline.internal.motion.peak;
 
+import org.lifeline.internal.numeric.Elementary;
+
 /**
  * How far a peak on the finest of several meshes, each with half the segments of the one before, may be from the peak on
  * ever finer meshes.
@@ -69,7 +71,7 @@ public final class RefinementBound {
 
     /** Width of a kink that has run along a span of so many segments, as a share of the span [-]. */
     private static double width(double segments) {
-        return StrictMath.pow(segments, -2.0 / 3);
+        return Elementary.power(segments, -2.0 / 3);
     }
 
     /**

@@ -1,4 +1,4 @@
-package org.lifeline.report.document;
+package org.lifeline.base;
 
 /**
  * Makes text of unknown origin harmless in the format that it is written to.

@@ -1,4 +1,4 @@
-package org.lifeline.report.document;
+package org.lifeline.base;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
