@@ -18,8 +18,8 @@ public final class SignificantDigits {
     /**
      * A number with so many significant digits.
      *
-     * @param value the number [any unit]
-     * @param digits significant digits, at least 1 [-]
+     * @param value the number [-], in a unit named beside it
+     * @param digits significant digits, at least 1
      * @return the number, rounded half up; with a power of ten below 1e-4 and where it has more digits before the point than
      *     are written
      */
