@@ -70,6 +70,12 @@ final class SearchParameters {
     /** Share of the energy of a fall to which the account of a motion has to close [-]. */
     static final double DRIFT = 1e-3;
 
+    /**
+     * Relative accuracy that is asked of an arrest [-]. Three meshes cannot bound a force better than
+     * {@link #EXPECTED_ALLOWANCE}; verdicts have the bound in them, and only one that is notably larger is worth a warning.
+     */
+    static final double ACCURACY = 0.1;
+
     /** Shortest segment of the first mesh [m]: shorter ones would only take time. */
     static final double SHORTEST = 0.1;
 
