@@ -34,6 +34,15 @@ final class SearchParameters {
      */
     static final double EXPECTED_ALLOWANCE = 0.08;
 
+    /** Distance of the stations of the survey as a share of a span [-], which is halved beside the worst. */
+    static final double FIRST_STEP = 0.25;
+
+    /**
+     * How many of the sharpest peaks of tension are followed finely [-]. In the demonstration design the one that governs with its
+     * allowance (11.6 kN + 3.6 kN) is the second of the survey, whose order is that of a coarse mesh.
+     */
+    static final int SHARPEST = 3;
+
     /** Multiple of what a low-pass filter takes off a peak that its allowance is at least [-]. */
     static final double SPIKE = 1.5;
 
