@@ -2,9 +2,9 @@ package org.lifeline.design.assessment;
 
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
-import org.lifeline.analysis.AttachmentLimit;
 import org.lifeline.analysis.TransientArrest;
 import org.lifeline.analysis.TransientResult;
+import org.lifeline.analysis.state.AttachmentLimit;
 import org.lifeline.base.InvalidInputException;
 import org.lifeline.base.NoEquilibriumException;
 import org.lifeline.design.envelope.FailedCase;

@@ -6,8 +6,8 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
-import org.lifeline.analysis.AttachmentLimit;
 import org.lifeline.analysis.EnergyBalance;
+import org.lifeline.analysis.state.AttachmentLimit;
 import org.lifeline.base.Interval;
 import org.lifeline.base.InvalidInputException;
 import org.lifeline.design.assessment.Assessment;
