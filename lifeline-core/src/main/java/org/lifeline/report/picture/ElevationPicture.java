@@ -138,6 +138,7 @@ public final class ElevationPicture {
         c.hatch(OBSTRUCTION, Pen.THIN);
         axis();
         drawObstructions();
+        drawLeaders();
         drawWalkingLevel();
         drawLine(Pen.GHOST, arrest.before());
         drawLine(Pen.FIRST, arrest.peak());
@@ -371,9 +372,15 @@ public final class ElevationPicture {
         }
         c.line(Pen.INK, fx, torn, fx, harness);
         figure(Pen.INK, fx, harness, feet);
-        double ladder = ClearanceLadder.LEFT;
-        c.line(Pen.GRID, fx + 8, feet, ladder, feet);
-        c.line(Pen.GRID, fx + 8, start, ladder, start);
+    }
+
+    /** From the attachment and the feet over to the clearance account; under all letters. */
+    private void drawLeaders() {
+        double fx = px(along(arrest.span(), arrest.attachmentAtPeak())) + 8;
+        double feet = pz(arrest.clearance().rows().get(5).elevation());
+        double start = pz(arrest.attachmentAtPeak().z());
+        c.line(Pen.GRID, fx, feet, ClearanceLadder.LEFT, feet);
+        c.line(Pen.GRID, fx, start, ClearanceLadder.LEFT, start);
     }
 
     /** A worker from the harness attachment down to the feet. */

@@ -51,6 +51,7 @@ public final class SystemPicture {
     private static final double RING = 5;
     private static final double ABSORBER_WIDE = 46;
     private static final double ABSORBER_HIGH = 4;
+    private static final double WIDEST_DETAIL = 190;
 
     /** Depth below everything else beyond which an obstruction is not worth shrinking the drawing for [m]. */
     private static final double FAR_BELOW = 6;
@@ -243,7 +244,7 @@ public final class SystemPicture {
             List<String> text = new ArrayList<>();
             text.add((i + 1) + " " + SvgCanvas.cut(s.id(), 150));
             if (isDetailed(i)) {
-                details(s).forEach(d -> text.add(SvgCanvas.cut(d, 190)));
+                details(s).forEach(d -> broken(d, text));
             }
             labels.add(text);
             double wide = text.stream().mapToDouble(SvgCanvas::width).max().orElse(0);
@@ -268,6 +269,19 @@ public final class SystemPicture {
             }
         }
         return free.size();
+    }
+
+    /** A detail in as many rows as it needs, broken after commas. */
+    private static void broken(String detail, List<String> rows) {
+        String row = "";
+        for (String part : detail.split("(?<=, )")) {
+            if (!row.isEmpty() && SvgCanvas.width(row + part) > WIDEST_DETAIL) {
+                rows.add(SvgCanvas.cut(row.strip(), WIDEST_DETAIL));
+                row = "";
+            }
+            row += part;
+        }
+        rows.add(SvgCanvas.cut(row.strip(), WIDEST_DETAIL));
     }
 
     private void supports() {
