@@ -274,7 +274,7 @@ public final class SystemPicture {
     /** A detail in as many rows as it needs, broken after commas. */
     private static void broken(String detail, List<String> rows) {
         String row = "";
-        for (String part : detail.split("(?<=, )")) {
+        for (String part : detail.split("(?<=, )", -1)) {
             if (!row.isEmpty() && SvgCanvas.width(row + part) > WIDEST_DETAIL) {
                 rows.add(SvgCanvas.cut(row.strip(), WIDEST_DETAIL));
                 row = "";
