@@ -3,6 +3,7 @@ package org.lifeline.analysis;
 import java.util.EnumMap;
 import java.util.Map;
 import java.util.function.ToDoubleFunction;
+import org.lifeline.base.Violations;
 
 /**
  * One fall at both limits of its attachment: the connector runs, or it is held. Each quantity is governed by the worse.
@@ -37,6 +38,7 @@ public final class AttachmentLimits {
      * @return the arrest; the same at both limits where the attachment knows one only
      */
     public ArrestResult at(AttachmentLimit limit) {
+        Violations.required("limit", limit);
         ArrestResult arrest = arrests.get(limit);
         if (arrest == null) {
             throw new IllegalStateException("unreachable: both limits are computed");
@@ -51,6 +53,7 @@ public final class AttachmentLimits {
      * @return the larger value, and of which limit it is; the running one when both are the same
      */
     public Governing largest(ToDoubleFunction<ArrestResult> quantity) {
+        Violations.required("quantity", quantity);
         double running = quantity.applyAsDouble(at(AttachmentLimit.RUNNING));
         double held = quantity.applyAsDouble(at(AttachmentLimit.HELD));
         AttachmentLimit limit = held > running ? AttachmentLimit.HELD : AttachmentLimit.RUNNING;

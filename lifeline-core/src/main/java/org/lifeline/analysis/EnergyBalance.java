@@ -123,6 +123,8 @@ public final class EnergyBalance implements Canonical {
      * @throws org.lifeline.base.NoEquilibriumException if no equilibrium was found
      */
     public AttachmentLimits solveLimits(Lifeline line, Fall fall) {
+        Violations.required("line", line);
+        Violations.required("fall", fall);
         ArrestResult running = withAttachmentLimit(AttachmentLimit.RUNNING).solve(line, fall);
         return new AttachmentLimits(
                 running,
@@ -142,6 +144,8 @@ public final class EnergyBalance implements Canonical {
      * @throws org.lifeline.base.NoEquilibriumException if no equilibrium was found
      */
     public ArrestResult solve(Lifeline line, Fall fall) {
+        Violations.required("line", line);
+        Violations.required("fall", fall);
         checkPlaces(line, fall);
         Start start = start(line, fall);
         checkReach(line, fall, start.point());

@@ -76,6 +76,8 @@ public final class Statics implements Canonical {
      * @throws org.lifeline.base.NoEquilibriumException if none was found
      */
     public LineEquilibrium solve(Lifeline line, List<AppliedLoad> loads) {
+        Violations.required("line", line);
+        Violations.requiredAll("loads", loads);
         checkPlaces(line, loads);
         LineModel model = new LineModel(line);
         double t = temperature == null ? line.installed().temperature() : temperature;
@@ -99,6 +101,7 @@ public final class Statics implements Canonical {
      * @throws org.lifeline.base.InvalidInputException if the cable does not have the point, or the line cannot hang as stated
      */
     public static Place placeOfCablePoint(Lifeline line, double length) {
+        Violations.required("line", line);
         LineModel model = new LineModel(line);
         Optional<LineModel.CablePoint> found = length > 0 ? model.installedPoint(length) : Optional.empty();
         if (found.isEmpty()) {
@@ -122,6 +125,7 @@ public final class Statics implements Canonical {
      * @throws org.lifeline.base.NoEquilibriumException if the supports find no place to rest
      */
     public static Lifeline withYieldedSupports(Lifeline line) {
+        Violations.required("line", line);
         return new YieldingSupports(line).yielded();
     }
 

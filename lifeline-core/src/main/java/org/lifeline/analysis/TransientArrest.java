@@ -316,6 +316,8 @@ public final class TransientArrest implements Canonical {
      * @throws java.util.concurrent.CancellationException if the thread is interrupted; its interrupt flag stays set
      */
     public TransientResult solve(Lifeline line, Fall fall) {
+        Violations.required("line", line);
+        Violations.required("fall", fall);
         check(line, fall);
         double t = conditions.temperature.orElse(line.installed().temperature());
         LineModel model = new LineModel(line);

@@ -49,6 +49,10 @@ public enum InputRule implements ViolationCode {
     NO_SUCH_SPAN("must be a span from 1 to {0}"),
     /** The number of a support that the line does not have. */
     NO_SUCH_SUPPORT_NUMBER("must be the number of a support from 0 to {0}"),
+    /** The number of a row, a piece or another element that is not there. */
+    NO_SUCH_NUMBER("must be a number from 0 to {0}"),
+    /** An id that no worker of a result has. */
+    NO_SUCH_WORKER("must be the id of a worker of the result"),
     /** An id that no support of the line has. */
     NO_SUCH_SUPPORT("must be the id of a support of the line"),
     /** A station outside its span. */
@@ -65,6 +69,10 @@ public enum InputRule implements ViolationCode {
     RATE_NOT_ABOVE_ZERO("must be above zero (leave it out for a rigid {0})"),
     /** A coefficient of friction out of range. */
     FRICTION_RANGE("must be a coefficient of friction from 0 to 2"),
+    /** A quantity that has no ratio to a limit. */
+    NO_RATIO("is an elevation, which has no ratio to a limit; use {0}"),
+    /** A number that counts from one, up to a limit. */
+    COUNT_RANGE("must be a number from 1 to {0}"),
     /** A number that counts from one. */
     COUNT_FROM_ONE("must be 1 or more"),
     /** A number that must not be below zero. */

@@ -80,6 +80,8 @@ public final class Verifier {
      * @return what was found
      */
     public VerificationReport equilibrium(LineEquilibrium state, List<AppliedLoad> loads) {
+        Violations.required("state", state);
+        Violations.requiredAll("loads", loads);
         StateNumbers numbers = StateNumbers.of(state);
         return report(numbers, loads, installed(numbers));
     }
@@ -93,6 +95,7 @@ public final class Verifier {
      *     transient the line is not at rest
      */
     public VerificationReport arrest(ArrestResult result) {
+        Violations.required("result", result);
         new Violations()
                 .require(
                         result.method() == Method.ENERGY_BALANCE,

@@ -1,6 +1,7 @@
 package org.lifeline.design.criteria;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -78,6 +79,7 @@ public final class Requirement {
      *     sense
      */
     public static Requirement limit(CheckedQuantity quantity, double value) {
+        Violations.required("quantity", quantity);
         Violations v = new Violations();
         if (quantity.mayBeNegative()) {
             v.finite("capacity", value, quantity.unit());
@@ -97,6 +99,7 @@ public final class Requirement {
      * @throws org.lifeline.base.InvalidInputException if the quantity is no such force, or the limit not above zero
      */
     public static Requirement limitPerWorker(CheckedQuantity quantity, double value) {
+        Violations.required("quantity", quantity);
         new Violations()
                 .require(
                         quantity.unit().equals("N") && quantity.limitType() == LimitType.AT_LEAST,
@@ -118,6 +121,8 @@ public final class Requirement {
      * @throws org.lifeline.base.InvalidInputException if the quantity is no load, or a number is not above zero
      */
     public static Requirement factoredLoad(CheckedQuantity quantity, Factor factor, double limit) {
+        Violations.required("quantity", quantity);
+        Violations.required("factor", factor);
         new Violations()
                 .require(
                         quantity.unit().equals("N") && quantity.limitType() == LimitType.AT_MOST,
@@ -145,6 +150,7 @@ public final class Requirement {
      * @throws org.lifeline.base.InvalidInputException if there is none
      */
     public static Requirement allOf(Requirement... requirements) {
+        Violations.requiredAll("requirements", Arrays.asList(Violations.required("requirements", requirements)));
         return joined(Join.ALL_OF, "allOf", requirements);
     }
 
@@ -156,6 +162,7 @@ public final class Requirement {
      * @throws org.lifeline.base.InvalidInputException if there is none
      */
     public static Requirement anyOf(Requirement... requirements) {
+        Violations.requiredAll("requirements", Arrays.asList(Violations.required("requirements", requirements)));
         return joined(Join.ANY_OF, "anyOf", requirements);
     }
 
@@ -167,6 +174,7 @@ public final class Requirement {
      * @throws org.lifeline.base.InvalidInputException if there is none, or one that says nothing of single anchors
      */
     public static Requirement eachAnchorAnyOf(Requirement... requirements) {
+        Violations.requiredAll("requirements", Arrays.asList(Violations.required("requirements", requirements)));
         Violations v = new Violations();
         for (Requirement each : requirements) {
             Comparison c = each.comparison;

@@ -33,6 +33,10 @@ public record Source(String body, Work work, Jurisdiction jurisdiction, SourceKi
      * @throws org.lifeline.base.InvalidInputException if a published source lacks body, title, year or place
      */
     public Source {
+        Violations.required("body", body);
+        Violations.required("work", work);
+        Violations.required("jurisdiction", jurisdiction);
+        Violations.required("kind", kind);
         if (kind == SourceKind.PUBLISHED) {
             Violations v = new Violations();
             stated(v, "body", body);
@@ -64,6 +68,7 @@ public record Source(String body, Work work, Jurisdiction jurisdiction, SourceKi
      * @return the source
      */
     public static Source stated(String text) {
+        Violations.required("text", text);
         return new Source("", new Work(text, "", ""), Jurisdiction.DESIGN, SourceKind.STATED);
     }
 

@@ -74,6 +74,8 @@ public final class FieldCheck {
      * @throws NoEquilibriumException if no equilibrium was found
      */
     public FieldCheckResult solve(LifelineDesign design, Measurement measurement) {
+        Violations.required("design", design);
+        Violations.required("measurement", measurement);
         Lifeline line = design.line();
         double designed = Statics.withDefaults().solve(line, List.of()).firstTension();
         double reading = measurement.on(line);

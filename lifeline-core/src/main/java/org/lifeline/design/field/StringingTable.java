@@ -67,6 +67,8 @@ public final class StringingTable {
      * @throws org.lifeline.base.NoEquilibriumException if no equilibrium was found at a temperature
      */
     public List<StringingRow> solve(Lifeline line, List<Double> temperatures) {
+        Violations.required("line", line);
+        Violations.requiredAll("temperatures", temperatures);
         Lifeline free = line.withSupports(s -> s.isEnd() ? s : s.withPassage(Passage.free()));
         double tension = Statics.withDefaults().solve(free, List.of()).firstTension();
         Lifeline[] lines = new Lifeline[3];
@@ -111,6 +113,8 @@ public final class StringingTable {
      * @return a warning for each row whose highest tension does; unmodifiable
      */
     public static List<Warning> warnings(Lifeline line, List<StringingRow> rows) {
+        Violations.required("line", line);
+        Violations.requiredAll("rows", rows);
         List<Warning> list = new ArrayList<>();
         line.cable()
                 .terminationStrength()

@@ -47,6 +47,7 @@ public final class Occupancy {
      * @throws org.lifeline.base.InvalidInputException if there is no criterion: then any number would do
      */
     public static Occupancy meeting(List<Criterion> criteria) {
+        Violations.requiredAll("criteria", criteria);
         new Violations()
                 .require(
                         !criteria.isEmpty(),
@@ -64,6 +65,7 @@ public final class Occupancy {
      * @return the new analysis
      */
     public Occupancy withEnvelope(Envelope value) {
+        Violations.required("value", value);
         return new Occupancy(criteria, value, assessment);
     }
 
@@ -75,6 +77,7 @@ public final class Occupancy {
      * @return the new analysis
      */
     public Occupancy confirmedBy(Assessment value) {
+        Violations.required("value", value);
         return new Occupancy(criteria, envelope, value.withCriteria(criteria));
     }
 
@@ -87,6 +90,7 @@ public final class Occupancy {
      * @throws org.lifeline.base.NoEquilibriumException if the line alone finds no equilibrium
      */
     public OccupancyResult solve(LifelineDesign design) {
+        Violations.required("design", design);
         Crew crew = new Crew(design.workers());
         int spans = design.line().spans();
         List<TriedNumber> inSpans = new ArrayList<>();

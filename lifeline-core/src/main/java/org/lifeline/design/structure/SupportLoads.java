@@ -76,6 +76,7 @@ public final class SupportLoads {
      * @return the new analysis
      */
     public SupportLoads withFactors(List<StatedFactor> value) {
+        Violations.requiredAll("value", value);
         return new SupportLoads(angle, List.copyOf(value));
     }
 
@@ -86,6 +87,7 @@ public final class SupportLoads {
      * @return the loads
      */
     public SupportLoadsResult solve(AssessmentResult assessment) {
+        Violations.required("assessment", assessment);
         LifelineDesign design = assessment.design();
         GoverningLoads loads = new GoverningLoads(design, angles());
         assessment.stated().cases().forEach(loads::add);

@@ -92,6 +92,9 @@ public final class MonteCarlo {
      */
     public MonteCarloResult solve(
             LifelineDesign base, List<UncertainVariable> variables, Evaluation evaluation, long cases) {
+        Violations.required("base", base);
+        Violations.requiredAll("variables", variables);
+        Violations.required("evaluation", evaluation);
         new Violations()
                 .require(!variables.isEmpty(), "variables", "[]", "must name at least one")
                 .atLeast("cases", cases, 1)

@@ -34,6 +34,7 @@ public final class MonteCarloPart {
      * @return the new part
      */
     public MonteCarloPart ofStudy(String value) {
+        Violations.required("value", value);
         return new MonteCarloPart(study, cases, value);
     }
 
@@ -48,6 +49,9 @@ public final class MonteCarloPart {
      * @throws org.lifeline.base.InvalidInputException if there is no variable
      */
     public StudyPartial solve(LifelineDesign base, List<UncertainVariable> variables, Evaluation evaluation) {
+        Violations.required("base", base);
+        Violations.requiredAll("variables", variables);
+        Violations.required("evaluation", evaluation);
         new Violations()
                 .require(!variables.isEmpty(), "variables", "[]", "must name at least one")
                 .throwIfAny();

@@ -48,6 +48,9 @@ public final class MonteCarloResult {
      */
     public static MonteCarloResult of(
             StudyPartial part, List<UncertainVariable> variables, List<Response> responses, long cases) {
+        Violations.required("part", part);
+        Violations.requiredAll("variables", variables);
+        Violations.requiredAll("responses", responses);
         StudyIdentity stated = part.identity();
         StudyIdentity wanted = StudyStatistics.identity(stated.seed(), stated.study(), variables, responses);
         long last = part.cases().isEmpty()
@@ -196,7 +199,7 @@ public final class MonteCarloResult {
      * @return one for each variable; unmodifiable
      */
     public List<Sensitivity> ranking(int response) {
-        return sensitivities.get(response).stream()
+        return sensitivities.get(Violations.requiredIndex("response", response, sensitivities.size())).stream()
                 .sorted(Comparator.comparingDouble(s -> Double.isNaN(s.regression()) ? 0 : -Math.abs(s.regression())))
                 .toList();
     }
@@ -210,7 +213,7 @@ public final class MonteCarloResult {
      */
     public double determination(int response) {
         double sum = 0;
-        for (Sensitivity s : sensitivities.get(response)) {
+        for (Sensitivity s : sensitivities.get(Violations.requiredIndex("response", response, sensitivities.size()))) {
             // R² = Σ βᵢ r(xᵢ, y); a variable that does not vary explains nothing.
             sum += Double.isNaN(s.correlation()) ? 0 : s.regression() * s.correlation();
         }

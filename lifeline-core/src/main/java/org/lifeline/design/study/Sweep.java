@@ -84,6 +84,9 @@ public final class Sweep {
      * @throws org.lifeline.base.InvalidInputException if there is no axis
      */
     public SweepResult solve(LifelineDesign base, List<Axis> axes, Evaluation evaluation) {
+        Violations.required("base", base);
+        Violations.requiredAll("axes", axes);
+        Violations.required("evaluation", evaluation);
         new Violations()
                 .require(!axes.isEmpty(), "axes", "[]", "must name at least one variable")
                 .throwIfAny();

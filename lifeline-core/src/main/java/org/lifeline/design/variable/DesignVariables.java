@@ -37,6 +37,7 @@ public final class DesignVariables {
      * @return the variable
      */
     public static DesignVariable pretension(Interval bounds) {
+        Violations.required("bounds", bounds);
         return DesignVariable.of(
                 "pretension",
                 "N",
@@ -52,6 +53,7 @@ public final class DesignVariables {
      * @return the variable
      */
     public static DesignVariable initialSag(int span, Interval bounds) {
+        Violations.required("bounds", bounds);
         return DesignVariable.of(
                 "initial sag of span " + span,
                 "m",
@@ -69,6 +71,7 @@ public final class DesignVariables {
      * @return the variable
      */
     public static DesignVariable spanLength(int span, Interval bounds) {
+        Violations.required("bounds", bounds);
         return DesignVariable.of(
                 "length of span " + span,
                 "m",
@@ -85,6 +88,7 @@ public final class DesignVariables {
      * @return the variable
      */
     public static DesignVariable spanLengths(Interval bounds) {
+        Violations.required("bounds", bounds);
         return DesignVariable.of("span length", "m", bounds, (d, v) -> SpanChange.apply(d, i -> v));
     }
 
@@ -95,6 +99,7 @@ public final class DesignVariables {
      * @return the variable
      */
     public static DesignVariable lineElevation(Interval bounds) {
+        Violations.required("bounds", bounds);
         return DesignVariable.of("elevation of the line", "m", bounds, (d, v) -> {
             double shift = v - d.line().supports().get(0).position().z();
             return d.withLine(d.line().withSupports(s -> {
@@ -111,6 +116,7 @@ public final class DesignVariables {
      * @return the variable
      */
     public static DesignVariable anchorCapacity(Interval bounds) {
+        Violations.required("bounds", bounds);
         return DesignVariable.of(
                 "capacity of the anchors",
                 "N",
@@ -126,6 +132,8 @@ public final class DesignVariables {
      * @return the variable, on a logarithmic scale
      */
     public static DesignVariable supportStiffness(String supportId, Interval bounds) {
+        Violations.required("supportId", supportId);
+        Violations.required("bounds", bounds);
         return DesignVariable.of(
                         "stiffness of " + supportId,
                         "N/m",
@@ -148,6 +156,8 @@ public final class DesignVariables {
      * @return the variable
      */
     public static DesignVariable inlineActivation(String supportId, Interval bounds) {
+        Violations.required("supportId", supportId);
+        Violations.required("bounds", bounds);
         return DesignVariable.of(
                 "activation force of the in-line absorber at " + supportId,
                 "N",
@@ -169,6 +179,7 @@ public final class DesignVariables {
      * @return the variable
      */
     public static DesignVariable deploymentForce(Interval bounds) {
+        Violations.required("bounds", bounds);
         return DesignVariable.of(
                 "maximum deployment force",
                 "N",
@@ -189,6 +200,7 @@ public final class DesignVariables {
      * @return the variable
      */
     public static DesignVariable lanyardLength(Interval bounds) {
+        Violations.required("bounds", bounds);
         return DesignVariable.of(
                 "length of the connecting subsystem",
                 "m",
@@ -203,6 +215,7 @@ public final class DesignVariables {
      * @return the variable
      */
     public static DesignVariable workerMass(Interval bounds) {
+        Violations.required("bounds", bounds);
         return DesignVariable.of("mass of the workers", "kg", bounds, (d, v) -> d.withWorkers(w -> w.withMass(v)));
     }
 
@@ -214,6 +227,7 @@ public final class DesignVariables {
      * @return the variable, taking whole numbers
      */
     public static DesignVariable workersTogether(Interval bounds) {
+        Violations.required("bounds", bounds);
         return DesignVariable.of("workers who fall together", "-", bounds, (d, v) -> together(d, (int) Math.rint(v)))
                 .whole();
     }
@@ -257,6 +271,7 @@ public final class DesignVariables {
      * @return the variable, on a logarithmic scale
      */
     public static DesignVariable axialStiffness(Interval bounds) {
+        Violations.required("bounds", bounds);
         return DesignVariable.of(
                         "axial stiffness of the cable",
                         "N",
@@ -273,6 +288,7 @@ public final class DesignVariables {
      * @return the variable
      */
     public static DesignVariable breakingStrength(Interval bounds) {
+        Violations.required("bounds", bounds);
         return DesignVariable.of(
                 "minimum breaking strength",
                 "N",
@@ -287,6 +303,7 @@ public final class DesignVariables {
      * @return the variable
      */
     public static DesignVariable friction(Interval bounds) {
+        Violations.required("bounds", bounds);
         return DesignVariable.of(
                 "friction at the intermediate anchors",
                 "-",
@@ -304,6 +321,7 @@ public final class DesignVariables {
      * @return the variable
      */
     public static DesignVariable temperature(Interval bounds) {
+        Violations.required("bounds", bounds);
         return DesignVariable.of("temperature", "°C", bounds, (d, v) -> d.withTemperatures(List.of(v)));
     }
 

@@ -39,6 +39,7 @@ public final class FeasibleSearch {
      * @throws org.lifeline.base.InvalidInputException if there is no criterion
      */
     public static FeasibleSearch withCriteria(List<Criterion> criteria) {
+        Violations.requiredAll("criteria", criteria);
         new Violations()
                 .require(!criteria.isEmpty(), "criteria", "[]", "must name at least one criterion")
                 .throwIfAny();
@@ -90,6 +91,8 @@ public final class FeasibleSearch {
      *     interrupt flag stays set
      */
     public FeasibleResult solve(LifelineDesign base, DesignVariable variable) {
+        Violations.required("base", base);
+        Violations.required("variable", variable);
         return new FeasibleRangeSolver(this, base, variable).run();
     }
 

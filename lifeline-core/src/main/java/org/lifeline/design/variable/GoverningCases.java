@@ -8,6 +8,7 @@ import org.lifeline.analysis.AttachmentLimit;
 import org.lifeline.analysis.EnergyBalance;
 import org.lifeline.base.InvalidInputException;
 import org.lifeline.base.NoEquilibriumException;
+import org.lifeline.base.Violations;
 import org.lifeline.design.envelope.ComputedCase;
 import org.lifeline.design.envelope.Envelope;
 import org.lifeline.design.envelope.Extremes;
@@ -56,6 +57,7 @@ public final class GoverningCases implements WorstCases {
      * @return the analysis, to be given cases by {@link #and}
      */
     public static GoverningCases of(Envelope envelope) {
+        Violations.required("envelope", envelope);
         return new GoverningCases(envelope, List.of());
     }
 
@@ -66,6 +68,7 @@ public final class GoverningCases implements WorstCases {
      * @return the analysis over both
      */
     public GoverningCases and(Extremes extremes) {
+        Violations.required("extremes", extremes);
         Set<Key> all = new LinkedHashSet<>(keys);
         List<LoadCombination> combinations = combinations(extremes.design());
         LifelineDesign design = extremes.design();
@@ -128,6 +131,7 @@ public final class GoverningCases implements WorstCases {
      */
     @Override
     public Extremes extremes(LifelineDesign design) {
+        Violations.required("design", design);
         if (keys.isEmpty() || envelope.tolerances().mass().isPresent()) {
             // A range of masses is also what criteria on masses are judged on, and only the envelope knows it.
             return envelope.extremes(design);

@@ -25,6 +25,8 @@ public record ExactSums(long count, List<String> sums, List<String> products) {
      * @throws org.lifeline.base.InvalidInputException if a text is not that of a sum, or there are too few or too many
      */
     public ExactSums {
+        Violations.requiredAll("sums", sums);
+        Violations.requiredAll("products", products);
         sums = List.copyOf(sums);
         products = List.copyOf(products);
         new Violations()

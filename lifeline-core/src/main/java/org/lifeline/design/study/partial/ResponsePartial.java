@@ -25,6 +25,9 @@ public record ResponsePartial(ValueCounts counts, ExactSums sums, List<KeptCase>
      * @throws org.lifeline.base.InvalidInputException if the parts do not speak of the same number of cases
      */
     public ResponsePartial {
+        Violations.required("counts", counts);
+        Violations.required("sums", sums);
+        Violations.requiredAll("first", first);
         first = List.copyOf(first);
         int quantities = sums.sums().size();
         new Violations()

@@ -24,6 +24,9 @@ public record StudyIdentity(long seed, String study, List<String> variables, Lis
      * @throws org.lifeline.base.InvalidInputException if there is no variable or no response
      */
     public StudyIdentity {
+        Violations.required("study", study);
+        Violations.requiredAll("variables", variables);
+        Violations.requiredAll("responses", responses);
         variables = List.copyOf(variables);
         responses = List.copyOf(responses);
         new Violations()

@@ -41,6 +41,7 @@ public record StudyPartial(
          * @throws org.lifeline.base.InvalidInputException if the list is not as long as the count says
          */
         public FailedCases {
+            Violations.requiredAll("first", first);
             first = List.copyOf(first);
             new Violations()
                     .require(
@@ -66,6 +67,10 @@ public record StudyPartial(
      * @throws org.lifeline.base.InvalidInputException if a case is there twice or numbers of cases do not agree
      */
     public StudyPartial {
+        Violations.required("identity", identity);
+        Violations.requiredAll("cases", cases);
+        Violations.required("failures", failures);
+        Violations.requiredAll("responses", responses);
         cases = CaseRange.joined(cases);
         responses = List.copyOf(responses);
         long done = count(cases);
@@ -116,6 +121,7 @@ public record StudyPartial(
      * @throws org.lifeline.base.InvalidInputException if it belongs to another study, or a case stands in both
      */
     public StudyPartial merge(StudyPartial other) {
+        Violations.required("other", other);
         identity.requireSame(other.identity);
         List<CaseRange> all = new ArrayList<>(cases);
         all.addAll(other.cases);

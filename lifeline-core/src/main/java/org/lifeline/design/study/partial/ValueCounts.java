@@ -30,6 +30,9 @@ public record ValueCounts(
      * @throws org.lifeline.base.InvalidInputException if a count is not above zero or a bin is none
      */
     public ValueCounts {
+        Violations.required("extent", extent);
+        Violations.required("positive", positive);
+        Violations.required("negative", negative);
         positive = Collections.unmodifiableSortedMap(new TreeMap<>(positive));
         negative = Collections.unmodifiableSortedMap(new TreeMap<>(negative));
         Violations v = new Violations().require(zeros >= 0, "zeros", Long.toString(zeros), "must not be negative");
