@@ -121,6 +121,7 @@ public final class EnergyBalance implements Canonical {
      * @return both arrests; the same one twice where the attachment grips the cable or pulls on a support
      * @throws org.lifeline.base.InvalidInputException as for {@link #solve}
      * @throws org.lifeline.base.NoEquilibriumException if no equilibrium was found
+     * @throws java.util.concurrent.CancellationException if the thread is interrupted; its interrupt flag stays set
      */
     public AttachmentLimits solveLimits(Lifeline line, Fall fall) {
         Violations.required("line", line);
@@ -142,6 +143,7 @@ public final class EnergyBalance implements Canonical {
      * @throws org.lifeline.base.InvalidInputException if a place does not lie on the line, the line cannot hang as
      *     stated, or a worker cannot reach it
      * @throws org.lifeline.base.NoEquilibriumException if no equilibrium was found
+     * @throws java.util.concurrent.CancellationException if the thread is interrupted; its interrupt flag stays set
      */
     public ArrestResult solve(Lifeline line, Fall fall) {
         Violations.required("line", line);
