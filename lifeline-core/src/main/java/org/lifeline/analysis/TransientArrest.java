@@ -227,11 +227,7 @@ public final class TransientArrest implements Canonical {
 
     private static void notTooMany(String path, double value, double samples) {
         new Violations()
-                .require(
-                        samples <= MOST_SAMPLES,
-                        path,
-                        Violations.show(value, "s"),
-                        "must not make more than " + MOST_SAMPLES + " samples of a history")
+                .require(samples <= MOST_SAMPLES, path, GivenValue.number(value, "s"), InputRule.TOO_MANY_SAMPLES, MOST_SAMPLES)
                 .throwIfAny();
     }
 
@@ -272,11 +268,7 @@ public final class TransientArrest implements Canonical {
     public TransientArrest withRefinements(int most) {
         new Violations()
                 .atLeast("refinements", most, 0)
-                .require(
-                        most <= MOST_REFINEMENTS,
-                        "refinements",
-                        Integer.toString(most),
-                        "must be at most " + MOST_REFINEMENTS)
+                .require(most <= MOST_REFINEMENTS, "refinements", GivenValue.count(most), InputRule.ABOVE_MOST, MOST_REFINEMENTS)
                 .throwIfAny();
         return with(new MeshRefinement.Request(numerics.accuracy(), most, numerics.segment(), numerics.course()));
     }

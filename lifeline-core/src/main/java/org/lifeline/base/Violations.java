@@ -193,6 +193,21 @@ public final class Violations {
     }
 
     /**
+     * Adds a violation of a rule unless a condition holds.
+     *
+     * @param condition the condition
+     * @param path where
+     * @param given what was given
+     * @param code the rule
+     * @param arguments what stands in its sentence for <code>{0}</code>, <code>{1}</code> …
+     * @return this
+     */
+    public Violations require(
+            boolean condition, String path, GivenValue given, ViolationCode code, Object... arguments) {
+        return condition ? this : add(path, given, code, arguments);
+    }
+
+    /**
      * Requires something that must not be null.
      *
      * @param path where

@@ -1,5 +1,9 @@
 package org.lifeline.verify;
 
+import org.lifeline.base.GivenValue;
+
+import org.lifeline.base.InputRule;
+
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -97,11 +101,7 @@ public final class Verifier {
     public VerificationReport arrest(ArrestResult result) {
         Violations.required("result", result);
         new Violations()
-                .require(
-                        result.method() == Method.ENERGY_BALANCE,
-                        "result.method",
-                        result.method().label(),
-                        "must be the energy balance")
+                .require(result.method() == Method.ENERGY_BALANCE, "result.method", GivenValue.text(result.method().label()), InputRule.ENERGY_BALANCE_NEEDED)
                 .throwIfAny();
         ArrestNumbers numbers = ArrestNumbers.of(result);
         return reportArrest(numbers, installed(numbers.peak()));

@@ -1,5 +1,9 @@
 package org.lifeline.design.criteria;
 
+import org.lifeline.base.GivenValue;
+
+import org.lifeline.base.InputRule;
+
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
@@ -101,11 +105,7 @@ public final class Requirement {
     public static Requirement limitPerWorker(CheckedQuantity quantity, double value) {
         Violations.required("quantity", quantity);
         new Violations()
-                .require(
-                        quantity.unit().equals("N") && quantity.limitType() == LimitType.AT_LEAST,
-                        "perWorker",
-                        quantity.key(),
-                        "must be a force that has to reach its limit")
+                .require(quantity.unit().equals("N") && quantity.limitType() == LimitType.AT_LEAST, "perWorker", GivenValue.text(quantity.key()), InputRule.NOT_A_CAPACITY)
                 .positive("capacity", value, quantity.unit())
                 .throwIfAny();
         return of(new Comparison(quantity, value, true, 1));
@@ -124,11 +124,7 @@ public final class Requirement {
         Violations.required("quantity", quantity);
         Violations.required("factor", factor);
         new Violations()
-                .require(
-                        quantity.unit().equals("N") && quantity.limitType() == LimitType.AT_MOST,
-                        "factor",
-                        quantity.key(),
-                        "must be a load that has to stay within its limit")
+                .require(quantity.unit().equals("N") && quantity.limitType() == LimitType.AT_MOST, "factor", GivenValue.text(quantity.key()), InputRule.NOT_A_LOAD)
                 .positive("factor", factor.value(), "")
                 .positive("capacity", limit, quantity.unit())
                 .throwIfAny();
@@ -178,11 +174,7 @@ public final class Requirement {
         Violations v = new Violations();
         for (Requirement each : requirements) {
             Comparison c = each.comparison;
-            v.require(
-                    c != null && c.quantity().isOfAnchors(),
-                    "eachAnchorAnyOf",
-                    each.words(),
-                    "must be a limit on a quantity of the anchors");
+            v.require(c != null && c.quantity().isOfAnchors(), "eachAnchorAnyOf", GivenValue.text(each.words()), InputRule.NOT_OF_ANCHORS);
         }
         v.throwIfAny();
         return joined(Join.EACH_ANCHOR_ANY_OF, "eachAnchorAnyOf", requirements);
@@ -190,7 +182,7 @@ public final class Requirement {
 
     private static Requirement joined(Join join, String name, Requirement... requirements) {
         new Violations()
-                .require(requirements.length > 0, name, "[]", "must have at least one requirement")
+                .require(requirements.length > 0, name, GivenValue.text("[]"), InputRule.EMPTY, "requirement")
                 .throwIfAny();
         return new Requirement(join, List.of(requirements), null, null);
     }

@@ -1,5 +1,9 @@
 package org.lifeline.design.criteria;
 
+import org.lifeline.base.GivenValue;
+
+import org.lifeline.base.InputRule;
+
 import org.lifeline.base.Violations;
 
 /**
@@ -48,7 +52,7 @@ public record Source(String body, Work work, Jurisdiction jurisdiction, SourceKi
     }
 
     private static void stated(Violations v, String name, String value) {
-        v.require(!value.isBlank(), name, '"' + value + '"', "must be named for a published value");
+        v.require(!value.isBlank(), name, GivenValue.quoted(value), InputRule.PUBLISHED_BY_NOBODY);
     }
 
     /**

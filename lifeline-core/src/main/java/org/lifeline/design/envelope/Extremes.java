@@ -338,10 +338,9 @@ public final class Extremes {
                 .require(
                         index >= 0 && index <= last,
                         "obstruction",
-                        Integer.toString(index),
-                        last < 0
-                                ? "the design has no obstruction"
-                                : "must be the number of an obstruction from 0 to " + last)
+                        GivenValue.count(index),
+                        last < 0 ? InputRule.NO_OBSTRUCTION : InputRule.NO_SUCH_OBSTRUCTION,
+                        last)
                 .throwIfAny();
         return extreme(quantities.indexOfObstruction(index), Extreme.Subject.margin(index));
     }

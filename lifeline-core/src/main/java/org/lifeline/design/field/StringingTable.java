@@ -1,5 +1,9 @@
 package org.lifeline.design.field;
 
+import org.lifeline.base.GivenValue;
+
+import org.lifeline.base.InputRule;
+
 import java.util.ArrayList;
 import java.util.List;
 import org.lifeline.analysis.LineEquilibrium;
@@ -48,11 +52,7 @@ public final class StringingTable {
     public StringingTable withTolerance(Interval factors) {
         Violations.required("tolerance", factors);
         new Violations()
-                .require(
-                        factors.low() > 0 && factors.contains(1),
-                        "tolerance",
-                        factors.toString(),
-                        "must be a range of factors above zero that contains 1")
+                .require(factors.low() > 0 && factors.contains(1), "tolerance", GivenValue.text(factors.toString()), InputRule.FACTORS_CONTAIN_ONE)
                 .throwIfAny();
         return new StringingTable(factors);
     }

@@ -1,5 +1,9 @@
 package org.lifeline.design.occupancy;
 
+import org.lifeline.base.GivenValue;
+
+import org.lifeline.base.InputRule;
+
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -49,11 +53,7 @@ public final class Occupancy {
     public static Occupancy meeting(List<Criterion> criteria) {
         Violations.requiredAll("criteria", criteria);
         new Violations()
-                .require(
-                        !criteria.isEmpty(),
-                        "criteria",
-                        "[]",
-                        "must name at least one: without any, every number is met")
+                .require(!criteria.isEmpty(), "criteria", GivenValue.text("[]"), InputRule.CRITERION_NEEDED)
                 .throwIfAny();
         return new Occupancy(List.copyOf(criteria), Envelope.withDefaults(), null);
     }

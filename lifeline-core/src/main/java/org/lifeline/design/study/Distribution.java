@@ -71,11 +71,7 @@ public final class Distribution {
                 .throwIfAny();
         InverseCdf cut = InverseCdf.normal(mean, deviation).truncated(range.low(), range.high());
         new Violations()
-                .require(
-                        cut.share() >= LEAST_SHARE,
-                        "range",
-                        range.toString(),
-                        "must hold at least a millionth of the distribution")
+                .require(cut.share() >= LEAST_SHARE, "range", GivenValue.text(range.toString()), InputRule.CUT_TOO_FAR)
                 .throwIfAny();
         return new Distribution(
                 "normal(mean " + mean + ", deviation " + deviation + ") from " + range.low() + " to " + range.high(),
@@ -130,8 +126,8 @@ public final class Distribution {
     public static Distribution triangular(Interval range, double mode) {
         Violations.required("range", range);
         new Violations()
-                .require(range.contains(mode), "mode", Double.toString(mode), "must lie in " + range)
-                .require(range.width() > 0, "range", range.toString(), "must have some width")
+                .require(range.contains(mode), "mode", GivenValue.number(mode, ""), InputRule.NOT_IN_RANGE, range)
+                .require(range.width() > 0, "range", GivenValue.text(range.toString()), InputRule.NO_WIDTH)
                 .throwIfAny();
         return new Distribution(
                 "triangular from " + range.low() + " over " + mode + " to " + range.high(),

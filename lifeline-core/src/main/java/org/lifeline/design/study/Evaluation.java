@@ -1,5 +1,9 @@
 package org.lifeline.design.study;
 
+import org.lifeline.base.GivenValue;
+
+import org.lifeline.base.InputRule;
+
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -42,7 +46,7 @@ public final class Evaluation {
         this.responses = List.copyOf(responses);
         this.function = function;
         new Violations()
-                .require(!responses.isEmpty(), "responses", "[]", "must name at least one")
+                .require(!responses.isEmpty(), "responses", GivenValue.text("[]"), InputRule.EMPTY, "response")
                 .throwIfAny();
     }
 

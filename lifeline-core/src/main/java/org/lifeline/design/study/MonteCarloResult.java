@@ -1,5 +1,9 @@
 package org.lifeline.design.study;
 
+import org.lifeline.base.GivenValue;
+
+import org.lifeline.base.InputRule;
+
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -57,17 +61,9 @@ public final class MonteCarloResult {
                 ? 0
                 : part.cases().get(part.cases().size() - 1).last();
         new Violations()
-                .require(
-                        stated.variables().equals(wanted.variables()),
-                        "variables",
-                        wanted.variables().toString(),
-                        "must be those of the part, " + stated.variables())
-                .require(
-                        stated.responses().equals(wanted.responses()),
-                        "responses",
-                        wanted.responses().toString(),
-                        "must be those of the part, " + stated.responses())
-                .require(cases >= last, "cases", Long.toString(cases), "must be at least the last one done, " + last)
+                .require(stated.variables().equals(wanted.variables()), "variables", GivenValue.text(wanted.variables().toString()), InputRule.NOT_OF_PART, stated.variables())
+                .require(stated.responses().equals(wanted.responses()), "responses", GivenValue.text(wanted.responses().toString()), InputRule.NOT_OF_PART, stated.responses())
+                .require(cases >= last, "cases", GivenValue.count(cases), InputRule.FEWER_THAN_DONE, last)
                 .throwIfAny();
         List<Summary> summaries = new ArrayList<>();
         List<List<Sensitivity>> sensitivities = new ArrayList<>();

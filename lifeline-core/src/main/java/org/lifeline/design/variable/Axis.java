@@ -1,5 +1,9 @@
 package org.lifeline.design.variable;
 
+import org.lifeline.base.GivenValue;
+
+import org.lifeline.base.InputRule;
+
 import java.util.List;
 import java.util.TreeSet;
 import org.lifeline.base.PlausibleRange;
@@ -27,7 +31,7 @@ public record Axis(DesignVariable variable, List<Double> values) {
         Violations.requiredAll("values", values);
         values = List.copyOf(values);
         Violations v = new Violations();
-        v.require(!values.isEmpty(), "values", "[]", "must have at least one value");
+        v.require(!values.isEmpty(), "values", GivenValue.text("[]"), InputRule.EMPTY, "value");
         for (int i = 0; i < values.size(); i++) {
             v.finite("values[" + i + "]", values.get(i), variable.unit());
         }

@@ -1,5 +1,9 @@
 package org.lifeline.design.variable;
 
+import org.lifeline.base.GivenValue;
+
+import org.lifeline.base.InputRule;
+
 import org.lifeline.base.Interval;
 import org.lifeline.base.Violations;
 import org.lifeline.model.LifelineDesign;
@@ -34,11 +38,7 @@ public final class DesignVariable {
         this.change = change;
         new Violations()
                 .named("name", name)
-                .require(
-                        scale != Scale.LOGARITHMIC || bounds.low() > 0,
-                        "bounds",
-                        bounds.toString(),
-                        "must lie above zero for a logarithmic scale")
+                .require(scale != Scale.LOGARITHMIC || bounds.low() > 0, "bounds", GivenValue.text(bounds.toString()), InputRule.NOT_LOGARITHMIC)
                 .throwIfAny();
     }
 

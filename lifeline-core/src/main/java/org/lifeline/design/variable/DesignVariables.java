@@ -1,5 +1,11 @@
 package org.lifeline.design.variable;
 
+import org.lifeline.base.ViolationCode;
+
+import org.lifeline.base.GivenValue;
+
+import org.lifeline.base.InputRule;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.UnaryOperator;
@@ -165,7 +171,7 @@ public final class DesignVariables {
                 (d, v) -> onSupport(d, supportId, s -> {
                     InlineAbsorber a = s.inlineAbsorber().orElse(null);
                     if (a == null) {
-                        throw problem("support", supportId, "must carry an in-line energy absorber");
+                        throw problem("support", supportId, InputRule.INLINE_ABSORBER_NEEDED);
                     }
                     LoadingCurve curve = a.curve();
                     return s.withInlineAbsorber(InlineAbsorber.of(curve.scaled(v / curve.activationForce())));
@@ -187,7 +193,7 @@ public final class DesignVariables {
                 (d, v) -> d.withWorkers(w -> {
                     double now = w.connection().curve(DeploymentForce.MAXIMUM).activationForce();
                     if (!(now > 0)) {
-                        throw problem("worker", w.id(), "must have a connecting subsystem with a deployment force");
+                        throw problem("worker", w.id(), InputRule.DEPLOYMENT_FORCE_NEEDED);
                     }
                     return w.withConnection(w.connection().withForcesScaled(v / now));
                 }));
@@ -328,12 +334,12 @@ public final class DesignVariables {
     private static LifelineDesign onSupport(LifelineDesign design, String id, UnaryOperator<Support> change) {
         Lifeline line = design.line();
         if (line.supports().stream().noneMatch(s -> s.id().equals(id))) {
-            throw problem("support", id, "must be the id of a support of the line");
+            throw problem("support", id, InputRule.NO_SUCH_SUPPORT);
         }
         return design.withLine(line.withSupports(s -> s.id().equals(id) ? change.apply(s) : s));
     }
 
-    private static InvalidInputException problem(String path, String value, String rule) {
-        return new InvalidInputException(List.of(new Violation(path, value, rule)));
+    private static InvalidInputException problem(String path, String value, ViolationCode rule) {
+        return new InvalidInputException(List.of(Violation.of(path, GivenValue.text(value), rule)));
     }
 }

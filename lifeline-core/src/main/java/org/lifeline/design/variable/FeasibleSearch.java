@@ -1,5 +1,9 @@
 package org.lifeline.design.variable;
 
+import org.lifeline.base.GivenValue;
+
+import org.lifeline.base.InputRule;
+
 import java.util.concurrent.Executor;
 import org.jspecify.annotations.Nullable;
 import org.lifeline.internal.numeric.SharedWork;
@@ -53,7 +57,7 @@ public final class FeasibleSearch {
     public static FeasibleSearch withCriteria(List<Criterion> criteria) {
         Violations.requiredAll("criteria", criteria);
         new Violations()
-                .require(!criteria.isEmpty(), "criteria", "[]", "must name at least one criterion")
+                .require(!criteria.isEmpty(), "criteria", GivenValue.text("[]"), InputRule.EMPTY, "criterion")
                 .throwIfAny();
         return new FeasibleSearch(criteria, Envelope.withDefaults(), 9, null, ProgressListener.none());
     }
