@@ -36,8 +36,6 @@ public final class PlanPicture {
     private static final double ARROW = 90;
     private static final double SHORTEST_ARROW = 3;
     private static final double FROM_SUPPORT = 8;
-    private static final double HALF_ANCHOR = 6;
-    private static final double RING = 5;
 
     /** A force that is none [N]: keeps a direction finite. */
     private static final double NO_FORCE = 1e-9;
@@ -167,11 +165,7 @@ public final class PlanPicture {
     }
 
     private static void support(SvgCanvas c, Support s, SupportReaction r, Spot at, UnitSystem system) {
-        if (s.isEnd()) {
-            c.square(Pen.INK, at, HALF_ANCHOR);
-        } else {
-            c.ring(Pen.INK, at, RING);
-        }
+        DrawingMarks.support(c, s, at);
         double force = r.vector().horizontal();
         double ux = r.vector().x() / Math.max(force, NO_FORCE);
         double uy = -r.vector().y() / Math.max(force, NO_FORCE);
@@ -188,16 +182,8 @@ public final class PlanPicture {
     private static void foot(SvgCanvas c, UnitSystem system, double scale, double y) {
         double perUnit = scale * QuantityKind.LENGTH.back(1, system);
         BigDecimal bar = AxisScale.step(WIDTH / perUnit, 7);
-        double size = bar.doubleValue() * perUnit;
-        c.line(Pen.INK, 24, y, 24 + size, y);
-        c.line(Pen.INK, 24, y - 4, 24, y + 4);
-        c.line(Pen.INK, 24 + size, y - 4, 24 + size, y + 4);
-        c.text(
-                32 + size,
-                y + 4,
-                "start",
-                bar.stripTrailingZeros().toPlainString() + " " + QuantityKind.LENGTH.unit(system)
-                        + "; drawn to true scale");
+        DrawingMarks.scaleBar(
+                c, new Spot(24, y), perUnit, bar, QuantityKind.LENGTH.unit(system) + "; drawn to true scale");
         c.text(24, y + 24, "start", "Arrows: horizontal force of the line on the anchor at the lowest point.");
         c.arrow(Pen.THIN, WIDTH - 64, 64, WIDTH - 28, 64);
         c.arrow(Pen.THIN, WIDTH - 64, 64, WIDTH - 64, 28);
