@@ -13,7 +13,7 @@ import org.lifeline.internal.svg.Pen;
 import org.lifeline.internal.svg.Spot;
 import org.lifeline.internal.svg.SvgCanvas;
 import org.lifeline.internal.svg.SvgCanvas.Box;
-import org.lifeline.internal.svg.SvgCanvas.Hatch;
+import org.lifeline.internal.svg.Hatch;
 import org.lifeline.model.Lifeline;
 import org.lifeline.model.Obstruction;
 import org.lifeline.report.document.QuantityKind;

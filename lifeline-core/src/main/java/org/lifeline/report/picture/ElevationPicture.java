@@ -1,5 +1,6 @@
 package org.lifeline.report.picture;
 
+import org.lifeline.internal.svg.TextWidth;
 import java.math.BigDecimal;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -13,7 +14,7 @@ import org.lifeline.internal.svg.AxisScale.Range;
 import org.lifeline.internal.svg.Pen;
 import org.lifeline.internal.svg.Spot;
 import org.lifeline.internal.svg.SvgCanvas;
-import org.lifeline.internal.svg.SvgCanvas.Hatch;
+import org.lifeline.internal.svg.Hatch;
 import org.lifeline.model.Lifeline;
 import org.lifeline.model.Obstruction;
 import org.lifeline.model.Place;
@@ -107,7 +108,7 @@ public final class ElevationPicture {
     }
 
     private Picture draw() {
-        c.bold(12, 22, "start", SvgCanvas.cut(title, WIDTH - 40));
+        c.bold(12, 22, "start", TextWidth.cut(title, WIDTH - 40));
         c.hatch(OBSTRUCTION, Pen.THIN);
         axis();
         drawObstructions();
@@ -170,7 +171,7 @@ public final class ElevationPicture {
                             box.left() + box.width() / 2,
                             Math.min(elevation.bottom() - 4, box.top() + 16),
                             "middle",
-                            SvgCanvas.cut("obstruction " + number(o.elevation()), Math.max(60, box.width() - 6))));
+                            TextWidth.cut("obstruction " + number(o.elevation()), Math.max(60, box.width() - 6))));
         }
     }
 
@@ -211,7 +212,7 @@ public final class ElevationPicture {
     }
 
     private String supportLabel(int i) {
-        return SvgCanvas.cut(line.supports().get(i).id(), 120) + ": "
+        return TextWidth.cut(line.supports().get(i).id(), 120) + ": "
                 + QuantityKind.FORCE.number(arrest.supports().get(i).force(), system) + " "
                 + QuantityKind.FORCE.unit(system);
     }

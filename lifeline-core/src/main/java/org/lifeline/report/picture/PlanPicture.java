@@ -1,5 +1,6 @@
 package org.lifeline.report.picture;
 
+import org.lifeline.internal.svg.TextWidth;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
@@ -99,7 +100,7 @@ public final class PlanPicture {
         Spot origin = new Spot(left - scale * west, 30 + MARGIN + scale * north);
         SvgCanvas c = new SvgCanvas(WIDTH, high + 70);
         String title = "Plan: " + CaseNames.name(arrest, Quantities.in(choice));
-        c.bold(12, 22, "start", SvgCanvas.cut(title, WIDTH - 40));
+        c.bold(12, 22, "start", TextWidth.cut(title, WIDTH - 40));
         List<Spot> points = new ArrayList<>();
         for (Support s : line.supports()) {
             points.add(at(s.position(), origin, scale));
@@ -175,7 +176,7 @@ public final class PlanPicture {
         double lx = at.x() + (leftward ? -12 : rightward ? 12 : 0);
         String anchor = leftward ? "end" : rightward ? "start" : "middle";
         double ly = leftward || rightward ? at.y() - 4 : at.y() + (uy > 0 ? -24 : 24);
-        c.text(lx, ly, anchor, SvgCanvas.cut(s.id(), MARGIN - 16));
+        c.text(lx, ly, anchor, TextWidth.cut(s.id(), MARGIN - 16));
         c.text(lx, ly + 14, anchor, QuantityKind.FORCE.number(force, system) + " " + QuantityKind.FORCE.unit(system));
     }
 

@@ -1,9 +1,9 @@
 package org.lifeline.report.picture;
 
+import org.lifeline.internal.svg.TextWidth;
 import java.util.ArrayList;
 import java.util.List;
 import org.lifeline.internal.svg.AxisScale.Range;
-import org.lifeline.internal.svg.SvgCanvas;
 
 /** Finds rows for labels above a line, from the lowest up, so that none runs into another. */
 final class SupportLabels {
@@ -46,7 +46,7 @@ final class SupportLabels {
      * @return the label
      */
     Label place(double middle, List<String> lines) {
-        double wide = lines.stream().mapToDouble(SvgCanvas::width).max().orElse(0);
+        double wide = lines.stream().mapToDouble(TextWidth::of).max().orElse(0);
         double left = Math.min(Math.max(middle - wide / 2, room.from()), room.to() - wide);
         int row = 0;
         while (isBlocked(row, lines.size(), left)) {

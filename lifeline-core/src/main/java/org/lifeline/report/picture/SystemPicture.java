@@ -1,5 +1,6 @@
 package org.lifeline.report.picture;
 
+import org.lifeline.internal.svg.TextWidth;
 import java.util.ArrayList;
 import java.util.List;
 import org.lifeline.analysis.LineEquilibrium;
@@ -12,7 +13,7 @@ import org.lifeline.internal.svg.LabelSpacing;
 import org.lifeline.internal.svg.Pen;
 import org.lifeline.internal.svg.Spot;
 import org.lifeline.internal.svg.SvgCanvas;
-import org.lifeline.internal.svg.SvgCanvas.Hatch;
+import org.lifeline.internal.svg.Hatch;
 import org.lifeline.model.Lifeline;
 import org.lifeline.model.LifelineDesign;
 import org.lifeline.model.Obstruction;
@@ -205,9 +206,9 @@ public final class SystemPicture {
         for (int i = 0; i < line.supports().size(); i++) {
             Support s = line.supports().get(i);
             List<String> text = new ArrayList<>();
-            text.add((i + 1) + " " + SvgCanvas.cut(s.id(), 150));
+            text.add((i + 1) + " " + TextWidth.cut(s.id(), 150));
             if (isDetailed(i)) {
-                details(s).forEach(d -> text.add(SvgCanvas.cut(d, 190)));
+                details(s).forEach(d -> text.add(TextWidth.cut(d, 190)));
             }
             list.add(placed.place(elevation.px(elevation.offset(i)), text));
         }
@@ -286,7 +287,7 @@ public final class SystemPicture {
                         box.left() + box.width() / 2,
                         box.top() - 5,
                         "middle",
-                        SvgCanvas.cut(text, Math.max(60, box.width() - 6)));
+                        TextWidth.cut(text, Math.max(60, box.width() - 6)));
             });
         }
     }
@@ -336,7 +337,7 @@ public final class SystemPicture {
             c.line(Pen.THIN, at, y - 9, at, y + 5);
             c.line(Pen.INK, at - 4, y + 4, at + 4, y - 4);
         }
-        if (SvgCanvas.width(value) + 6 < to - from) {
+        if (TextWidth.of(value) + 6 < to - from) {
             c.text((from + to) / 2, y - 4, "middle", value);
         }
     }

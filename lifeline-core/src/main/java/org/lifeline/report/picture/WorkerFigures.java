@@ -1,5 +1,6 @@
 package org.lifeline.report.picture;
 
+import org.lifeline.internal.svg.TextWidth;
 import java.util.ArrayList;
 import java.util.List;
 import org.lifeline.analysis.ArrestResult;
@@ -49,7 +50,7 @@ final class WorkerFigures {
             double lx = elevation.px(along(load));
             double lz = elevation.pz(load.point().z());
             c.arrow(Pen.FORCE, lx, lz, lx, lz + HANGING_ARROW);
-            String name = SvgCanvas.cut(arrest.fall().hanging().get(i).worker().id(), 90);
+            String name = TextWidth.cut(arrest.fall().hanging().get(i).worker().id(), 90);
             c.text(lx + 7, lz + 18, "start", name + " hangs");
         }
     }
