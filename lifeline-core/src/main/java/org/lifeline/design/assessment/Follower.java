@@ -55,6 +55,7 @@ final class Follower {
                 .withSampling(SearchParameters.SAMPLING)
                 .withEndAfterFirstCatch(0)
                 .withSegmentLength(Math.max(run / SearchParameters.SEGMENTS, SearchParameters.SHORTEST))
+                .withAccuracy(SearchParameters.ACCURACY)
                 .withRefinements(refinements);
         return fallCase.attachmentLimit().filter(l -> l == AttachmentLimit.HELD).isPresent()
                 ? analysis.withAttachmentHeld()

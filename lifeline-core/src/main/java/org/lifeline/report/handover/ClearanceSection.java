@@ -39,7 +39,7 @@ final class ClearanceSection {
                         ? "; no arrest was followed in time."
                         : ", and " + q.result(QuantityKind.LENGTH, result.additionInTime())
                                 + ", the most that one of " + result.arrestsInTime()
-                                + " arrests in time needs beyond its energy balance.")
+                                + " arrests in time needs beyond its energy balance, with what its mesh may hide.")
                 + " Distances below the line count from the line as installed."));
         List<String> items = new ArrayList<>();
         for (Interval each : result.mustNotBeUsed()) {

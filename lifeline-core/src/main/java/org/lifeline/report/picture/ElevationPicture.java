@@ -113,6 +113,7 @@ public final class ElevationPicture {
         axis();
         drawObstructions();
         WorkerFigures figures = new WorkerFigures(arrest, elevation, c);
+        figures.leaders(ClearanceLadder.LEFT);
         drawWalkingLevel(figures);
         elevation.cable(c, Pen.GHOST, arrest.before());
         elevation.cable(c, Pen.FIRST, arrest.peak());

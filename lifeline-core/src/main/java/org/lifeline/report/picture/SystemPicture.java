@@ -45,6 +45,7 @@ public final class SystemPicture {
     private static final double LABEL_GAP = 14;
     private static final double ABSORBER_WIDE = 46;
     private static final double ABSORBER_HIGH = 4;
+    private static final double WIDEST_DETAIL = 190;
 
     /** Depth below everything else beyond which an obstruction is not worth shrinking the drawing for [m]. */
     private static final double FAR_BELOW = 6;
@@ -208,11 +209,24 @@ public final class SystemPicture {
             List<String> text = new ArrayList<>();
             text.add((i + 1) + " " + TextWidth.cut(s.id(), 150));
             if (isDetailed(i)) {
-                details(s).forEach(d -> text.add(TextWidth.cut(d, 190)));
+                details(s).forEach(d -> broken(d, text));
             }
             list.add(placed.place(elevation.px(elevation.offset(i)), text));
         }
         return list;
+    }
+
+    /** A detail in as many rows as it needs, broken after commas. */
+    private static void broken(String detail, List<String> rows) {
+        String row = "";
+        for (String part : detail.split("(?<=, )", -1)) {
+            if (!row.isEmpty() && TextWidth.of(row + part) > WIDEST_DETAIL) {
+                rows.add(TextWidth.cut(row.strip(), WIDEST_DETAIL));
+                row = "";
+            }
+            row += part;
+        }
+        rows.add(TextWidth.cut(row.strip(), WIDEST_DETAIL));
     }
 
     private void supports() {

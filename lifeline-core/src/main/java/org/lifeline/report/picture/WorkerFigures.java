@@ -16,6 +16,7 @@ import org.lifeline.model.Worker;
 final class WorkerFigures {
     private static final double HANGING_ARROW = 44;
     private static final double BESIDE = 16;
+    private static final double BESIDE_WORKER = 8;
     private static final double ZIGZAG = 4;
     private static final double ZIGZAG_STEP = 6;
     private static final double ATTACHMENT = 4;
@@ -85,9 +86,15 @@ final class WorkerFigures {
         }
         c.line(Pen.INK, fx, torn, fx, harness);
         figure(Pen.INK, fx, harness, feet);
-        double ladder = ClearanceLadder.LEFT;
-        c.line(Pen.GRID, fx + 8, feet, ladder, feet);
-        c.line(Pen.GRID, fx + 8, start, ladder, start);
+    }
+
+    /** From the attachment and the feet over to the clearance account; under all letters. */
+    void leaders(double to) {
+        double fx = elevation.px(elevation.along(arrest.span(), arrest.attachmentAtPeak())) + BESIDE_WORKER;
+        double feet = elevation.pz(arrest.clearance().rows().get(5).elevation());
+        double start = elevation.pz(arrest.attachmentAtPeak().z());
+        c.line(Pen.GRID, fx, feet, to, feet);
+        c.line(Pen.GRID, fx, start, to, start);
     }
 
     /** A worker from the harness attachment down to the feet [user units]. */
