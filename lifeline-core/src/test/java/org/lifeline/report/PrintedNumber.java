@@ -50,8 +50,12 @@ public record PrintedNumber(double si, double half, double coarsest) {
         for (PrintedNumber each : numbers) {
             // A number on the edge between two roundings may lie a rounding of doubles beyond half a digit.
             double rounding = 1e-12 * Math.abs(value);
-            assertThat(Math.abs(each.si - value)).as("%s for %s", cell, value).isLessThanOrEqualTo(each.half + rounding);
-            assertThat(each.half).as("%s says something of %s", cell, value).isLessThanOrEqualTo(Math.max(0.05 * Math.abs(value), each.coarsest));
+            assertThat(Math.abs(each.si - value))
+                    .as("%s for %s", cell, value)
+                    .isLessThanOrEqualTo(each.half + rounding);
+            assertThat(each.half)
+                    .as("%s says something of %s", cell, value)
+                    .isLessThanOrEqualTo(Math.max(0.05 * Math.abs(value), each.coarsest));
         }
     }
 }

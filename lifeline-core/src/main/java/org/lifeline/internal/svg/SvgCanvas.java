@@ -1,12 +1,8 @@
 package org.lifeline.internal.svg;
 
-import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
-import org.jspecify.annotations.Nullable;
 import org.lifeline.base.InertText;
 
 /** Collects the shapes of a picture. Coordinates in user units, x to the right, y down. Not thread-safe. */
@@ -74,18 +70,32 @@ public final class SvgCanvas {
     }
 
     public SvgCanvas line(Pen pen, double x1, double y1, double x2, double y2) {
-        return shape("line", SvgElement.attributes(stroke(pen, ""), "x1", SvgElement.n(x1), "y1", SvgElement.n(y1), "x2", SvgElement.n(x2), "y2", SvgElement.n(y2)));
+        return shape(
+                "line",
+                SvgElement.attributes(
+                        stroke(pen, ""),
+                        "x1",
+                        SvgElement.n(x1),
+                        "y1",
+                        SvgElement.n(y1),
+                        "x2",
+                        SvgElement.n(x2),
+                        "y2",
+                        SvgElement.n(y2)));
     }
 
     /** A line through points. */
     public SvgCanvas polyline(Pen pen, List<Spot> points) {
         return shape(
                 "polyline",
-                SvgElement.attributes(stroke(pen, "", "fill", "none", "stroke-linejoin", "round"), "points", list(points)));
+                SvgElement.attributes(
+                        stroke(pen, "", "fill", "none", "stroke-linejoin", "round"), "points", list(points)));
     }
 
     private static String list(List<Spot> points) {
-        return points.stream().map(p -> SvgElement.n(p.x()) + "," + SvgElement.n(p.y())).collect(Collectors.joining(" "));
+        return points.stream()
+                .map(p -> SvgElement.n(p.x()) + "," + SvgElement.n(p.y()))
+                .collect(Collectors.joining(" "));
     }
 
     /** A polygon filled in the colour of a pen. */
@@ -106,11 +116,13 @@ public final class SvgCanvas {
     public SvgCanvas dot(Pen pen, Spot middle, double radius) {
         return shape(
                 "circle",
-                SvgElement.attributes(new String[] {"class", "ll-f-" + pen.css, "fill", pen.light}, circle(middle, radius)));
+                SvgElement.attributes(
+                        new String[] {"class", "ll-f-" + pen.css, "fill", pen.light}, circle(middle, radius)));
     }
 
     public SvgCanvas ring(Pen pen, Spot middle, double radius) {
-        return shape("circle", SvgElement.attributes(stroke(pen, " ll-paper", "fill", "#ffffff"), circle(middle, radius)));
+        return shape(
+                "circle", SvgElement.attributes(stroke(pen, " ll-paper", "fill", "#ffffff"), circle(middle, radius)));
     }
 
     private static String[] circle(Spot middle, double radius) {
@@ -140,7 +152,16 @@ public final class SvgCanvas {
     }
 
     private static String[] rectangle(Box b) {
-        return new String[] {"x", SvgElement.n(b.left()), "y", SvgElement.n(b.top()), "width", SvgElement.n(b.width()), "height", SvgElement.n(b.height())};
+        return new String[] {
+            "x",
+            SvgElement.n(b.left()),
+            "y",
+            SvgElement.n(b.top()),
+            "width",
+            SvgElement.n(b.width()),
+            "height",
+            SvgElement.n(b.height())
+        };
     }
 
     /** Defines a hatch for {@link #box} and {@link #fill}: each has a spacing and a direction of its own. */
@@ -224,7 +245,11 @@ public final class SvgCanvas {
                 "text",
                 InertText.markup(text),
                 SvgElement.attributes(
-                        SvgElement.attributes(new String[] {"class", css, "x", SvgElement.n(x), "y", SvgElement.n(y), "text-anchor", anchor}, HALO),
+                        SvgElement.attributes(
+                                new String[] {
+                                    "class", css, "x", SvgElement.n(x), "y", SvgElement.n(y), "text-anchor", anchor
+                                },
+                                HALO),
                         "font-weight",
                         css.contains("bold") ? "bold" : ""));
         body.append('\n');
@@ -264,7 +289,18 @@ public final class SvgCanvas {
             SvgElement.write(inner, "defs", "\n" + definitions);
             inner.append('\n');
         }
-        SvgElement.write(inner, "rect", null, "class", "ll-ground", "width", SvgElement.n(width), "height", SvgElement.n(height), "fill", "#ffffff");
+        SvgElement.write(
+                inner,
+                "rect",
+                null,
+                "class",
+                "ll-ground",
+                "width",
+                SvgElement.n(width),
+                "height",
+                SvgElement.n(height),
+                "fill",
+                "#ffffff");
         inner.append('\n').append(body);
         StringBuilder out = new StringBuilder();
         SvgElement.write(

@@ -1,6 +1,5 @@
 package org.lifeline.report.chart;
 
-import org.lifeline.internal.svg.TextWidth;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -10,11 +9,12 @@ import java.util.stream.Collectors;
 import org.lifeline.base.UnitSystem;
 import org.lifeline.internal.svg.AxisScale;
 import org.lifeline.internal.svg.AxisScale.Range;
+import org.lifeline.internal.svg.Hatch;
 import org.lifeline.internal.svg.LabelSpacing;
 import org.lifeline.internal.svg.Pen;
 import org.lifeline.internal.svg.Spot;
 import org.lifeline.internal.svg.SvgCanvas;
-import org.lifeline.internal.svg.Hatch;
+import org.lifeline.internal.svg.TextWidth;
 import org.lifeline.report.document.Picture;
 import org.lifeline.report.document.QuantityKind;
 import org.lifeline.report.document.UnitChoice;

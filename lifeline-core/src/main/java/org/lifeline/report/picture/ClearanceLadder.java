@@ -1,6 +1,5 @@
 package org.lifeline.report.picture;
 
-import org.lifeline.internal.svg.TextWidth;
 import java.util.ArrayList;
 import java.util.List;
 import org.lifeline.analysis.clearance.Clearance;
@@ -11,6 +10,7 @@ import org.lifeline.internal.svg.AxisScale.Range;
 import org.lifeline.internal.svg.LabelSpacing;
 import org.lifeline.internal.svg.Pen;
 import org.lifeline.internal.svg.SvgCanvas;
+import org.lifeline.internal.svg.TextWidth;
 import org.lifeline.report.document.QuantityKind;
 import org.lifeline.report.document.RoundedAccount;
 

@@ -1,6 +1,5 @@
 package org.lifeline.report.picture;
 
-import org.lifeline.internal.svg.TextWidth;
 import java.math.BigDecimal;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -11,10 +10,11 @@ import org.lifeline.analysis.state.LoadPosition;
 import org.lifeline.base.UnitSystem;
 import org.lifeline.internal.svg.AxisScale;
 import org.lifeline.internal.svg.AxisScale.Range;
+import org.lifeline.internal.svg.Hatch;
 import org.lifeline.internal.svg.Pen;
 import org.lifeline.internal.svg.Spot;
 import org.lifeline.internal.svg.SvgCanvas;
-import org.lifeline.internal.svg.Hatch;
+import org.lifeline.internal.svg.TextWidth;
 import org.lifeline.model.Lifeline;
 import org.lifeline.model.Obstruction;
 import org.lifeline.model.Place;

@@ -1,6 +1,5 @@
 package org.lifeline.report.picture;
 
-import org.lifeline.internal.svg.TextWidth;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
@@ -14,6 +13,7 @@ import org.lifeline.internal.svg.AxisScale;
 import org.lifeline.internal.svg.Pen;
 import org.lifeline.internal.svg.Spot;
 import org.lifeline.internal.svg.SvgCanvas;
+import org.lifeline.internal.svg.TextWidth;
 import org.lifeline.model.Lifeline;
 import org.lifeline.model.Support;
 import org.lifeline.report.document.CaseNames;

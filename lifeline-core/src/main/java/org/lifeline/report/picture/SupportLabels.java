@@ -1,9 +1,9 @@
 package org.lifeline.report.picture;
 
-import org.lifeline.internal.svg.TextWidth;
 import java.util.ArrayList;
 import java.util.List;
 import org.lifeline.internal.svg.AxisScale.Range;
+import org.lifeline.internal.svg.TextWidth;
 
 /** Finds rows for labels above a line, from the lowest up, so that none runs into another. */
 final class SupportLabels {

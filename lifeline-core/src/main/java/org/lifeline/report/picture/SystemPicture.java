@@ -1,6 +1,5 @@
 package org.lifeline.report.picture;
 
-import org.lifeline.internal.svg.TextWidth;
 import java.util.ArrayList;
 import java.util.List;
 import org.lifeline.analysis.LineEquilibrium;
@@ -9,11 +8,12 @@ import org.lifeline.base.InertText;
 import org.lifeline.base.Point;
 import org.lifeline.base.UnitSystem;
 import org.lifeline.internal.svg.AxisScale.Range;
+import org.lifeline.internal.svg.Hatch;
 import org.lifeline.internal.svg.LabelSpacing;
 import org.lifeline.internal.svg.Pen;
 import org.lifeline.internal.svg.Spot;
 import org.lifeline.internal.svg.SvgCanvas;
-import org.lifeline.internal.svg.Hatch;
+import org.lifeline.internal.svg.TextWidth;
 import org.lifeline.model.Lifeline;
 import org.lifeline.model.LifelineDesign;
 import org.lifeline.model.Obstruction;

@@ -1,6 +1,5 @@
 package org.lifeline.report.picture;
 
-import org.lifeline.internal.svg.TextWidth;
 import java.util.ArrayList;
 import java.util.List;
 import org.lifeline.analysis.ArrestResult;
@@ -9,6 +8,7 @@ import org.lifeline.analysis.state.LoadPosition;
 import org.lifeline.internal.svg.Pen;
 import org.lifeline.internal.svg.Spot;
 import org.lifeline.internal.svg.SvgCanvas;
+import org.lifeline.internal.svg.TextWidth;
 import org.lifeline.model.Place;
 import org.lifeline.model.Worker;
 

@@ -64,7 +64,9 @@ class CapacityCheckTest {
             assertThat(tree.check.leaves()).as("seed %d", seed).containsAll(tree.check.deciding());
             seen[tree.truth + 1]++;
         }
-        assertThat(Arrays.stream(seen).min().orElseThrow()).as("every outcome occurs").isGreaterThan(CASES / 20);
+        assertThat(Arrays.stream(seen).min().orElseThrow())
+                .as("every outcome occurs")
+                .isGreaterThan(CASES / 20);
     }
 
     @Test
@@ -97,7 +99,9 @@ class CapacityCheckTest {
         assertThat(CapacityCheck.all("t", parts).ratio()).isCloseTo(1.5, within(1e-15));
         assertThat(CapacityCheck.all("t", parts).demand()).isEqualTo(1500);
         assertThat(CapacityCheck.any("t", parts).ratio()).isCloseTo(0.3, within(1e-15));
-        assertThat(CapacityCheck.any("t", parts).deciding()).extracting(CapacityCheck::demand).containsExactly(300.0);
+        assertThat(CapacityCheck.any("t", parts).deciding())
+                .extracting(CapacityCheck::demand)
+                .containsExactly(300.0);
     }
 
     @Test

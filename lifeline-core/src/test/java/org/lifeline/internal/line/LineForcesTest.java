@@ -66,7 +66,9 @@ class LineForcesTest {
                 for (int c = 0; c < 3; c++) {
                     int k = 3 * i + c;
                     double expected = sys.compliance[k] * (sys.forces.reaction(s, i, c) - sys.reference[k]);
-                    assertThat(sys.forces.displacement(s, i, c)).as("seed %d", seed).isEqualTo(expected);
+                    assertThat(sys.forces.displacement(s, i, c))
+                            .as("seed %d", seed)
+                            .isEqualTo(expected);
                     moved += expected != 0 ? 1 : 0;
                 }
             }

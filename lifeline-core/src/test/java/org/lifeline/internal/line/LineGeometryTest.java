@@ -44,8 +44,11 @@ class LineGeometryTest {
                 double hot = (sys.length[i] + s.slip[i + 1] - s.slip[i]) * s.thermal;
                 assertThat(length).as("seed %d, unstretched length", seed).isCloseTo(hot, within(1e-9 * hot));
                 assertThat(pieces.get(0).startTension().z()).isEqualTo(s.tension[3 * i + 2]);
-                double end = pieces.get(pieces.size() - 1).endTension().z() + pieces.get(pieces.size() - 1).load();
-                assertThat(end).as("seed %d", seed).isCloseTo(sys.forces.endZ(s, i), within(1e-9 * tension(pieces.get(0))));
+                double end = pieces.get(pieces.size() - 1).endTension().z()
+                        + pieces.get(pieces.size() - 1).load();
+                assertThat(end)
+                        .as("seed %d", seed)
+                        .isCloseTo(sys.forces.endZ(s, i), within(1e-9 * tension(pieces.get(0))));
             }
         }
         assertThat(joints).isGreaterThan(CASES / 2);
@@ -68,9 +71,11 @@ class LineGeometryTest {
                 assertThat(at.x()).isEqualTo(sys.px[i] + moved.x());
                 assertThat(at.y()).isEqualTo(sys.py[i] + moved.y());
                 assertThat(at.z()).isEqualTo(sys.pz[i] + moved.z());
-                assertThat(moved.x()).isEqualTo(sys.compliance[3 * i] == 0
-                        ? 0
-                        : sys.compliance[3 * i] * (force.x() - sys.reference[3 * i]));
+                assertThat(moved.x())
+                        .isEqualTo(
+                                sys.compliance[3 * i] == 0
+                                        ? 0
+                                        : sys.compliance[3 * i] * (force.x() - sys.reference[3 * i]));
             }
         }
     }

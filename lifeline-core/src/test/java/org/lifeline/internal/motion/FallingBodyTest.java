@@ -19,8 +19,7 @@ class FallingBodyTest {
     private static final double STIFFNESS = 5000; // N/m
 
     private static LumpedMassChain chain() {
-        LumpedMassChain c =
-                new LumpedMassChain(4, 0.4, G, new TensionStrainLaw(LoadElongation.linear(3e6)), 1e-3);
+        LumpedMassChain c = new LumpedMassChain(4, 0.4, G, new TensionStrainLaw(LoadElongation.linear(3e6)), 1e-3);
         c.nodes = 3;
         c.setLength(0, 5);
         c.setLength(1, 5);
@@ -91,7 +90,9 @@ class FallingBodyTest {
             assertThat(joint.pullX).as("seed %d", seed).isCloseTo(force * Math.sin(angle), within(1e-6 * force));
             assertThat(joint.pullZ).as("seed %d", seed).isCloseTo(-force * Math.cos(angle), within(1e-6 * force));
             assertThat(joint.pullY).isZero();
-            assertThat(joint.swing).as("stiffness of a pendulum, F / l").isCloseTo(force / distance, within(1e-6 * force));
+            assertThat(joint.swing)
+                    .as("stiffness of a pendulum, F / l")
+                    .isCloseTo(force / distance, within(1e-6 * force));
         }
     }
 

@@ -52,7 +52,9 @@ class PathEnergyTest {
             double a = r.nextDouble(0, 20_000);
             double b = r.nextDouble(0, 20_000);
             double there = PathEnergy.slipForce(law, a, b);
-            assertThat(PathEnergy.slipForce(law, b, a)).as("seed %d", seed).isCloseTo(-there, within(1e-9 * Math.abs(there)));
+            assertThat(PathEnergy.slipForce(law, b, a))
+                    .as("seed %d", seed)
+                    .isCloseTo(-there, within(1e-9 * Math.abs(there)));
             assertThat(PathEnergy.slipForce(law, a, a)).isZero();
         }
     }
@@ -60,7 +62,8 @@ class PathEnergyTest {
     /** A cable that hardly stretches: the difference of the tensions, Euler's and Eytelwein's belt. */
     @Test
     void ofAnInextensibleCableItIsTheDifferenceOfTheTensions() {
-        assertThat(PathEnergy.slipForce(LoadElongation.linear(1e15), 3000, 8000)).isCloseTo(5000, within(1e-6));
+        assertThat(PathEnergy.slipForce(LoadElongation.linear(1e15), 3000, 8000))
+                .isCloseTo(5000, within(1e-6));
     }
 
     /** Linear cable: T + T²/2EA. */

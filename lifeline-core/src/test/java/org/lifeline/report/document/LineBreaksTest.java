@@ -81,8 +81,7 @@ class LineBreaksTest {
     @Test
     void aCodePointCountsAsOneCharacter() {
         String pair = "\uD835\uDC65"; // x of mathematics, two chars
-        assertThat(LineBreaks.at(3).lines(pair.repeat(7)))
-                .containsExactly(pair.repeat(3), pair.repeat(3), pair);
+        assertThat(LineBreaks.at(3).lines(pair.repeat(7))).containsExactly(pair.repeat(3), pair.repeat(3), pair);
     }
 
     @Test

@@ -1,10 +1,10 @@
 package org.lifeline.report.picture;
 
-import org.lifeline.internal.svg.TextWidth;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.lifeline.internal.svg.TextWidth;
 import org.lifeline.report.Xml;
 import org.lifeline.report.document.Picture;
 import org.w3c.dom.Document;

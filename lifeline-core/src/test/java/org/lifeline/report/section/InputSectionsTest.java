@@ -31,9 +31,7 @@ class InputSectionsTest {
 
     private static void check(String cell, double value) {
         assertThat(PrintedNumber.of(cell)).as(cell).hasSize(1);
-        assertThat(PrintedNumber.of(cell).get(0).si())
-                .as(cell)
-                .isCloseTo(value, within(5e-7 * Math.abs(value)));
+        assertThat(PrintedNumber.of(cell).get(0).si()).as(cell).isCloseTo(value, within(5e-7 * Math.abs(value)));
     }
 
     @Test
@@ -59,7 +57,8 @@ class InputSectionsTest {
 
     @Test
     void workersStandOnTheirLevels() {
-        List<ReportBlock.Row> rows = tables("Workers and connecting subsystems").get(0).rows();
+        List<ReportBlock.Row> rows =
+                tables("Workers and connecting subsystems").get(0).rows();
         List<Worker> workers = DESIGN.workers();
         assertThat(rows).hasSameSizeAs(workers);
         for (int i = 0; i < workers.size(); i++) {
@@ -94,8 +93,7 @@ class InputSectionsTest {
 
     @Test
     void theCableAloneLeavesTheRestOut() {
-        List<ReportSection> sections =
-                new InputSections(DESIGN, Quantities.in(UnitChoice.SI)).sections(true);
+        List<ReportSection> sections = new InputSections(DESIGN, Quantities.in(UnitChoice.SI)).sections(true);
         assertThat(sections).extracting(ReportSection::title).containsExactly("Cable and installation");
     }
 }

@@ -39,10 +39,13 @@ class LineSectionsTest {
                 PrintedNumber.check(cells.get(1), systems, Math.hypot(b.x() - a.x(), b.y() - a.y()));
                 CablePiece first = s.pieces().get(0);
                 CablePiece last = s.pieces().get(s.pieces().size() - 1);
-                double h = Math.hypot(first.startTension().x(), first.startTension().y());
+                double h = Math.hypot(
+                        first.startTension().x(), first.startTension().y());
                 PrintedNumber.check(cells.get(2), systems, h);
                 PrintedNumber.check(
-                        cells.get(3), systems, Math.hypot(h, first.startTension().z()));
+                        cells.get(3),
+                        systems,
+                        Math.hypot(h, first.startTension().z()));
                 PrintedNumber.check(
                         cells.get(4), systems, Math.hypot(h, last.endTension().z()));
                 PrintedNumber.check(cells.get(5), systems, sag(s));
@@ -52,7 +55,8 @@ class LineSectionsTest {
             }
             List<PrintedNumber> sentence = PrintedNumber.of(((ReportBlock.Paragraph) blocks.get(1)).text());
             assertThat(sentence).hasSize(3 * systems);
-            assertThat(Math.abs(sentence.get(0).si() - cable)).isLessThanOrEqualTo(1.000001 * sentence.get(0).half());
+            assertThat(Math.abs(sentence.get(0).si() - cable))
+                    .isLessThanOrEqualTo(1.000001 * sentence.get(0).half());
         }
         assertThat(spans).isGreaterThan(20);
     }
