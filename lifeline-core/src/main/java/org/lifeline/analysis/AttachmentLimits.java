@@ -3,6 +3,7 @@ package org.lifeline.analysis;
 import java.util.EnumMap;
 import java.util.Map;
 import java.util.function.ToDoubleFunction;
+import org.lifeline.analysis.state.AttachmentLimit;
 import org.lifeline.base.Violations;
 
 /**

@@ -34,6 +34,9 @@ final class SearchParameters {
      */
     static final double EXPECTED_ALLOWANCE = 0.08;
 
+    /** Distance of the stations of the survey as a share of a span [-], which is halved beside the worst. */
+    static final double FIRST_STEP = 0.25;
+
     /** Multiple of what a low-pass filter takes off a peak that its allowance is at least [-]. */
     static final double SPIKE = 1.5;
 
@@ -47,8 +50,8 @@ final class SearchParameters {
      */
     static final double BESIDE_SUPPORT = 0.05;
 
-    /** Most cases of the survey that are followed finely for one quantity [-]; they come in the order of their values. */
-    static final int FOLLOWED_PER_QUANTITY = 2;
+    /** Most cases of the survey that are followed finely for one quantity [-], each the worst that is left. */
+    static final int FOLLOWED_PER_QUANTITY = 3;
 
     /** Rounds in which the places beside the worst of the survey are looked at [-]; each halves the distance. */
     static final int ROUNDS = 2;
@@ -69,6 +72,12 @@ final class SearchParameters {
 
     /** Share of the energy of a fall to which the account of a motion has to close [-]. */
     static final double DRIFT = 1e-3;
+
+    /**
+     * Relative accuracy that is asked of an arrest [-]. Three meshes cannot bound a force better than
+     * {@link #EXPECTED_ALLOWANCE}; verdicts have the bound in them, and only one that is notably larger is worth a warning.
+     */
+    static final double ACCURACY = 0.1;
 
     /** Shortest segment of the first mesh [m]: shorter ones would only take time. */
     static final double SHORTEST = 0.1;

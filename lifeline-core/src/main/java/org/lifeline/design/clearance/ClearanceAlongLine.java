@@ -3,12 +3,12 @@ package org.lifeline.design.clearance;
 import java.util.ArrayList;
 import java.util.List;
 import org.lifeline.analysis.ArrestResult;
-import org.lifeline.analysis.AttachmentLimit;
 import org.lifeline.analysis.CablePiece;
 import org.lifeline.analysis.EnergyBalance;
 import org.lifeline.analysis.LineEquilibrium;
 import org.lifeline.analysis.SpanState;
 import org.lifeline.analysis.Statics;
+import org.lifeline.analysis.state.AttachmentLimit;
 import org.lifeline.base.Interval;
 import org.lifeline.base.InvalidInputException;
 import org.lifeline.base.NoEquilibriumException;
@@ -17,7 +17,9 @@ import org.lifeline.base.Violations;
 import org.lifeline.design.assessment.AssessmentResult;
 import org.lifeline.design.assessment.Basis;
 import org.lifeline.design.assessment.FollowedArrest;
+import org.lifeline.design.envelope.ComputedCase;
 import org.lifeline.design.envelope.Envelope;
+import org.lifeline.design.envelope.Extremes;
 import org.lifeline.design.envelope.Quantity;
 import org.lifeline.model.LifelineDesign;
 import org.lifeline.model.Place;
@@ -28,8 +30,8 @@ import org.lifeline.model.Support;
  * is available there, how far a worker swings, and where the line must not be used.
  *
  * <p>The falls are those of the assessment's envelope, by energy balance, in all its combinations and at both limits of an
- * attachment that can run. What any arrest in time needs beyond its own energy balance is added everywhere. Immutable and
- * thread-safe.
+ * attachment that can run. What any arrest in time needs beyond its own energy balance is added everywhere, with what its mesh
+ * may hide, as the verdicts of the assessment have it. Immutable and thread-safe.
  *
  * @since 1.0.0
  */
@@ -144,7 +146,10 @@ public final class ClearanceAlongLine {
         return piece.pointAt(0.5 * (low + high)).z();
     }
 
-    /** What an arrest in time needs below that of its own energy balance, the largest of all that were followed [m]. */
+    /**
+     * What an arrest in time needs below that of its own energy balance, the largest of all that were followed [m]; with what its
+     * mesh may hide, as verdicts count it.
+     */
     private static ClearanceAlongLineResult.Addition addition(AssessmentResult assessment) {
         if (assessment.basis() == Basis.ENERGY_BALANCE) {
             return new ClearanceAlongLineResult.Addition(0, 0);
@@ -161,9 +166,11 @@ public final class ClearanceAlongLine {
                         .withClearance(design.clearance())
                         .withAttachmentLimit(each.fallCase().attachmentLimit().orElse(AttachmentLimit.RUNNING))
                         .solve(fast.line(), fast.fall());
-                double less = Quantity.REQUIRED_ELEVATION.value(slow, design.modelFactors())
-                        - Quantity.REQUIRED_ELEVATION.value(fast, design.modelFactors());
-                most = Math.max(most, less);
+                double needed = Extremes.ofCases(design, List.of(new ComputedCase(each.fallCase(), fast)))
+                        .of(Quantity.REQUIRED_ELEVATION)
+                        .orElseThrow()
+                        .value();
+                most = Math.max(most, Quantity.REQUIRED_ELEVATION.value(slow, design.modelFactors()) - needed);
                 arrests++;
             } catch (InvalidInputException | NoEquilibriumException e) {
                 // The assessment lists what its own energy balance could not compute.

@@ -37,32 +37,50 @@ final class GoverningLoads {
         ArrestResult arrest = computed.arrest();
         List<Map<LoadEffect, GoverningReaction>> known = worst.getOrDefault(arrest.method(), List.of());
         for (double angle : angles) {
-            List<Vector3> forces = forces(arrest, angle);
+            Forces forces = forces(arrest, angle);
             for (int i = 0; i < known.size(); i++) {
                 add(known.get(i), i, forces, new GoverningReaction.Pulled(computed, angle));
             }
         }
     }
 
-    private List<Vector3> forces(ArrestResult arrest, double angle) {
+    /** Forces on the supports and what the mesh of an arrest in time may hide of each [N], both with the model factor. */
+    private record Forces(List<Vector3> vectors, List<Double> hidden) {
+        /** With all that may be hidden in the direction of each force, so that every resultant is as verdicts have it. */
+        List<Vector3> enlarged() {
+            List<Vector3> list = new ArrayList<>();
+            for (int i = 0; i < vectors.size(); i++) {
+                Vector3 v = vectors.get(i);
+                list.add(hidden.get(i) == 0 || v.magnitude() == 0 ? v : v.times(1 + hidden.get(i) / v.magnitude()));
+            }
+            return list;
+        }
+    }
+
+    private Forces forces(ArrestResult arrest, double angle) {
         double factor = design.modelFactors().force();
         List<Vector3> list = new ArrayList<>();
         SidePull.forces(arrest, angle).forEach(v -> list.add(v.times(factor)));
-        return list;
+        List<Double> hidden = new ArrayList<>();
+        for (Support s : design.line().supports()) {
+            hidden.add(factor * MeshAllowance.of(arrest, s.id()));
+        }
+        return new Forces(list, hidden);
     }
 
     private void add(
-            Map<LoadEffect, GoverningReaction> known,
-            int number,
-            List<Vector3> forces,
-            GoverningReaction.Pulled pulled) {
+            Map<LoadEffect, GoverningReaction> known, int number, Forces forces, GoverningReaction.Pulled pulled) {
         Support support = design.line().supports().get(number);
+        Vector3 plain = forces.vectors.get(number);
         for (LoadEffect effect : LoadEffect.values()) {
-            double value = effect.of(support, forces.get(number));
+            Vector3 force = MeshAllowance.added(v -> effect.of(support, v), plain, forces.hidden.get(number));
+            double value = effect.of(support, force);
             GoverningReaction old = known.get(effect);
             if (!Double.isNaN(value) && (old == null || isLarger(value, old.value()))) {
+                List<Vector3> all = forces.enlarged();
+                all.set(number, force);
                 GoverningReaction.Subject subject = new GoverningReaction.Subject(number, support, effect);
-                known.put(effect, new GoverningReaction(subject, value, pulled, forces));
+                known.put(effect, new GoverningReaction(subject, value, pulled, all));
             }
         }
     }

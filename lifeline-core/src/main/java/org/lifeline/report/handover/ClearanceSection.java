@@ -6,16 +6,16 @@ import org.lifeline.base.InertText;
 import org.lifeline.base.Interval;
 import org.lifeline.design.clearance.ClearanceAlongLineResult;
 import org.lifeline.design.clearance.ClearanceStretch;
+import org.lifeline.report.chart.ChartAxis;
+import org.lifeline.report.chart.ChartPanel;
+import org.lifeline.report.chart.ChartPicture;
+import org.lifeline.report.chart.ChartSeries;
 import org.lifeline.report.document.Picture;
 import org.lifeline.report.document.Quantities;
 import org.lifeline.report.document.QuantityKind;
 import org.lifeline.report.document.ReportBlock;
 import org.lifeline.report.document.ReportSection;
 import org.lifeline.report.document.TableBuilder;
-import org.lifeline.report.picture.ChartAxis;
-import org.lifeline.report.picture.ChartPanel;
-import org.lifeline.report.picture.ChartPicture;
-import org.lifeline.report.picture.ChartSeries;
 
 /** Clearance along the line, for those who install it and those who use it. */
 final class ClearanceSection {
@@ -39,7 +39,7 @@ final class ClearanceSection {
                         ? "; no arrest was followed in time."
                         : ", and " + q.result(QuantityKind.LENGTH, result.additionInTime())
                                 + ", the most that one of " + result.arrestsInTime()
-                                + " arrests in time needs beyond its energy balance.")
+                                + " arrests in time needs beyond its energy balance, with what its mesh may hide.")
                 + " Distances below the line count from the line as installed."));
         List<String> items = new ArrayList<>();
         for (Interval each : result.mustNotBeUsed()) {

@@ -8,6 +8,7 @@ import org.lifeline.analysis.CablePiece;
 import org.lifeline.analysis.LineEquilibrium;
 import org.lifeline.analysis.SpanState;
 import org.lifeline.base.InertText;
+import org.lifeline.base.UnitSystem;
 import org.lifeline.base.Vector3;
 import org.lifeline.model.Lifeline;
 import org.lifeline.model.Passage;
@@ -84,15 +85,25 @@ final class DerivationSection {
         }
     }
 
-    /** Cable that passes = growth of the unstretched length on the side of the start of the line. */
+    /**
+     * Cable that passes = growth of the unstretched length on the side of the start of the line. The results count it at the
+     * temperature of installation, the lengths of the spans at that of the arrest.
+     */
     private void passed(ArrestResult r, List<ReportBlock> blocks) {
         Lifeline line = r.line();
         if (line.spans() < 2) {
             return;
         }
+        double expansion = line.cable().thermalExpansion()
+                * (r.temperature() - line.installed().temperature());
+        boolean warmer = expansion != 0;
         TableBuilder t = new TableBuilder(
                         "Cable that passes each intermediate support: growth of the unstretched length ΣS"
-                                + " from the first support to it, positive toward the start of the line, at the temperature of the arrest")
+                                + " from the first support to it, positive toward the start of the line"
+                                + (warmer
+                                        ? "; ΣS at the temperature of the arrest, the cable passed at that of installation: growth / (1 + α(θ − θᵢ)), α(θ − θᵢ) = "
+                                                + QuantityKind.RATIO.number(expansion, UnitSystem.SI)
+                                        : ""))
                 .text("Support")
                 .number("ΣS before the fall")
                 .number("ΣS at the lowest point")
@@ -106,16 +117,23 @@ final class DerivationSection {
                     InertText.name(line.supports().get(i).id()),
                     fine(before),
                     fine(peak),
-                    q.result(QuantityKind.SMALL_LENGTH, peak - before));
+                    q.result(QuantityKind.SMALL_LENGTH, passed(r, r.peak(), i)));
         }
         blocks.add(t.build());
     }
 
-    /** Lengths to 0.1 mm, so that their difference can be formed from the printed numbers. */
+    /** Cable that has passed a support since before the fall [m], positive toward the start, at the temperature of installation. */
+    static double passed(ArrestResult r, LineEquilibrium state, int support) {
+        return state.supports().get(support).slip()
+                - r.before().supports().get(support).slip();
+    }
+
+    /** Lengths with one digit more than their difference is shown with, so that it follows from the printed numbers. */
     private String fine(double length) {
-        return QuantityKind.show(
-                        QuantityKind.SMALL_LENGTH.rounded(length, q.choice().leading(), 1)) + " "
-                + QuantityKind.SMALL_LENGTH.unit(q.choice().leading());
+        UnitSystem leading = q.choice().leading();
+        return QuantityKind.show(QuantityKind.SMALL_LENGTH.rounded(length, leading, leading == UnitSystem.SI ? 2 : 3))
+                + " "
+                + QuantityKind.SMALL_LENGTH.unit(leading);
     }
 
     private void inlineAbsorbers(ArrestResult r, List<ReportBlock> blocks) {

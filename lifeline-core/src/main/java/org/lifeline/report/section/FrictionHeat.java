@@ -67,8 +67,7 @@ final class FrictionHeat {
         for (int i : DerivationSection.rough(r.line())) {
             double d = worth(r, DerivationSection.tension(state, i, true))
                     - worth(r, DerivationSection.tension(state, i, false));
-            double p = state.supports().get(i).slip()
-                    - r.before().supports().get(i).slip();
+            double p = DerivationSection.passed(r, state, i);
             drop.put(i, d);
             passed.put(i, p);
             double sum = 0;

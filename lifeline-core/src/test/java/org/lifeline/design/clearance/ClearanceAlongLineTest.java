@@ -6,18 +6,21 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
-import org.lifeline.analysis.AttachmentLimit;
+import org.lifeline.analysis.ArrestResult;
 import org.lifeline.analysis.EnergyBalance;
+import org.lifeline.analysis.state.AttachmentLimit;
 import org.lifeline.base.Interval;
 import org.lifeline.base.InvalidInputException;
 import org.lifeline.design.assessment.Assessment;
 import org.lifeline.design.assessment.AssessmentResult;
+import org.lifeline.design.assessment.FollowedArrest;
 import org.lifeline.design.envelope.Designs;
 import org.lifeline.design.envelope.Quantity;
 import org.lifeline.model.Attachment;
 import org.lifeline.model.ClearanceRules;
 import org.lifeline.model.Fall;
 import org.lifeline.model.LifelineDesign;
+import org.lifeline.model.ModelFactors;
 import org.lifeline.model.Obstruction;
 import org.lifeline.model.Passage;
 import org.lifeline.model.Place;
@@ -90,6 +93,49 @@ class ClearanceAlongLineTest {
         assertThat(result.stretches()).allMatch(s -> s.governing().orElseThrow().side() == DeploymentForce.CLEARANCE);
         assertThat(result.mustNotBeUsed()).isEmpty();
         assertThat(result.additionInTime()).isZero();
+    }
+
+    /** What stands in the table is no less than what verdicts rest on: lowest points in time with what their meshes may hide. */
+    @Test
+    void arrestsInTimeCountWithTheirAllowance() {
+        LifelineDesign design = design(0, List.of()).toBuilder()
+                .modelFactors(new ModelFactors(1.1, 1.2, "test"))
+                .build();
+        AssessmentResult assessment = Assessment.withDefaults().solve(design);
+        ClearanceAlongLineResult result = ClearanceAlongLine.withDefaults()
+                .withSteps(new StationSteps(6, 0.05))
+                .solve(assessment);
+        assertThat(result.arrestsInTime()).isEqualTo(assessment.followed().size());
+        double most = 0;
+        for (FollowedArrest each : assessment.followed()) {
+            ArrestResult fast = each.arrest();
+            ArrestResult slow = EnergyBalance.withDefaults()
+                    .withTemperature(fast.temperature())
+                    .withSide(fast.side())
+                    .withClearance(design.clearance())
+                    .withAttachmentLimit(each.fallCase().attachmentLimit().orElse(AttachmentLimit.RUNNING))
+                    .solve(fast.line(), fast.fall());
+            // By hand: lower by all that the line and the subsystem give more, times 1.2, and by the bound of the mesh,
+            // times 1.2.
+            double dropped = slow.clearance().requiredElevation()
+                    - 0.2 * (slow.lineDescent() + slow.deployment())
+                    - fast.clearance().requiredElevation()
+                    + 0.2 * (fast.lineDescent() + fast.deployment());
+            double hidden = fast.motion().orElseThrow().allowances().lowest();
+            assertThat(hidden).isPositive();
+            most = Math.max(most, dropped + 1.2 * hidden);
+        }
+        assertThat(result.additionInTime()).isEqualTo(most, within(1e-9));
+        double judged = assessment
+                .inTime()
+                .of(Quantity.REQUIRED_ELEVATION)
+                .orElseThrow()
+                .value();
+        double least = result.stretches().stream()
+                .mapToDouble(ClearanceStretch::requiredElevation)
+                .min()
+                .orElseThrow();
+        assertThat(least).isLessThanOrEqualTo(judged + 1e-3);
     }
 
     @Test
