@@ -1,5 +1,9 @@
 package org.lifeline.verify;
 
+import org.lifeline.base.GivenValue;
+
+import org.lifeline.base.InputRule;
+
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -80,6 +84,8 @@ public final class Verifier {
      * @return what was found
      */
     public VerificationReport equilibrium(LineEquilibrium state, List<AppliedLoad> loads) {
+        Violations.required("state", state);
+        Violations.requiredAll("loads", loads);
         StateNumbers numbers = StateNumbers.of(state);
         return report(numbers, loads, installed(numbers));
     }
@@ -93,12 +99,9 @@ public final class Verifier {
      *     transient the line is not at rest
      */
     public VerificationReport arrest(ArrestResult result) {
+        Violations.required("result", result);
         new Violations()
-                .require(
-                        result.method() == Method.ENERGY_BALANCE,
-                        "result.method",
-                        result.method().label(),
-                        "must be the energy balance")
+                .require(result.method() == Method.ENERGY_BALANCE, "result.method", GivenValue.text(result.method().label()), InputRule.ENERGY_BALANCE_NEEDED)
                 .throwIfAny();
         ArrestNumbers numbers = ArrestNumbers.of(result);
         return reportArrest(numbers, installed(numbers.peak()));

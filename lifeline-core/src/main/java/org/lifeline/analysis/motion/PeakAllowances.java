@@ -2,6 +2,8 @@ package org.lifeline.analysis.motion;
 
 import java.util.LinkedHashMap;
 import java.util.Map;
+import org.lifeline.base.InputRule;
+import org.lifeline.base.Violations;
 
 /**
  * What the last mesh may hide of the peaks of the first catch: bounds of what ever finer meshes would change. A load with
@@ -58,6 +60,7 @@ public final class PeakAllowances {
      * @param bounds of everything else
      */
     public PeakAllowances(Force tension, Force arrestForce, Map<String, Force> supports, Bounds bounds) {
+        Violations.required("supports", supports);
         this.tension = tension;
         this.arrestForce = arrestForce;
         this.supports = new LinkedHashMap<>(supports);
@@ -92,7 +95,7 @@ public final class PeakAllowances {
     public Force support(String id) {
         Force force = supports.get(id);
         if (force == null) {
-            throw new IllegalArgumentException("no support has the id " + id);
+            throw Columns.unknown(id, InputRule.NO_SUCH_SUPPORT);
         }
         return force;
     }

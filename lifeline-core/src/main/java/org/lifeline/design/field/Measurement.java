@@ -1,5 +1,9 @@
 package org.lifeline.design.field;
 
+import org.lifeline.base.GivenValue;
+
+import org.lifeline.base.InputRule;
+
 import java.util.List;
 import java.util.OptionalDouble;
 import org.lifeline.analysis.LineEquilibrium;
@@ -42,12 +46,8 @@ public final class Measurement {
         this.temperature = temperature;
         Violations v = new Violations();
         v.positive(name(), value, unit()).notNegative("uncertainty", this.uncertainty, unit());
-        v.require(
-                !(this.uncertainty >= value),
-                "uncertainty",
-                Violations.show(this.uncertainty, unit()),
-                "must be smaller than the value (" + Violations.show(value, unit()) + ")");
-        v.require(span >= 1, "span", Integer.toString(span), "must be 1 or more");
+        v.require(!(this.uncertainty >= value), "uncertainty", GivenValue.number(this.uncertainty, unit()), InputRule.UNCERTAINTY_TOO_LARGE, Violations.show(value, unit()));
+        v.require(span >= 1, "span", GivenValue.count(span), InputRule.COUNT_FROM_ONE);
         v.throwIfAny();
     }
 
@@ -173,11 +173,7 @@ public final class Measurement {
     /** What would be read on a line [N] or [m]. */
     double on(Lifeline line) {
         new Violations()
-                .require(
-                        span <= line.spans(),
-                        "span",
-                        Integer.toString(span),
-                        "must be a span from 1 to " + line.spans())
+                .require(span <= line.spans(), "span", GivenValue.count(span), InputRule.NO_SUCH_SPAN, line.spans())
                 .throwIfAny();
         Statics statics = Statics.withDefaults();
         LineEquilibrium e = (temperature.isPresent() ? statics.withTemperature(temperature.getAsDouble()) : statics)

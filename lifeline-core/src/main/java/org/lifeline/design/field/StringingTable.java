@@ -1,5 +1,9 @@
 package org.lifeline.design.field;
 
+import org.lifeline.base.GivenValue;
+
+import org.lifeline.base.InputRule;
+
 import java.util.ArrayList;
 import java.util.List;
 import org.lifeline.analysis.LineEquilibrium;
@@ -48,11 +52,7 @@ public final class StringingTable {
     public StringingTable withTolerance(Interval factors) {
         Violations.required("tolerance", factors);
         new Violations()
-                .require(
-                        factors.low() > 0 && factors.contains(1),
-                        "tolerance",
-                        factors.toString(),
-                        "must be a range of factors above zero that contains 1")
+                .require(factors.low() > 0 && factors.contains(1), "tolerance", GivenValue.text(factors.toString()), InputRule.FACTORS_CONTAIN_ONE)
                 .throwIfAny();
         return new StringingTable(factors);
     }
@@ -67,6 +67,8 @@ public final class StringingTable {
      * @throws org.lifeline.base.NoEquilibriumException if no equilibrium was found at a temperature
      */
     public List<StringingRow> solve(Lifeline line, List<Double> temperatures) {
+        Violations.required("line", line);
+        Violations.requiredAll("temperatures", temperatures);
         Lifeline free = line.withSupports(s -> s.isEnd() ? s : s.withPassage(Passage.free()));
         double tension = Statics.withDefaults().solve(free, List.of()).firstTension();
         Lifeline[] lines = new Lifeline[3];
@@ -111,6 +113,8 @@ public final class StringingTable {
      * @return a warning for each row whose highest tension does; unmodifiable
      */
     public static List<Warning> warnings(Lifeline line, List<StringingRow> rows) {
+        Violations.required("line", line);
+        Violations.requiredAll("rows", rows);
         List<Warning> list = new ArrayList<>();
         line.cable()
                 .terminationStrength()

@@ -1,5 +1,9 @@
 package org.lifeline.design.installation;
 
+import org.lifeline.base.GivenValue;
+
+import org.lifeline.base.InputRule;
+
 import java.util.Optional;
 import org.lifeline.base.Interval;
 import org.lifeline.base.PlausibleRange;
@@ -39,11 +43,7 @@ public record InstallationRequest(
         PlausibleRange.TEMPERATURE.check(v, "temperatures[0]", temperatures.low());
         PlausibleRange.TEMPERATURE.check(v, "temperatures[1]", temperatures.high());
         PlausibleRange.TENSION.check(v, "handTight", handTight);
-        v.require(
-                tolerance.low() > 0 && tolerance.low() < 1 && tolerance.high() > 1,
-                "tolerance",
-                tolerance.toString(),
-                "must be a range of factors above zero around 1");
+        v.require(tolerance.low() > 0 && tolerance.low() < 1 && tolerance.high() > 1, "tolerance", GivenValue.text(tolerance.toString()), InputRule.FACTORS_AROUND_ONE);
         v.throwIfAny();
     }
 

@@ -1,5 +1,9 @@
 package org.lifeline.design.structure;
 
+import org.lifeline.base.GivenValue;
+
+import org.lifeline.base.InputRule;
+
 import java.util.ArrayList;
 import java.util.List;
 import org.lifeline.analysis.Method;
@@ -60,11 +64,7 @@ public final class SupportLoads {
      */
     public SupportLoads withAngle(double value) {
         new Violations()
-                .require(
-                        value >= 0 && value <= FLATTEST,
-                        "pullAngle",
-                        Violations.show(Math.toDegrees(value), "°"),
-                        "must lie from 0 to 80°")
+                .require(value >= 0 && value <= FLATTEST, "pullAngle", GivenValue.number(Math.toDegrees(value), "°"), InputRule.OUTSIDE_RANGE, 0, "80°")
                 .throwIfAny();
         return new SupportLoads(value, factors);
     }
@@ -76,6 +76,7 @@ public final class SupportLoads {
      * @return the new analysis
      */
     public SupportLoads withFactors(List<StatedFactor> value) {
+        Violations.requiredAll("value", value);
         return new SupportLoads(angle, List.copyOf(value));
     }
 
@@ -86,6 +87,7 @@ public final class SupportLoads {
      * @return the loads
      */
     public SupportLoadsResult solve(AssessmentResult assessment) {
+        Violations.required("assessment", assessment);
         LifelineDesign design = assessment.design();
         GoverningLoads loads = new GoverningLoads(design, angles());
         assessment.stated().cases().forEach(loads::add);

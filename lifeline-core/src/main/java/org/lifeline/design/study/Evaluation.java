@@ -1,5 +1,9 @@
 package org.lifeline.design.study;
 
+import org.lifeline.base.GivenValue;
+
+import org.lifeline.base.InputRule;
+
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -42,7 +46,7 @@ public final class Evaluation {
         this.responses = List.copyOf(responses);
         this.function = function;
         new Violations()
-                .require(!responses.isEmpty(), "responses", "[]", "must name at least one")
+                .require(!responses.isEmpty(), "responses", GivenValue.text("[]"), InputRule.EMPTY, "response")
                 .throwIfAny();
     }
 
@@ -56,6 +60,8 @@ public final class Evaluation {
      * @throws org.lifeline.base.InvalidInputException if there is no response
      */
     public static Evaluation of(List<Response> responses, Function function) {
+        Violations.requiredAll("responses", responses);
+        Violations.required("function", function);
         return new Evaluation(responses, function);
     }
 
@@ -67,6 +73,8 @@ public final class Evaluation {
      * @return the evaluation
      */
     public static Evaluation ofOne(Response response, ToDoubleFunction<LifelineDesign> function) {
+        Violations.required("response", response);
+        Violations.required("function", function);
         return new Evaluation(List.of(response), d -> new double[] {function.applyAsDouble(d)});
     }
 
@@ -78,6 +86,8 @@ public final class Evaluation {
      * @return the evaluation; a case some of whose arrests cannot be computed fails
      */
     public static Evaluation worst(WorstCases analysis, List<Quantity> quantities) {
+        Violations.required("analysis", analysis);
+        Violations.requiredAll("quantities", quantities);
         return new Evaluation(
                 quantities.stream().map(q -> new Response(q.key(), q.unit())).toList(), d -> {
                     Extremes e = covered(analysis.extremes(d));
@@ -95,6 +105,8 @@ public final class Evaluation {
      * @return the evaluation; a case some of whose arrests cannot be computed fails
      */
     public static Evaluation ratios(WorstCases analysis, List<Criterion> criteria) {
+        Violations.required("analysis", analysis);
+        Violations.requiredAll("criteria", criteria);
         return new Evaluation(
                 criteria.stream().map(c -> new Response(c.id(), "-")).toList(), d -> {
                     Extremes e = covered(analysis.extremes(d));
@@ -123,6 +135,8 @@ public final class Evaluation {
      * @return the evaluation
      */
     public static Evaluation firstFall(DeploymentForce side, List<Quantity> quantities) {
+        Violations.required("side", side);
+        Violations.requiredAll("quantities", quantities);
         return new Evaluation(
                 quantities.stream().map(q -> new Response(q.key(), q.unit())).toList(), d -> {
                     if (d.falls().isEmpty()) {
@@ -147,6 +161,7 @@ public final class Evaluation {
      * @return the evaluation with the responses of both
      */
     public Evaluation and(Evaluation other) {
+        Violations.required("other", other);
         List<Response> both = new ArrayList<>(responses);
         both.addAll(other.responses);
         return new Evaluation(both, d -> {

@@ -1,5 +1,9 @@
 package org.lifeline.design.study;
 
+import org.lifeline.base.GivenValue;
+
+import org.lifeline.base.InputRule;
+
 import java.util.List;
 import java.util.SplittableRandom;
 import java.util.concurrent.Executor;
@@ -92,8 +96,11 @@ public final class MonteCarlo {
      */
     public MonteCarloResult solve(
             LifelineDesign base, List<UncertainVariable> variables, Evaluation evaluation, long cases) {
+        Violations.required("base", base);
+        Violations.requiredAll("variables", variables);
+        Violations.required("evaluation", evaluation);
         new Violations()
-                .require(!variables.isEmpty(), "variables", "[]", "must name at least one")
+                .require(!variables.isEmpty(), "variables", GivenValue.text("[]"), InputRule.EMPTY, "variable")
                 .atLeast("cases", cases, 1)
                 .throwIfAny();
         StudyPartial all = withCases(1, cases).solve(base, variables, evaluation);
@@ -158,11 +165,7 @@ public final class MonteCarlo {
     private static void checkBounds(DesignVariable variable, double value) {
         Interval bounds = variable.bounds();
         new Violations()
-                .require(
-                        value >= bounds.low() && value <= bounds.high(),
-                        variable.name(),
-                        Violations.show(value, variable.unit()),
-                        "was drawn outside the bounds of the variable, " + bounds)
+                .require(value >= bounds.low() && value <= bounds.high(), variable.name(), GivenValue.number(value, variable.unit()), InputRule.DRAWN_OUTSIDE, bounds)
                 .throwIfAny();
     }
 

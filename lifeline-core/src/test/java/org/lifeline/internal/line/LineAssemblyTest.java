@@ -1,5 +1,7 @@
 package org.lifeline.internal.line;
 
+import org.lifeline.internal.numeric.WatchedWork;
+
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
@@ -173,7 +175,7 @@ class LineAssemblyTest {
     }
 
     private static double[] difference(LineSystem sys, LineState s, double[] unit, double step) {
-        Equilibrium move = new Equilibrium(sys);
+        Equilibrium move = new Equilibrium(sys, WatchedWork.alone());
         LineState a = s.copy();
         LineState b = s.copy();
         move.apply(a, s, -step, unit);

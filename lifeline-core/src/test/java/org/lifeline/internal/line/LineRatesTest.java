@@ -1,5 +1,7 @@
 package org.lifeline.internal.line;
 
+import org.lifeline.internal.numeric.WatchedWork;
+
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
@@ -60,7 +62,7 @@ class LineRatesTest {
 
     private static LineState beside(LineSystem sys, LineState s, double[] tangent, int load, double step) {
         LineState to = s.copy();
-        new Equilibrium(sys).apply(to, s, step, tangent);
+        new Equilibrium(sys, WatchedWork.alone()).apply(to, s, step, tangent);
         to.force[load] += step;
         return to;
     }

@@ -1,5 +1,7 @@
 package org.lifeline.internal.line;
 
+import org.lifeline.internal.numeric.WatchedWork;
+
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
@@ -70,7 +72,7 @@ class UnknownsTest {
                 double[] unit = new double[u.count()];
                 unit[column] = 1;
                 LineState moved = random.state.copy();
-                new Equilibrium(sys).apply(moved, random.state, 1e-4, unit);
+                new Equilibrium(sys, WatchedWork.alone()).apply(moved, random.state, 1e-4, unit);
                 double[] beside = residual(sys, moved);
                 for (int row = 0; row < u.count(); row++) {
                     boolean inside = column - row <= u.upper && row - column <= u.lower;

@@ -1,5 +1,7 @@
 package org.lifeline.internal.path;
 
+import org.lifeline.internal.numeric.WatchedWork;
+
 import org.lifeline.internal.line.Equilibrium;
 import org.lifeline.internal.line.LineEnergies;
 import org.lifeline.internal.line.LineEnergy;
@@ -33,7 +35,7 @@ final class PlainLoadPath {
         this.model = model;
         this.system = model.system();
         this.load = load.index();
-        this.equilibrium = new Equilibrium(system);
+        this.equilibrium = new Equilibrium(system, WatchedWork.alone());
         this.startHeight = startHeight;
         this.startEnergy = before.line() + before.hanging();
         this.state = model.state().copy();

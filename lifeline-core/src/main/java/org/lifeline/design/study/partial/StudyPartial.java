@@ -1,5 +1,9 @@
 package org.lifeline.design.study.partial;
 
+import org.lifeline.base.GivenValue;
+
+import org.lifeline.base.InputRule;
+
 import java.util.ArrayList;
 import java.util.Iterator;
 import java.util.List;
@@ -41,13 +45,10 @@ public record StudyPartial(
          * @throws org.lifeline.base.InvalidInputException if the list is not as long as the count says
          */
         public FailedCases {
+            Violations.requiredAll("first", first);
             first = List.copyOf(first);
             new Violations()
-                    .require(
-                            first.size() == Math.min(MOST, count),
-                            "failures",
-                            first.size() + " cases",
-                            "must be all " + count + " that failed, up to " + MOST)
+                    .require(first.size() == Math.min(MOST, count), "failures", GivenValue.countOf(first.size(), "cases"), InputRule.FAILURES_LACKING, count, MOST)
                     .throwIfAny();
         }
 
@@ -66,31 +67,19 @@ public record StudyPartial(
      * @throws org.lifeline.base.InvalidInputException if a case is there twice or numbers of cases do not agree
      */
     public StudyPartial {
+        Violations.required("identity", identity);
+        Violations.requiredAll("cases", cases);
+        Violations.required("failures", failures);
+        Violations.requiredAll("responses", responses);
         cases = CaseRange.joined(cases);
         responses = List.copyOf(responses);
         long done = count(cases);
         Violations v = new Violations()
-                .require(
-                        responses.size() == identity.responses().size(),
-                        "responses",
-                        responses.size() + " responses",
-                        "must be those of the study, " + identity.responses())
-                .require(
-                        failures.count() >= 0 && failures.count() <= done,
-                        "failures",
-                        Long.toString(failures.count()),
-                        "must be at most the cases that were done, " + done);
+                .require(responses.size() == identity.responses().size(), "responses", GivenValue.countOf(responses.size(), "responses"), InputRule.NOT_THOSE_OF_STUDY, identity.responses())
+                .require(failures.count() >= 0 && failures.count() <= done, "failures", GivenValue.count(failures.count()), InputRule.MORE_THAN_DONE, done);
         for (ResponsePartial r : responses) {
-            v.require(
-                            r.sums().count() <= done - failures.count(),
-                            "responses",
-                            Long.toString(r.sums().count()),
-                            "must be at most the cases that have a result, " + (done - failures.count()))
-                    .require(
-                            r.sums().sums().size() == identity.variables().size() + 1,
-                            "responses",
-                            r.sums().sums().size() + " sums",
-                            "must be those of the variables and the response");
+            v.require(r.sums().count() <= done - failures.count(), "responses", GivenValue.count(r.sums().count()), InputRule.MORE_THAN_RESULTS, (done - failures.count()))
+                    .require(r.sums().sums().size() == identity.variables().size() + 1, "responses", GivenValue.countOf(r.sums().sums().size(), "sums"), InputRule.SUMS_DIFFER);
         }
         v.throwIfAny();
     }
@@ -116,6 +105,7 @@ public record StudyPartial(
      * @throws org.lifeline.base.InvalidInputException if it belongs to another study, or a case stands in both
      */
     public StudyPartial merge(StudyPartial other) {
+        Violations.required("other", other);
         identity.requireSame(other.identity);
         List<CaseRange> all = new ArrayList<>(cases);
         all.addAll(other.cases);
