@@ -1,9 +1,5 @@
 package org.lifeline.analysis;
 
-import org.lifeline.internal.numeric.WatchedWork;
-
-import org.lifeline.base.ProgressListener;
-
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -17,10 +13,12 @@ import org.lifeline.base.Interval;
 import org.lifeline.base.InvalidInputException;
 import org.lifeline.base.PlausibleRange;
 import org.lifeline.base.Point;
+import org.lifeline.base.ProgressListener;
 import org.lifeline.base.Violation;
 import org.lifeline.base.Violations;
 import org.lifeline.base.canonical.Canonical;
 import org.lifeline.base.canonical.CanonicalForm;
+import org.lifeline.internal.numeric.WatchedWork;
 import org.lifeline.internal.path.LineModel;
 import org.lifeline.model.Attachment;
 import org.lifeline.model.Lifeline;

@@ -1,9 +1,5 @@
 package org.lifeline.analysis;
 
-import org.lifeline.internal.numeric.WatchedWork;
-
-import org.lifeline.base.ProgressListener;
-
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -16,6 +12,7 @@ import org.lifeline.base.InputRule;
 import org.lifeline.base.NoEquilibriumException;
 import org.lifeline.base.PlausibleRange;
 import org.lifeline.base.Point;
+import org.lifeline.base.ProgressListener;
 import org.lifeline.base.Violation;
 import org.lifeline.base.Violations;
 import org.lifeline.base.canonical.Canonical;
@@ -23,6 +20,7 @@ import org.lifeline.base.canonical.CanonicalForm;
 import org.lifeline.internal.motion.MeshRefinement;
 import org.lifeline.internal.motion.Motion;
 import org.lifeline.internal.motion.MotionSetup;
+import org.lifeline.internal.numeric.WatchedWork;
 import org.lifeline.internal.path.LineModel;
 import org.lifeline.model.Attachment;
 import org.lifeline.model.ClearanceRules;
@@ -227,7 +225,12 @@ public final class TransientArrest implements Canonical {
 
     private static void notTooMany(String path, double value, double samples) {
         new Violations()
-                .require(samples <= MOST_SAMPLES, path, GivenValue.number(value, "s"), InputRule.TOO_MANY_SAMPLES, MOST_SAMPLES)
+                .require(
+                        samples <= MOST_SAMPLES,
+                        path,
+                        GivenValue.number(value, "s"),
+                        InputRule.TOO_MANY_SAMPLES,
+                        MOST_SAMPLES)
                 .throwIfAny();
     }
 
@@ -268,7 +271,12 @@ public final class TransientArrest implements Canonical {
     public TransientArrest withRefinements(int most) {
         new Violations()
                 .atLeast("refinements", most, 0)
-                .require(most <= MOST_REFINEMENTS, "refinements", GivenValue.count(most), InputRule.ABOVE_MOST, MOST_REFINEMENTS)
+                .require(
+                        most <= MOST_REFINEMENTS,
+                        "refinements",
+                        GivenValue.count(most),
+                        InputRule.ABOVE_MOST,
+                        MOST_REFINEMENTS)
                 .throwIfAny();
         return with(new MeshRefinement.Request(numerics.accuracy(), most, numerics.segment(), numerics.course()));
     }

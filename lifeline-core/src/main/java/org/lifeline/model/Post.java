@@ -1,12 +1,10 @@
 package org.lifeline.model;
 
-import org.lifeline.base.GivenValue;
-
-import org.lifeline.base.InputRule;
-
 import java.util.Objects;
 import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
+import org.lifeline.base.GivenValue;
+import org.lifeline.base.InputRule;
 import org.lifeline.base.PlausibleRange;
 import org.lifeline.base.Violations;
 
@@ -299,7 +297,11 @@ public final class Post {
             check(v, PlausibleRange.MOMENT, "momentOfResistance.y", resistance.y);
             boolean area = secondMoment.x != null || secondMoment.y != null;
             v.require(modulus != null || !area, "elasticModulus", GivenValue.missing(), InputRule.MODULUS_NEEDED);
-            v.require(modulus == null || area, "secondMomentOfArea", GivenValue.missing(), InputRule.SECOND_MOMENT_NEEDED);
+            v.require(
+                    modulus == null || area,
+                    "secondMomentOfArea",
+                    GivenValue.missing(),
+                    InputRule.SECOND_MOMENT_NEEDED);
             v.throwIfAny();
             return new Post(this);
         }

@@ -1,9 +1,5 @@
 package org.lifeline.verify;
 
-import org.lifeline.base.GivenValue;
-
-import org.lifeline.base.InputRule;
-
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -12,6 +8,8 @@ import org.lifeline.analysis.LineEquilibrium;
 import org.lifeline.analysis.Method;
 import org.lifeline.analysis.Statics;
 import org.lifeline.analysis.state.AppliedLoad;
+import org.lifeline.base.GivenValue;
+import org.lifeline.base.InputRule;
 import org.lifeline.base.Violations;
 import org.lifeline.verify.state.ArrestNumbers;
 import org.lifeline.verify.state.CableIntegration;
@@ -101,7 +99,11 @@ public final class Verifier {
     public VerificationReport arrest(ArrestResult result) {
         Violations.required("result", result);
         new Violations()
-                .require(result.method() == Method.ENERGY_BALANCE, "result.method", GivenValue.text(result.method().label()), InputRule.ENERGY_BALANCE_NEEDED)
+                .require(
+                        result.method() == Method.ENERGY_BALANCE,
+                        "result.method",
+                        GivenValue.text(result.method().label()),
+                        InputRule.ENERGY_BALANCE_NEEDED)
                 .throwIfAny();
         ArrestNumbers numbers = ArrestNumbers.of(result);
         return reportArrest(numbers, installed(numbers.peak()));

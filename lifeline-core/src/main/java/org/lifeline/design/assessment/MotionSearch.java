@@ -7,7 +7,6 @@ import java.util.Map;
 import java.util.function.Function;
 import java.util.function.LongFunction;
 import org.jspecify.annotations.Nullable;
-import org.lifeline.analysis.ArrestResult;
 import org.lifeline.analysis.Method;
 import org.lifeline.analysis.motion.ForceFilter;
 import org.lifeline.design.envelope.ComputedCase;
@@ -163,8 +162,8 @@ final class MotionSearch {
         }
         if (!tasks.isEmpty()) {
             survey(tasks, step);
-            steps.forEach(
-                    (key, value) -> surveyed.computeIfPresent(key, (k, s) -> new Survey(s.task(), value, s.expected())));
+            steps.forEach((key, value) ->
+                    surveyed.computeIfPresent(key, (k, s) -> new Survey(s.task(), value, s.expected())));
         }
     }
 
@@ -182,7 +181,9 @@ final class MotionSearch {
             double bar = least ? -known.value() - error : known.value() - error;
             Survey worst = null;
             for (Survey each : surveyed.values()) {
-                Double expected = fine.containsKey(each.task().key()) ? null : each.expected().get(known.name());
+                Double expected = fine.containsKey(each.task().key())
+                        ? null
+                        : each.expected().get(known.name());
                 double value = expected == null ? Double.NaN : least ? -expected : expected;
                 if (value > bar) {
                     bar = value;
@@ -216,7 +217,8 @@ final class MotionSearch {
             double allowance = 0;
             if (e.unit().equals("N")) {
                 double spike = e.computed() - smooth.getOrDefault(e.name(), e.computed());
-                allowance = Math.max(SearchParameters.EXPECTED_ALLOWANCE * e.computed(), SearchParameters.SPIKE * spike);
+                allowance =
+                        Math.max(SearchParameters.EXPECTED_ALLOWANCE * e.computed(), SearchParameters.SPIKE * spike);
             }
             map.put(e.name(), e.computed() + allowance);
         }

@@ -1,9 +1,7 @@
 package org.lifeline.design.clearance;
 
 import org.lifeline.base.GivenValue;
-
 import org.lifeline.base.InputRule;
-
 import org.lifeline.base.Violations;
 
 /**
@@ -33,8 +31,20 @@ public record StationSteps(double step, double rounding) {
      */
     public StationSteps {
         Violations v = new Violations();
-        v.require(step >= LEAST && step <= 1000, "step", GivenValue.number(step, "m"), InputRule.OUTSIDE_RANGE, "1 mm", "1000 m");
-        v.require(rounding >= LEAST && rounding <= 1, "rounding", GivenValue.number(rounding, "m"), InputRule.OUTSIDE_RANGE, "1 mm", "1 m");
+        v.require(
+                step >= LEAST && step <= 1000,
+                "step",
+                GivenValue.number(step, "m"),
+                InputRule.OUTSIDE_RANGE,
+                "1 mm",
+                "1000 m");
+        v.require(
+                rounding >= LEAST && rounding <= 1,
+                "rounding",
+                GivenValue.number(rounding, "m"),
+                InputRule.OUTSIDE_RANGE,
+                "1 mm",
+                "1 m");
         v.throwIfAny();
     }
 

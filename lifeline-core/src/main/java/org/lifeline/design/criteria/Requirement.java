@@ -1,9 +1,5 @@
 package org.lifeline.design.criteria;
 
-import org.lifeline.base.GivenValue;
-
-import org.lifeline.base.InputRule;
-
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
@@ -12,6 +8,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
+import org.lifeline.base.GivenValue;
+import org.lifeline.base.InputRule;
 import org.lifeline.base.Violations;
 
 /**
@@ -105,7 +103,11 @@ public final class Requirement {
     public static Requirement limitPerWorker(CheckedQuantity quantity, double value) {
         Violations.required("quantity", quantity);
         new Violations()
-                .require(quantity.unit().equals("N") && quantity.limitType() == LimitType.AT_LEAST, "perWorker", GivenValue.text(quantity.key()), InputRule.NOT_A_CAPACITY)
+                .require(
+                        quantity.unit().equals("N") && quantity.limitType() == LimitType.AT_LEAST,
+                        "perWorker",
+                        GivenValue.text(quantity.key()),
+                        InputRule.NOT_A_CAPACITY)
                 .positive("capacity", value, quantity.unit())
                 .throwIfAny();
         return of(new Comparison(quantity, value, true, 1));
@@ -124,7 +126,11 @@ public final class Requirement {
         Violations.required("quantity", quantity);
         Violations.required("factor", factor);
         new Violations()
-                .require(quantity.unit().equals("N") && quantity.limitType() == LimitType.AT_MOST, "factor", GivenValue.text(quantity.key()), InputRule.NOT_A_LOAD)
+                .require(
+                        quantity.unit().equals("N") && quantity.limitType() == LimitType.AT_MOST,
+                        "factor",
+                        GivenValue.text(quantity.key()),
+                        InputRule.NOT_A_LOAD)
                 .positive("factor", factor.value(), "")
                 .positive("capacity", limit, quantity.unit())
                 .throwIfAny();
@@ -174,7 +180,11 @@ public final class Requirement {
         Violations v = new Violations();
         for (Requirement each : requirements) {
             Comparison c = each.comparison;
-            v.require(c != null && c.quantity().isOfAnchors(), "eachAnchorAnyOf", GivenValue.text(each.words()), InputRule.NOT_OF_ANCHORS);
+            v.require(
+                    c != null && c.quantity().isOfAnchors(),
+                    "eachAnchorAnyOf",
+                    GivenValue.text(each.words()),
+                    InputRule.NOT_OF_ANCHORS);
         }
         v.throwIfAny();
         return joined(Join.EACH_ANCHOR_ANY_OF, "eachAnchorAnyOf", requirements);

@@ -1,9 +1,7 @@
 package org.lifeline.design.criteria;
 
 import org.lifeline.base.GivenValue;
-
 import org.lifeline.base.InputRule;
-
 import org.lifeline.base.Violations;
 
 /**

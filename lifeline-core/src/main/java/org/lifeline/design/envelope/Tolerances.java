@@ -1,11 +1,9 @@
 package org.lifeline.design.envelope;
 
-import org.lifeline.base.GivenValue;
-
-import org.lifeline.base.InputRule;
-
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import org.lifeline.base.GivenValue;
+import org.lifeline.base.InputRule;
 import org.lifeline.base.Interval;
 import org.lifeline.base.Violations;
 import org.lifeline.base.canonical.Canonical;
@@ -79,7 +77,13 @@ public final class Tolerances implements Canonical {
     public Tolerances withFriction(Interval coefficients) {
         Violations.required("friction", coefficients);
         new Violations()
-                .require(coefficients.low() >= 0 && coefficients.high() <= 2, "friction", GivenValue.text(coefficients.toString()), InputRule.OUTSIDE_RANGE, 0, 2)
+                .require(
+                        coefficients.low() >= 0 && coefficients.high() <= 2,
+                        "friction",
+                        GivenValue.text(coefficients.toString()),
+                        InputRule.OUTSIDE_RANGE,
+                        0,
+                        2)
                 .throwIfAny();
         return new Tolerances(mass, pretension, coefficients);
     }

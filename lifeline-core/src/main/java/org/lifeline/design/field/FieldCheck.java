@@ -1,17 +1,14 @@
 package org.lifeline.design.field;
 
-import org.lifeline.base.ViolationCode;
-
-import org.lifeline.base.GivenValue;
-
-import org.lifeline.base.InputRule;
-
 import java.util.ArrayList;
 import java.util.List;
 import org.lifeline.analysis.Statics;
+import org.lifeline.base.GivenValue;
+import org.lifeline.base.InputRule;
 import org.lifeline.base.InvalidInputException;
 import org.lifeline.base.NoEquilibriumException;
 import org.lifeline.base.Violation;
+import org.lifeline.base.ViolationCode;
 import org.lifeline.base.Violations;
 import org.lifeline.design.envelope.DesignAnalysis;
 import org.lifeline.design.envelope.Extremes;
@@ -158,8 +155,7 @@ public final class FieldCheck {
         return m.on(with(line, pretension)) - value;
     }
 
-    private static InvalidInputException none(
-            Measurement m, double value, ViolationCode rule, Object... arguments) {
+    private static InvalidInputException none(Measurement m, double value, ViolationCode rule, Object... arguments) {
         return new InvalidInputException(
                 List.of(Violation.of(m.name(), GivenValue.number(value, m.unit()), rule, arguments)));
     }

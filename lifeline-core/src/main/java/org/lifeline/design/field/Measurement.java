@@ -1,13 +1,11 @@
 package org.lifeline.design.field;
 
-import org.lifeline.base.GivenValue;
-
-import org.lifeline.base.InputRule;
-
 import java.util.List;
 import java.util.OptionalDouble;
 import org.lifeline.analysis.LineEquilibrium;
 import org.lifeline.analysis.Statics;
+import org.lifeline.base.GivenValue;
+import org.lifeline.base.InputRule;
 import org.lifeline.base.Violations;
 import org.lifeline.model.Lifeline;
 
@@ -46,7 +44,12 @@ public final class Measurement {
         this.temperature = temperature;
         Violations v = new Violations();
         v.positive(name(), value, unit()).notNegative("uncertainty", this.uncertainty, unit());
-        v.require(!(this.uncertainty >= value), "uncertainty", GivenValue.number(this.uncertainty, unit()), InputRule.UNCERTAINTY_TOO_LARGE, Violations.show(value, unit()));
+        v.require(
+                !(this.uncertainty >= value),
+                "uncertainty",
+                GivenValue.number(this.uncertainty, unit()),
+                InputRule.UNCERTAINTY_TOO_LARGE,
+                Violations.show(value, unit()));
         v.require(span >= 1, "span", GivenValue.count(span), InputRule.COUNT_FROM_ONE);
         v.throwIfAny();
     }

@@ -1,9 +1,5 @@
 package org.lifeline.design.field;
 
-import org.lifeline.base.GivenValue;
-
-import org.lifeline.base.InputRule;
-
 import java.util.ArrayList;
 import java.util.List;
 import org.lifeline.analysis.LineEquilibrium;
@@ -11,6 +7,8 @@ import org.lifeline.analysis.SpanState;
 import org.lifeline.analysis.Statics;
 import org.lifeline.analysis.warning.Measured;
 import org.lifeline.analysis.warning.Warning;
+import org.lifeline.base.GivenValue;
+import org.lifeline.base.InputRule;
 import org.lifeline.base.Interval;
 import org.lifeline.base.Violations;
 import org.lifeline.model.Lifeline;
@@ -52,7 +50,11 @@ public final class StringingTable {
     public StringingTable withTolerance(Interval factors) {
         Violations.required("tolerance", factors);
         new Violations()
-                .require(factors.low() > 0 && factors.contains(1), "tolerance", GivenValue.text(factors.toString()), InputRule.FACTORS_CONTAIN_ONE)
+                .require(
+                        factors.low() > 0 && factors.contains(1),
+                        "tolerance",
+                        GivenValue.text(factors.toString()),
+                        InputRule.FACTORS_CONTAIN_ONE)
                 .throwIfAny();
         return new StringingTable(factors);
     }

@@ -1,9 +1,7 @@
 package org.lifeline.design.installation;
 
 import org.lifeline.base.GivenValue;
-
 import org.lifeline.base.InputRule;
-
 import org.lifeline.base.Interval;
 import org.lifeline.base.Violations;
 
@@ -37,8 +35,15 @@ public record ConstructionalStretch(Interval range, String source) {
     public ConstructionalStretch {
         Violations v = new Violations();
         Violations.required("range", range);
-        v.require(range.low() >= 0 && range.high() <= MOST, "constructionalStretch", GivenValue.text(range.toString()), InputRule.OUTSIDE_RANGE, 0, "5 %");
-        v.require(!Violations.required("source", source).isBlank(), "source", GivenValue.quoted(source), InputRule.BLANK);
+        v.require(
+                range.low() >= 0 && range.high() <= MOST,
+                "constructionalStretch",
+                GivenValue.text(range.toString()),
+                InputRule.OUTSIDE_RANGE,
+                0,
+                "5 %");
+        v.require(
+                !Violations.required("source", source).isBlank(), "source", GivenValue.quoted(source), InputRule.BLANK);
         v.throwIfAny();
     }
 }

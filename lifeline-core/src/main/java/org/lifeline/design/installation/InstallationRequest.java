@@ -1,10 +1,8 @@
 package org.lifeline.design.installation;
 
-import org.lifeline.base.GivenValue;
-
-import org.lifeline.base.InputRule;
-
 import java.util.Optional;
+import org.lifeline.base.GivenValue;
+import org.lifeline.base.InputRule;
 import org.lifeline.base.Interval;
 import org.lifeline.base.PlausibleRange;
 import org.lifeline.base.Violations;
@@ -43,7 +41,11 @@ public record InstallationRequest(
         PlausibleRange.TEMPERATURE.check(v, "temperatures[0]", temperatures.low());
         PlausibleRange.TEMPERATURE.check(v, "temperatures[1]", temperatures.high());
         PlausibleRange.TENSION.check(v, "handTight", handTight);
-        v.require(tolerance.low() > 0 && tolerance.low() < 1 && tolerance.high() > 1, "tolerance", GivenValue.text(tolerance.toString()), InputRule.FACTORS_AROUND_ONE);
+        v.require(
+                tolerance.low() > 0 && tolerance.low() < 1 && tolerance.high() > 1,
+                "tolerance",
+                GivenValue.text(tolerance.toString()),
+                InputRule.FACTORS_AROUND_ONE);
         v.throwIfAny();
     }
 

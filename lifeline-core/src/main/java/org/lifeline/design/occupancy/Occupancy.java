@@ -1,12 +1,10 @@
 package org.lifeline.design.occupancy;
 
-import org.lifeline.base.GivenValue;
-
-import org.lifeline.base.InputRule;
-
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.lifeline.base.GivenValue;
+import org.lifeline.base.InputRule;
 import org.lifeline.base.Violations;
 import org.lifeline.design.assessment.AssessedCriterion;
 import org.lifeline.design.assessment.Assessment;

@@ -1,9 +1,7 @@
 package org.lifeline.design.structure;
 
 import org.lifeline.base.GivenValue;
-
 import org.lifeline.base.InputRule;
-
 import org.lifeline.base.Violations;
 
 /**
@@ -29,8 +27,18 @@ public record StatedFactor(String name, double factor, String source) {
     public StatedFactor {
         Violations v = new Violations();
         v.require(!Violations.required("name", name).isBlank(), "name", GivenValue.quoted(name), InputRule.BLANK);
-        v.require(!Violations.required("source", source).isBlank(), "source", GivenValue.quoted(source), InputRule.SOURCE_NEEDED);
-        v.require(factor > 0 && factor <= MOST, "factor", GivenValue.number(factor, ""), InputRule.NOT_ABOVE_AND_AT_MOST, "zero", (int) MOST);
+        v.require(
+                !Violations.required("source", source).isBlank(),
+                "source",
+                GivenValue.quoted(source),
+                InputRule.SOURCE_NEEDED);
+        v.require(
+                factor > 0 && factor <= MOST,
+                "factor",
+                GivenValue.number(factor, ""),
+                InputRule.NOT_ABOVE_AND_AT_MOST,
+                "zero",
+                (int) MOST);
         v.throwIfAny();
     }
 }

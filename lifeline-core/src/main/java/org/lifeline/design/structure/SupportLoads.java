@@ -1,13 +1,11 @@
 package org.lifeline.design.structure;
 
-import org.lifeline.base.GivenValue;
-
-import org.lifeline.base.InputRule;
-
 import java.util.ArrayList;
 import java.util.List;
 import org.lifeline.analysis.Method;
 import org.lifeline.base.Direction;
+import org.lifeline.base.GivenValue;
+import org.lifeline.base.InputRule;
 import org.lifeline.base.Violations;
 import org.lifeline.design.assessment.AssessmentResult;
 import org.lifeline.design.assessment.Basis;
@@ -64,7 +62,13 @@ public final class SupportLoads {
      */
     public SupportLoads withAngle(double value) {
         new Violations()
-                .require(value >= 0 && value <= FLATTEST, "pullAngle", GivenValue.number(Math.toDegrees(value), "°"), InputRule.OUTSIDE_RANGE, 0, "80°")
+                .require(
+                        value >= 0 && value <= FLATTEST,
+                        "pullAngle",
+                        GivenValue.number(Math.toDegrees(value), "°"),
+                        InputRule.OUTSIDE_RANGE,
+                        0,
+                        "80°")
                 .throwIfAny();
         return new SupportLoads(value, factors);
     }

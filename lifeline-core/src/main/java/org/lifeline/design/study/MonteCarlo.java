@@ -1,13 +1,11 @@
 package org.lifeline.design.study;
 
-import org.lifeline.base.GivenValue;
-
-import org.lifeline.base.InputRule;
-
 import java.util.List;
 import java.util.SplittableRandom;
 import java.util.concurrent.Executor;
 import org.jspecify.annotations.Nullable;
+import org.lifeline.base.GivenValue;
+import org.lifeline.base.InputRule;
 import org.lifeline.base.Interval;
 import org.lifeline.base.InvalidInputException;
 import org.lifeline.base.NoEquilibriumException;
@@ -165,7 +163,12 @@ public final class MonteCarlo {
     private static void checkBounds(DesignVariable variable, double value) {
         Interval bounds = variable.bounds();
         new Violations()
-                .require(value >= bounds.low() && value <= bounds.high(), variable.name(), GivenValue.number(value, variable.unit()), InputRule.DRAWN_OUTSIDE, bounds)
+                .require(
+                        value >= bounds.low() && value <= bounds.high(),
+                        variable.name(),
+                        GivenValue.number(value, variable.unit()),
+                        InputRule.DRAWN_OUTSIDE,
+                        bounds)
                 .throwIfAny();
     }
 

@@ -1,10 +1,8 @@
 package org.lifeline.design.study;
 
-import org.lifeline.base.GivenValue;
-
-import org.lifeline.base.InputRule;
-
 import java.util.List;
+import org.lifeline.base.GivenValue;
+import org.lifeline.base.InputRule;
 import org.lifeline.base.Violations;
 import org.lifeline.design.study.partial.CaseRange;
 import org.lifeline.design.study.partial.StudyIdentity;

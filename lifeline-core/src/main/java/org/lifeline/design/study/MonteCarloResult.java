@@ -1,13 +1,11 @@
 package org.lifeline.design.study;
 
-import org.lifeline.base.GivenValue;
-
-import org.lifeline.base.InputRule;
-
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import org.lifeline.base.GivenValue;
+import org.lifeline.base.InputRule;
 import org.lifeline.base.Violations;
 import org.lifeline.design.study.partial.KeptCase;
 import org.lifeline.design.study.partial.ResponsePartial;
@@ -61,8 +59,18 @@ public final class MonteCarloResult {
                 ? 0
                 : part.cases().get(part.cases().size() - 1).last();
         new Violations()
-                .require(stated.variables().equals(wanted.variables()), "variables", GivenValue.text(wanted.variables().toString()), InputRule.NOT_OF_PART, stated.variables())
-                .require(stated.responses().equals(wanted.responses()), "responses", GivenValue.text(wanted.responses().toString()), InputRule.NOT_OF_PART, stated.responses())
+                .require(
+                        stated.variables().equals(wanted.variables()),
+                        "variables",
+                        GivenValue.text(wanted.variables().toString()),
+                        InputRule.NOT_OF_PART,
+                        stated.variables())
+                .require(
+                        stated.responses().equals(wanted.responses()),
+                        "responses",
+                        GivenValue.text(wanted.responses().toString()),
+                        InputRule.NOT_OF_PART,
+                        stated.responses())
                 .require(cases >= last, "cases", GivenValue.count(cases), InputRule.FEWER_THAN_DONE, last)
                 .throwIfAny();
         List<Summary> summaries = new ArrayList<>();

@@ -1,9 +1,7 @@
 package org.lifeline.design.study;
 
 import org.lifeline.base.GivenValue;
-
 import org.lifeline.base.InputRule;
-
 import org.lifeline.base.Interval;
 import org.lifeline.base.Violations;
 import org.lifeline.internal.numeric.Covariances;
@@ -107,7 +105,8 @@ public final class Summary {
      */
     public QuantileEstimate quantile(double share) {
         new Violations()
-                .require(share > 0 && share < 1, "share", GivenValue.number(share, ""), InputRule.NOT_INSIDE_RANGE, 0, 1)
+                .require(
+                        share > 0 && share < 1, "share", GivenValue.number(share, ""), InputRule.NOT_INSIDE_RANGE, 0, 1)
                 .require(count() > 0, "cases", GivenValue.text("0"), InputRule.EMPTY, "value")
                 .throwIfAny();
         long[] ranks = Ranks.quantileRanks(count(), share, CONFIDENCE);

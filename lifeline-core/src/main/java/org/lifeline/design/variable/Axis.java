@@ -1,11 +1,9 @@
 package org.lifeline.design.variable;
 
-import org.lifeline.base.GivenValue;
-
-import org.lifeline.base.InputRule;
-
 import java.util.List;
 import java.util.TreeSet;
+import org.lifeline.base.GivenValue;
+import org.lifeline.base.InputRule;
 import org.lifeline.base.PlausibleRange;
 import org.lifeline.base.Violations;
 

@@ -1,9 +1,7 @@
 package org.lifeline.design.variable;
 
 import org.lifeline.base.GivenValue;
-
 import org.lifeline.base.InputRule;
-
 import org.lifeline.base.Interval;
 import org.lifeline.base.Violations;
 import org.lifeline.model.LifelineDesign;
@@ -38,7 +36,11 @@ public final class DesignVariable {
         this.change = change;
         new Violations()
                 .named("name", name)
-                .require(scale != Scale.LOGARITHMIC || bounds.low() > 0, "bounds", GivenValue.text(bounds.toString()), InputRule.NOT_LOGARITHMIC)
+                .require(
+                        scale != Scale.LOGARITHMIC || bounds.low() > 0,
+                        "bounds",
+                        GivenValue.text(bounds.toString()),
+                        InputRule.NOT_LOGARITHMIC)
                 .throwIfAny();
     }
 

@@ -1,18 +1,15 @@
 package org.lifeline.design.variable;
 
-import org.lifeline.base.ViolationCode;
-
-import org.lifeline.base.GivenValue;
-
-import org.lifeline.base.InputRule;
-
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.UnaryOperator;
+import org.lifeline.base.GivenValue;
+import org.lifeline.base.InputRule;
 import org.lifeline.base.Interval;
 import org.lifeline.base.InvalidInputException;
 import org.lifeline.base.Point;
 import org.lifeline.base.Violation;
+import org.lifeline.base.ViolationCode;
 import org.lifeline.base.Violations;
 import org.lifeline.model.Fall;
 import org.lifeline.model.InlineAbsorber;

@@ -1,21 +1,18 @@
 package org.lifeline.design.variable;
 
-import org.lifeline.base.GivenValue;
-
-import org.lifeline.base.InputRule;
-
-import java.util.concurrent.Executor;
-import org.jspecify.annotations.Nullable;
-import org.lifeline.internal.numeric.SharedWork;
-import org.lifeline.design.envelope.DesignAnalysis;
-
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.Executor;
+import org.jspecify.annotations.Nullable;
+import org.lifeline.base.GivenValue;
+import org.lifeline.base.InputRule;
 import org.lifeline.base.ProgressListener;
 import org.lifeline.base.Violations;
 import org.lifeline.design.criteria.Criterion;
+import org.lifeline.design.envelope.DesignAnalysis;
 import org.lifeline.design.envelope.Envelope;
 import org.lifeline.design.envelope.WorstCases;
+import org.lifeline.internal.numeric.SharedWork;
 import org.lifeline.model.LifelineDesign;
 
 /**

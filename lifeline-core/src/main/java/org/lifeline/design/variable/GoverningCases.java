@@ -1,14 +1,12 @@
 package org.lifeline.design.variable;
 
-import java.util.Optional;
-import java.util.concurrent.CancellationException;
-import org.jspecify.annotations.Nullable;
-import org.lifeline.internal.numeric.SharedWork;
-
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.CancellationException;
+import org.jspecify.annotations.Nullable;
 import org.lifeline.analysis.EnergyBalance;
 import org.lifeline.analysis.state.AttachmentLimit;
 import org.lifeline.base.InvalidInputException;
@@ -22,6 +20,7 @@ import org.lifeline.design.envelope.FallCase;
 import org.lifeline.design.envelope.LoadCombination;
 import org.lifeline.design.envelope.WorstCases;
 import org.lifeline.internal.numeric.OrderedWork;
+import org.lifeline.internal.numeric.SharedWork;
 import org.lifeline.model.Fall;
 import org.lifeline.model.LifelineDesign;
 import org.lifeline.model.Place;
@@ -167,12 +166,11 @@ public final class GoverningCases implements WorstCases {
         }
         List<ComputedCase> cases = new ArrayList<>();
         List<FailedCase> failures = new ArrayList<>();
-        long done = OrderedWork.run(
-                asked.size(), i -> computed(asked.get((int) i), design), shared, (i, outcome) -> {
-                    outcome.result().ifPresent(cases::add);
-                    outcome.failure().ifPresent(failures::add);
-                    return true;
-                });
+        long done = OrderedWork.run(asked.size(), i -> computed(asked.get((int) i), design), shared, (i, outcome) -> {
+            outcome.result().ifPresent(cases::add);
+            outcome.failure().ifPresent(failures::add);
+            return true;
+        });
         if (done < asked.size()) {
             throw new CancellationException("interrupted");
         }

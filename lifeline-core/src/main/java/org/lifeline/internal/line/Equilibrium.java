@@ -1,8 +1,7 @@
 package org.lifeline.internal.line;
 
-import org.lifeline.internal.numeric.WatchedWork;
-
 import org.jspecify.annotations.Nullable;
+import org.lifeline.internal.numeric.WatchedWork;
 
 /**
  * Finds the equilibrium of a {@link LineSystem} near a given state: Newton's method with a line search inside, and

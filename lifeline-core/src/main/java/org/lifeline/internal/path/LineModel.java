@@ -1,7 +1,5 @@
 package org.lifeline.internal.path;
 
-import org.lifeline.internal.numeric.WatchedWork;
-
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -20,6 +18,7 @@ import org.lifeline.internal.line.LineSystem;
 import org.lifeline.internal.line.LoadSlot;
 import org.lifeline.internal.line.Piece;
 import org.lifeline.internal.line.installation.Installation;
+import org.lifeline.internal.numeric.WatchedWork;
 import org.lifeline.model.Lifeline;
 
 /**

@@ -1,19 +1,14 @@
 package org.lifeline.design.variable;
 
-import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
-import java.util.concurrent.Executor;
-import java.util.concurrent.atomic.AtomicInteger;
-import org.lifeline.design.envelope.WorstCases;
-import org.lifeline.design.envelope.DesignAnalysis;
-
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import java.util.concurrent.Executor;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
+import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.Test;
 import org.lifeline.base.Interval;
 import org.lifeline.base.InvalidInputException;
@@ -26,6 +21,7 @@ import org.lifeline.design.envelope.Designs;
 import org.lifeline.design.envelope.Envelope;
 import org.lifeline.design.envelope.Extremes;
 import org.lifeline.design.envelope.Quantity;
+import org.lifeline.design.envelope.WorstCases;
 import org.lifeline.model.Attachment;
 import org.lifeline.model.Fall;
 import org.lifeline.model.InlineAbsorber;

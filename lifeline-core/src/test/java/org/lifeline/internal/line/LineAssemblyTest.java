@@ -1,13 +1,12 @@
 package org.lifeline.internal.line;
 
-import org.lifeline.internal.numeric.WatchedWork;
-
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.EnumMap;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
+import org.lifeline.internal.numeric.WatchedWork;
 
 /**
  * The tangent of the whole line, and the derivative by a load, against central differences of the residuals, on random

@@ -1,12 +1,11 @@
 package org.lifeline.internal.line;
 
-import org.lifeline.internal.numeric.WatchedWork;
-
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
+import org.lifeline.internal.numeric.WatchedWork;
 
 /** Rates in closed form against central differences, on random systems in every mode. */
 class LineRatesTest {

@@ -1,7 +1,5 @@
 package org.lifeline.internal.line;
 
-import org.lifeline.internal.numeric.WatchedWork;
-
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
@@ -9,6 +7,7 @@ import java.util.BitSet;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.lifeline.base.Point;
+import org.lifeline.internal.numeric.WatchedWork;
 import org.lifeline.model.Passage;
 import org.lifeline.model.Stiffness;
 import org.lifeline.model.Support;

@@ -1,12 +1,11 @@
 package org.lifeline.internal.path;
 
-import org.lifeline.internal.numeric.WatchedWork;
-
 import org.lifeline.internal.line.Equilibrium;
 import org.lifeline.internal.line.LineEnergies;
 import org.lifeline.internal.line.LineEnergy;
 import org.lifeline.internal.line.LineState;
 import org.lifeline.internal.line.LineSystem;
+import org.lifeline.internal.numeric.WatchedWork;
 import org.lifeline.model.cable.LoadElongation;
 
 /**

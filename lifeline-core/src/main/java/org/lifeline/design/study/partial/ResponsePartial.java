@@ -1,10 +1,8 @@
 package org.lifeline.design.study.partial;
 
-import org.lifeline.base.GivenValue;
-
-import org.lifeline.base.InputRule;
-
 import java.util.List;
+import org.lifeline.base.GivenValue;
+import org.lifeline.base.InputRule;
 import org.lifeline.base.Violations;
 
 /**
@@ -35,9 +33,24 @@ public record ResponsePartial(ValueCounts counts, ExactSums sums, List<KeptCase>
         first = List.copyOf(first);
         int quantities = sums.sums().size();
         new Violations()
-                .require(counts.count() == sums.count(), "count", GivenValue.count(sums.count()), InputRule.NOT_THAT_OF_BINS, counts.count())
-                .require(first.size() == Math.min(FIRST_CASES, sums.count()), "first", GivenValue.countOf(first.size(), "cases"), InputRule.FIRST_CASES_LACKING, FIRST_CASES)
-                .require(first.stream().allMatch(c -> c.values().size() == quantities), "first", GivenValue.text("values"), InputRule.QUANTITIES_DIFFER, quantities)
+                .require(
+                        counts.count() == sums.count(),
+                        "count",
+                        GivenValue.count(sums.count()),
+                        InputRule.NOT_THAT_OF_BINS,
+                        counts.count())
+                .require(
+                        first.size() == Math.min(FIRST_CASES, sums.count()),
+                        "first",
+                        GivenValue.countOf(first.size(), "cases"),
+                        InputRule.FIRST_CASES_LACKING,
+                        FIRST_CASES)
+                .require(
+                        first.stream().allMatch(c -> c.values().size() == quantities),
+                        "first",
+                        GivenValue.text("values"),
+                        InputRule.QUANTITIES_DIFFER,
+                        quantities)
                 .throwIfAny();
     }
 

@@ -1,10 +1,8 @@
 package org.lifeline.design.study.partial;
 
-import org.lifeline.base.GivenValue;
-
-import org.lifeline.base.InputRule;
-
 import java.util.List;
+import org.lifeline.base.GivenValue;
+import org.lifeline.base.InputRule;
 import org.lifeline.base.Violations;
 
 /**
@@ -43,9 +41,24 @@ public record StudyIdentity(long seed, String study, List<String> variables, Lis
     void requireSame(StudyIdentity other) {
         new Violations()
                 .require(seed == other.seed, "seed", GivenValue.count(other.seed), InputRule.NOT_THAT_OF_STUDY, seed)
-                .require(study.equals(other.study), "study", GivenValue.text(other.study), InputRule.NOT_THAT_OF_STUDY, study)
-                .require(variables.equals(other.variables), "variables", GivenValue.text(other.variables.toString()), InputRule.NOT_THOSE_OF_STUDY, variables)
-                .require(responses.equals(other.responses), "responses", GivenValue.text(other.responses.toString()), InputRule.NOT_THOSE_OF_STUDY, responses)
+                .require(
+                        study.equals(other.study),
+                        "study",
+                        GivenValue.text(other.study),
+                        InputRule.NOT_THAT_OF_STUDY,
+                        study)
+                .require(
+                        variables.equals(other.variables),
+                        "variables",
+                        GivenValue.text(other.variables.toString()),
+                        InputRule.NOT_THOSE_OF_STUDY,
+                        variables)
+                .require(
+                        responses.equals(other.responses),
+                        "responses",
+                        GivenValue.text(other.responses.toString()),
+                        InputRule.NOT_THOSE_OF_STUDY,
+                        responses)
                 .throwIfAny();
     }
 }

@@ -1,12 +1,10 @@
 package org.lifeline.design.study.partial;
 
-import org.lifeline.base.GivenValue;
-
-import org.lifeline.base.InputRule;
-
 import java.util.ArrayList;
 import java.util.Iterator;
 import java.util.List;
+import org.lifeline.base.GivenValue;
+import org.lifeline.base.InputRule;
 import org.lifeline.base.Violations;
 
 /**
@@ -48,7 +46,13 @@ public record StudyPartial(
             Violations.requiredAll("first", first);
             first = List.copyOf(first);
             new Violations()
-                    .require(first.size() == Math.min(MOST, count), "failures", GivenValue.countOf(first.size(), "cases"), InputRule.FAILURES_LACKING, count, MOST)
+                    .require(
+                            first.size() == Math.min(MOST, count),
+                            "failures",
+                            GivenValue.countOf(first.size(), "cases"),
+                            InputRule.FAILURES_LACKING,
+                            count,
+                            MOST)
                     .throwIfAny();
         }
 
@@ -75,11 +79,30 @@ public record StudyPartial(
         responses = List.copyOf(responses);
         long done = count(cases);
         Violations v = new Violations()
-                .require(responses.size() == identity.responses().size(), "responses", GivenValue.countOf(responses.size(), "responses"), InputRule.NOT_THOSE_OF_STUDY, identity.responses())
-                .require(failures.count() >= 0 && failures.count() <= done, "failures", GivenValue.count(failures.count()), InputRule.MORE_THAN_DONE, done);
+                .require(
+                        responses.size() == identity.responses().size(),
+                        "responses",
+                        GivenValue.countOf(responses.size(), "responses"),
+                        InputRule.NOT_THOSE_OF_STUDY,
+                        identity.responses())
+                .require(
+                        failures.count() >= 0 && failures.count() <= done,
+                        "failures",
+                        GivenValue.count(failures.count()),
+                        InputRule.MORE_THAN_DONE,
+                        done);
         for (ResponsePartial r : responses) {
-            v.require(r.sums().count() <= done - failures.count(), "responses", GivenValue.count(r.sums().count()), InputRule.MORE_THAN_RESULTS, (done - failures.count()))
-                    .require(r.sums().sums().size() == identity.variables().size() + 1, "responses", GivenValue.countOf(r.sums().sums().size(), "sums"), InputRule.SUMS_DIFFER);
+            v.require(
+                            r.sums().count() <= done - failures.count(),
+                            "responses",
+                            GivenValue.count(r.sums().count()),
+                            InputRule.MORE_THAN_RESULTS,
+                            (done - failures.count()))
+                    .require(
+                            r.sums().sums().size() == identity.variables().size() + 1,
+                            "responses",
+                            GivenValue.countOf(r.sums().sums().size(), "sums"),
+                            InputRule.SUMS_DIFFER);
         }
         v.throwIfAny();
     }

@@ -1,12 +1,10 @@
 package org.lifeline.design.study.partial;
 
-import org.lifeline.base.GivenValue;
-
-import org.lifeline.base.InputRule;
-
 import java.util.Collections;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import org.lifeline.base.GivenValue;
+import org.lifeline.base.InputRule;
 import org.lifeline.base.Interval;
 import org.lifeline.base.Violations;
 import org.lifeline.internal.numeric.LogHistogram;
@@ -39,7 +37,8 @@ public record ValueCounts(
         Violations.required("negative", negative);
         positive = Collections.unmodifiableSortedMap(new TreeMap<>(positive));
         negative = Collections.unmodifiableSortedMap(new TreeMap<>(negative));
-        Violations v = new Violations().require(zeros >= 0, "zeros", GivenValue.count(zeros), InputRule.COUNT_FROM_ZERO);
+        Violations v =
+                new Violations().require(zeros >= 0, "zeros", GivenValue.count(zeros), InputRule.COUNT_FROM_ZERO);
         check(v, "positive", positive);
         check(v, "negative", negative);
         v.throwIfAny();
