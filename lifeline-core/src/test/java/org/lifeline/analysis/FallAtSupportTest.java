@@ -336,7 +336,7 @@ class FallAtSupportTest {
                 .hasMessageContaining("must be the id of a support");
         assertThatThrownBy(() -> line.spanOf(Place.atSupport(id)))
                 .isInstanceOf(IllegalArgumentException.class)
-                .hasMessageContaining("no support has the id");
+                .hasMessageContaining("must be the id of a support of the line");
     }
 
     @Test

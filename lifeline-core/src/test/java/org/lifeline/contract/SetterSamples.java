@@ -12,6 +12,7 @@ import org.lifeline.analysis.Statics;
 import org.lifeline.analysis.TransientArrest;
 import org.lifeline.analysis.state.AttachmentLimit;
 import org.lifeline.base.Point;
+import org.lifeline.base.ProgressListener;
 import org.lifeline.model.Attachment;
 import org.lifeline.model.ClearanceRules;
 import org.lifeline.model.Connection;
@@ -166,6 +167,7 @@ final class SetterSamples {
         map.put(Passage.class, Passage.free());
         map.put(Place.class, Place.of(1, 3));
         map.put(Point.class, Point.of(36, 0, 12.4));
+        map.put(ProgressListener.class, ProgressListener.none());
         map.put(RopeClass.class, RopeClass.C6X19_STEEL);
         map.put(Stiffness.class, Stiffness.rigid());
         map.put(Support.class, post());

@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.function.DoubleConsumer;
 import org.jspecify.annotations.Nullable;
+import org.lifeline.base.InputRule;
 import org.lifeline.base.unit.Dimension;
 import org.lifeline.file.Fields.Range;
 import org.lifeline.model.cable.Cable;
@@ -41,7 +42,8 @@ final class CableReader {
                     .map(c -> new LoadElongation.Corner(c[0], c[1]))
                     .toList())));
         } else if (f.has("loadElongation") && f.clean()) {
-            f.findings().bad(f.path("loadElongation"), f.node("loadElongation"), "must have at least two corners");
+            f.findings()
+                    .bad(f.path("loadElongation"), f.node("loadElongation"), InputRule.TOO_FEW_CORNERS, "two corners");
         }
         waysGiven(f);
         f.close();
@@ -58,7 +60,11 @@ final class CableReader {
     private static void efficiency(Fields f, Cable.Builder b) {
         double value = f.number("terminationEfficiency", Range.POSITIVE);
         if (value > 1) {
-            f.findings().bad(f.path("terminationEfficiency"), f.node("terminationEfficiency"), "must be at most 1");
+            f.findings()
+                    .bad(
+                            f.path("terminationEfficiency"),
+                            f.node("terminationEfficiency"),
+                            FileRule.EFFICIENCY_ABOVE_ONE);
         } else if (!Double.isNaN(value)) {
             b.terminationEfficiency(value);
         }
@@ -79,7 +85,7 @@ final class CableReader {
         List<String> known =
                 Arrays.stream(RopeClass.values()).map(RopeClass::designation).toList();
         JsonNode value = f.node("ropeClass");
-        f.findings().bad(f.path("ropeClass"), value, "is not a known rope class; known: " + String.join(", ", known));
+        f.findings().bad(f.path("ropeClass"), value, FileRule.UNKNOWN_ROPE_CLASS, String.join(", ", known));
     }
 
     /** The trade's short forms in full: IWRC for an independent wire rope core, FC for fibre core. */
@@ -98,11 +104,7 @@ final class CableReader {
         boolean rope = f.has("ropeClass");
         int mass = f.count("massPerLength", "weightPerLength");
         if (mass == 2 || (mass == 0 && !rope)) {
-            f.findings()
-                    .say(
-                            f.path("massPerLength"),
-                            mass == 2 ? "given twice" : "missing",
-                            "give exactly one of massPerLength and weightPerLength (or a ropeClass with diameter)");
+            f.findings().say(f.path("massPerLength"), mass == 2 ? "given twice" : "missing", InputRule.MASS_OR_WEIGHT);
         }
         int stretch = f.count("axialStiffness", "elasticModulus", "loadElongation");
         if (stretch != 1) {
@@ -110,17 +112,16 @@ final class CableReader {
                     .say(
                             f.path("axialStiffness"),
                             stretch == 0 ? "missing" : "given more than once",
-                            "give exactly one of axialStiffness, elasticModulus with metallicArea, and loadElongation");
+                            InputRule.ONE_STIFFNESS);
         }
         if (f.has("elasticModulus") && !f.has("metallicArea") && !rope) {
-            f.findings().missing(f.path("metallicArea"), "must be given together with elasticModulus");
+            f.findings().missing(f.path("metallicArea"), InputRule.AREA_NEEDED);
         }
         if (rope && !f.has("diameter")) {
-            f.findings().missing(f.path("diameter"), "must be given together with ropeClass");
+            f.findings().missing(f.path("diameter"), FileRule.DIAMETER_OF_CLASS_NEEDED);
         }
         if (f.has("tensileGrade") && !rope) {
-            f.findings()
-                    .bad(f.path("tensileGrade"), f.node("tensileGrade"), "is of use only together with a ropeClass");
+            f.findings().bad(f.path("tensileGrade"), f.node("tensileGrade"), InputRule.ROPE_CLASS_NEEDED);
         }
     }
 }

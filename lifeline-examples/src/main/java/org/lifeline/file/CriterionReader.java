@@ -6,6 +6,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import org.lifeline.base.InputRule;
 import org.lifeline.base.unit.Dimension;
 import org.lifeline.base.unit.NearestName;
 import org.lifeline.design.criteria.CheckedQuantity;
@@ -50,7 +51,7 @@ final class CriterionReader {
                 continue;
             }
             if (!ids.add(read.id())) {
-                top.findings().bad(item.isObject() ? path + ".id" : path, item, "is named twice");
+                top.findings().bad(item.isObject() ? path + ".id" : path, item, FileRule.NAMED_TWICE);
             }
             list.add(read);
         }
@@ -59,7 +60,7 @@ final class CriterionReader {
 
     private @Nullable Criterion named(JsonNode item, String path, Findings findings) {
         if (!item.isTextual()) {
-            findings.bad(path, item, "must be the id of a built-in criterion, or an object that states one");
+            findings.bad(path, item, FileRule.NOT_A_CRITERION);
             return null;
         }
         String id = item.textValue();
@@ -68,7 +69,7 @@ final class CriterionReader {
                     .map(s -> "did you mean \"" + s + "\"?")
                     .orElse("known: "
                             + String.join(", ", builtIn.stream().sorted().toList()));
-            findings.bad(path, item, "is not a built-in criterion; " + near);
+            findings.bad(path, item, FileRule.UNKNOWN_CRITERION, near);
             return null;
         }
         findings.note(path, id);
@@ -82,11 +83,7 @@ final class CriterionReader {
         }
         String id = f.requiredText("id");
         if (id != null && (id.isBlank() || builtIn.contains(id))) {
-            f.findings()
-                    .bad(
-                            f.path("id"),
-                            f.node("id"),
-                            id.isBlank() ? "must not be blank" : "is the id of a built-in criterion");
+            f.findings().bad(f.path("id"), f.node("id"), id.isBlank() ? InputRule.BLANK : FileRule.BUILT_IN_ID);
         }
         Requirement requirement = requirement(f);
         String source = f.text("source");
@@ -104,7 +101,7 @@ final class CriterionReader {
             return limit(f);
         }
         if (f.count(ALTERNATIVES) != 1) {
-            f.findings().bad(f.path(join), f.node(join), "give exactly one of " + String.join(", ", ALTERNATIVES));
+            f.findings().bad(f.path(join), f.node(join), FileRule.EXACTLY_ONE, String.join(", ", ALTERNATIVES));
             return null;
         }
         List<Requirement> parts = new ArrayList<>();
@@ -121,7 +118,7 @@ final class CriterionReader {
             }
         }
         if (items.isEmpty()) {
-            f.findings().bad(f.path(join), f.node(join), "must have at least one requirement");
+            f.findings().bad(f.path(join), f.node(join), InputRule.EMPTY, "requirement");
         }
         Requirement[] array = parts.toArray(new Requirement[0]);
         return f.build(() -> switch (join) {
@@ -149,14 +146,12 @@ final class CriterionReader {
                     .bad(
                             f.path("support"),
                             f.node("support"),
-                            !SUPPORT_LOAD.equals(key)
-                                    ? "stands only beside the demand supportLoad"
-                                    : "is not the id of a support");
+                            !SUPPORT_LOAD.equals(key) ? FileRule.BESIDE_SUPPORT_LOAD : FileRule.UNKNOWN_SUPPORT);
         }
         double factor = f.number("factor", Range.POSITIVE);
         boolean perWorker = f.has("perWorker") && f.flag("perWorker");
         if (f.count("factor", "perWorker") == 2) {
-            f.findings().bad(f.path("perWorker"), f.node("perWorker"), "does not stand beside a factor");
+            f.findings().bad(f.path("perWorker"), f.node("perWorker"), FileRule.NOT_BESIDE_A_FACTOR);
         }
         if (named == null) {
             return null;

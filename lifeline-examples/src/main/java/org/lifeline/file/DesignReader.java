@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.lifeline.analysis.Statics;
+import org.lifeline.base.InputRule;
 import org.lifeline.base.InvalidInputException;
 import org.lifeline.base.NoEquilibriumException;
 import org.lifeline.base.unit.Dimension;
@@ -150,7 +151,7 @@ public final class DesignReader {
         private void format() {
             JsonNode value = top.required("format");
             if (value != null && !(value.isTextual() && value.textValue().equals(FORMAT))) {
-                findings.bad("format", value, "must be \"" + FORMAT + '"');
+                findings.bad("format", value, FileRule.NOT_THE_FORMAT, FORMAT);
             }
         }
 
@@ -164,7 +165,7 @@ public final class DesignReader {
                 unique(f, i, supportIds);
             }
             if (top.node("supports").isArray() && top.node("supports").size() < 2) {
-                findings.bad("supports", top.node("supports"), "must have at least two supports");
+                findings.bad("supports", top.node("supports"), FileRule.TOO_FEW_SUPPORTS_IN_FILE);
             }
             return list;
         }
@@ -182,7 +183,7 @@ public final class DesignReader {
                 }
             }
             if (top.node("workers").isArray() && top.node("workers").isEmpty()) {
-                findings.bad("workers", top.node("workers"), "must name at least one worker");
+                findings.bad("workers", top.node("workers"), InputRule.EMPTY, "worker");
             }
         }
 
@@ -194,7 +195,7 @@ public final class DesignReader {
             Integer before = ids.putIfAbsent(id, number);
             if (before != null && !id.isEmpty()) {
                 String list = f.path().substring(0, f.path().indexOf('['));
-                findings.bad(f.path("id"), f.node("id"), "is the id of " + list + "[" + before + "] as well");
+                findings.bad(f.path("id"), f.node("id"), FileRule.ID_TAKEN_IN_FILE, list, before);
             }
         }
 
@@ -227,8 +228,7 @@ public final class DesignReader {
                 Lifeline line = b.build();
                 return "unloaded".equals(positions) && findings.count() == 0 ? Statics.withYieldedSupports(line) : line;
             } catch (NoEquilibriumException e) {
-                findings.bad(
-                        "supportPositions", top.node("supportPositions"), "the line cannot be tensioned: " + e.where());
+                findings.bad("supportPositions", top.node("supportPositions"), FileRule.CANNOT_BE_TENSIONED, e.where());
                 return null;
             } catch (InvalidInputException e) {
                 e.violations().stream()

@@ -2,6 +2,7 @@ package org.lifeline.file;
 
 import java.util.List;
 import java.util.Optional;
+import org.lifeline.base.GivenValue;
 import org.lifeline.base.Violation;
 import org.lifeline.model.LifelineDesign;
 
@@ -70,9 +71,11 @@ final class DesignSize {
         long product = factors.stream().reduce(1L, (a, b) -> a * b);
         return product <= most
                 ? Optional.empty()
-                : Optional.of(new Violation(
+                : Optional.of(Violation.of(
                         "falls",
-                        String.format(java.util.Locale.ROOT, form, factors.toArray()),
-                        "must not come to more than " + most + ' ' + what));
+                        GivenValue.text(String.format(java.util.Locale.ROOT, form, factors.toArray())),
+                        FileRule.TOO_LARGE,
+                        most,
+                        what));
     }
 }

@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import org.lifeline.base.InputRule;
 import org.lifeline.base.Violation;
 import org.lifeline.base.unit.Dimension;
 import org.lifeline.base.unit.NearestName;
@@ -18,7 +19,6 @@ import org.lifeline.model.Worker;
 
 /** Reads {@code falls}. */
 final class FallReader {
-    private static final String PLACE = "give exactly one: a span with its station, or a support";
 
     private final Map<String, @Nullable Worker> workers;
     private final @Nullable Lifeline line;
@@ -50,7 +50,7 @@ final class FallReader {
             String id = f.node("id").asText("");
             Integer before = ids.putIfAbsent(id, i);
             if (before != null && !id.isEmpty()) {
-                f.findings().bad(f.path("id"), f.node("id"), "is the id of falls[" + before + "] as well");
+                f.findings().bad(f.path("id"), f.node("id"), FileRule.ID_TAKEN_BY_FALL, before);
             }
         }
         return list;
@@ -59,7 +59,7 @@ final class FallReader {
     private @Nullable Fall read(Fields f) {
         String id = f.requiredText("id");
         if (id != null && id.isBlank()) {
-            f.findings().bad(f.path("id"), f.node("id"), "must not be blank");
+            f.findings().bad(f.path("id"), f.node("id"), InputRule.BLANK);
         }
         Fall.Builder b = Fall.builder(id == null ? "?" : id);
         Place place = place(f);
@@ -69,7 +69,7 @@ final class FallReader {
         f.required("fallers");
         List<JsonNode> fallers = f.array("fallers");
         if (f.node("fallers").isArray() && f.node("fallers").isEmpty()) {
-            f.findings().bad(f.path("fallers"), f.node("fallers"), "must name at least one worker");
+            f.findings().bad(f.path("fallers"), f.node("fallers"), InputRule.EMPTY, "worker");
         }
         boolean complete = place != null;
         for (int i = 0; i < fallers.size(); i++) {
@@ -113,7 +113,7 @@ final class FallReader {
             String near = NearestName.of(id, workers.keySet())
                     .map(s -> "did you mean \"" + s + "\"?")
                     .orElse("known: " + Findings.clip(String.join(", ", workers.keySet())));
-            findings.bad(path, value, "is not the id of a worker; " + near);
+            findings.bad(path, value, FileRule.UNKNOWN_WORKER, near);
         }
         return workers.get(id);
     }
@@ -123,7 +123,7 @@ final class FallReader {
         if (f.has("support")) {
             String id = f.requiredText("support");
             if (f.count("span", "station") > 0) {
-                f.findings().bad(f.path("support"), f.node("support"), PLACE);
+                f.findings().bad(f.path("support"), f.node("support"), FileRule.NOT_A_PLACE);
                 return null;
             }
             if (id == null) {
@@ -135,7 +135,7 @@ final class FallReader {
             return found.isEmpty() ? place : null;
         }
         if (!f.has("span") && !f.has("station")) {
-            f.findings().missing(f.path("span"), PLACE);
+            f.findings().missing(f.path("span"), FileRule.NOT_A_PLACE);
             return null;
         }
         f.required("span");
@@ -143,7 +143,7 @@ final class FallReader {
         double station = f.requiredQuantity("station", Dimension.LENGTH, Range.POSITIVE);
         if (line == null) {
             if (spans >= 1 && span > spans) {
-                f.findings().bad(f.path("span"), f.node("span"), "must be a span from 1 to " + spans);
+                f.findings().bad(f.path("span"), f.node("span"), InputRule.NO_SUCH_SPAN, spans);
             }
             return span >= 1 && station > 0 ? Place.of(span, station) : null;
         }

@@ -5,12 +5,15 @@ import java.util.ArrayList;
 import java.util.Iterator;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.Supplier;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
+import org.lifeline.base.InputRule;
 import org.lifeline.base.InvalidInputException;
 import org.lifeline.base.Violation;
+import org.lifeline.base.ViolationCode;
 import org.lifeline.base.unit.Dimension;
 import org.lifeline.base.unit.NearestName;
 import org.lifeline.base.unit.Quantity;
@@ -55,7 +58,7 @@ final class Fields {
     /** The fields of a value that must be an object; null, with a violation, if it is none. */
     static @Nullable Fields of(JsonNode node, String path, Findings findings) {
         if (!node.isObject()) {
-            findings.bad(path.isEmpty() ? "file" : path, node, "must be a JSON object { … }");
+            findings.bad(path.isEmpty() ? "file" : path, node, FileRule.NOT_AN_OBJECT);
             return null;
         }
         return new Fields(node, path, findings);
@@ -102,7 +105,7 @@ final class Fields {
     JsonNode required(String key) {
         JsonNode value = value(key);
         if (value == null) {
-            findings.missing(path(key), "must be given");
+            findings.missing(path(key), InputRule.MISSING);
         }
         return value;
     }
@@ -120,14 +123,11 @@ final class Fields {
             return List.of();
         }
         if (!value.isArray()) {
-            findings.bad(path(key), value, "must be a JSON array [ … ]");
+            findings.bad(path(key), value, FileRule.NOT_AN_ARRAY);
             return List.of();
         }
         if (value.size() > MOST_ELEMENTS) {
-            findings.say(
-                    path(key),
-                    value.size() + " elements",
-                    "must not have more than " + MOST_ELEMENTS + "; split the design");
+            findings.say(path(key), value.size() + " elements", FileRule.TOO_MANY_ELEMENTS, MOST_ELEMENTS);
             return List.of();
         }
         List<JsonNode> list = new ArrayList<>();
@@ -149,7 +149,7 @@ final class Fields {
 
     static @Nullable String text(JsonNode value, String path, Findings findings) {
         if (!value.isTextual()) {
-            findings.bad(path, value, "must be a text in quotes");
+            findings.bad(path, value, FileRule.NOT_A_TEXT);
             return null;
         }
         findings.note(path, value.textValue());
@@ -167,7 +167,7 @@ final class Fields {
                 .map(s -> " (did you mean \"" + s + "\"?)")
                 .orElse("");
         JsonNode value = node.get(key);
-        findings.bad(path(key), value, "must be one of \"" + String.join("\", \"", choices) + '"' + near);
+        findings.bad(path(key), value, FileRule.NOT_ONE_OF, String.join("\", \"", choices), near);
         return null;
     }
 
@@ -187,8 +187,7 @@ final class Fields {
             if (dimension == Dimension.STRAIN && value.isNumber()) {
                 return inRange(value.doubleValue(), value, at, range);
             }
-            findings.bad(
-                    at, value, "must be a text with a number and its unit, for example \"" + dimension.sample() + '"');
+            findings.bad(at, value, FileRule.NOT_A_QUANTITY_TEXT, dimension.sample());
             return Double.NaN;
         }
         try {
@@ -196,7 +195,7 @@ final class Fields {
             findings.note(at, quantity.written());
             return inRange(quantity.si(), value, at, range);
         } catch (QuantityText.RuleBroken e) {
-            findings.bad(at, value, e.rule());
+            findings.bad(at, value, InputRule.NOT_A_QUANTITY, e.rule());
             return Double.NaN;
         }
     }
@@ -208,7 +207,7 @@ final class Fields {
             return Double.NaN;
         }
         if (!value.isNumber()) {
-            findings.bad(path(key), value, "must be a number without unit");
+            findings.bad(path(key), value, FileRule.NOT_A_NUMBER);
             return Double.NaN;
         }
         findings.note(path(key), value.toString());
@@ -223,7 +222,7 @@ final class Fields {
             return false;
         }
         if (!value.isBoolean()) {
-            findings.bad(path(key), value, "must be one of true, false");
+            findings.bad(path(key), value, FileRule.NOT_A_TRUTH_VALUE);
         }
         return value.asBoolean();
     }
@@ -235,25 +234,28 @@ final class Fields {
         }
         double number = value.isNumber() ? value.doubleValue() : Double.NaN;
         if (!(number >= 1) || number != Math.rint(number) || number > 1_000_000) {
-            findings.bad(path(key), value, "must be a whole number, counted from 1");
+            findings.bad(path(key), value, FileRule.NOT_A_COUNT);
             return 0;
         }
         findings.note(path(key), value.toString());
         return (int) number;
     }
 
+    private static Optional<ViolationCode> ruleUnless(boolean kept, ViolationCode rule) {
+        return kept ? Optional.empty() : Optional.of(rule);
+    }
+
     private double inRange(double number, JsonNode value, String at, Range range) {
-        String rule =
+        Optional<ViolationCode> rule =
                 switch (range) {
-                    case ANY -> Double.isFinite(number) ? "" : "must be a finite number";
-                    case NOT_NEGATIVE ->
-                        number >= 0 && Double.isFinite(number) ? "" : "must be finite and not negative";
-                    case POSITIVE -> number > 0 && Double.isFinite(number) ? "" : "must be finite and above zero";
+                    case ANY -> ruleUnless(Double.isFinite(number), FileRule.NOT_FINITE_IN_FILE);
+                    case NOT_NEGATIVE -> ruleUnless(number >= 0 && Double.isFinite(number), FileRule.NEGATIVE_IN_FILE);
+                    case POSITIVE -> ruleUnless(number > 0 && Double.isFinite(number), FileRule.NOT_ABOVE_ZERO_IN_FILE);
                 };
         if (rule.isEmpty()) {
             return number;
         }
-        findings.bad(at, value, rule);
+        findings.bad(at, value, rule.get());
         return Double.NaN;
     }
 
@@ -266,7 +268,7 @@ final class Fields {
             String at = path(key) + "[" + i + "]";
             JsonNode pair = items.get(i);
             if (!pair.isArray() || pair.size() != 2) {
-                findings.bad(at, pair, "must be a pair [\"" + first.sample() + "\", \"" + second.sample() + "\"]");
+                findings.bad(at, pair, FileRule.NOT_A_PAIR, first.sample(), second.sample());
                 continue;
             }
             double a = quantity(pair.get(0), at + "[0]", first, Range.NOT_NEGATIVE);
@@ -320,7 +322,7 @@ final class Fields {
                 String near = NearestName.of(name, known)
                         .map(s -> "; did you mean \"" + s + "\"?")
                         .orElse("; known here: " + String.join(", ", known));
-                findings.bad(path(name), node.get(name), "is an unknown key" + near);
+                findings.bad(path(name), node.get(name), FileRule.UNKNOWN_KEY, near);
             }
         }
     }

@@ -94,15 +94,12 @@ final class HandoverReader {
         double highest = i.requiredQuantity("highestTemperature", Dimension.TEMPERATURE, Range.ANY);
         if (highest < lowest) {
             i.findings()
-                    .bad(
-                            i.path("highestTemperature"),
-                            i.node("highestTemperature"),
-                            "must not be lower than lowestTemperature");
+                    .bad(i.path("highestTemperature"), i.node("highestTemperature"), FileRule.BELOW_LOWEST_TEMPERATURE);
         }
         double hand = i.quantity("handTight", Dimension.FORCE, Range.POSITIVE);
         double tolerance = i.quantity("tolerance", Dimension.STRAIN, Range.POSITIVE);
         if (tolerance >= 1) {
-            i.findings().bad(i.path("tolerance"), i.node("tolerance"), "must be below 100 %");
+            i.findings().bad(i.path("tolerance"), i.node("tolerance"), FileRule.TOLERANCE_OF_ALL);
         }
         ConstructionalStretch stretch = stretch(i);
         i.close();
@@ -125,11 +122,7 @@ final class HandoverReader {
             return "fibre core".equals(core) ? ConstructionalStretch.FIBRE_CORE : ConstructionalStretch.STEEL_CORE;
         }
         if (!value.isObject()) {
-            i.findings()
-                    .bad(
-                            i.path("constructionalStretch"),
-                            value,
-                            "must be \"steel core\", \"fibre core\" or {\"from\", \"to\", \"source\"}");
+            i.findings().bad(i.path("constructionalStretch"), value, FileRule.NOT_A_STRETCH);
             return null;
         }
         Fields s = i.object("constructionalStretch");
@@ -141,7 +134,7 @@ final class HandoverReader {
         String source = s.requiredText("source");
         s.close();
         if (to < from) {
-            s.findings().bad(s.path("to"), s.node("to"), "must not be smaller than from");
+            s.findings().bad(s.path("to"), s.node("to"), FileRule.TO_BELOW_FROM);
         }
         return s.build(() -> new ConstructionalStretch(Interval.of(from, to), orBlank(source)));
     }

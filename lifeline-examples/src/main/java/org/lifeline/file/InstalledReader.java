@@ -26,13 +26,14 @@ final class InstalledReader {
                     .say(
                             f.path(),
                             forms == 0 ? "missing" : "given more than once",
-                            "give exactly one of " + String.join(", ", FORMS));
+                            FileRule.EXACTLY_ONE,
+                            String.join(", ", FORMS));
         }
         if (f.has("initialSag") && !f.has("span")) {
-            f.findings().missing(f.path("span"), "must be given together with initialSag");
+            f.findings().missing(f.path("span"), FileRule.SPAN_NEEDED);
         }
         if (f.has("span") && !f.has("initialSag") && !f.has("horizontalTension")) {
-            f.findings().bad(f.path("span"), f.node("span"), "stands only beside initialSag or horizontalTension");
+            f.findings().bad(f.path("span"), f.node("span"), FileRule.SPAN_OF_NOTHING);
         }
         f.close();
         return f.build(() -> {

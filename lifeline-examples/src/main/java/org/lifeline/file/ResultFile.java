@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.lifeline.analysis.ArrestResult;
 import org.lifeline.analysis.Method;
+import org.lifeline.base.GivenValue;
 import org.lifeline.base.Violations;
 import org.lifeline.design.assessment.AssessmentResult;
 import org.lifeline.design.assessment.IndependentCheck;
@@ -52,8 +53,9 @@ public final class ResultFile {
                 .require(
                         assessment.basis() == file.basis(),
                         "basis",
-                        assessment.basis().key(),
-                        "must be that of the design file, " + file.basis().key())
+                        GivenValue.text(assessment.basis().key()),
+                        FileRule.NOT_OF_DESIGN,
+                        file.basis().key())
                 .throwIfAny();
         return new ResultFile(file, new AssessedRun(DesignRun.of(assessment.stated()), assessment));
     }

@@ -31,7 +31,7 @@ final class SiteReader {
             String at = f.path("temperatures") + "[" + i + "]";
             double t = f.quantity(items.get(i), at, Dimension.TEMPERATURE, Range.ANY);
             if (t <= ABSOLUTE_ZERO || t >= HOTTEST) {
-                f.findings().bad(at, items.get(i), "must lie between absolute zero and 1000 °C");
+                f.findings().bad(at, items.get(i), FileRule.TEMPERATURE_RANGE);
             } else if (!Double.isNaN(t)) {
                 b.temperature(t);
             }

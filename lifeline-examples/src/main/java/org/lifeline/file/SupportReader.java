@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.DoubleConsumer;
 import org.jspecify.annotations.Nullable;
+import org.lifeline.base.InputRule;
 import org.lifeline.base.Point;
 import org.lifeline.base.unit.Dimension;
 import org.lifeline.file.Fields.Range;
@@ -25,7 +26,7 @@ final class SupportReader {
     static @Nullable Support read(Fields f, boolean outer) {
         String id = f.requiredText("id");
         if (id != null && id.isBlank()) {
-            f.findings().bad(f.path("id"), f.node("id"), "must not be blank");
+            f.findings().bad(f.path("id"), f.node("id"), InputRule.BLANK);
         }
         f.required("type");
         String type = f.choice("type", List.of(END, "intermediate"));
@@ -34,36 +35,22 @@ final class SupportReader {
                     .bad(
                             f.path("type"),
                             f.node("type"),
-                            outer
-                                    ? "the first and the last support must be end anchors"
-                                    : "only the first and the last support may be end anchors");
+                            outer ? InputRule.END_ANCHOR_NEEDED : InputRule.END_ANCHOR_INSIDE);
         }
         Point position = position(f);
         double capacity = f.quantity("capacity", Dimension.FORCE, Range.POSITIVE);
         Passage passage = passage(f);
         if (END.equals(type) && f.has("passage")) {
-            f.findings()
-                    .bad(
-                            f.path("passage"),
-                            f.node("passage"),
-                            "an end anchor holds the cable; only intermediate anchors have a passage");
+            f.findings().bad(f.path("passage"), f.node("passage"), FileRule.PASSAGE_AT_END_ANCHOR);
         }
         Stiffness stiffness = stiffness(f);
         Post post = post(f);
         if (f.has("stiffness") && post != null && post.hasSection()) {
-            f.findings()
-                    .bad(
-                            f.path("stiffness"),
-                            f.node("stiffness"),
-                            "must be left out where the section of the post gives it");
+            f.findings().bad(f.path("stiffness"), f.node("stiffness"), FileRule.GIVEN_BY_SECTION);
         }
         InlineAbsorber absorber = absorber(f);
         if ("intermediate".equals(type) && f.has("inlineAbsorber")) {
-            f.findings()
-                    .bad(
-                            f.path("inlineAbsorber"),
-                            f.node("inlineAbsorber"),
-                            "only an end anchor can carry an in-line absorber");
+            f.findings().bad(f.path("inlineAbsorber"), f.node("inlineAbsorber"), InputRule.INLINE_ABSORBER_INSIDE);
         }
         f.close();
         return f.build(() -> {
@@ -85,7 +72,7 @@ final class SupportReader {
         }
         String path = f.path("position");
         if (!value.isArray() || value.size() != 3) {
-            f.findings().bad(path, value, "must be three lengths, for example [\"0 m\", \"0 m\", \"12.4 m\"]");
+            f.findings().bad(path, value, FileRule.NOT_A_POSITION);
             return null;
         }
         double[] c = new double[3];
@@ -111,7 +98,7 @@ final class SupportReader {
             return friction.build(() -> Passage.friction(coefficient));
         }
         if (!value.isTextual()) {
-            f.findings().bad(f.path("passage"), value, "must be \"free\", \"clamped\" or {\"friction\": 0.12}");
+            f.findings().bad(f.path("passage"), value, FileRule.NOT_A_PASSAGE);
             return null;
         }
         String text = f.choice("passage", List.of("free", "clamped"));
@@ -162,7 +149,7 @@ final class SupportReader {
             return new double[] {Double.NaN, Double.NaN};
         }
         if (o.count("x", "y") == 0) {
-            f.findings().bad(o.path(), f.node(key), "must have at least one of x and y");
+            f.findings().bad(o.path(), f.node(key), FileRule.AXIS_NEEDED);
         }
         double[] values = {o.quantity("x", dimension, range), o.quantity("y", dimension, range)};
         o.close();

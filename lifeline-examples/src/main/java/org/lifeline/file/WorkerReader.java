@@ -3,6 +3,7 @@ package org.lifeline.file;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import org.lifeline.base.InputRule;
 import org.lifeline.base.InvalidInputException;
 import org.lifeline.base.Violation;
 import org.lifeline.base.unit.Dimension;
@@ -22,7 +23,7 @@ final class WorkerReader {
     static @Nullable Worker read(Fields f) {
         String id = f.requiredText("id");
         if (id != null && id.isBlank()) {
-            f.findings().bad(f.path("id"), f.node("id"), "must not be blank");
+            f.findings().bad(f.path("id"), f.node("id"), InputRule.BLANK);
         }
         Worker.Builder b = Worker.builder(id == null ? "?" : id);
         b.mass(f.requiredQuantity("mass", Dimension.MASS, Range.POSITIVE));
@@ -58,22 +59,18 @@ final class WorkerReader {
                     .say(
                             c.path(),
                             kinds == 0 ? "missing" : "given more than once",
-                            "give exactly one of " + String.join(", ", KINDS));
+                            FileRule.EXACTLY_ONE,
+                            String.join(", ", KINDS));
         }
         double taut = Double.NaN;
         if (!c.has("retractable")) {
             taut = c.requiredQuantity("tautLength", Dimension.LENGTH, Range.NOT_NEGATIVE);
         } else if (c.has("tautLength")) {
-            c.findings()
-                    .bad(
-                            c.path("tautLength"),
-                            c.node("tautLength"),
-                            "belongs to a lanyard; a retractable has a lockDistance");
+            c.findings().bad(c.path("tautLength"), c.node("tautLength"), FileRule.OF_A_LANYARD);
         }
         double stop = c.quantity("stopStiffness", Dimension.FORCE_PER_LENGTH, Range.POSITIVE);
         if (c.has("stopStiffness") && kinds == 1 && !c.has("loadingCurve")) {
-            c.findings()
-                    .bad(c.path("stopStiffness"), c.node("stopStiffness"), "stands here only beside a loadingCurve");
+            c.findings().bad(c.path("stopStiffness"), c.node("stopStiffness"), FileRule.BESIDE_LOADING_CURVE);
         }
         double stiffness = c.quantity("stiffness", Dimension.FORCE_PER_LENGTH, Range.POSITIVE);
         List<double[]> pairs = c.pairs("loadingCurve", Dimension.LENGTH, Dimension.FORCE);

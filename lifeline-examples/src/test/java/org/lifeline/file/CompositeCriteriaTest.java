@@ -102,7 +102,7 @@ class CompositeCriteriaTest {
             delimiter = '|',
             quoteCharacter = '~',
             value = {
-                "\"anyOf\": []|criteria[1].anyOf|must have at least one requirement",
+                "\"anyOf\": []|criteria[1].anyOf|must name at least one requirement",
                 "\"anyOf\": [ { \"demand\": \"sag\", \"capacity\": \"1 m\" } ], \"allOf\": [ { \"demand\": \"sag\","
                         + " \"capacity\": \"1 m\" } ]|criteria[1].allOf|give exactly one of",
                 "\"anyOf\": [ { \"demand\": \"sag\" } ]|criteria[1].anyOf[0].capacity|must be given",

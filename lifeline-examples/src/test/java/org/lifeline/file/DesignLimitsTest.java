@@ -78,11 +78,10 @@ class DesignLimitsTest {
                         "\"temperatures\": [",
                         "\"temperatures\": [" + many(20, "\"# °C\"").replace("\"20 °C\"", "\"21 °C\"") + ","));
         assertThat(found).hasSize(1);
+        assertThat(found.get(0).code()).isEqualTo(FileRule.TOO_LARGE);
         assertThat(found.get(0))
-                .isEqualTo(new Violation(
-                        "falls",
-                        "5000 falls at 21 temperatures with both forces",
-                        "must not come to more than 20000 arrests; split the design"));
+                .hasToString("falls: 5000 falls at 21 temperatures with both forces: "
+                        + "must not come to more than 20000 arrests; split the design");
     }
 
     @Test

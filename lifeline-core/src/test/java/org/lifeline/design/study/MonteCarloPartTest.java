@@ -191,7 +191,7 @@ class MonteCarloPartTest {
     void rangesOfNearlyEqualSize() {
         assertThat(CaseRange.parts(10, 3))
                 .containsExactly(new CaseRange(1, 4), new CaseRange(5, 7), new CaseRange(8, 10));
-        assertThatThrownBy(() -> CaseRange.parts(2, 3)).hasMessageContaining("must be from 1 to 2");
+        assertThatThrownBy(() -> CaseRange.parts(2, 3)).hasMessageContaining("must be a number from 1 to 2");
         assertThatThrownBy(() -> STUDY.withCases(5, 4)).hasMessageContaining("must be at least the first, 5");
         assertThatThrownBy(() -> STUDY.withCases(0, 4)).hasMessageContaining("must be at least 1");
     }

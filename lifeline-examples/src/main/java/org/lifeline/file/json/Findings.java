@@ -6,8 +6,10 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.regex.Pattern;
+import org.lifeline.base.GivenValue;
 import org.lifeline.base.InvalidInputException;
 import org.lifeline.base.Violation;
+import org.lifeline.base.ViolationCode;
 
 /**
  * Collects, while a design is read, what is wrong with it and how its values were written.
@@ -42,20 +44,20 @@ public final class Findings {
         return text.length() <= LONGEST ? text : text.substring(0, LONGEST) + "…";
     }
 
-    public void bad(String path, JsonNode value, String rule) {
+    public void bad(String path, JsonNode value, ViolationCode rule, Object... arguments) {
         if (full()) {
             further++;
         } else {
-            say(path, written(value), rule);
+            say(path, written(value), rule, arguments);
         }
     }
 
-    public void say(String path, String value, String rule) {
-        add(new Violation(path, value, rule));
+    public void say(String path, String value, ViolationCode rule, Object... arguments) {
+        add(Violation.of(path, GivenValue.text(value), rule, arguments));
     }
 
-    public void missing(String path, String rule) {
-        say(path, "missing", rule);
+    public void missing(String path, ViolationCode rule) {
+        add(Violation.of(path, GivenValue.missing(), rule));
     }
 
     public void add(Violation violation) {
