@@ -43,9 +43,7 @@ class FileRuleTest {
 
     @Test
     void aFileFullOfMistakesIsToldByCodes() {
-        InvalidInputException refused = catchThrowableOfType(
-                InvalidInputException.class,
-                () -> TestFiles.read("""
+        InvalidInputException refused = catchThrowableOfType(InvalidInputException.class, () -> TestFiles.read("""
                         {"format": "other/1", "title": 3, "supports": {}, "gravity": "9.8 kg", "colour": "red",
                          "workers": [{"id": " ", "mass": "-3 kg"}], "falls": []}
                         """));
