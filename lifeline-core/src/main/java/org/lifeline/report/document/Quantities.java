@@ -49,6 +49,21 @@ public final class Quantities {
     }
 
     /**
+     * A difference of two computed quantities as it follows from their printed numbers, for a row that adds up.
+     *
+     * @param kind what they are
+     * @param sum the larger one in SI [unit of the kind], finite
+     * @param part what is taken from it in SI [unit of the kind], finite
+     * @return the printed sum less the printed part
+     */
+    public String rest(QuantityKind kind, double sum, double part) {
+        return write(kind, s -> {
+            int decimals = kind.decimals(sum, s);
+            return QuantityKind.show(kind.rounded(sum, s, decimals).subtract(kind.rounded(part, s, decimals)));
+        });
+    }
+
+    /**
      * A quantity that was put in, as short as it is.
      *
      * @param kind what it is
