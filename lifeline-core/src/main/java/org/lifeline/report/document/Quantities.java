@@ -74,6 +74,22 @@ public final class Quantities {
         return write(kind, s -> kind.input(value, s));
     }
 
+    /**
+     * A quantity that was put in, with no more digits than a computed one has: for drawings and tables that are read at a
+     * glance. Where it was put in with fewer it keeps them.
+     *
+     * @param kind what it is
+     * @param value the quantity in SI [unit of the kind]
+     * @return for example {@code "1.5 m (4.921 ft)"}
+     */
+    public String stated(QuantityKind kind, double value) {
+        return write(kind, s -> {
+            String input = kind.input(value, s);
+            String result = kind.number(value, s);
+            return input.length() <= result.length() ? input : result;
+        });
+    }
+
     private String write(QuantityKind kind, java.util.function.Function<UnitSystem, String> number) {
         List<String> parts = new ArrayList<>();
         for (UnitSystem s : choice.systems()) {

@@ -36,6 +36,7 @@ public final class ElevationPicture {
     private static final double LEFT = 64;
     private static final double WIDE = 590;
     private static final double WIDTH = ClearanceLadder.RIGHT;
+    private static final double TALL = 60;
     private static final double LOWEST_HIGH = 230;
     private static final double MOST_HIGH = 440;
     private static final double[] EXAGGERATIONS = {1, 2, 5, 10, 20, 50};
@@ -227,7 +228,7 @@ public final class ElevationPicture {
             c.line(Pen.INK, px(from), top, px(to), top);
             c.text(
                     (px(from) + px(to)) / 2,
-                    Math.min(bottom - 4, top + 16),
+                    bottom - top > TALL ? (top + bottom) / 2 : Math.min(bottom - 4, top + 16),
                     "middle",
                     SvgCanvas.cut("obstruction " + number(o.elevation()), Math.max(60, box.width() - 6)));
         }

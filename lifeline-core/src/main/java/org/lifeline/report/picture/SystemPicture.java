@@ -47,6 +47,7 @@ public final class SystemPicture {
     private static final double ABSORBER_WIDE = 46;
     private static final double ABSORBER_HIGH = 4;
     private static final double WIDEST_DETAIL = 190;
+    private static final double TALL = 60;
 
     /** Depth below everything else beyond which an obstruction is not worth shrinking the drawing for [m]. */
     private static final double FAR_BELOW = 6;
@@ -221,13 +222,16 @@ public final class SystemPicture {
             stiffness(parts, "z", k.z());
             list.add(String.join(", ", parts));
         }
-        s.capacity().ifPresent(f -> list.add("capacity " + q.input(QuantityKind.FORCE, f)));
+        s.capacity().ifPresent(f -> list.add("capacity " + q.stated(QuantityKind.FORCE, f)));
+        s.inlineAbsorber()
+                .ifPresent(a -> list.add("in-line absorber, " + q.stated(QuantityKind.FORCE, most(a.curve())) + ", up to "
+                        + q.stated(QuantityKind.LENGTH, a.curve().maximumExtension())));
         return list;
     }
 
     private void stiffness(List<String> parts, String axis, double value) {
         if (Double.isFinite(value)) {
-            parts.add("k" + axis + " = " + q.input(QuantityKind.STIFFNESS, value));
+            parts.add("k" + axis + " = " + q.stated(QuantityKind.STIFFNESS, value));
         }
     }
 
@@ -334,10 +338,6 @@ public final class SystemPicture {
                         new Spot(at + ABSORBER_WIDE, y - ABSORBER_HIGH),
                         new Spot(at + ABSORBER_WIDE, y + ABSORBER_HIGH),
                         new Spot(at, y + ABSORBER_HIGH));
-                String text = "in-line absorber, "
-                        + q.input(QuantityKind.FORCE, most(a.curve())) + ", up to "
-                        + q.input(QuantityKind.LENGTH, a.curve().maximumExtension());
-                c.text(first ? at : at + ABSORBER_WIDE, y + 19, first ? "start" : "end", text);
             });
         }
     }
@@ -378,7 +378,9 @@ public final class SystemPicture {
             c.line(Pen.INK, px(to), at, px(to), bottom);
             String text = "obstruction, " + length(o.from()) + " to " + length(o.to())
                     + (o.distance() == 0 ? "" : ", " + length(o.distance()) + " beside the line");
-            c.text((px(from) + px(to)) / 2, at - 5, "middle", SvgCanvas.cut(text, Math.max(60, box.width() - 6)));
+            // Above the obstruction where it is low; where its top comes near the line, in it.
+            double y = bottom - at > TALL ? (at + bottom) / 2 : at - 5;
+            c.text((px(from) + px(to)) / 2, y, "middle", SvgCanvas.cut(text, Math.max(60, box.width() - 6)));
         }
     }
 

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.lifeline.analysis.ArrestResult;
 import org.lifeline.analysis.EnergyAccount;
 import org.lifeline.analysis.clearance.ClearanceRow;
@@ -51,6 +52,7 @@ public final class ArrestTables {
         } else {
             blocks.add(results());
             blocks.add(energies());
+            bounds().ifPresent(blocks::add);
             clearances(blocks);
             blocks.add(loads());
         }
@@ -87,6 +89,20 @@ public final class ArrestTables {
                             : "–");
         }
         return t.build();
+    }
+
+    /** Which accounts do not close, and why. */
+    private Optional<ReportBlock> bounds() {
+        List<Integer> numbers = new ArrayList<>();
+        for (int i = 0; i < arrests.size(); i++) {
+            if (arrests.get(i).isBound()) {
+                numbers.add(i + 1);
+            }
+        }
+        return numbers.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new ReportBlock.Paragraph(
+                        CaseNames.capital(CaseNames.list(numbers)) + ": " + ArrestSections.BOUND));
     }
 
     private ReportBlock energies() {

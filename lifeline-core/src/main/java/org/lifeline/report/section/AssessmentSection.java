@@ -16,10 +16,13 @@ import org.lifeline.analysis.warning.Warning;
 import org.lifeline.base.InertText;
 import org.lifeline.base.unit.SignificantDigits;
 import org.lifeline.design.assessment.AssessmentResult;
+import org.lifeline.design.assessment.FollowedArrest;
 import org.lifeline.design.assessment.GoverningValue;
 import org.lifeline.design.assessment.MotionScope;
 import org.lifeline.design.assessment.NotComputed;
+import org.lifeline.design.envelope.ComputedCase;
 import org.lifeline.design.envelope.Extreme;
+import org.lifeline.design.envelope.FallCase;
 import org.lifeline.design.envelope.Quantity;
 import org.lifeline.report.document.CaseNames;
 import org.lifeline.report.document.Quantities;
@@ -267,7 +270,21 @@ public final class AssessmentSection {
 
     private String one(Warning w) {
         return CaseNames.capital(InertText.plain(w.subject() + ": " + w.text())) + numbers(w)
-                + (w.place().isEmpty() ? "" : " (" + InertText.plain(w.place()) + ")") + ".";
+                + (w.place().isEmpty() ? "" : " (" + place(w.place()) + ")") + ".";
+    }
+
+    /** The case of a warning as the report names cases, in its units; as the warning has it where the report does not know it. */
+    private String place(String described) {
+        Stream<FallCase> known = Stream.of(
+                        result.stated().cases().stream().map(ComputedCase::fallCase),
+                        result.followed().stream().map(FollowedArrest::fallCase),
+                        result.governing().stream().map(GoverningValue::fallCase),
+                        result.envelope().extremes().all().stream().map(Extreme::fallCase))
+                .flatMap(s -> s);
+        return known.filter(c -> c.describe().equals(described))
+                .findFirst()
+                .map(c -> CaseNames.name(c, q))
+                .orElse(InertText.plain(described));
     }
 
     private String numbers(Warning w) {

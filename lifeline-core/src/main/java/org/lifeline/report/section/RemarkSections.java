@@ -169,15 +169,20 @@ public final class RemarkSections {
      * @param design the design
      * @param arrests its arrests
      * @param inTime true if arrests were followed in time
+     * @param sidePull true if loads for the supporting structure have a pull across the line in them
      * @return the section
      */
-    public static ReportSection notConsidered(LifelineDesign design, List<ArrestResult> arrests, boolean inTime) {
+    public static ReportSection notConsidered(
+            LifelineDesign design, List<ArrestResult> arrests, boolean inTime, boolean sidePull) {
         List<String> items = new ArrayList<>();
         if (arrests.stream().anyMatch(r -> r.method() == Method.ENERGY_BALANCE)) {
             items.add("Motion: overshoot beyond the static path, waves in the cable, rebound"
                     + (inTime ? ", except in the arrests that were followed in time." : " (energy balance only)."));
         }
-        ModelLimits.list().forEach(each -> items.add(CaseNames.capital(each) + "."));
+        ModelLimits.list().forEach(each -> items.add(CaseNames.capital(each)
+                + (each.equals(ModelLimits.SIDE_PULL) && sidePull
+                        ? ", except in the loads for the supporting structure."
+                        : ".")));
         if (!design.line().cable().elongation().isLinear()) {
             items.add("What is put into a load–elongation curve of the rope is not taken out again when it unloads.");
         }

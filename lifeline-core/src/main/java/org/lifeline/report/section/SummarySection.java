@@ -62,7 +62,7 @@ public final class SummarySection {
         }
         if (detail == ReportDetail.GOVERNING && governing.calculated().size() < arrests.size()) {
             blocks.add(new ReportBlock.Paragraph(
-                    "Shown in full is what governs the end anchor load and the clearance margin, "
+                    "Shown in full is what governs the end anchor load and the clearance, "
                             + CaseNames.list(governing.calculated()) + "; calculated line by line is "
                             + CaseNames.list(governing.lineByLine(detail)) + "; all arrests stand in tables."));
         }
