@@ -67,7 +67,8 @@ final class ReportOptions {
     }
 
     /** The envelope that was given, else that of the assessment. */
-    @Nullable EnvelopeResult envelope() {
+    @Nullable
+    EnvelopeResult envelope() {
         return envelope != null || assessment == null ? envelope : assessment.envelope();
     }
 }

@@ -31,8 +31,7 @@ public final class Criteria {
     private static final String ALBERTA_GOVERNMENT = "Government of Alberta";
     private static final String ALBERTA_GUIDE = "Occupational Health and Safety Code, explanation guide";
     private static final String WSH_COUNCIL = "Workplace Safety and Health Council, Singapore";
-    private static final String WSH_GUIDELINES =
-            "Guidelines on anchorage, lifelines and temporary edge protection";
+    private static final String WSH_GUIDELINES = "Guidelines on anchorage, lifelines and temporary edge protection";
 
     /** Factor of safety of a complete system of personal fall arrest, on the force. */
     private static final double SYSTEM_FACTOR = 2;

@@ -73,8 +73,7 @@ final class GoverningLoads {
         Support support = design.line().supports().get(number);
         Vector3 plain = forces.vectors.get(number);
         for (LoadEffect effect : LoadEffect.values()) {
-            Vector3 force =
-                    MeshAllowance.added(v -> effect.of(support, v), plain, forces.hidden.get(number));
+            Vector3 force = MeshAllowance.added(v -> effect.of(support, v), plain, forces.hidden.get(number));
             double value = effect.of(support, force);
             GoverningReaction old = known.get(effect);
             if (!Double.isNaN(value) && (old == null || isLarger(value, old.value()))) {

@@ -43,8 +43,8 @@ final class StructureSection {
         if (!result.factors().isEmpty()) {
             blocks.add(new ReportBlock.Paragraph("Factors as stated: "
                     + result.factors().stream()
-                            .map(f -> InertText.name(f.name()) + " " + ratio(f.factor()) + " (" + InertText.plain(f.source())
-                                    + ")")
+                            .map(f -> InertText.name(f.name()) + " " + ratio(f.factor()) + " ("
+                                    + InertText.plain(f.source()) + ")")
                             .collect(Collectors.joining("; "))
                     + "."));
         }

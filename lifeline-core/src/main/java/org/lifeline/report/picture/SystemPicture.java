@@ -224,8 +224,8 @@ public final class SystemPicture {
         }
         s.capacity().ifPresent(f -> list.add("capacity " + q.stated(QuantityKind.FORCE, f)));
         s.inlineAbsorber()
-                .ifPresent(a -> list.add("in-line absorber, " + q.stated(QuantityKind.FORCE, most(a.curve())) + ", up to "
-                        + q.stated(QuantityKind.LENGTH, a.curve().maximumExtension())));
+                .ifPresent(a -> list.add("in-line absorber, " + q.stated(QuantityKind.FORCE, most(a.curve()))
+                        + ", up to " + q.stated(QuantityKind.LENGTH, a.curve().maximumExtension())));
         return list;
     }
 

@@ -41,9 +41,10 @@ public final class ArrestSections {
     static final double NOTABLE_SWING = 1e-3;
 
     /** Why the energies of some arrests are more than what the fall set free. */
-    static final String BOUND = "Those who fall together are not alike, so that forces and distances are bounds on the safe side:"
-            + " each is credited only with the work on the line that the others leave. The parts are more than the fall set"
-            + " free, and what is not accounted for is that excess.";
+    static final String BOUND =
+            "Those who fall together are not alike, so that forces and distances are bounds on the safe side:"
+                    + " each is credited only with the work on the line that the others leave. The parts are more than the fall set"
+                    + " free, and what is not accounted for is that excess.";
 
     private final LifelineDesign design;
     private final Quantities q;

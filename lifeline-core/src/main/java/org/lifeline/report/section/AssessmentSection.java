@@ -142,28 +142,27 @@ public final class AssessmentSection {
         if (g.support().isPresent()) {
             return Optional.of(onSupport(name(g), r, m, g.support().get()));
         }
-        return g.quantity()
-                .flatMap(quantity -> switch (quantity) {
-                    case MAXIMUM_TENSION ->
-                        Optional.of(new MotionSections.ForceInTime(
-                                name(g),
-                                r.maximumTension(),
-                                m.wholeRun().filteredTension(),
-                                m.allowances().tension()));
-                    case ARREST_FORCE ->
-                        Optional.of(new MotionSections.ForceInTime(
-                                name(g),
-                                r.arrestForce(),
-                                MotionSections.filteredArrestForce(r, m.wholeRun()),
-                                m.allowances().arrestForce()));
-                    case END_ANCHOR_LOAD -> {
-                        int last = r.supports().size() - 1;
-                        yield Stream.of(0, last)
-                                .map(i -> onSupport(name(g), r, m, r.supports().get(i).id()))
-                                .max(Comparator.comparingDouble(this::read));
-                    }
-                    default -> Optional.empty();
-                });
+        return g.quantity().flatMap(quantity -> switch (quantity) {
+            case MAXIMUM_TENSION ->
+                Optional.of(new MotionSections.ForceInTime(
+                        name(g),
+                        r.maximumTension(),
+                        m.wholeRun().filteredTension(),
+                        m.allowances().tension()));
+            case ARREST_FORCE ->
+                Optional.of(new MotionSections.ForceInTime(
+                        name(g),
+                        r.arrestForce(),
+                        MotionSections.filteredArrestForce(r, m.wholeRun()),
+                        m.allowances().arrestForce()));
+            case END_ANCHOR_LOAD -> {
+                int last = r.supports().size() - 1;
+                yield Stream.of(0, last)
+                        .map(i -> onSupport(name(g), r, m, r.supports().get(i).id()))
+                        .max(Comparator.comparingDouble(this::read));
+            }
+            default -> Optional.empty();
+        });
     }
 
     private double read(MotionSections.ForceInTime f) {

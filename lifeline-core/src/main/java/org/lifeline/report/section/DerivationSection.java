@@ -94,15 +94,16 @@ final class DerivationSection {
         if (line.spans() < 2) {
             return;
         }
-        double expansion =
-                line.cable().thermalExpansion() * (r.temperature() - line.installed().temperature());
+        double expansion = line.cable().thermalExpansion()
+                * (r.temperature() - line.installed().temperature());
         boolean warmer = expansion != 0;
-        TableBuilder t = new TableBuilder("Cable that passes each intermediate support: growth of the unstretched length ΣS"
-                        + " from the first support to it, positive toward the start of the line"
-                        + (warmer
-                                ? "; ΣS at the temperature of the arrest, the cable passed at that of installation: growth / (1 + α(θ − θᵢ)), α(θ − θᵢ) = "
-                                        + QuantityKind.RATIO.number(expansion, UnitSystem.SI)
-                                : ""))
+        TableBuilder t = new TableBuilder(
+                        "Cable that passes each intermediate support: growth of the unstretched length ΣS"
+                                + " from the first support to it, positive toward the start of the line"
+                                + (warmer
+                                        ? "; ΣS at the temperature of the arrest, the cable passed at that of installation: growth / (1 + α(θ − θᵢ)), α(θ − θᵢ) = "
+                                                + QuantityKind.RATIO.number(expansion, UnitSystem.SI)
+                                        : ""))
                 .text("Support")
                 .number("ΣS before the fall")
                 .number("ΣS at the lowest point")
@@ -130,8 +131,8 @@ final class DerivationSection {
     /** Lengths with one digit more than their difference is shown with, so that it follows from the printed numbers. */
     private String fine(double length) {
         UnitSystem leading = q.choice().leading();
-        return QuantityKind.show(
-                        QuantityKind.SMALL_LENGTH.rounded(length, leading, leading == UnitSystem.SI ? 2 : 3)) + " "
+        return QuantityKind.show(QuantityKind.SMALL_LENGTH.rounded(length, leading, leading == UnitSystem.SI ? 2 : 3))
+                + " "
                 + QuantityKind.SMALL_LENGTH.unit(leading);
     }
 

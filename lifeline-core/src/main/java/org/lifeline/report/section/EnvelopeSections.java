@@ -112,8 +112,9 @@ public final class EnvelopeSections {
         if (followed.isEmpty()) {
             return Optional.empty();
         }
-        TableBuilder t = new TableBuilder("Arrests that were followed in time: peaks as computed, without model factors and"
-                        + " allowances")
+        TableBuilder t = new TableBuilder(
+                        "Arrests that were followed in time: peaks as computed, without model factors and"
+                                + " allowances")
                 .text("Case")
                 .number("Arrest force")
                 .number("Tension")
@@ -197,10 +198,9 @@ public final class EnvelopeSections {
                         envelope.extremes().of(each));
             }
         }
-        for (Support s :
-                said.isPresent() && !full
-                        ? List.<Support>of()
-                        : envelope.design().line().supports()) {
+        for (Support s : said.isPresent() && !full
+                ? List.<Support>of()
+                : envelope.design().line().supports()) {
             row(t, "Load on " + InertText.name(s.id()), "N", envelope.extremes().onSupport(s.id()));
         }
         List<Obstruction> obstructions = envelope.design().clearance().obstructions();

@@ -117,10 +117,12 @@ public final class MotionSections {
     /** The forces of the first catch, each with what the mesh may hide of it, and behind the filter. */
     private ReportBlock forces(ArrestResult r, MotionPeaks filtered, PeakAllowances a) {
         List<ForceInTime> list = new ArrayList<>();
+        list.add(new ForceInTime("Tension in the cable", r.maximumTension(), filtered.filteredTension(), a.tension()));
         list.add(new ForceInTime(
-                "Tension in the cable", r.maximumTension(), filtered.filteredTension(), a.tension()));
-        list.add(new ForceInTime(
-                "Largest arrest force on a worker", r.arrestForce(), filteredArrestForce(r, filtered), a.arrestForce()));
+                "Largest arrest force on a worker",
+                r.arrestForce(),
+                filteredArrestForce(r, filtered),
+                a.arrestForce()));
         r.supports()
                 .forEach(s -> list.add(new ForceInTime(
                         "Load on " + InertText.name(s.id()),
@@ -361,8 +363,8 @@ public final class MotionSections {
         MeshRun run = m.mesh();
         List<ReportBlock> blocks = new ArrayList<>();
         blocks.add(forces(r, m.wholeRun(), m.allowances()));
-        blocks.add(new ReportBlock.Paragraph(FILTER
-                + " Here the forces behind the filter are those of the whole run, rebounds included."));
+        blocks.add(new ReportBlock.Paragraph(
+                FILTER + " Here the forces behind the filter are those of the whole run, rebounds included."));
         TableBuilder b = new TableBuilder("Peaks of the whole run, rebounds included")
                 .text("Quantity")
                 .number("Peak")

@@ -179,10 +179,11 @@ public final class RemarkSections {
             items.add("Motion: overshoot beyond the static path, waves in the cable, rebound"
                     + (inTime ? ", except in the arrests that were followed in time." : " (energy balance only)."));
         }
-        ModelLimits.list().forEach(each -> items.add(CaseNames.capital(each)
-                + (each.equals(ModelLimits.SIDE_PULL) && sidePull
-                        ? ", except in the loads for the supporting structure."
-                        : ".")));
+        ModelLimits.list()
+                .forEach(each -> items.add(CaseNames.capital(each)
+                        + (each.equals(ModelLimits.SIDE_PULL) && sidePull
+                                ? ", except in the loads for the supporting structure."
+                                : ".")));
         if (!design.line().cable().elongation().isLinear()) {
             items.add("What is put into a load–elongation curve of the rope is not taken out again when it unloads.");
         }

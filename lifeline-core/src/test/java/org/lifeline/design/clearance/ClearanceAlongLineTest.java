@@ -115,7 +115,8 @@ class ClearanceAlongLineTest {
                     .withClearance(design.clearance())
                     .withAttachmentLimit(each.fallCase().attachmentLimit().orElse(AttachmentLimit.RUNNING))
                     .solve(fast.line(), fast.fall());
-            // By hand: lower by all that the line and the subsystem give more, times 1.2, and by the bound of the mesh, times 1.2.
+            // By hand: lower by all that the line and the subsystem give more, times 1.2, and by the bound of the mesh,
+            // times 1.2.
             double dropped = slow.clearance().requiredElevation()
                     - 0.2 * (slow.lineDescent() + slow.deployment())
                     - fast.clearance().requiredElevation()

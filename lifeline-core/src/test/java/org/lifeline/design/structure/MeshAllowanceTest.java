@@ -42,8 +42,7 @@ class MeshAllowanceTest {
             double turn = Math.PI * (1 + Math.sqrt(5)) * i;
             double r = Math.sqrt(1 - z * z);
             Vector3 u = new Vector3(r * Math.cos(turn), r * Math.sin(turn), z);
-            most = Math.max(
-                    most, arm.cross(FORCE.plus(u.times(1300))).horizontal());
+            most = Math.max(most, arm.cross(FORCE.plus(u.times(1300))).horizontal());
         }
         // The slope where the force is stands a little beside that of the larger force: 0.1 % of the allowance's part.
         assertThat(best).isGreaterThan(most - 0.001 * 1300 * arm.magnitude());

@@ -17,10 +17,9 @@ import org.lifeline.base.Point;
 import org.lifeline.base.Vector3;
 import org.lifeline.design.assessment.Assessment;
 import org.lifeline.design.assessment.AssessmentResult;
-import org.lifeline.design.envelope.Extreme;
-import org.lifeline.design.assessment.AssessmentResult;
 import org.lifeline.design.envelope.ComputedCase;
 import org.lifeline.design.envelope.Designs;
+import org.lifeline.design.envelope.Extreme;
 import org.lifeline.design.envelope.Extremes;
 import org.lifeline.model.Attachment;
 import org.lifeline.model.Fall;
@@ -258,8 +257,7 @@ class SupportLoadsTest {
                 .build();
         LifelineDesign design = design(0, tube()).toBuilder().line(single).build();
         AssessmentResult assessment = Assessment.withDefaults().solve(design);
-        SupportLoadsResult loads =
-                SupportLoads.withDefaults().withAngle(0).solve(assessment);
+        SupportLoadsResult loads = SupportLoads.withDefaults().withAngle(0).solve(assessment);
         assertThat(loads.inTime()).isNotEmpty().noneMatch(GoverningReaction::simultaneous);
         // What is handed over is what verdicts rest on: the peak with what its mesh may hide.
         for (GoverningReaction each : loads.inTime()) {

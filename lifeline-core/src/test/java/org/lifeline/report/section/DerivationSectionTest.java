@@ -81,7 +81,8 @@ class DerivationSectionTest {
                     List<String> cells = t.rows().get(i).cells();
                     assertThat(cells.get(3)).isEqualTo(SI.result(QuantityKind.SMALL_LENGTH, slip));
                     assertThat(cells.get(3).replace("−", ""))
-                            .isEqualTo(SI.result(QuantityKind.SMALL_LENGTH, r.slip(i + 1)).replace("−", ""));
+                            .isEqualTo(SI.result(QuantityKind.SMALL_LENGTH, r.slip(i + 1))
+                                    .replace("−", ""));
                     // Two lengths to 0.01 mm, and the quotient shown to 0.1 mm.
                     assertThat((millimetres(cells.get(2)) - millimetres(cells.get(1))) / (1 + expansion))
                             .isCloseTo(1000 * slip, within(0.0101));
@@ -90,7 +91,9 @@ class DerivationSectionTest {
             }
         }
         assertThat(rows).as("supports compared").isPositive();
-        assertThat(warmer).as("arrests away from the temperature of installation").isPositive();
+        assertThat(warmer)
+                .as("arrests away from the temperature of installation")
+                .isPositive();
     }
 
     @Test
