@@ -376,11 +376,22 @@ public final class SystemPicture {
             c.line(Pen.INK, px(from), at, px(to), at);
             c.line(Pen.INK, px(from), at, px(from), bottom);
             c.line(Pen.INK, px(to), at, px(to), bottom);
-            String text = "obstruction, " + length(o.from()) + " to " + length(o.to())
-                    + (o.distance() == 0 ? "" : ", " + length(o.distance()) + " beside the line");
-            // Above the obstruction where it is low; where its top comes near the line, in it.
-            double y = bottom - at > TALL ? (at + bottom) / 2 : at - 5;
-            c.text((px(from) + px(to)) / 2, y, "middle", SvgCanvas.cut(text, Math.max(60, box.width() - 6)));
+            String extent = length(o.from()) + " to " + length(o.to());
+            String beside = o.distance() == 0 ? "" : length(o.distance()) + " beside the line";
+            double middle = (px(from) + px(to)) / 2;
+            double room = Math.max(60, box.width() - 6);
+            if (bottom - at > TALL) {
+                // Where its top comes near the line, in it.
+                double y = (at + bottom) / 2;
+                c.text(middle, y - ROW, "middle", SvgCanvas.cut("obstruction", room));
+                c.text(middle, y, "middle", SvgCanvas.cut(extent, room));
+                if (!beside.isEmpty()) {
+                    c.text(middle, y + ROW, "middle", SvgCanvas.cut(beside, room));
+                }
+            } else {
+                String text = "obstruction, " + extent + (beside.isEmpty() ? "" : ", " + beside);
+                c.text(middle, at - 5, "middle", SvgCanvas.cut(text, room));
+            }
         }
     }
 

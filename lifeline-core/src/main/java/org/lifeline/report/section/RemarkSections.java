@@ -159,8 +159,10 @@ public final class RemarkSections {
                         "[8] Clearance: elevations from the line down, each row less its value.",
                         "[9] In time: lumped masses on tension-only segments, T = EA(ε + τ dε/dt); forces and tensions are"
                                 + " peaks of the first catch, positions and energies those at the lowest point.",
-                        "[10] Swing: pendulum of length ℓ, the taut length, displaced horizontally by D: drop"
-                                + " ℓ − √(ℓ² − D²), or ℓ where D ≥ ℓ."))));
+                        "[10] Swing: D = √(d² + t²), d distance of the worker from the line, t how far the attachment runs"
+                                + " along it. Pendulum of length ℓ, the taut length, about where the attachment is held or comes"
+                                + " to rest: drop ℓ − √(ℓ² − d²), or ℓ where d ≥ ℓ, and the height that the attachment loses as"
+                                + " it runs; ℓ (1 − cos θ) = drop gives the angle θ, at most 90°."))));
     }
 
     /**
