@@ -37,6 +37,7 @@ module org.lifeline.core {
     exports org.lifeline.model.cable;
     exports org.lifeline.report;
     exports org.lifeline.report.appendix;
+    exports org.lifeline.report.chart;
     exports org.lifeline.report.document;
     exports org.lifeline.report.handover;
     exports org.lifeline.report.picture;

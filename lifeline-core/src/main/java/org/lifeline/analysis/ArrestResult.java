@@ -9,6 +9,8 @@ import org.lifeline.analysis.clearance.Clearance;
 import org.lifeline.analysis.explain.CalculationStep;
 import org.lifeline.analysis.explain.Explanations;
 import org.lifeline.analysis.motion.MotionSummary;
+import org.lifeline.analysis.state.AttachmentLimit;
+import org.lifeline.analysis.state.EnergyAccount;
 import org.lifeline.analysis.state.InlineAbsorberState;
 import org.lifeline.analysis.state.SupportReaction;
 import org.lifeline.analysis.warning.Warning;

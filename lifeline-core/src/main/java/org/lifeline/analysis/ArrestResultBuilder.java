@@ -5,6 +5,7 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.lifeline.analysis.clearance.Clearance;
 import org.lifeline.analysis.motion.MotionSummary;
+import org.lifeline.analysis.state.EnergyAccount;
 import org.lifeline.base.Point;
 import org.lifeline.model.Worker;
 

@@ -3,6 +3,7 @@ package org.lifeline.analysis;
 import java.util.EnumMap;
 import java.util.Map;
 import java.util.function.ToDoubleFunction;
+import org.lifeline.analysis.state.AttachmentLimit;
 
 /**
  * One fall at both limits of its attachment: the connector runs, or it is held. Each quantity is governed by the worse.

@@ -8,6 +8,8 @@ import org.jspecify.annotations.Nullable;
 import org.lifeline.analysis.clearance.Clearance;
 import org.lifeline.analysis.clearance.ClearanceAccount;
 import org.lifeline.analysis.clearance.ClearanceAccount.Levels;
+import org.lifeline.analysis.state.AttachmentLimit;
+import org.lifeline.analysis.state.EnergyAccount;
 import org.lifeline.analysis.state.LoadPosition;
 import org.lifeline.analysis.state.Outcome;
 import org.lifeline.base.PlausibleRange;

@@ -1,6 +1,7 @@
 package org.lifeline.analysis;
 
 import org.lifeline.analysis.clearance.Clearance;
+import org.lifeline.analysis.state.EnergyAccount;
 import org.lifeline.analysis.state.InlineAbsorberState;
 import org.lifeline.analysis.state.LoadPosition;
 import org.lifeline.analysis.state.SupportReaction;

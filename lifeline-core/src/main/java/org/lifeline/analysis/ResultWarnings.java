@@ -3,6 +3,7 @@ package org.lifeline.analysis;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.lifeline.analysis.state.AttachmentLimit;
 import org.lifeline.analysis.state.InlineAbsorberState;
 import org.lifeline.analysis.warning.Measured;
 import org.lifeline.analysis.warning.Warning;

@@ -10,6 +10,7 @@ import org.lifeline.analysis.clearance.ClearanceAccount;
 import org.lifeline.analysis.motion.MeshRun;
 import org.lifeline.analysis.motion.MotionSummary;
 import org.lifeline.analysis.motion.PeakAllowances;
+import org.lifeline.analysis.state.EnergyAccount;
 import org.lifeline.analysis.state.LoadPosition;
 import org.lifeline.analysis.state.SupportReaction;
 import org.lifeline.base.Convergence;

@@ -4,9 +4,9 @@ import java.util.List;
 import java.util.stream.Collectors;
 import org.lifeline.analysis.explain.CalculationStep;
 import org.lifeline.base.InertText;
+import org.lifeline.report.chart.ChartAxis;
+import org.lifeline.report.chart.ChartSeries;
 import org.lifeline.report.document.ReportBlock;
-import org.lifeline.report.picture.ChartAxis;
-import org.lifeline.report.picture.ChartSeries;
 
 /**
  * Writes tables and calculations as comma-separated values (RFC 4180, UTF-8), harmless in a spreadsheet.

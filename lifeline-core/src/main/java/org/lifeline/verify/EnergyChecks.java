@@ -1,7 +1,7 @@
 package org.lifeline.verify;
 
 import java.util.List;
-import org.lifeline.analysis.EnergyAccount;
+import org.lifeline.analysis.state.EnergyAccount;
 import org.lifeline.analysis.state.InlineAbsorberState;
 import org.lifeline.analysis.state.LoadPosition;
 import org.lifeline.base.Vector3;

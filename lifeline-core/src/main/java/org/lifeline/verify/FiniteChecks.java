@@ -2,7 +2,7 @@ package org.lifeline.verify;
 
 import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
-import org.lifeline.analysis.EnergyAccount;
+import org.lifeline.analysis.state.EnergyAccount;
 import org.lifeline.base.Point;
 import org.lifeline.base.Vector3;
 import org.lifeline.verify.state.ArrestNumbers;

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
+import org.lifeline.analysis.state.EnergyAccount;
 import org.lifeline.model.Fall;
 import org.lifeline.model.Place;
 import org.lifeline.model.PlausibleLine;

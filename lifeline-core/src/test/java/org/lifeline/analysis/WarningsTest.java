@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.lifeline.analysis.state.AttachmentLimit;
 import org.lifeline.analysis.warning.Warning;
 import org.lifeline.base.Point;
 import org.lifeline.model.Attachment;

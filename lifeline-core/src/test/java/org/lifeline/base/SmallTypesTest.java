@@ -9,6 +9,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.lifeline.base.unit.Dimension;
 
 /** Intervals, directions, vectors and the record of an iteration. */
 class SmallTypesTest {

@@ -83,6 +83,8 @@ final class HouseRules {
                 .definedBy(root + ".model..")
                 .layer("numeric")
                 .definedBy(root + ".internal.numeric..")
+                .layer("svg")
+                .definedBy(root + ".internal.svg..")
                 .layer("base")
                 .definedBy(root + ".base..")
                 .whereLayer("report")
@@ -123,6 +125,8 @@ final class HouseRules {
                 .whereLayer("numeric")
                 .mayOnlyBeAccessedByLayers(
                         "handover", "assessment", "design", "analysis", "motion", "path", "line", "catenary")
+                .whereLayer("svg")
+                .mayOnlyBeAccessedByLayers("report")
                 .because("a floor builds on the floors below it, and a check that reuses the solver proves nothing");
     }
 
@@ -136,7 +140,7 @@ final class HouseRules {
                 .layer("section")
                 .definedBy(root + ".report.section..", root + ".report.handover..")
                 .layer("picture")
-                .definedBy(root + ".report.picture..")
+                .definedBy(root + ".report.picture..", root + ".report.chart..")
                 .layer("appendix")
                 .definedBy(root + ".report.appendix..")
                 .layer("document")
@@ -167,6 +171,7 @@ final class HouseRules {
                         root + ".internal.catenary..",
                         root + ".model..",
                         root + ".internal.numeric..",
+                        root + ".internal.svg..",
                         root + ".base..")
                 .because("the floors rule sees only classes that stand on a floor")
                 .allowEmptyShould(true);

@@ -5,12 +5,15 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
 /** Habits that can be read off the source files. */
 final class SourceHabits {
     private static final int LONGEST_CLASS = 600; // lines
+    private static final int LARGEST_PACKAGE = 20; // types
     private static final String PACKAGE_INFO = "package-info.java";
 
     /** Functions that {@code Math} may round one way on one Java machine and another way on another. */
@@ -67,6 +70,20 @@ final class SourceHabits {
             }
         }
         return findings;
+    }
+
+    /** Packages that hold more types than a reader keeps in mind: they are two duties. Nested types are their owner's. */
+    static List<String> crowdedPackages(Path root) throws IOException {
+        Map<Path, Integer> types = new TreeMap<>();
+        for (Path file : javaFiles(root)) {
+            if (!file.endsWith(PACKAGE_INFO)) {
+                types.merge(file.getParent(), 1, Integer::sum);
+            }
+        }
+        return types.entrySet().stream()
+                .filter(each -> each.getValue() > LARGEST_PACKAGE)
+                .map(each -> each.getKey() + " holds " + each.getValue() + " types, more than " + LARGEST_PACKAGE)
+                .toList();
     }
 
     /** Packages without a package-info that says what they hold and makes them null-marked. */

@@ -38,6 +38,28 @@ class SourceHabitsTest {
         assertThat(SourceHabits.packageFindings(root)).isEmpty();
     }
 
+    @ParameterizedTest
+    @MethodSource("mainRoots")
+    void noPackageIsCrowded(Path root) throws IOException {
+        assertThat(SourceHabits.crowdedPackages(root)).isEmpty();
+    }
+
+    @Test
+    void aCrowdedPackageIsFound(@TempDir Path root) throws IOException {
+        Path full = Files.createDirectory(root.resolve("full"));
+        Path crowded = Files.createDirectory(root.resolve("crowded"));
+        for (Path each : List.of(full, crowded)) {
+            Files.writeString(each.resolve("package-info.java"), "");
+            for (int i = 1; i <= 20; i++) {
+                Files.writeString(each.resolve("T" + i + ".java"), "");
+            }
+        }
+        Files.writeString(crowded.resolve("T21.java"), "");
+        Files.writeString(Files.createDirectory(full.resolve("below")).resolve("T.java"), "");
+
+        assertThat(SourceHabits.crowdedPackages(root)).containsExactly(crowded + " holds 21 types, more than 20");
+    }
+
     /** The numbers of the core are the same on every Java machine (decision 53). */
     @Test
     void theCoreCallsFunctionsWithDigitsLaidDown(@TempDir Path root) throws IOException {
@@ -49,12 +71,13 @@ class SourceHabitsTest {
                 .containsExactly(loose + " calls Math.exp; StrictMath has it, too");
     }
 
-    /** The kernel runs in a browser, too, with the same digits (decision 48). */
+    /** The kernel runs in a browser, too, with the same digits (decision 48); no picture is drawn there. */
     @Test
     void theKernelAsksForNothingThatAPlatformLacks(@TempDir Path root) throws IOException {
         Path main = Path.of("src/main/java/org/lifeline");
         for (String each : List.of("base", "model", "internal", "analysis", "verify", "design")) {
             assertThat(SourceHabits.platformFindings(main.resolve(each)))
+                    .filteredOn(f -> !f.contains("internal/svg"))
                     .filteredOn(f -> each.equals("internal") || each.equals("analysis") || f.contains("%"))
                     .isEmpty();
         }

@@ -7,7 +7,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.function.DoubleConsumer;
 import org.jspecify.annotations.Nullable;
-import org.lifeline.base.Dimension;
+import org.lifeline.base.unit.Dimension;
 import org.lifeline.file.Fields.Range;
 import org.lifeline.model.cable.Cable;
 import org.lifeline.model.cable.LoadElongation;

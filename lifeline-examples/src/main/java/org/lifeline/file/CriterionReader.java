@@ -6,7 +6,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
-import org.lifeline.base.Dimension;
+import org.lifeline.base.unit.Dimension;
 import org.lifeline.base.unit.NearestName;
 import org.lifeline.design.criteria.CheckedQuantity;
 import org.lifeline.design.criteria.Criteria;
@@ -14,6 +14,7 @@ import org.lifeline.design.criteria.Criterion;
 import org.lifeline.design.criteria.Requirement;
 import org.lifeline.design.envelope.Quantity;
 import org.lifeline.file.Fields.Range;
+import org.lifeline.file.json.Findings;
 
 /** Reads {@code criteria}. */
 final class CriterionReader {

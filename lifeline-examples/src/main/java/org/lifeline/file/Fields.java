@@ -9,12 +9,13 @@ import java.util.Set;
 import java.util.function.Supplier;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
-import org.lifeline.base.Dimension;
 import org.lifeline.base.InvalidInputException;
 import org.lifeline.base.Violation;
+import org.lifeline.base.unit.Dimension;
 import org.lifeline.base.unit.NearestName;
 import org.lifeline.base.unit.Quantity;
 import org.lifeline.base.unit.QuantityText;
+import org.lifeline.file.json.Findings;
 
 /**
  * The fields of one JSON object, read one by one; what is wrong goes to the {@link Findings}.

@@ -2,7 +2,7 @@ package org.lifeline.file;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import org.lifeline.base.Dimension;
+import org.lifeline.base.unit.Dimension;
 import org.lifeline.file.Fields.Range;
 import org.lifeline.model.Installed;
 

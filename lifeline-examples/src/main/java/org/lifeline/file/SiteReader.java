@@ -3,7 +3,7 @@ package org.lifeline.file;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.util.ArrayList;
 import java.util.List;
-import org.lifeline.base.Dimension;
+import org.lifeline.base.unit.Dimension;
 import org.lifeline.file.Fields.Range;
 import org.lifeline.model.ClearanceRules;
 import org.lifeline.model.LifelineDesign;

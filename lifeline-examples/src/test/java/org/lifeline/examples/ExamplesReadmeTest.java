@@ -8,7 +8,7 @@ import java.nio.file.Path;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
-import org.lifeline.base.Dimension;
+import org.lifeline.base.unit.Dimension;
 import org.lifeline.base.unit.Unit;
 import org.lifeline.file.DesignFile;
 import org.lifeline.file.result.CriteriaCheck;

@@ -8,8 +8,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import org.lifeline.base.Dimension;
 import org.lifeline.base.UnitSystem;
+import org.lifeline.base.unit.Dimension;
 
 /**
  * A calculation that is written line by line in one system of units, and then settled: every figure is given as many

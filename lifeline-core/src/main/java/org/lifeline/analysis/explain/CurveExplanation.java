@@ -10,7 +10,7 @@ import static org.lifeline.analysis.explain.Expression.times;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.lifeline.base.Dimension;
+import org.lifeline.base.unit.Dimension;
 import org.lifeline.model.absorber.LoadingCurve;
 
 /** Writes down a loading curve up to an extension: its corners, the work done, the extension that goes with a force. */

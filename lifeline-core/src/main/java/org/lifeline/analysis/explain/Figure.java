@@ -5,7 +5,7 @@ import java.math.MathContext;
 import java.math.RoundingMode;
 import java.util.function.Consumer;
 import java.util.function.ToDoubleFunction;
-import org.lifeline.base.Dimension;
+import org.lifeline.base.unit.Dimension;
 
 /** A number of a calculation sheet, with the symbol it is known by and the digits it is printed with. */
 final class Figure extends Expression {

@@ -6,10 +6,10 @@ import static org.lifeline.analysis.explain.Expression.sum;
 import java.util.ArrayList;
 import java.util.List;
 import org.lifeline.analysis.ArrestResult;
-import org.lifeline.analysis.EnergyAccount;
+import org.lifeline.analysis.state.EnergyAccount;
 import org.lifeline.analysis.state.InlineAbsorberState;
 import org.lifeline.analysis.state.SupportReaction;
-import org.lifeline.base.Dimension;
+import org.lifeline.base.unit.Dimension;
 
 /**
  * Writes down what a motion in time came to: numbers that no formula of a few terms gives, each with the moment it belongs

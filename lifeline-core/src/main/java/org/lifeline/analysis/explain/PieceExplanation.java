@@ -14,7 +14,7 @@ import static org.lifeline.analysis.explain.Expression.times;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.lifeline.base.Dimension;
+import org.lifeline.base.unit.Dimension;
 import org.lifeline.internal.numeric.Elementary;
 
 /**

@@ -10,9 +10,9 @@ import java.util.List;
 import java.util.Optional;
 import org.lifeline.analysis.CablePiece;
 import org.lifeline.analysis.SpanState;
-import org.lifeline.base.Dimension;
 import org.lifeline.base.Point;
 import org.lifeline.base.Vector3;
+import org.lifeline.base.unit.Dimension;
 
 /** Writes down one span in equilibrium, piece by piece, and keeps the figures that others refer to. */
 final class SpanExplanation {

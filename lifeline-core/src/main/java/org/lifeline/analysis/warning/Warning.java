@@ -55,6 +55,8 @@ public record Warning(Code code, String subject, String text, String place, Meas
         FIRST_CATCH_NOT_OVER("the motion was not followed to the end of the first catch"),
         /** Arrests in time did not reach the accuracy asked for. */
         MOTION_NOT_ACCURATE("not as accurate as asked for"),
+        /** A criterion is met by the force as computed, and not with what the mesh of the arrest in time may hide of it. */
+        MET_BUT_FOR_MESH("met as computed, not met with what the mesh may hide"),
         /** A model factor makes criteria easier to meet. */
         MODEL_FACTOR_BELOW_ONE("a model factor below 1 makes every criterion easier to meet"),
         /** The line is flat: small changes of its length change its tension much. */

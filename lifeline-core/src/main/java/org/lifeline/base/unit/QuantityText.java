@@ -7,7 +7,6 @@ import java.util.Optional;
 import java.util.function.Predicate;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import org.lifeline.base.Dimension;
 import org.lifeline.base.GivenValue;
 import org.lifeline.base.InputRule;
 import org.lifeline.base.InvalidInputException;

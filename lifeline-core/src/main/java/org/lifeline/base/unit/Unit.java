@@ -10,7 +10,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
-import org.lifeline.base.Dimension;
 
 /**
  * The units in which quantities are stated and shown, with factors into SI and back.

@@ -246,7 +246,7 @@ public final class AssessmentResult implements Canonical {
     }
 
     /**
-     * The arrests that were followed in time to the default accuracy: the stated ones and those that may govern.
+     * The arrests that were followed in time on as many meshes as bound what finer ones would change: those that may govern.
      *
      * @return the arrests in the order in which they were followed; unmodifiable
      */

@@ -3,12 +3,15 @@ package org.lifeline.design.assessment;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.lifeline.analysis.ArrestResult;
 import org.lifeline.analysis.warning.Measured;
 import org.lifeline.analysis.warning.Warning;
+import org.lifeline.design.criteria.CapacityCheck;
+import org.lifeline.design.criteria.CriterionResult;
 import org.lifeline.design.criteria.Status;
 import org.lifeline.design.envelope.Extreme;
 import org.lifeline.design.envelope.FallCase;
@@ -81,7 +84,30 @@ final class AssessmentWarnings {
                                 each.result().criterion().id())
                         .saying("not evaluated, " + each.result().reason()));
             }
+            butForMesh(each.result());
         }
+    }
+
+    /** Says of a criterion that is not met when it would be without the allowances of the meshes. */
+    private void butForMesh(CriterionResult criterion) {
+        List<CapacityCheck> failing = criterion.comparisons().stream()
+                .filter(c -> c.status() == Status.NOT_MET)
+                .toList();
+        if (!failing.isEmpty() && failing.stream().allMatch(c -> asComputed(c) <= c.capacity())) {
+            CapacityCheck first = failing.get(0);
+            list.add(Warning.of(
+                            Warning.Code.MET_BUT_FOR_MESH, criterion.criterion().id())
+                    .in(first.governing().orElseThrow().fallCase().describe())
+                    .with(new Measured(asComputed(first), first.unit(), first.capacity())));
+        }
+    }
+
+    /** The demand on a force in time without its allowance; infinite for anything else. */
+    private static double asComputed(CapacityCheck check) {
+        return check.governing()
+                .filter(e -> e.unit().equals("N") && e.allowance() > 0 && Double.isFinite(e.allowance()))
+                .map(e -> check.demand() * e.computed() / (e.computed() + e.allowance()))
+                .orElse(Double.POSITIVE_INFINITY);
     }
 
     private void strengths() {
@@ -192,7 +218,11 @@ final class AssessmentWarnings {
             list.add(Warning.of(
                             Warning.Code.MOTION_NOT_ACCURATE,
                             rough.size() + " of " + result.followed().size() + " arrests in time")
-                    .in(rough.get(0).fallCase().describe()));
+                    .in(rough.get(0).fallCase().describe())
+                    .saying(String.format(
+                            Locale.ROOT,
+                            "finer meshes may change a peak by more than %.0f %%, which verdicts allow for",
+                            100 * SearchParameters.ACCURACY)));
         }
         ModelFactors factors = result.design().modelFactors();
         if (factors.force() < 1 || factors.distance() < 1) {

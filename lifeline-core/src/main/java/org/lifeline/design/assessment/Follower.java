@@ -2,9 +2,9 @@ package org.lifeline.design.assessment;
 
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
-import org.lifeline.analysis.AttachmentLimit;
 import org.lifeline.analysis.TransientArrest;
 import org.lifeline.analysis.TransientResult;
+import org.lifeline.analysis.state.AttachmentLimit;
 import org.lifeline.base.InvalidInputException;
 import org.lifeline.base.NoEquilibriumException;
 import org.lifeline.design.envelope.FailedCase;
@@ -55,6 +55,7 @@ final class Follower {
                 .withSampling(SearchParameters.SAMPLING)
                 .withEndAfterFirstCatch(0)
                 .withSegmentLength(Math.max(run / SearchParameters.SEGMENTS, SearchParameters.SHORTEST))
+                .withAccuracy(SearchParameters.ACCURACY)
                 .withRefinements(refinements);
         return fallCase.attachmentLimit().filter(l -> l == AttachmentLimit.HELD).isPresent()
                 ? analysis.withAttachmentHeld()

@@ -5,7 +5,6 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.LongFunction;
 import org.jspecify.annotations.Nullable;
@@ -31,9 +30,10 @@ import org.lifeline.model.absorber.DeploymentForce;
  * before have found, so that the outcome does not depend on the threads.
  *
  * <ol>
- *   <li>the given cases, those that are stated or govern by energy balance, are followed finely;
- *   <li>a survey follows the falls at a few stations of every span on one coarse mesh, then beside the worst of these;
- *   <li>the worst of the survey are followed finely, where they may be worse than what is known;
+ *   <li>a survey follows the given cases, those that are stated or govern by energy balance, and the falls at a few stations of
+ *       every span on one coarse mesh, then beside the worst of these;
+ *   <li>the worst of the survey are followed finely, where they may be worse than what is known, and so are the sharpest peaks of
+ *       tension and the given cases that the coarse mesh lost;
  *   <li>what governs is followed finely with other damping times.
  * </ol>
  */
@@ -73,26 +73,30 @@ final class MotionSearch {
         for (ComputedCase each : given) {
             tasks.add(new Follower.Task(each.fallCase(), each.arrest().line()));
         }
-        followFinely(tasks);
+        survey(tasks, SearchParameters.FIRST_STEP);
+        followFinely(tasks.stream().filter(t -> !surveyed.containsKey(t.key())).toList());
         survey();
         for (int round = 0; round < SearchParameters.ROUNDS; round++) {
             besideTheWorst();
         }
         List<Follower.Task> worse = new ArrayList<>();
         worst(SearchParameters.FOLLOWED_PER_QUANTITY).forEach(s -> worse.add(s.task()));
-        sharpest().ifPresent(s -> worse.add(s.task()));
+        sharpest().forEach(s -> worse.add(s.task()));
         followFinely(worse);
         damping();
     }
 
     /**
-     * The case of the survey whose tension may be worst because its peak is sharp: what a low-pass filter takes off it counts in
+     * The cases of the survey whose tension may be worst because its peak is sharp: what a low-pass filter takes off it counts in
      * its allowance, which the survey's mesh does not bound.
      */
-    private Optional<Survey> sharpest() {
+    private List<Survey> sharpest() {
         return filter == ForceFilter.NONE
-                ? surveyed.values().stream().max(Comparator.comparingDouble(s -> sharp(s.arrest())))
-                : Optional.empty();
+                ? surveyed.values().stream()
+                        .sorted(Comparator.comparingDouble(s -> -sharp(s.arrest())))
+                        .limit(SearchParameters.SHARPEST)
+                        .toList()
+                : List.of();
     }
 
     private static double sharp(FollowedArrest followed) {
@@ -129,7 +133,7 @@ final class MotionSearch {
                 }
             }
         }
-        survey(tasks, 0.25);
+        survey(tasks, SearchParameters.FIRST_STEP);
     }
 
     /** A free-running attachment that is held gives larger forces, and smaller distances. */

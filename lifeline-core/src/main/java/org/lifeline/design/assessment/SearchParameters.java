@@ -34,6 +34,15 @@ final class SearchParameters {
      */
     static final double EXPECTED_ALLOWANCE = 0.08;
 
+    /** Distance of the stations of the survey as a share of a span [-], which is halved beside the worst. */
+    static final double FIRST_STEP = 0.25;
+
+    /**
+     * How many of the sharpest peaks of tension are followed finely [-]. In the demonstration design the one that governs with its
+     * allowance (11.6 kN + 3.6 kN) is the second of the survey, whose order is that of a coarse mesh.
+     */
+    static final int SHARPEST = 3;
+
     /** Multiple of what a low-pass filter takes off a peak that its allowance is at least [-]. */
     static final double SPIKE = 1.5;
 
@@ -69,6 +78,12 @@ final class SearchParameters {
 
     /** Share of the energy of a fall to which the account of a motion has to close [-]. */
     static final double DRIFT = 1e-3;
+
+    /**
+     * Relative accuracy that is asked of an arrest [-]. Three meshes cannot bound a force better than
+     * {@link #EXPECTED_ALLOWANCE}; verdicts have the bound in them, and only one that is notably larger is worth a warning.
+     */
+    static final double ACCURACY = 0.1;
 
     /** Shortest segment of the first mesh [m]: shorter ones would only take time. */
     static final double SHORTEST = 0.1;

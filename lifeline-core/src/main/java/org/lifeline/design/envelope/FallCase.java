@@ -4,7 +4,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.lifeline.analysis.ArrestResult;
-import org.lifeline.analysis.AttachmentLimit;
+import org.lifeline.analysis.state.AttachmentLimit;
 import org.lifeline.model.Fall;
 import org.lifeline.model.Place;
 import org.lifeline.model.absorber.DeploymentForce;

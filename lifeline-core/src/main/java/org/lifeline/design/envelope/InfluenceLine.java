@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.lifeline.analysis.ArrestResult;
-import org.lifeline.analysis.AttachmentLimit;
+import org.lifeline.analysis.state.AttachmentLimit;
 import org.lifeline.base.InvalidInputException;
 import org.lifeline.base.NoEquilibriumException;
 import org.lifeline.internal.numeric.OrderedWork;

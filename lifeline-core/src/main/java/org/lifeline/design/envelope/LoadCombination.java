@@ -1,9 +1,9 @@
 package org.lifeline.design.envelope;
 
 import org.lifeline.analysis.ArrestResult;
-import org.lifeline.analysis.AttachmentLimit;
 import org.lifeline.analysis.EnergyBalance;
 import org.lifeline.analysis.TransientArrest;
+import org.lifeline.analysis.state.AttachmentLimit;
 import org.lifeline.model.ClearanceRules;
 import org.lifeline.model.Fall;
 import org.lifeline.model.Lifeline;

@@ -2,8 +2,8 @@ package org.lifeline.design.structure;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.lifeline.analysis.AttachmentLimit;
 import org.lifeline.analysis.EnergyBalance;
+import org.lifeline.analysis.state.AttachmentLimit;
 import org.lifeline.base.InvalidInputException;
 import org.lifeline.base.NoEquilibriumException;
 import org.lifeline.design.envelope.ComputedCase;

@@ -9,7 +9,7 @@ import org.lifeline.model.cable.LoadElongation;
 /**
  * The numbers of a line: supports, spans, cable and the places of its loads. Which unknown stands where is told by
  * {@link Unknowns}, what follows from a state by {@link LineForces}. Lengths and references are filled in by
- * {@link Installation} and do not change afterwards. Not thread-safe until then.
+ * {@code Installation} and do not change afterwards. Not thread-safe until then.
  */
 public final class LineSystem {
     public final int spans;

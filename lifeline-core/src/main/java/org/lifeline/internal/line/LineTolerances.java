@@ -56,28 +56,13 @@ final class LineTolerances {
     /** Share of a horizontal tension, or of a span's cable, that one step may take away. */
     static final double MOST_LOSS = 0.9;
 
-    // Installation and geometry
+    // Geometry
 
     /** Width of the bracket of the depth at which a free line starts, over the depth [-]: an estimate, Newton follows. */
     static final double START_WIDTH = 1e-3;
 
     /** Step of a difference quotient, over the quantity [-]: near the square root of rounding, with reserve. */
     static final double DIFFERENCE = 1e-6;
-
-    /** Difference of two unstretched lengths of one span that is rounding of the tension carried over [-]. */
-    static final double SAME_LENGTH = 1e-9;
-
-    /** Weight that stands for none where a weightless cable is slack [N/m]: a billionth of what any rope weighs. */
-    static final double NEXT_TO_WEIGHTLESS = 1e-9;
-
-    /** Share by which a search starts above the least tension that is possible [-], and the least tension [N]. */
-    static final double ABOVE_LEAST = 1e-9;
-
-    /** First guess of a tension, over the value sought, at least [-]. */
-    static final double LEAST_GUESS = 1e-6;
-
-    /** Step of a tension that is rounding, over the tension [-]. */
-    static final double LAST_BIT = 1e-15;
 
     /** Angle turned at a support from which friction's limit has a direction [rad]; below, its gradient is rounding. */
     static final double TURNED = 1e-9;

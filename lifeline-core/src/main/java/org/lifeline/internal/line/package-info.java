@@ -1,6 +1,6 @@
 /**
- * Floor 3: a line in one state: the assembly of a whole line, its installed state and its
- * equilibrium, its energies. Not part of the public interface. May use {@code internal.catenary}, {@code internal.numeric}, {@code model} and
+ * Floor 3: a line in one state: the assembly of a whole line, its equilibrium and its
+ * energies; {@code internal.line.installation} finds its installed state. Not part of the public interface. May use {@code internal.catenary}, {@code internal.numeric}, {@code model} and
  * {@code base}; knows nothing of how a state came about, which is {@code internal.path}.
  *
  * <p>The unknowns are forces: of every span the tension vector at its first support, t, pointing along the line.

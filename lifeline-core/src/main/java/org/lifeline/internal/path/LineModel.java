@@ -9,7 +9,6 @@ import org.lifeline.base.NoEquilibriumException;
 import org.lifeline.base.Point;
 import org.lifeline.base.Vector3;
 import org.lifeline.internal.line.Equilibrium;
-import org.lifeline.internal.line.Installation;
 import org.lifeline.internal.line.LineAssembly;
 import org.lifeline.internal.line.LineEnergies;
 import org.lifeline.internal.line.LineEnergy;
@@ -18,6 +17,7 @@ import org.lifeline.internal.line.LineState;
 import org.lifeline.internal.line.LineSystem;
 import org.lifeline.internal.line.LoadSlot;
 import org.lifeline.internal.line.Piece;
+import org.lifeline.internal.line.installation.Installation;
 import org.lifeline.model.Lifeline;
 
 /**

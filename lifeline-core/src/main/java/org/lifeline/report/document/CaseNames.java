@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.lifeline.analysis.ArrestResult;
-import org.lifeline.analysis.AttachmentLimit;
+import org.lifeline.analysis.state.AttachmentLimit;
 import org.lifeline.base.InertText;
 import org.lifeline.design.envelope.FallCase;
 import org.lifeline.model.absorber.DeploymentForce;

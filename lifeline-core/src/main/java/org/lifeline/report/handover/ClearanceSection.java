@@ -6,16 +6,16 @@ import org.lifeline.base.InertText;
 import org.lifeline.base.Interval;
 import org.lifeline.design.clearance.ClearanceAlongLineResult;
 import org.lifeline.design.clearance.ClearanceStretch;
+import org.lifeline.report.chart.ChartAxis;
+import org.lifeline.report.chart.ChartPanel;
+import org.lifeline.report.chart.ChartPicture;
+import org.lifeline.report.chart.ChartSeries;
 import org.lifeline.report.document.Picture;
 import org.lifeline.report.document.Quantities;
 import org.lifeline.report.document.QuantityKind;
 import org.lifeline.report.document.ReportBlock;
 import org.lifeline.report.document.ReportSection;
 import org.lifeline.report.document.TableBuilder;
-import org.lifeline.report.picture.ChartAxis;
-import org.lifeline.report.picture.ChartPanel;
-import org.lifeline.report.picture.ChartPicture;
-import org.lifeline.report.picture.ChartSeries;
 
 /** Clearance along the line, for those who install it and those who use it. */
 final class ClearanceSection {

@@ -5,9 +5,13 @@ import java.util.List;
 import org.lifeline.analysis.clearance.Clearance;
 import org.lifeline.analysis.clearance.ClearanceRow;
 import org.lifeline.base.UnitSystem;
+import org.lifeline.internal.svg.AxisScale;
+import org.lifeline.internal.svg.AxisScale.Range;
+import org.lifeline.internal.svg.LabelSpacing;
+import org.lifeline.internal.svg.Pen;
+import org.lifeline.internal.svg.SvgCanvas;
 import org.lifeline.report.document.QuantityKind;
 import org.lifeline.report.document.RoundedAccount;
-import org.lifeline.report.picture.AxisScale.Range;
 
 /** Draws the clearance account beside an elevation, on the same scale of heights. */
 final class ClearanceLadder {

@@ -11,6 +11,13 @@ import org.lifeline.analysis.clearance.ClearanceRow;
 import org.lifeline.analysis.state.LoadPosition;
 import org.lifeline.base.Point;
 import org.lifeline.base.UnitSystem;
+import org.lifeline.internal.svg.AxisScale;
+import org.lifeline.internal.svg.AxisScale.Range;
+import org.lifeline.internal.svg.Pen;
+import org.lifeline.internal.svg.Spot;
+import org.lifeline.internal.svg.SvgCanvas;
+import org.lifeline.internal.svg.SvgCanvas.Box;
+import org.lifeline.internal.svg.SvgCanvas.Hatch;
 import org.lifeline.model.Lifeline;
 import org.lifeline.model.Obstruction;
 import org.lifeline.model.Place;
@@ -21,9 +28,6 @@ import org.lifeline.report.document.Picture;
 import org.lifeline.report.document.Quantities;
 import org.lifeline.report.document.QuantityKind;
 import org.lifeline.report.document.UnitChoice;
-import org.lifeline.report.picture.AxisScale.Range;
-import org.lifeline.report.picture.SvgCanvas.Box;
-import org.lifeline.report.picture.SvgCanvas.Hatch;
 
 /**
  * Draws the elevation of a line before a fall and at its lowest point, developed along the line, with the worker, what lies

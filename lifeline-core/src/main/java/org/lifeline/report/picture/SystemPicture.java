@@ -7,6 +7,14 @@ import org.lifeline.analysis.SpanState;
 import org.lifeline.base.InertText;
 import org.lifeline.base.Point;
 import org.lifeline.base.UnitSystem;
+import org.lifeline.internal.svg.AxisScale;
+import org.lifeline.internal.svg.AxisScale.Range;
+import org.lifeline.internal.svg.LabelSpacing;
+import org.lifeline.internal.svg.Pen;
+import org.lifeline.internal.svg.Spot;
+import org.lifeline.internal.svg.SvgCanvas;
+import org.lifeline.internal.svg.SvgCanvas.Box;
+import org.lifeline.internal.svg.SvgCanvas.Hatch;
 import org.lifeline.model.Lifeline;
 import org.lifeline.model.LifelineDesign;
 import org.lifeline.model.Obstruction;
@@ -18,9 +26,6 @@ import org.lifeline.report.document.Quantities;
 import org.lifeline.report.document.QuantityKind;
 import org.lifeline.report.document.TableBuilder;
 import org.lifeline.report.document.UnitChoice;
-import org.lifeline.report.picture.AxisScale.Range;
-import org.lifeline.report.picture.SvgCanvas.Box;
-import org.lifeline.report.picture.SvgCanvas.Hatch;
 
 /**
  * Draws the system as installed, with dimensions: the elevation developed along the line, with spans, heights, supports with
@@ -273,7 +278,7 @@ public final class SystemPicture {
     /** A detail in as many rows as it needs, broken after commas. */
     private static void broken(String detail, List<String> rows) {
         String row = "";
-        for (String part : detail.split("(?<=, )")) {
+        for (String part : detail.split("(?<=, )", -1)) {
             if (!row.isEmpty() && SvgCanvas.width(row + part) > WIDEST_DETAIL) {
                 rows.add(SvgCanvas.cut(row.strip(), WIDEST_DETAIL));
                 row = "";

@@ -5,10 +5,14 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import org.lifeline.base.UnitSystem;
+import org.lifeline.internal.svg.AxisScale;
+import org.lifeline.internal.svg.AxisScale.Range;
+import org.lifeline.internal.svg.Pen;
+import org.lifeline.internal.svg.Spot;
+import org.lifeline.internal.svg.SvgCanvas;
 import org.lifeline.model.Lifeline;
 import org.lifeline.model.Support;
 import org.lifeline.report.document.QuantityKind;
-import org.lifeline.report.picture.AxisScale.Range;
 
 /** The plan of a line to true scale: supports with their numbers, runs of the spans where the line turns. */
 final class SystemPlan {

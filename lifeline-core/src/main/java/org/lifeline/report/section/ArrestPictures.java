@@ -4,9 +4,9 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import org.lifeline.analysis.ArrestResult;
 import org.lifeline.model.LifelineDesign;
+import org.lifeline.report.chart.DescentPicture;
 import org.lifeline.report.document.Picture;
 import org.lifeline.report.document.UnitChoice;
-import org.lifeline.report.picture.DescentPicture;
 import org.lifeline.report.picture.ElevationPicture;
 import org.lifeline.report.picture.PlanPicture;
 

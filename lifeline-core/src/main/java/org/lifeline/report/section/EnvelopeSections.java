@@ -18,6 +18,7 @@ import org.lifeline.design.envelope.Quantity;
 import org.lifeline.design.envelope.Tolerances;
 import org.lifeline.model.Obstruction;
 import org.lifeline.model.Support;
+import org.lifeline.report.chart.EnvelopePicture;
 import org.lifeline.report.document.CaseNames;
 import org.lifeline.report.document.PlaceText;
 import org.lifeline.report.document.Quantities;
@@ -25,7 +26,6 @@ import org.lifeline.report.document.QuantityKind;
 import org.lifeline.report.document.ReportBlock;
 import org.lifeline.report.document.ReportSection;
 import org.lifeline.report.document.TableBuilder;
-import org.lifeline.report.picture.EnvelopePicture;
 
 /**
  * The envelope along the line: worst values, the cases that govern them, pictures.

@@ -22,6 +22,7 @@ import org.lifeline.analysis.motion.SupportPeaks;
 import org.lifeline.analysis.motion.WorkerPeaks;
 import org.lifeline.base.InertText;
 import org.lifeline.base.UnitSystem;
+import org.lifeline.report.chart.HistoryPicture;
 import org.lifeline.report.document.CaseNames;
 import org.lifeline.report.document.Quantities;
 import org.lifeline.report.document.QuantityKind;
@@ -29,7 +30,6 @@ import org.lifeline.report.document.ReportBlock;
 import org.lifeline.report.document.ReportSection;
 import org.lifeline.report.document.RoundedAccount;
 import org.lifeline.report.document.TableBuilder;
-import org.lifeline.report.picture.HistoryPicture;
 
 /**
  * Writes down arrests in time: peaks beside the energy balance, energy account, accuracy, histories.

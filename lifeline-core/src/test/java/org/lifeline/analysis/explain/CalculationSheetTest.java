@@ -10,8 +10,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
-import org.lifeline.base.Dimension;
 import org.lifeline.base.UnitSystem;
+import org.lifeline.base.unit.Dimension;
 
 /** A sheet is settled when every line comes out as printed from the printed numbers of the lines above it. */
 class CalculationSheetTest {

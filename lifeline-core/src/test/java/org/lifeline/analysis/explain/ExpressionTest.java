@@ -9,7 +9,7 @@ import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import org.lifeline.base.Dimension;
+import org.lifeline.base.unit.Dimension;
 
 /** Formulas as they are written and as they are worked out; what is written is read back by a calculator of its own. */
 class ExpressionTest {

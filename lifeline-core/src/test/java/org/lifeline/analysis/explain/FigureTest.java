@@ -9,7 +9,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
-import org.lifeline.base.Dimension;
+import org.lifeline.base.unit.Dimension;
 
 /** Digits of the numbers of a sheet: enough to follow, no more than the number has. */
 class FigureTest {

@@ -7,9 +7,9 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
-import org.lifeline.base.Dimension;
 import org.lifeline.base.UnitSystem;
 import org.lifeline.base.Units;
+import org.lifeline.base.unit.Dimension;
 
 /** Quantities in both systems, correct to the last printed digit. */
 class QuantityKindTest {

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.lifeline.internal.svg.SvgCanvas;
 import org.lifeline.report.Xml;
 import org.lifeline.report.document.Picture;
 import org.w3c.dom.Document;

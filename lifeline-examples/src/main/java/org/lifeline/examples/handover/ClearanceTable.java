@@ -10,7 +10,7 @@ import org.lifeline.design.clearance.ClearanceAlongLine;
 import org.lifeline.design.clearance.ClearanceAlongLineResult;
 import org.lifeline.design.clearance.ClearanceStretch;
 import org.lifeline.design.clearance.StationSteps;
-import org.lifeline.examples.programs.DesignArgument;
+import org.lifeline.examples.shared.DesignArgument;
 import org.lifeline.file.DesignFile;
 
 /** The clearance table for those who install and use a line: every 3 m what is needed below it, and where to keep off. */

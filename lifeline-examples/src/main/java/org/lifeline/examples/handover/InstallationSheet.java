@@ -13,7 +13,7 @@ import org.lifeline.design.installation.InstallationResult;
 import org.lifeline.design.installation.ReadingEffect;
 import org.lifeline.design.installation.StretchEffect;
 import org.lifeline.design.installation.TakeUp;
-import org.lifeline.examples.programs.DesignArgument;
+import org.lifeline.examples.shared.DesignArgument;
 import org.lifeline.file.DesignFile;
 
 /** What those need who install a line: lengths to cut, travel of the tensioner, stretch of a new rope, wrong readings. */

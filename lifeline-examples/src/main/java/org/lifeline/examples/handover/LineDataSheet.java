@@ -5,7 +5,7 @@ import java.util.List;
 import org.lifeline.design.assessment.Assessment;
 import org.lifeline.design.handover.Handover;
 import org.lifeline.design.handover.HandoverResult;
-import org.lifeline.examples.programs.DesignArgument;
+import org.lifeline.examples.shared.DesignArgument;
 import org.lifeline.file.DesignFile;
 import org.lifeline.report.CalculationReport;
 import org.lifeline.report.TextReport;

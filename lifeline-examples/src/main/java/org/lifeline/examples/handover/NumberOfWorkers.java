@@ -6,7 +6,7 @@ import org.lifeline.base.InertText;
 import org.lifeline.design.occupancy.Occupancy;
 import org.lifeline.design.occupancy.OccupancyResult;
 import org.lifeline.design.occupancy.TriedNumber;
-import org.lifeline.examples.programs.DesignArgument;
+import org.lifeline.examples.shared.DesignArgument;
 import org.lifeline.file.DesignFile;
 
 /** How many of a crew may be hooked on at once, so that every criterion of the design is met. */

@@ -10,7 +10,7 @@ import org.lifeline.design.structure.GoverningReaction;
 import org.lifeline.design.structure.LoadEffect;
 import org.lifeline.design.structure.SupportLoads;
 import org.lifeline.design.structure.SupportLoadsResult;
-import org.lifeline.examples.programs.DesignArgument;
+import org.lifeline.examples.shared.DesignArgument;
 import org.lifeline.file.DesignFile;
 
 /** Loads for those who design the steel: every load case with its partners, and pulls to the side. */

@@ -3,7 +3,7 @@ package org.lifeline.examples.programs;
 import java.io.IOException;
 import java.util.List;
 import java.util.Locale;
-import org.lifeline.base.Dimension;
+import org.lifeline.base.unit.Dimension;
 import org.lifeline.design.criteria.Criteria;
 import org.lifeline.design.criteria.CriterionResult;
 import org.lifeline.design.envelope.DesignAnalysis;
@@ -13,6 +13,8 @@ import org.lifeline.design.envelope.Quantity;
 import org.lifeline.design.field.FieldCheck;
 import org.lifeline.design.field.FieldCheckResult;
 import org.lifeline.design.field.Measurement;
+import org.lifeline.examples.shared.DesignArgument;
+import org.lifeline.examples.shared.Lines;
 import org.lifeline.file.DesignFile;
 
 /** A sag was measured on a line years after it was built: which pretension does it have now, and does it still do? */

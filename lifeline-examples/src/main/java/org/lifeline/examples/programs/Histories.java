@@ -14,14 +14,16 @@ import org.lifeline.analysis.motion.SupportPeaks;
 import org.lifeline.analysis.motion.WorkerHistory;
 import org.lifeline.analysis.motion.WorkerPeaks;
 import org.lifeline.base.InertText;
+import org.lifeline.examples.shared.DesignArgument;
+import org.lifeline.examples.shared.FileArguments;
 import org.lifeline.file.DesignFile;
 import org.lifeline.file.output.FileKind;
 import org.lifeline.file.output.Output;
 import org.lifeline.file.output.OutputSet;
 import org.lifeline.model.Fall;
 import org.lifeline.model.LifelineDesign;
+import org.lifeline.report.chart.HistoryPicture;
 import org.lifeline.report.document.UnitChoice;
-import org.lifeline.report.picture.HistoryPicture;
 
 /** The first fall of a design followed for three seconds: peaks, and the histories as a table of numbers and a picture. */
 public final class Histories {

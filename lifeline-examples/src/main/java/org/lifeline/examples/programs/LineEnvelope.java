@@ -13,6 +13,8 @@ import org.lifeline.design.envelope.Extreme;
 import org.lifeline.design.envelope.Extremes;
 import org.lifeline.design.envelope.Quantity;
 import org.lifeline.design.envelope.Tolerances;
+import org.lifeline.examples.shared.DesignArgument;
+import org.lifeline.examples.shared.Lines;
 import org.lifeline.file.DesignFile;
 import org.lifeline.model.LifelineDesign;
 import org.lifeline.model.Support;

@@ -9,6 +9,7 @@ import org.lifeline.examples.handover.InstallationSheet;
 import org.lifeline.examples.handover.LineDataSheet;
 import org.lifeline.examples.handover.NumberOfWorkers;
 import org.lifeline.examples.handover.StructureLoads;
+import org.lifeline.examples.shared.FileArguments;
 
 /** The example programs by name. Immutable and thread-safe. */
 public final class Programs {

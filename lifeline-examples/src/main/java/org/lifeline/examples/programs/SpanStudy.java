@@ -11,6 +11,7 @@ import org.jspecify.annotations.Nullable;
 import org.lifeline.analysis.ArrestResult;
 import org.lifeline.analysis.EnergyBalance;
 import org.lifeline.base.Point;
+import org.lifeline.examples.shared.FileArguments;
 import org.lifeline.file.output.FileKind;
 import org.lifeline.file.output.Output;
 import org.lifeline.file.output.OutputSet;
@@ -22,13 +23,13 @@ import org.lifeline.model.Place;
 import org.lifeline.model.Worker;
 import org.lifeline.model.absorber.DeploymentForce;
 import org.lifeline.model.cable.Cable;
+import org.lifeline.report.chart.ChartAxis;
+import org.lifeline.report.chart.ChartPanel;
+import org.lifeline.report.chart.ChartPicture;
+import org.lifeline.report.chart.ChartSeries;
 import org.lifeline.report.document.Picture;
 import org.lifeline.report.document.QuantityKind;
 import org.lifeline.report.document.UnitChoice;
-import org.lifeline.report.picture.ChartAxis;
-import org.lifeline.report.picture.ChartPanel;
-import org.lifeline.report.picture.ChartPicture;
-import org.lifeline.report.picture.ChartSeries;
 
 /** How the span changes anchor force, sag and clearance: a table, and a picture if a file is named. */
 public final class SpanStudy {

@@ -6,6 +6,7 @@ import java.util.Locale;
 import org.lifeline.base.Interval;
 import org.lifeline.design.field.StringingRow;
 import org.lifeline.design.field.StringingTable;
+import org.lifeline.examples.shared.DesignArgument;
 import org.lifeline.file.DesignFile;
 
 /** The stringing table of a design: what those who tension the line read at which temperature, within 10 %. */

@@ -16,6 +16,7 @@ import org.lifeline.design.study.UncertainVariable;
 import org.lifeline.design.study.partial.CaseRange;
 import org.lifeline.design.study.partial.StudyPartial;
 import org.lifeline.examples.cli.ProgramClassPath;
+import org.lifeline.examples.shared.DesignArgument;
 import org.lifeline.file.DesignFile;
 import org.lifeline.file.study.StudyFile;
 import org.lifeline.model.absorber.DeploymentForce;

@@ -19,16 +19,19 @@ import org.lifeline.design.variable.FeasibleInterval;
 import org.lifeline.design.variable.Trial;
 import org.lifeline.examples.cli.Progress;
 import org.lifeline.examples.print.WrappedText;
+import org.lifeline.examples.shared.DesignArgument;
+import org.lifeline.examples.shared.FileArguments;
+import org.lifeline.examples.shared.LineScope;
 import org.lifeline.file.DesignFile;
 import org.lifeline.file.output.FileKind;
 import org.lifeline.file.output.Output;
 import org.lifeline.file.output.OutputSet;
 import org.lifeline.model.LifelineDesign;
+import org.lifeline.report.chart.ChartAxis;
+import org.lifeline.report.chart.MapGrid;
+import org.lifeline.report.chart.MapPicture;
 import org.lifeline.report.document.QuantityKind;
 import org.lifeline.report.document.UnitChoice;
-import org.lifeline.report.picture.ChartAxis;
-import org.lifeline.report.picture.MapGrid;
-import org.lifeline.report.picture.MapPicture;
 
 /**
  * The criteria of a design over two variables at once, elevation of the line and pretension: a table of the worst ratios, the

@@ -79,7 +79,7 @@ function take(design, text) {
   showControls();
   showChoices();
   live();
-  later('link', 300, function () { history.replaceState(null, '', '#design=' + base64url(state.text)); });
+  later('link', 300, function () { history.replaceState(null, '', address()); });
   later('curve', 120, startCurve);
   $('result').textContent = '';
   $('whole-state').textContent = 'Will be computed when you stop turning…';
@@ -676,14 +676,14 @@ function bind() {
   });
   $('save').addEventListener('click', function () { save(stem() + '.json', state.text, 'application/json'); });
   $('copy').addEventListener('click', function () {
-    history.replaceState(null, '', '#design=' + base64url(state.text));
+    history.replaceState(null, '', address());
     const done = function () { say('The address of this page now holds the design; it is copied.'); };
     if (navigator.clipboard) { navigator.clipboard.writeText(location.href).then(done, function () { say('The address of this page now holds the design: copy it from there.'); }); } else { say('The address of this page now holds the design: copy it from there.'); }
   });
   $('title').addEventListener('change', function () { change(function (d) { d.title = $('title').value || 'Untitled'; }); });
   $('fall').addEventListener('change', function () { state.view.fall = Number($('fall').value); take(state.design, state.text); });
   $('temperature').addEventListener('change', function () { state.view.temperature = Number($('temperature').value); take(state.design, state.text); });
-  $('side').addEventListener('change', function () { state.view.side = $('side').value; player.motion = null; $('played').hidden = true; stopPlay(); drawAll(); });
+  $('side').addEventListener('change', function () { state.view.side = $('side').value; player.motion = null; $('played').hidden = true; stopPlay(); drawAll(); history.replaceState(null, '', address()); });
   $('curve-variable').addEventListener('change', function () { curve.axis = null; startCurve(); });
   $('curve-result').addEventListener('change', function () { startCurve(); });
   ['curve-from', 'curve-to'].forEach(function (id) { $(id).addEventListener('change', function () { startCurve(); }); });
@@ -724,12 +724,32 @@ function drag() {
   ['pointerup', 'pointercancel'].forEach(function (n) { svg.addEventListener(n, function () { held = false; state.gesture = false; }); });
 }
 
+// The design, and what is looked at of it where that is not what a page begins with.
+function address() {
+  const view = state.view;
+  return '#design=' + base64url(state.text) + (view.fall ? '&fall=' + (view.fall + 1) : '') + (isNaN(view.temperature) ? '' : '&temperature=' + view.temperature)
+    + (view.side === 'maximum' ? '&force=highest' : '');
+}
+
+function viewFromAddress() {
+  const of = function (name) { const m = new RegExp('&' + name + '=([^&]*)').exec(location.hash); return m ? m[1] : ''; };
+  const fall = Number(of('fall')) - 1, temperature = of('temperature');
+  const service = ((state.design.service && state.design.service.temperatures) || []).map(siOf);
+  state.view.fall = Number.isInteger(fall) && fall > 0 && fall < state.design.falls.length ? fall : 0;
+  state.view.temperature = temperature !== '' && service.indexOf(Number(temperature)) >= 0 ? Number(temperature) : NaN;
+  state.view.side = of('force') === 'highest' ? 'maximum' : 'clearance';
+  $('side').value = state.view.side;
+  take(state.design, state.text);
+}
+
 function fromAddress() {
   const m = /[#&]design=([A-Za-z0-9_-]+)/.exec(location.hash);
   if (!m) { return false; }
   let text;
   try { text = fromBase64url(m[1]); } catch (e) { say('The address holds no design that can be read.'); return false; }
-  return text === state.text || load(text);
+  if (text !== state.text && !load(text)) { return false; }
+  viewFromAddress();
+  return true;
 }
 
 async function begin() {

@@ -285,6 +285,38 @@ class PageInBrowserTest {
         assertThat(JSON.readTree(inAddress)).isEqualTo(design);
     }
 
+    /** The fall, the temperature and the force that are looked at stand in the address, too; what is not there is left out. */
+    @Test
+    void aLinkHoldsWhatIsLookedAt() throws Exception {
+        open("", 1200);
+        choose("fall", "1");
+        choose("temperature", "-20");
+        choose("side", "maximum");
+        settled();
+        browser().until("/&fall=2&temperature=-20&force=highest$/.test(location.hash)");
+        JsonNode numbers = browser().value("state.answer.maximum");
+        String address = browser().value("location.hash").asText();
+        open(address, 1200);
+        assertThat(browser()
+                        .value("[state.view.fall,state.view.temperature,state.view.side]")
+                        .toString())
+                .isEqualTo("[1,-20,\"maximum\"]");
+        assertThat(browser().value("document.getElementById('side').value").asText())
+                .isEqualTo("maximum");
+        assertThat(browser().value("state.answer.maximum")).isEqualTo(numbers);
+        open(address.replace("fall=2", "fall=99").replace("-20", "17.5"), 1200);
+        assertThat(browser()
+                        .value("[state.view.fall,String(state.view.temperature)]")
+                        .toString())
+                .isEqualTo("[0,\"NaN\"]");
+    }
+
+    private static void choose(String id, String value) throws Exception {
+        browser()
+                .value("(function(){const e=document.getElementById('" + id + "');e.value='" + value
+                        + "';e.dispatchEvent(new Event('change'));return 0;})()");
+    }
+
     @Test
     void aCurveIsDrawnKeptAndNamed() throws Exception {
         browser().until("curve.points.filter(Boolean).length > 40 && !document.getElementById('keep').disabled");
