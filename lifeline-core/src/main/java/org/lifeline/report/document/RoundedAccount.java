@@ -49,8 +49,7 @@ public final class RoundedAccount {
             // The total before the last step stands by itself elsewhere: it is rounded correctly as well.
             int most = exact.size() - 1;
             List<BigDecimal> above = exact.subList(0, most);
-            BigDecimal lowest =
-                    kind.exact(start, system).subtract(sum(above)).setScale(decimals, RoundingMode.HALF_UP);
+            BigDecimal lowest = kind.exact(start, system).subtract(sum(above)).setScale(decimals, RoundingMode.HALF_UP);
             rows.addAll(fitted(above, rounded.subList(0, most), first.subtract(lowest)));
             rows.add(lowest.subtract(end));
         } else {

@@ -18,9 +18,7 @@ import org.lifeline.internal.svg.SvgCanvas.Hatch;
 import org.lifeline.model.Lifeline;
 import org.lifeline.model.LifelineDesign;
 import org.lifeline.model.Obstruction;
-import org.lifeline.model.Stiffness;
 import org.lifeline.model.Support;
-import org.lifeline.model.absorber.LoadingCurve;
 import org.lifeline.report.document.Picture;
 import org.lifeline.report.document.Quantities;
 import org.lifeline.report.document.QuantityKind;
@@ -51,7 +49,6 @@ public final class SystemPicture {
     private static final double RING = 5;
     private static final double ABSORBER_WIDE = 46;
     private static final double ABSORBER_HIGH = 4;
-    private static final double WIDEST_DETAIL = 190;
     private static final double TALL = 60;
 
     /** Depth below everything else beyond which an obstruction is not worth shrinking the drawing for [m]. */
@@ -159,7 +156,7 @@ public final class SystemPicture {
                     InertText.name(s.id()),
                     q.result(QuantityKind.LENGTH, offset[i]),
                     q.result(QuantityKind.LENGTH, s.position().z()),
-                    String.join("; ", details(s)));
+                    String.join("; ", SupportDetails.of(s, q)));
         }
         return t;
     }
@@ -205,41 +202,6 @@ public final class SystemPicture {
         return line.supports().size() <= FEW_SUPPORTS || support == 0 || support == line.spans();
     }
 
-    /** What a support does with the cable, how stiff and how strong it is. */
-    private List<String> details(Support s) {
-        List<String> list = new ArrayList<>();
-        list.add(
-                s.isEnd()
-                        ? "end anchor"
-                        : switch (s.passage().kind()) {
-                            case FREE -> "cable passes freely";
-                            case FRICTION ->
-                                "passes, μ = "
-                                        + q.input(
-                                                QuantityKind.RATIO, s.passage().friction());
-                            case CLAMPED -> "clamped";
-                        });
-        Stiffness k = s.stiffness();
-        if (!k.isRigid()) {
-            List<String> parts = new ArrayList<>();
-            stiffness(parts, "x", k.x());
-            stiffness(parts, "y", k.y());
-            stiffness(parts, "z", k.z());
-            list.add(String.join(", ", parts));
-        }
-        s.capacity().ifPresent(f -> list.add("capacity " + q.stated(QuantityKind.FORCE, f)));
-        s.inlineAbsorber()
-                .ifPresent(a -> list.add("in-line absorber, " + q.stated(QuantityKind.FORCE, most(a.curve()))
-                        + ", up to " + q.stated(QuantityKind.LENGTH, a.curve().maximumExtension())));
-        return list;
-    }
-
-    private void stiffness(List<String> parts, String axis, double value) {
-        if (Double.isFinite(value)) {
-            parts.add("k" + axis + " = " + q.stated(QuantityKind.STIFFNESS, value));
-        }
-    }
-
     /** Finds rows for the labels of the supports, from the lowest up, so that none runs into another. */
     private int placeLabels() {
         List<Double> free = new ArrayList<>();
@@ -248,7 +210,7 @@ public final class SystemPicture {
             List<String> text = new ArrayList<>();
             text.add((i + 1) + " " + SvgCanvas.cut(s.id(), 150));
             if (isDetailed(i)) {
-                details(s).forEach(d -> broken(d, text));
+                text.addAll(SupportDetails.rows(s, q));
             }
             labels.add(text);
             double wide = text.stream().mapToDouble(SvgCanvas::width).max().orElse(0);
@@ -273,19 +235,6 @@ public final class SystemPicture {
             }
         }
         return free.size();
-    }
-
-    /** A detail in as many rows as it needs, broken after commas. */
-    private static void broken(String detail, List<String> rows) {
-        String row = "";
-        for (String part : detail.split("(?<=, )", -1)) {
-            if (!row.isEmpty() && SvgCanvas.width(row + part) > WIDEST_DETAIL) {
-                rows.add(SvgCanvas.cut(row.strip(), WIDEST_DETAIL));
-                row = "";
-            }
-            row += part;
-        }
-        rows.add(SvgCanvas.cut(row.strip(), WIDEST_DETAIL));
     }
 
     private void supports() {
@@ -345,13 +294,6 @@ public final class SystemPicture {
                         new Spot(at, y + ABSORBER_HIGH));
             });
         }
-    }
-
-    private static double most(LoadingCurve curve) {
-        return curve.corners().stream()
-                .mapToDouble(LoadingCurve.Corner::force)
-                .max()
-                .orElse(0);
     }
 
     private void walkingLevels() {
