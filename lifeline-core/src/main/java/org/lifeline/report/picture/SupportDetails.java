@@ -2,12 +2,12 @@ package org.lifeline.report.picture;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.lifeline.internal.svg.SvgCanvas;
 import org.lifeline.model.Stiffness;
 import org.lifeline.model.Support;
 import org.lifeline.model.absorber.LoadingCurve;
 import org.lifeline.report.document.Quantities;
 import org.lifeline.report.document.QuantityKind;
-import org.lifeline.internal.svg.SvgCanvas;
 
 /** What a drawing says of a support. */
 final class SupportDetails {
