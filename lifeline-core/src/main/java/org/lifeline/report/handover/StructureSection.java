@@ -150,7 +150,7 @@ final class StructureSection {
             any = true;
             t.row(
                     InertText.name(s.id()),
-                    q.input(QuantityKind.LENGTH, post.get().height()),
+                    q.stated(QuantityKind.LENGTH, post.get().height()),
                     stiffness(s.stiffness().x()),
                     stiffness(s.stiffness().y()),
                     result.deflection(s.id())

@@ -40,12 +40,6 @@ public final class ArrestSections {
     /** Displacement below which no swing is stated [m]. */
     static final double NOTABLE_SWING = 1e-3;
 
-    /** Why the energies of some arrests are more than what the fall set free. */
-    static final String BOUND =
-            "Those who fall together are not alike, so that forces and distances are bounds on the safe side:"
-                    + " each is credited only with the work on the line that the others leave. The parts are more than the fall set"
-                    + " free, and what is not accounted for is that excess.";
-
     private final LifelineDesign design;
     private final Quantities q;
     private final boolean pictures;
@@ -282,7 +276,7 @@ public final class ArrestSections {
         List<ReportBlock> blocks = new ArrayList<>(List.of(t.build()));
         note(blocks, accounts);
         if (r.isBound()) {
-            blocks.add(new ReportBlock.Paragraph(BOUND));
+            blocks.add(new ReportBlock.Paragraph(ArrestTables.BOUND));
         }
         blocks.add(new ReportBlock.Paragraph("Not accounted for, unrounded: "
                 + IndependentCheckSection.power(

@@ -24,6 +24,12 @@ import org.lifeline.report.document.TableBuilder;
  * @since 1.0.0
  */
 public final class ArrestTables {
+    /** Why the energies of some arrests are more than what the fall set free. */
+    static final String BOUND =
+            "Those who fall together are not alike, so that forces and distances are bounds on the safe side:"
+                    + " each is credited only with the work on the line that the others leave. The parts are more than the fall set"
+                    + " free, and what is not accounted for is that excess.";
+
     private final List<ArrestResult> arrests;
     private final Quantities q;
     private final UnitSystem system;
@@ -101,8 +107,7 @@ public final class ArrestTables {
         }
         return numbers.isEmpty()
                 ? Optional.empty()
-                : Optional.of(new ReportBlock.Paragraph(
-                        CaseNames.capital(CaseNames.list(numbers)) + ": " + ArrestSections.BOUND));
+                : Optional.of(new ReportBlock.Paragraph(CaseNames.capital(CaseNames.list(numbers)) + ": " + BOUND));
     }
 
     private ReportBlock energies() {
