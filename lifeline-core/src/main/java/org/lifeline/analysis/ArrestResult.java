@@ -481,6 +481,7 @@ public final class ArrestResult implements Canonical {
      * @return the lines; unmodifiable
      */
     public List<CalculationStep> explainIn(UnitSystem system) {
+        Violations.required("system", system);
         return Explanations.of(this, system);
     }
 

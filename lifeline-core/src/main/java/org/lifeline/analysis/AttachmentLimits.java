@@ -4,6 +4,7 @@ import java.util.EnumMap;
 import java.util.Map;
 import java.util.function.ToDoubleFunction;
 import org.lifeline.analysis.state.AttachmentLimit;
+import org.lifeline.base.Violations;
 
 /**
  * One fall at both limits of its attachment: the connector runs, or it is held. Each quantity is governed by the worse.
@@ -38,6 +39,7 @@ public final class AttachmentLimits {
      * @return the arrest; the same at both limits where the attachment knows one only
      */
     public ArrestResult at(AttachmentLimit limit) {
+        Violations.required("limit", limit);
         ArrestResult arrest = arrests.get(limit);
         if (arrest == null) {
             throw new IllegalStateException("unreachable: both limits are computed");
@@ -52,6 +54,7 @@ public final class AttachmentLimits {
      * @return the larger value, and of which limit it is; the running one when both are the same
      */
     public Governing largest(ToDoubleFunction<ArrestResult> quantity) {
+        Violations.required("quantity", quantity);
         double running = quantity.applyAsDouble(at(AttachmentLimit.RUNNING));
         double held = quantity.applyAsDouble(at(AttachmentLimit.HELD));
         AttachmentLimit limit = held > running ? AttachmentLimit.HELD : AttachmentLimit.RUNNING;

@@ -2,8 +2,11 @@ package org.lifeline.analysis;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.lifeline.base.InputRule;
+import org.lifeline.base.Interval;
 import org.lifeline.base.Point;
 import org.lifeline.base.Vector3;
+import org.lifeline.base.Violations;
 import org.lifeline.internal.line.Piece;
 
 /**
@@ -14,6 +17,9 @@ import org.lifeline.internal.line.Piece;
  * @since 1.0.0
  */
 public final class CablePiece {
+    /** Most intervals of a drawn piece: finer than any drawing, and some megabytes of points. */
+    private static final int MOST_INTERVALS = 100_000;
+
     private final Piece piece;
 
     CablePiece(Piece piece) {
@@ -95,10 +101,14 @@ public final class CablePiece {
     /**
      * Points along the piece, for drawing.
      *
-     * @param intervals number of intervals, at least 1
+     * @param intervals number of intervals, from 1 to 100 000
      * @return intervals + 1 points at equal unstretched distances, the ends included
+     * @throws org.lifeline.base.InvalidInputException if the number is out of range
      */
     public List<Point> shape(int intervals) {
+        new Violations()
+                .numbered("intervals", intervals, Interval.of(1, MOST_INTERVALS), InputRule.COUNT_RANGE)
+                .throwIfAny();
         List<Point> list = new ArrayList<>();
         list.add(start());
         for (int i = 1; i < intervals; i++) {
@@ -113,8 +123,12 @@ public final class CablePiece {
      *
      * @param length unstretched length from the start [m], from 0 to that of the piece
      * @return the point
+     * @throws org.lifeline.base.InvalidInputException if the length is not finite
      */
     public Point pointAt(double length) {
+        if (!Double.isFinite(length)) {
+            new Violations().finite("length", length, "m").throwIfAny();
+        }
         return piece.at(length);
     }
 }

@@ -123,8 +123,11 @@ public final class EnergyBalance implements Canonical {
      * @return both arrests; the same one twice where the attachment grips the cable or pulls on a support
      * @throws org.lifeline.base.InvalidInputException as for {@link #solve}
      * @throws org.lifeline.base.NoEquilibriumException if no equilibrium was found
+     * @throws java.util.concurrent.CancellationException if the thread is interrupted; its interrupt flag stays set
      */
     public AttachmentLimits solveLimits(Lifeline line, Fall fall) {
+        Violations.required("line", line);
+        Violations.required("fall", fall);
         ArrestResult running = withAttachmentLimit(AttachmentLimit.RUNNING).solve(line, fall);
         return new AttachmentLimits(
                 running,
@@ -142,8 +145,11 @@ public final class EnergyBalance implements Canonical {
      * @throws org.lifeline.base.InvalidInputException if a place does not lie on the line, the line cannot hang as
      *     stated, or a worker cannot reach it
      * @throws org.lifeline.base.NoEquilibriumException if no equilibrium was found
+     * @throws java.util.concurrent.CancellationException if the thread is interrupted; its interrupt flag stays set
      */
     public ArrestResult solve(Lifeline line, Fall fall) {
+        Violations.required("line", line);
+        Violations.required("fall", fall);
         checkPlaces(line, fall);
         Start start = start(line, fall);
         checkReach(line, fall, start.point());

@@ -294,6 +294,7 @@ public final class LineEquilibrium implements Canonical {
      * @return the lines; unmodifiable
      */
     public List<CalculationStep> explainIn(UnitSystem system) {
+        Violations.required("system", system);
         return Explanations.of(this, system);
     }
 

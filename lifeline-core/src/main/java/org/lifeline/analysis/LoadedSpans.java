@@ -133,6 +133,10 @@ public final class LoadedSpans {
             return horizontal.length;
         }
 
+        private int checked(int row) {
+            return Violations.requiredIndex("row", row, horizontal.length);
+        }
+
         /**
          * Horizontal component of the tension.
          *
@@ -140,7 +144,7 @@ public final class LoadedSpans {
          * @return tension [N]; NaN without equilibrium
          */
         public double horizontalTension(int row) {
-            return horizontal[row];
+            return horizontal[checked(row)];
         }
 
         /**
@@ -150,7 +154,7 @@ public final class LoadedSpans {
          * @return tension [N]; NaN without equilibrium
          */
         public double startTension(int row) {
-            return Math.sqrt(horizontal[row] * horizontal[row] + vertical[row] * vertical[row]);
+            return Math.sqrt(horizontal[checked(row)] * horizontal[row] + vertical[row] * vertical[row]);
         }
 
         /**
@@ -160,7 +164,7 @@ public final class LoadedSpans {
          * @return tension [N]; NaN without equilibrium
          */
         public double endTension(int row) {
-            return Math.sqrt(horizontal[row] * horizontal[row] + endVertical[row] * endVertical[row]);
+            return Math.sqrt(horizontal[checked(row)] * horizontal[row] + endVertical[row] * endVertical[row]);
         }
 
         /**
@@ -170,7 +174,7 @@ public final class LoadedSpans {
          * @return force [N], positive down; NaN without equilibrium
          */
         public double startReaction(int row) {
-            return -vertical[row];
+            return -vertical[checked(row)];
         }
 
         /**
@@ -180,7 +184,7 @@ public final class LoadedSpans {
          * @return force [N], positive down; NaN without equilibrium
          */
         public double endReaction(int row) {
-            return endVertical[row];
+            return endVertical[checked(row)];
         }
 
         /**
@@ -190,7 +194,7 @@ public final class LoadedSpans {
          * @return distance [m], positive down; NaN without equilibrium
          */
         public double drop(int row) {
-            return drop[row];
+            return drop[checked(row)];
         }
     }
 

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.lifeline.base.Point;
 import org.lifeline.base.Vector3;
+import org.lifeline.base.Violations;
 
 /**
  * One span in equilibrium.
@@ -103,6 +104,7 @@ public final class SpanState {
      * @return sag [m], positive below the chord
      */
     public double sagAt(Point point) {
+        Violations.required("point", point);
         double dx = second.x() - first.x();
         double dy = second.y() - first.y();
         double along = ((point.x() - first.x()) * dx + (point.y() - first.y()) * dy) / (dx * dx + dy * dy);
@@ -131,8 +133,9 @@ public final class SpanState {
     /**
      * Points along the span, for drawing.
      *
-     * @param intervalsPerPiece number of intervals in each piece, at least 1
+     * @param intervalsPerPiece number of intervals in each piece, from 1 to 100 000
      * @return the points from the first support to the second
+     * @throws org.lifeline.base.InvalidInputException if the number is out of range
      */
     public List<Point> shape(int intervalsPerPiece) {
         List<Point> list = new ArrayList<>();

@@ -13,10 +13,12 @@ import org.lifeline.base.Interval;
 import org.lifeline.base.InvalidInputException;
 import org.lifeline.base.PlausibleRange;
 import org.lifeline.base.Point;
+import org.lifeline.base.ProgressListener;
 import org.lifeline.base.Violation;
 import org.lifeline.base.Violations;
 import org.lifeline.base.canonical.Canonical;
 import org.lifeline.base.canonical.CanonicalForm;
+import org.lifeline.internal.numeric.WatchedWork;
 import org.lifeline.internal.path.LineModel;
 import org.lifeline.model.Attachment;
 import org.lifeline.model.Lifeline;
@@ -31,9 +33,11 @@ import org.lifeline.model.Place;
  */
 public final class Statics implements Canonical {
     private final @Nullable Double temperature;
+    private final ProgressListener listener;
 
-    private Statics(@Nullable Double temperature) {
+    private Statics(@Nullable Double temperature, ProgressListener listener) {
         this.temperature = temperature;
+        this.listener = listener;
     }
 
     /**
@@ -42,7 +46,7 @@ public final class Statics implements Canonical {
      * @return the analysis
      */
     public static Statics withDefaults() {
-        return new Statics(null);
+        return new Statics(null, ProgressListener.none());
     }
 
     /**
@@ -51,7 +55,7 @@ public final class Statics implements Canonical {
      * @return the new analysis
      */
     public Statics atInstalledTemperature() {
-        return new Statics(null);
+        return new Statics(null, listener);
     }
 
     /**
@@ -62,7 +66,18 @@ public final class Statics implements Canonical {
      * @throws org.lifeline.base.InvalidInputException if it lies outside
      */
     public Statics withTemperature(double value) {
-        return new Statics(PlausibleRange.TEMPERATURE.required("temperature", value));
+        return new Statics(PlausibleRange.TEMPERATURE.required("temperature", value), listener);
+    }
+
+    /**
+     * The same with a listener that hears of the installed line, of the line at its temperature and of each load, and of a long
+     * piece of that work again and again; it can end the analysis, which then has no result.
+     *
+     * @param value the listener
+     * @return the new analysis
+     */
+    public Statics withProgress(ProgressListener value) {
+        return new Statics(temperature, Violations.required("progress", value));
     }
 
     /**
@@ -74,16 +89,24 @@ public final class Statics implements Canonical {
      * @throws org.lifeline.base.InvalidInputException if a load does not lie on the line, or the line cannot hang as
      *     stated
      * @throws org.lifeline.base.NoEquilibriumException if none was found
+     * @throws java.util.concurrent.CancellationException if the thread is interrupted, whose flag stays set, or the listener
+     *     ended the work
      */
     public LineEquilibrium solve(Lifeline line, List<AppliedLoad> loads) {
+        Violations.required("line", line);
+        Violations.requiredAll("loads", loads);
         checkPlaces(line, loads);
-        LineModel model = new LineModel(line);
+        WatchedWork work = new WatchedWork(2L + loads.size(), listener);
+        LineModel model = new LineModel(line, work);
+        work.partDone();
         double t = temperature == null ? line.installed().temperature() : temperature;
         model.bringTo(t);
+        work.partDone();
         List<LineEquilibrium.Hung> hung = new ArrayList<>(loads.size());
         for (AppliedLoad each : loads) {
             LineModel.Load load = hook(model, each.place(), each.attachment());
             model.hang(load, each.force());
+            work.partDone();
             hung.add(new LineEquilibrium.Hung(load, spanOnCable(each.place()), each.force()));
         }
         return LineEquilibrium.of(model, t, hung);
@@ -99,6 +122,7 @@ public final class Statics implements Canonical {
      * @throws org.lifeline.base.InvalidInputException if the cable does not have the point, or the line cannot hang as stated
      */
     public static Place placeOfCablePoint(Lifeline line, double length) {
+        Violations.required("line", line);
         LineModel model = new LineModel(line);
         Optional<LineModel.CablePoint> found = length > 0 ? model.installedPoint(length) : Optional.empty();
         if (found.isEmpty()) {
@@ -122,6 +146,7 @@ public final class Statics implements Canonical {
      * @throws org.lifeline.base.NoEquilibriumException if the supports find no place to rest
      */
     public static Lifeline withYieldedSupports(Lifeline line) {
+        Violations.required("line", line);
         return new YieldingSupports(line).yielded();
     }
 
@@ -151,6 +176,8 @@ public final class Statics implements Canonical {
      * @param line the line
      * @param loads the loads in the order in which they are put on; none for the line alone
      * @return the result, or what was wrong with the input, or how far the analysis came
+     * @throws java.util.concurrent.CancellationException if the thread is interrupted, whose flag stays set, or the listener
+     *     ended the work
      */
     public Outcome<LineEquilibrium> attempt(Lifeline line, List<AppliedLoad> loads) {
         return Outcome.of(() -> solve(line, loads));

@@ -12,6 +12,7 @@ import org.lifeline.base.InputRule;
 import org.lifeline.base.NoEquilibriumException;
 import org.lifeline.base.PlausibleRange;
 import org.lifeline.base.Point;
+import org.lifeline.base.ProgressListener;
 import org.lifeline.base.Violation;
 import org.lifeline.base.Violations;
 import org.lifeline.base.canonical.Canonical;
@@ -19,6 +20,7 @@ import org.lifeline.base.canonical.CanonicalForm;
 import org.lifeline.internal.motion.MeshRefinement;
 import org.lifeline.internal.motion.Motion;
 import org.lifeline.internal.motion.MotionSetup;
+import org.lifeline.internal.numeric.WatchedWork;
 import org.lifeline.internal.path.LineModel;
 import org.lifeline.model.Attachment;
 import org.lifeline.model.ClearanceRules;
@@ -76,6 +78,7 @@ public final class TransientArrest implements Canonical {
     private final MeshRefinement.Request numerics;
     private final boolean held;
     private final List<Timed> later;
+    private final ProgressListener listener;
 
     /** A fall and when it begins [s]: the first, whose catch is followed, or another one. */
     private record Timed(Fall fall, double time, boolean first) {}
@@ -83,7 +86,13 @@ public final class TransientArrest implements Canonical {
     /** Under what conditions somebody falls; without a temperature, at that of the installation [°C]. */
     private record Conditions(OptionalDouble temperature, DeploymentForce side, ClearanceRules clearance) {}
 
-    private TransientArrest(Conditions conditions, MeshRefinement.Request numerics, boolean held, List<Timed> later) {
+    private TransientArrest(
+            Conditions conditions,
+            MeshRefinement.Request numerics,
+            boolean held,
+            List<Timed> later,
+            ProgressListener listener) {
+        this.listener = listener;
         this.conditions = conditions;
         this.numerics = numerics;
         this.held = held;
@@ -105,15 +114,16 @@ public final class TransientArrest implements Canonical {
                         OptionalDouble.empty(),
                         new MeshRefinement.Course(new Motion.Sampling(DURATION, SAMPLING), OptionalDouble.empty())),
                 false,
-                List.of());
+                List.of(),
+                ProgressListener.none());
     }
 
     private TransientArrest with(Conditions value) {
-        return new TransientArrest(value, numerics, held, later);
+        return new TransientArrest(value, numerics, held, later, listener);
     }
 
     private TransientArrest with(MeshRefinement.Request value) {
-        return new TransientArrest(conditions, value, held, later);
+        return new TransientArrest(conditions, value, held, later, listener);
     }
 
     private TransientArrest with(MeshRefinement.Course value) {
@@ -218,8 +228,9 @@ public final class TransientArrest implements Canonical {
                 .require(
                         samples <= MOST_SAMPLES,
                         path,
-                        Violations.show(value, "s"),
-                        "must not make more than " + MOST_SAMPLES + " samples of a history")
+                        GivenValue.number(value, "s"),
+                        InputRule.TOO_MANY_SAMPLES,
+                        MOST_SAMPLES)
                 .throwIfAny();
     }
 
@@ -263,8 +274,9 @@ public final class TransientArrest implements Canonical {
                 .require(
                         most <= MOST_REFINEMENTS,
                         "refinements",
-                        Integer.toString(most),
-                        "must be at most " + MOST_REFINEMENTS)
+                        GivenValue.count(most),
+                        InputRule.ABOVE_MOST,
+                        MOST_REFINEMENTS)
                 .throwIfAny();
         return with(new MeshRefinement.Request(numerics.accuracy(), most, numerics.segment(), numerics.course()));
     }
@@ -276,7 +288,7 @@ public final class TransientArrest implements Canonical {
      * @return the new analysis
      */
     public TransientArrest withAttachmentHeld() {
-        return new TransientArrest(conditions, numerics, true, later);
+        return new TransientArrest(conditions, numerics, true, later, listener);
     }
 
     /**
@@ -299,7 +311,19 @@ public final class TransientArrest implements Canonical {
         v.throwIfAny();
         List<Timed> list = new ArrayList<>(later);
         list.add(new Timed(fall, time, false));
-        return new TransientArrest(conditions, numerics, held, list);
+        return new TransientArrest(conditions, numerics, held, list, listener);
+    }
+
+    /**
+     * The same with a listener that hears when the line before the fall, the motion, and the energy balance beside it are done,
+     * and again and again while a long line is brought to rest. It can end the analysis, which then has no result; while the
+     * motion or the balance is under way, an interrupt of the thread does.
+     *
+     * @param value the listener
+     * @return the new analysis
+     */
+    public TransientArrest withProgress(ProgressListener value) {
+        return new TransientArrest(conditions, numerics, held, later, Violations.required("progress", value));
     }
 
     /**
@@ -313,12 +337,16 @@ public final class TransientArrest implements Canonical {
      *     stated, the cable has no mass, a worker cannot reach the line or takes part twice, a fall is not caught within the duration, or a later
      *     fall is asked for together with an end after the first catch
      * @throws NoEquilibriumException if the line before the fall has no equilibrium, or the motion is lost: its energies do not add up
-     * @throws java.util.concurrent.CancellationException if the thread is interrupted; its interrupt flag stays set
+     * @throws java.util.concurrent.CancellationException if the thread is interrupted, whose flag stays set, or the listener
+     *     ended the work
      */
     public TransientResult solve(Lifeline line, Fall fall) {
+        Violations.required("line", line);
+        Violations.required("fall", fall);
         check(line, fall);
         double t = conditions.temperature.orElse(line.installed().temperature());
-        LineModel model = new LineModel(line);
+        WatchedWork work = new WatchedWork(3, listener);
+        LineModel model = new LineModel(line, work);
         model.bringTo(t);
         double tau = line.cable().dampingTime().orElse(DAMPING_TIME);
         MotionSetup setup = new MotionSetup(model, tau);
@@ -338,10 +366,13 @@ public final class TransientArrest implements Canonical {
             attach(c, setup, later.get(i), "laterFall[" + i + "].time", v);
         }
         v.throwIfAny();
+        work.partDone();
         MeshRefinement motion = MeshRefinement.run(setup, numerics);
+        work.partDone();
+        ArrestResult balance = balance(line, fall, t);
+        work.partDone();
         return closed(
-                c.result(motion, numerics, balance(line, fall, t)),
-                motion.motion().counts().steps());
+                c.result(motion, numerics, balance), motion.motion().counts().steps());
     }
 
     /** The result of a run of so many steps, if its energies add up; an exception if its motion is lost. */
@@ -475,6 +506,8 @@ public final class TransientArrest implements Canonical {
      * @param line the line
      * @param fall the first fall
      * @return the result, or what was wrong with the input, or how far the analysis came
+     * @throws java.util.concurrent.CancellationException if the thread is interrupted, whose flag stays set, or the listener
+     *     ended the work
      */
     public Outcome<TransientResult> attempt(Lifeline line, Fall fall) {
         return Outcome.of(() -> solve(line, fall));

@@ -49,6 +49,10 @@ public enum InputRule implements ViolationCode {
     NO_SUCH_SPAN("must be a span from 1 to {0}"),
     /** The number of a support that the line does not have. */
     NO_SUCH_SUPPORT_NUMBER("must be the number of a support from 0 to {0}"),
+    /** The number of a row, a piece or another element that is not there. */
+    NO_SUCH_NUMBER("must be a number from 0 to {0}"),
+    /** An id that no worker of a result has. */
+    NO_SUCH_WORKER("must be the id of a worker of the result"),
     /** An id that no support of the line has. */
     NO_SUCH_SUPPORT("must be the id of a support of the line"),
     /** A station outside its span. */
@@ -65,6 +69,10 @@ public enum InputRule implements ViolationCode {
     RATE_NOT_ABOVE_ZERO("must be above zero (leave it out for a rigid {0})"),
     /** A coefficient of friction out of range. */
     FRICTION_RANGE("must be a coefficient of friction from 0 to 2"),
+    /** A quantity that has no ratio to a limit. */
+    NO_RATIO("is an elevation, which has no ratio to a limit; use {0}"),
+    /** A number that counts from one, up to a limit. */
+    COUNT_RANGE("must be a number from 1 to {0}"),
     /** A number that counts from one. */
     COUNT_FROM_ONE("must be 1 or more"),
     /** A number that must not be below zero. */
@@ -138,6 +146,86 @@ public enum InputRule implements ViolationCode {
     TIME_TOO_SHORT("must be {0}"),
     /** A text that is no quantity of the wanted dimension. */
     NOT_A_QUANTITY("{0}"),
+    /** A post with a second moment of area and no modulus. */
+    MODULUS_NEEDED("must be given where a second moment of area is"),
+    /** A post with a modulus and no second moment of area. */
+    SECOND_MOMENT_NEEDED("must be given where a modulus of elasticity is"),
+    /** A range of factors that must contain 1. */
+    FACTORS_CONTAIN_ONE("must be a range of factors above zero that contains 1"),
+    /** An uncertainty that is as large as its value. */
+    UNCERTAINTY_TOO_LARGE("must be smaller than the value ({0})"),
+    /** A factor without a source. */
+    SOURCE_NEEDED("must not be blank: a factor without source is nobody's"),
+    /** A count of workers without a criterion. */
+    CRITERION_NEEDED("must name at least one: without any, every number is met"),
+    /** A limit per worker on something that is no capacity. */
+    NOT_A_CAPACITY("must be a force that has to reach its limit"),
+    /** A factor on something that is no load. */
+    NOT_A_LOAD("must be a load that has to stay within its limit"),
+    /** A requirement for each anchor that does not concern anchors. */
+    NOT_OF_ANCHORS("must be a limit on a quantity of the anchors"),
+    /** A published value without body, work or place. */
+    PUBLISHED_BY_NOBODY("must be named for a published value"),
+    /** Bounds that reach zero on a logarithmic scale. */
+    NOT_LOGARITHMIC("must lie above zero for a logarithmic scale"),
+    /** A distribution that is cut down to next to nothing. */
+    CUT_TOO_FAR("must hold at least a millionth of the distribution"),
+    /** A value outside a range that was given with it. */
+    NOT_IN_RANGE("must lie in {0}"),
+    /** A range whose ends are the same. */
+    NO_WIDTH("must have some width"),
+    /** Variables or responses that a part of a study does not have. */
+    NOT_OF_PART("must be those of the part, {0}"),
+    /** Fewer cases than were done. */
+    FEWER_THAN_DONE("must be at least the last one done, {0}"),
+    /** Seed or name of another study. */
+    NOT_THAT_OF_STUDY("must be that of the study, {0}"),
+    /** Variables or responses of another study. */
+    NOT_THOSE_OF_STUDY("must be those of the study, {0}"),
+    /** A stored number of values that its bins contradict. */
+    NOT_THAT_OF_BINS("must be that of the bins, {0}"),
+    /** Stored first cases that are not all. */
+    FIRST_CASES_LACKING("must be all cases with a value, up to {0}"),
+    /** A stored case with another number of quantities. */
+    QUANTITIES_DIFFER("must be those of {0} quantities each"),
+    /** Stored failures that are not all. */
+    FAILURES_LACKING("must be all {0} that failed, up to {1}"),
+    /** More failed cases than were done. */
+    MORE_THAN_DONE("must be at most the cases that were done, {0}"),
+    /** More values than cases with a result. */
+    MORE_THAN_RESULTS("must be at most the cases that have a result, {0}"),
+    /** Stored sums of another number of quantities. */
+    SUMS_DIFFER("must be those of the variables and the response"),
+    /** A range of cases that ends before it begins. */
+    LAST_BEFORE_FIRST("must be at least the first, {0}"),
+    /** Cases that two parts of a study share. */
+    CASES_TWICE("must not be drawn twice: {0} are there already"),
+    /** A stored sum that cannot be read. */
+    NOT_A_SUM("must be sums as the library writes them"),
+    /** The number of a bin that no histogram has. */
+    NO_SUCH_BIN("must be the number of a bin"),
+    /** A value that a distribution gave beyond the bounds of its variable. */
+    DRAWN_OUTSIDE("was drawn outside the bounds of the variable, {0}"),
+    /** A range of factors with 1 inside it. */
+    FACTORS_AROUND_ONE("must be a range of factors above zero around 1"),
+    /** A result of a method that cannot be checked so. */
+    ENERGY_BALANCE_NEEDED("must be the energy balance"),
+    /** A duration with so short an interval that its history is too long. */
+    TOO_MANY_SAMPLES("must not make more than {0} samples of a history"),
+    /** A whole number above the most that is allowed. */
+    ABOVE_MOST("must be at most {0}"),
+    /** An obstruction of a design without any. */
+    NO_OBSTRUCTION("the design has no obstruction"),
+    /** The number of an obstruction that the design does not have. */
+    NO_SUCH_OBSTRUCTION("must be the number of an obstruction from 0 to {0}"),
+    /** A support that is to be changed in what it does not have. */
+    INLINE_ABSORBER_NEEDED("must carry an in-line energy absorber"),
+    /** A worker whose connection is to be changed in what it does not have. */
+    DEPLOYMENT_FORCE_NEEDED("must have a connecting subsystem with a deployment force"),
+    /** A measured value that no pretension gives. */
+    PRETENSION_NOT_FOUND("no pretension up to {0} times that of the design gives it"),
+    /** A measured value of a line that could not hang so. */
+    SLACKER_THAN_IT_HANGS("the line would have to be slacker than it can hang"),
     /** A rule in words of its own, see {@link Violation#rule()}. */
     STATED("{0}");
 

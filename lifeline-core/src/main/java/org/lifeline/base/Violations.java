@@ -193,6 +193,21 @@ public final class Violations {
     }
 
     /**
+     * Adds a violation of a rule unless a condition holds.
+     *
+     * @param condition the condition
+     * @param path where
+     * @param given what was given
+     * @param code the rule
+     * @param arguments what stands in its sentence for <code>{0}</code>, <code>{1}</code> …
+     * @return this
+     */
+    public Violations require(
+            boolean condition, String path, GivenValue given, ViolationCode code, Object... arguments) {
+        return condition ? this : add(path, given, code, arguments);
+    }
+
+    /**
      * Requires something that must not be null.
      *
      * @param path where
@@ -206,6 +221,47 @@ public final class Violations {
             throw new InvalidInputException(List.of(Violation.of(path, GivenValue.text("null"), InputRule.MISSING)));
         }
         return value;
+    }
+
+    /**
+     * Requires a list, or another collection, that must not be null, and of which no element must be.
+     *
+     * @param path where
+     * @param values what was given
+     * @param <T> type of the collection
+     * @return the same
+     * @throws InvalidInputException if it or one of its elements is null; an element by its number
+     */
+    public static <T extends Iterable<?>> T requiredAll(String path, @Nullable T values) {
+        T given = required(path, values);
+        int i = 0;
+        for (Object each : given) {
+            required(path + "[" + i++ + "]", each);
+        }
+        return given;
+    }
+
+    /**
+     * Requires the number of an element of a list or array of the library, counted from 0.
+     *
+     * @param path where
+     * @param number the number
+     * @param size how many there are
+     * @return the same number
+     * @throws InvalidInputException if there is no such element
+     */
+    public static int requiredIndex(String path, int number, int size) {
+        if (number < 0 || number >= size) {
+            throw noSuchNumber(path, number, size);
+        }
+        return number;
+    }
+
+    /** Apart from its caller, which is asked often and is to stay short. */
+    private static InvalidInputException noSuchNumber(String path, int number, int size) {
+        Violation found = Violation.of(path, GivenValue.count(number), InputRule.NO_SUCH_NUMBER, size - 1);
+        return new InvalidInputException(List.of(
+                size > 0 ? found.allowing(AllowedRange.within(Interval.of(0, (double) size - 1))) : found));
     }
 
     /**

@@ -35,7 +35,7 @@ public record ClearanceRules(double harnessStretch, double margin, List<Obstruct
         PlausibleRange.checkCount(
                 v,
                 "obstructions",
-                Violations.required("obstructions", obstructions).size());
+                Violations.requiredAll("obstructions", obstructions).size());
         v.throwIfAny();
         obstructions = List.copyOf(obstructions);
     }
@@ -76,6 +76,7 @@ public record ClearanceRules(double harnessStretch, double margin, List<Obstruct
      * @return the new rules
      */
     public ClearanceRules withObstructions(List<Obstruction> value) {
+        Violations.requiredAll("obstructions", value);
         return new ClearanceRules(harnessStretch, margin, value);
     }
 

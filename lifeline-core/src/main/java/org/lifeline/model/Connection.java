@@ -166,6 +166,7 @@ public final class Connection implements Canonical {
      * @return the curve
      */
     public LoadingCurve curve(DeploymentForce side) {
+        Violations.required("side", side);
         return side == DeploymentForce.CLEARANCE ? clearanceCurve : maximumCurve;
     }
 
@@ -241,6 +242,7 @@ public final class Connection implements Canonical {
          * @return the curve
          */
         public LoadingCurve curve(DeploymentForce side) {
+            Violations.required("side", side);
             return side == DeploymentForce.CLEARANCE ? clearance : maximum;
         }
 

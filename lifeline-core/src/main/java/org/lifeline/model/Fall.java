@@ -36,7 +36,19 @@ public final class Fall implements Canonical {
      * @param worker the worker
      * @param place where on the line
      */
-    public record Hanging(Worker worker, Place place) {}
+    public record Hanging(Worker worker, Place place) {
+        /**
+         * Checks that both are given.
+         *
+         * @param worker the worker
+         * @param place where on the line
+         * @throws org.lifeline.base.InvalidInputException if one is missing
+         */
+        public Hanging {
+            Violations.required("worker", worker);
+            Violations.required("place", place);
+        }
+    }
 
     private Fall(Builder b, Place place) {
         this.id = Objects.requireNonNull(b.id);
@@ -149,6 +161,7 @@ public final class Fall implements Canonical {
      * @return the violations, with both lengths; empty if there is none
      */
     public List<Violation> checkReach(Lifeline line, double lineElevation) {
+        Violations.required("line", line);
         return new Reach(this, lineElevation, line.chordElevation(place)).check();
     }
 

@@ -175,6 +175,7 @@ public final class Installed implements Canonical {
      * @return the new installed state
      */
     public Installed tensionedLike(Installed other) {
+        Violations.required("other", other);
         return new Installed(form, value, span, other.temperature, other.tensionedFrom);
     }
 

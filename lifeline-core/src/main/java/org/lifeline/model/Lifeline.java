@@ -142,6 +142,7 @@ public final class Lifeline implements Canonical {
      * @return distance [m]
      */
     public double along(Place place) {
+        Violations.required("place", place);
         double sum = stationOf(place);
         for (int i = 1; i < spanOf(place); i++) {
             sum += run(i);
@@ -156,6 +157,7 @@ public final class Lifeline implements Canonical {
      * @return elevation [m]
      */
     public double chordElevation(Place place) {
+        Violations.required("place", place);
         int span = spanOf(place);
         return supports.get(span - 1).position().z() + stationOf(place) / run(span) * rise(span);
     }
@@ -165,9 +167,10 @@ public final class Lifeline implements Canonical {
      *
      * @param place a place on this line
      * @return number of the span, from 1
-     * @throws IllegalArgumentException if the place is at a support that the line does not have
+     * @throws InvalidInputException if the place is at a support that the line does not have
      */
     public int spanOf(Place place) {
+        Violations.required("place", place);
         return place.isAtSupport() ? Math.min(supportOf(place) + 1, spans()) : place.span();
     }
 
@@ -176,9 +179,10 @@ public final class Lifeline implements Canonical {
      *
      * @param place a place on this line
      * @return station [m]; at the last support the run of the span
-     * @throws IllegalArgumentException if the place is at a support that the line does not have
+     * @throws InvalidInputException if the place is at a support that the line does not have
      */
     public double stationOf(Place place) {
+        Violations.required("place", place);
         if (!place.isAtSupport()) {
             return place.station();
         }
@@ -190,13 +194,15 @@ public final class Lifeline implements Canonical {
      *
      * @param place a place at a support
      * @return number, from 0
-     * @throws IllegalArgumentException if the place is on the cable, or the line does not have the support
+     * @throws InvalidInputException if the place is on the cable, or the line does not have the support
      */
     public int supportOf(Place place) {
-        String id = place.support().orElseThrow(() -> new IllegalArgumentException(place + " is at no support"));
+        Violations.required("place", place);
+        String id = place.support().orElse("");
         int number = indexOf(id);
         if (number < 0) {
-            throw new IllegalArgumentException("no support has the id " + id);
+            GivenValue given = GivenValue.text(place.toString());
+            throw new InvalidInputException(List.of(Violation.of("place", given, InputRule.NO_SUCH_SUPPORT)));
         }
         return number;
     }
@@ -217,6 +223,7 @@ public final class Lifeline implements Canonical {
      * @return the violations; empty if there is none
      */
     public List<Violation> check(Place place) {
+        Violations.required("place", place);
         return LineRules.place(this, place);
     }
 

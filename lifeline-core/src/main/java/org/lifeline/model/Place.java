@@ -3,6 +3,7 @@ package org.lifeline.model;
 import java.util.Objects;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import org.lifeline.base.Violations;
 
 /**
  * A place where somebody is hooked on: a station of a span, where the connection holds the cable, or a support, where it
@@ -29,8 +30,13 @@ public final class Place {
      * @param span number of the span, from 1, in the order of the supports
      * @param station horizontal distance from the first support of the span [m]
      * @return the place
+     * @throws org.lifeline.base.InvalidInputException if the station is not finite; whether a line has the place is told by {@link
+     *     Lifeline#check}
      */
     public static Place of(int span, double station) {
+        if (!Double.isFinite(station)) {
+            new Violations().finite("station", station, "m").throwIfAny();
+        }
         return new Place(span, station, null);
     }
 
@@ -39,9 +45,11 @@ public final class Place {
      *
      * @param id the support
      * @return the place
+     * @throws org.lifeline.base.InvalidInputException if there is no id
      */
     public static Place atSupport(String id) {
-        return new Place(0, 0, Objects.requireNonNull(id, "id"));
+        Violations.required("id", id);
+        return new Place(0, 0, Violations.required("id", id));
     }
 
     /**

@@ -3,6 +3,8 @@ package org.lifeline.model;
 import java.util.Objects;
 import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
+import org.lifeline.base.GivenValue;
+import org.lifeline.base.InputRule;
 import org.lifeline.base.PlausibleRange;
 import org.lifeline.base.Violations;
 
@@ -294,16 +296,12 @@ public final class Post {
             check(v, PlausibleRange.MOMENT, "momentOfResistance.x", resistance.x);
             check(v, PlausibleRange.MOMENT, "momentOfResistance.y", resistance.y);
             boolean area = secondMoment.x != null || secondMoment.y != null;
-            v.require(
-                    modulus != null || !area,
-                    "elasticModulus",
-                    "missing",
-                    "must be given where a second moment of area is");
+            v.require(modulus != null || !area, "elasticModulus", GivenValue.missing(), InputRule.MODULUS_NEEDED);
             v.require(
                     modulus == null || area,
                     "secondMomentOfArea",
-                    "missing",
-                    "must be given where a modulus of elasticity is");
+                    GivenValue.missing(),
+                    InputRule.SECOND_MOMENT_NEEDED);
             v.throwIfAny();
             return new Post(this);
         }

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.regex.Pattern;
 import org.lifeline.analysis.explain.CalculationStep;
 import org.lifeline.base.InertText;
+import org.lifeline.report.document.LineBreaks;
 import org.lifeline.report.document.ReportBlock;
 import org.lifeline.report.document.ReportDocument;
 import org.lifeline.report.document.ReportSection;
@@ -85,37 +86,10 @@ public final class TextReport {
     }
 
     private void wrap(String text, String indent) {
-        List<String> lines = wrapped(text, WIDTH - indent.length());
+        List<String> lines = LineBreaks.at(WIDTH - indent.length()).lines(text);
         for (int i = 0; i < lines.size(); i++) {
             line((i == 0 ? "" : indent) + lines.get(i));
         }
-    }
-
-    /** Lines of at most a width, broken at spaces; a longer word is broken where it must be. */
-    static List<String> wrapped(String text, int width) {
-        List<String> lines = new ArrayList<>();
-        String rest = text;
-        while (length(rest) > width) {
-            int at = end(rest, rest.offsetByCodePoints(0, width));
-            lines.add(rest.substring(0, at));
-            rest = rest.substring(at).stripLeading();
-        }
-        lines.add(rest);
-        return lines;
-    }
-
-    /** The last space up to a place, but one between a number and its unit only if there is no other. */
-    private static int end(String text, int cut) {
-        int last = text.lastIndexOf(' ', cut);
-        int space = last;
-        while (space > 0 && Character.isDigit(text.charAt(space - 1)) && isUnit(text.charAt(space + 1))) {
-            space = text.lastIndexOf(' ', space - 1);
-        }
-        return space > 0 ? space : last > 0 ? last : cut;
-    }
-
-    private static boolean isUnit(char c) {
-        return Character.isLetter(c) || c == '°' || c == '%';
     }
 
     private static int length(String text) {
@@ -274,7 +248,7 @@ public final class TextReport {
             String cell = cells.get(j);
             boolean stack =
                     t.columns().get(j).numeric() && length(cell) > widths[j] && longest(stacked(cell)) <= widths[j];
-            List<String> w = stack ? stacked(cell) : wrapped(cell, widths[j]);
+            List<String> w = stack ? stacked(cell) : LineBreaks.at(widths[j]).lines(cell);
             wrapped.add(w);
             lines = Math.max(lines, w.size());
         }
@@ -306,7 +280,7 @@ public final class TextReport {
     }
 
     private void chain(String head, String formula) {
-        List<String> lines = wrapped(formula, WIDTH - head.length());
+        List<String> lines = LineBreaks.at(WIDTH - head.length()).lines(formula);
         for (int i = 0; i < lines.size(); i++) {
             line((i == 0 ? head : " ".repeat(head.length())) + lines.get(i));
         }

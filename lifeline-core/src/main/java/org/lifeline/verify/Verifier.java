@@ -8,6 +8,8 @@ import org.lifeline.analysis.LineEquilibrium;
 import org.lifeline.analysis.Method;
 import org.lifeline.analysis.Statics;
 import org.lifeline.analysis.state.AppliedLoad;
+import org.lifeline.base.GivenValue;
+import org.lifeline.base.InputRule;
 import org.lifeline.base.Violations;
 import org.lifeline.verify.state.ArrestNumbers;
 import org.lifeline.verify.state.CableIntegration;
@@ -80,6 +82,8 @@ public final class Verifier {
      * @return what was found
      */
     public VerificationReport equilibrium(LineEquilibrium state, List<AppliedLoad> loads) {
+        Violations.required("state", state);
+        Violations.requiredAll("loads", loads);
         StateNumbers numbers = StateNumbers.of(state);
         return report(numbers, loads, installed(numbers));
     }
@@ -93,12 +97,13 @@ public final class Verifier {
      *     transient the line is not at rest
      */
     public VerificationReport arrest(ArrestResult result) {
+        Violations.required("result", result);
         new Violations()
                 .require(
                         result.method() == Method.ENERGY_BALANCE,
                         "result.method",
-                        result.method().label(),
-                        "must be the energy balance")
+                        GivenValue.text(result.method().label()),
+                        InputRule.ENERGY_BALANCE_NEEDED)
                 .throwIfAny();
         ArrestNumbers numbers = ArrestNumbers.of(result);
         return reportArrest(numbers, installed(numbers.peak()));

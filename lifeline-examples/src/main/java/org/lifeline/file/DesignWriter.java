@@ -146,9 +146,17 @@ public final class DesignWriter {
         ObjectNode node = NODES.objectNode();
         node.put("name", cable.name());
         cable.diameter().ifPresent(d -> node.put("diameter", metres(d)));
-        node.put("weightPerLength", quantity(line.weightPerLength(), "N/m"));
+        // What was given, not what follows from it: the other one is not the same number when it is read again.
+        if (cable.isGivenByMass()) {
+            node.put("massPerLength", quantity(cable.massPerLength(line.gravity()), "kg/m"));
+        } else {
+            node.put("weightPerLength", quantity(line.weightPerLength(), "N/m"));
+        }
         if (cable.elongation().isStiffnessAlone()) {
-            node.put("axialStiffness", newtons(cable.elongation().initialStiffness()));
+            // The tension at strain 1; the inverse of a compliance may differ in its last digit.
+            node.put(
+                    "axialStiffness",
+                    newtons(cable.elongation().corners().get(1).tension()));
         } else {
             ArrayNode curve = node.putArray("loadElongation");
             cable.elongation()

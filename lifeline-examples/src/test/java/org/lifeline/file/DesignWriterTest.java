@@ -10,6 +10,7 @@ import java.util.Iterator;
 import java.util.List;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.lifeline.base.canonical.Difference;
 import org.lifeline.examples.TestFiles;
 import org.lifeline.file.result.DesignRun;
 import org.lifeline.file.result.ResultWriter;
@@ -33,6 +34,17 @@ class DesignWriterTest {
         JsonNode after = results(again.design());
         same(name, before.get("installed"), after.get("installed"));
         same(name, before.get("arrests"), after.get("arrests"));
+    }
+
+    @ParameterizedTest
+    @MethodSource("designs")
+    void theDesignIsTheSame(String name) {
+        LifelineDesign design = TestFiles.design(name).design();
+        LifelineDesign again = TestFiles.read(DesignWriter.write(design)).design();
+        assertThat(Difference.between(design.canonicalForm(), again.canonicalForm()))
+                .isEmpty();
+        assertThat(again).isEqualTo(design);
+        assertThat(again.fingerprint()).isEqualTo(design.fingerprint());
     }
 
     @ParameterizedTest

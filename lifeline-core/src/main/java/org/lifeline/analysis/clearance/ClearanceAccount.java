@@ -3,6 +3,7 @@ package org.lifeline.analysis.clearance;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
+import org.lifeline.base.Violations;
 import org.lifeline.model.ClearanceRules;
 import org.lifeline.model.Connection;
 import org.lifeline.model.Fall;
@@ -52,6 +53,11 @@ public final class ClearanceAccount {
      */
     public static Clearance draw(
             ClearanceRules rules, Worker worker, Levels levels, Reach reach, OptionalDouble below) {
+        Violations.required("rules", rules);
+        Violations.required("worker", worker);
+        Violations.required("levels", levels);
+        Violations.required("reach", reach);
+        Violations.required("below", below);
         List<ClearanceRow> rows = new ArrayList<>();
         String source = levels.harnessLowest().isPresent() ? "transient" : "energy balance";
         String hold = levels.atSupport() ? "support" : "line at the station";
@@ -98,6 +104,7 @@ public final class ClearanceAccount {
      * @return elevation [m], if there is an obstruction
      */
     public static OptionalDouble highest(ClearanceRules rules, Lifeline line, Fall fall, double alongAtPeak) {
+        Violations.required("rules", rules);
         if (rules.obstructions().isEmpty()) {
             return OptionalDouble.empty();
         }

@@ -4,6 +4,7 @@ import java.util.List;
 import org.lifeline.analysis.ArrestResult;
 import org.lifeline.analysis.LineEquilibrium;
 import org.lifeline.base.UnitSystem;
+import org.lifeline.base.Violations;
 
 /**
  * Writes results down as calculations that a reviewer can follow line by line.
@@ -21,6 +22,8 @@ public final class Explanations {
      * @return the lines; unmodifiable
      */
     public static List<CalculationStep> of(ArrestResult arrest, UnitSystem system) {
+        Violations.required("arrest", arrest);
+        Violations.required("system", system);
         return ArrestExplanation.of(arrest, system);
     }
 
@@ -32,6 +35,8 @@ public final class Explanations {
      * @return the lines; unmodifiable
      */
     public static List<CalculationStep> of(LineEquilibrium state, UnitSystem system) {
+        Violations.required("state", state);
+        Violations.required("system", system);
         return LineExplanation.of(state, system);
     }
 }

@@ -2,6 +2,7 @@ package org.lifeline.analysis.motion;
 
 import java.util.EnumMap;
 import java.util.Map;
+import org.lifeline.base.Violations;
 
 /**
  * Where the energy is in time. Every part counts from the start of the fall; together they stay at zero but for the drift
@@ -46,6 +47,7 @@ public final class EnergyHistory {
      * @param parts one history for each part, all of one length [J]
      */
     public EnergyHistory(Map<Part, double[]> parts) {
+        Violations.required("parts", parts);
         this.parts = new EnumMap<>(Part.class);
         for (Part part : Part.values()) {
             double[] values = parts.getOrDefault(part, new double[0]).clone();
@@ -64,6 +66,7 @@ public final class EnergyHistory {
      * @return energy at each time, counted from the start of the fall [J]
      */
     public double[] of(Part part) {
+        Violations.required("part", part);
         return parts.getOrDefault(part, new double[0]).clone();
     }
 

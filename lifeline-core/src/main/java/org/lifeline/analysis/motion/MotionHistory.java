@@ -1,6 +1,8 @@
 package org.lifeline.analysis.motion;
 
 import java.util.List;
+import org.lifeline.base.InputRule;
+import org.lifeline.base.Violations;
 
 /**
  * Histories of an arrest in time.
@@ -25,6 +27,9 @@ public final class MotionHistory {
      */
     public MotionHistory(
             double[] times, List<WorkerHistory> workers, List<SupportHistory> supports, EnergyHistory energies) {
+        Violations.required("times", times);
+        Violations.requiredAll("workers", workers);
+        Violations.requiredAll("supports", supports);
         this.times = times.clone();
         this.workers = List.copyOf(workers);
         this.supports = List.copyOf(supports);
@@ -60,7 +65,7 @@ public final class MotionHistory {
         return workers.stream()
                 .filter(w -> w.id().equals(id))
                 .findFirst()
-                .orElseThrow(() -> new IllegalArgumentException("no worker has the id " + id));
+                .orElseThrow(() -> Columns.unknown(id, InputRule.NO_SUCH_WORKER));
     }
 
     /**
@@ -83,7 +88,7 @@ public final class MotionHistory {
         return supports.stream()
                 .filter(s -> s.id().equals(id))
                 .findFirst()
-                .orElseThrow(() -> new IllegalArgumentException("no support has the id " + id));
+                .orElseThrow(() -> Columns.unknown(id, InputRule.NO_SUCH_SUPPORT));
     }
 
     /**

@@ -1,7 +1,9 @@
 package org.lifeline.analysis.motion;
 
 import java.util.List;
+import org.lifeline.base.InputRule;
 import org.lifeline.base.Point;
+import org.lifeline.base.Violations;
 
 /**
  * Extremes of a motion within a window of time: the first catch, or the whole run.
@@ -28,6 +30,8 @@ public final class MotionPeaks {
      */
     public MotionPeaks(
             Peak tension, double filteredTension, Point place, List<WorkerPeaks> workers, List<SupportPeaks> supports) {
+        Violations.requiredAll("workers", workers);
+        Violations.requiredAll("supports", supports);
         this.tension = tension;
         this.filteredTension = filteredTension;
         this.place = place;
@@ -83,7 +87,7 @@ public final class MotionPeaks {
         return workers.stream()
                 .filter(w -> w.id().equals(id))
                 .findFirst()
-                .orElseThrow(() -> new IllegalArgumentException("no worker has the id " + id));
+                .orElseThrow(() -> Columns.unknown(id, InputRule.NO_SUCH_WORKER));
     }
 
     /**
@@ -106,6 +110,6 @@ public final class MotionPeaks {
         return supports.stream()
                 .filter(s -> s.id().equals(id))
                 .findFirst()
-                .orElseThrow(() -> new IllegalArgumentException("no support has the id " + id));
+                .orElseThrow(() -> Columns.unknown(id, InputRule.NO_SUCH_SUPPORT));
     }
 }

@@ -2,13 +2,16 @@ package org.lifeline.analysis.motion;
 
 import java.util.LinkedHashMap;
 import java.util.Map;
+import org.lifeline.base.InputRule;
+import org.lifeline.base.Violations;
 
 /**
  * What the last mesh may hide of the peaks of the first catch: bounds of what ever finer meshes would change. A load with
  * its allowance added is on the safe side of the mesh.
  *
- * <p>A bound is the largest of 2.5 times the last but one change from mesh to mesh, or four times the last if that is larger, of what a wave front may
- * hide that is as wide as the mesh makes it, and, for a force as it is, of 1.5 times what the filter takes off it;
+ * <p>A bound is the largest of 2.5 times the last but one change from mesh to mesh, or four times the last if that is larger, where a
+ * force rises, of what it has fallen from a coarser mesh, of what a wave front may hide that is as wide as the mesh makes it, and, for a
+ * force as it is, of 1.5 times what the filter takes off it;
  * measured, not derived: {@code src/docs/theory/transient.md}, section 3. The force in a connecting subsystem, and that on an
  * end behind an in-line absorber, changes by no more than the loading curve does within the bound of the extension. It speaks of the mesh alone, not of what the model leaves out, and not of rebounds and later falls. Where fewer than three meshes
  * were followed nothing is known, and every allowance is positive infinity.
@@ -58,6 +61,7 @@ public final class PeakAllowances {
      * @param bounds of everything else
      */
     public PeakAllowances(Force tension, Force arrestForce, Map<String, Force> supports, Bounds bounds) {
+        Violations.required("supports", supports);
         this.tension = tension;
         this.arrestForce = arrestForce;
         this.supports = new LinkedHashMap<>(supports);
@@ -92,7 +96,7 @@ public final class PeakAllowances {
     public Force support(String id) {
         Force force = supports.get(id);
         if (force == null) {
-            throw new IllegalArgumentException("no support has the id " + id);
+            throw Columns.unknown(id, InputRule.NO_SUCH_SUPPORT);
         }
         return force;
     }

@@ -2,6 +2,7 @@ package org.lifeline.analysis.motion;
 
 import java.util.List;
 import java.util.Map;
+import org.lifeline.base.Violations;
 
 /**
  * One support in time: tension of the cable on both sides, material that passed, force of the line, displacement.
@@ -49,15 +50,13 @@ public final class SupportHistory {
      * @param values one history for each quantity, all of one length [unit of the quantity]
      */
     public SupportHistory(String id, Map<Quantity, double[]> values) {
+        Violations.required("values", values);
         this.id = id;
         this.values = Columns.copy(Quantity.class, values);
     }
 
     private static int checked(int axis) {
-        if (axis < 0 || axis > 2) {
-            throw new IllegalArgumentException("axis " + axis + " must be 0, 1 or 2");
-        }
-        return axis;
+        return Violations.requiredIndex("axis", axis, FORCES.size());
     }
 
     private double[] of(Quantity quantity) {

@@ -1,6 +1,7 @@
 package org.lifeline.analysis.motion;
 
 import java.util.Map;
+import org.lifeline.base.Violations;
 
 /**
  * One worker in time: force and extension of the connecting subsystem, where the harness attachment is and where the
@@ -41,6 +42,7 @@ public final class WorkerHistory {
      * @param values one history for each quantity, all of one length [unit of the quantity]
      */
     public WorkerHistory(String id, Map<Quantity, double[]> values) {
+        Violations.required("values", values);
         this.id = id;
         this.values = Columns.copy(Quantity.class, values);
     }

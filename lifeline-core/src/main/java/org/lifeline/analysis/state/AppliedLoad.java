@@ -24,6 +24,8 @@ public record AppliedLoad(Place place, Attachment attachment, double force) {
      * @throws org.lifeline.base.InvalidInputException if it is negative or not finite
      */
     public AppliedLoad {
+        Violations.required("place", place);
+        Violations.required("attachment", attachment);
         new Violations().notNegative("force", force, "N").throwIfAny();
     }
 }

@@ -5,6 +5,7 @@ import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import org.lifeline.base.InvalidInputException;
 import org.lifeline.base.NoEquilibriumException;
+import org.lifeline.base.Violations;
 
 /**
  * What came of an analysis that was tried: its result, or why there is none. For tables and searches, in which one bad case must
@@ -32,6 +33,7 @@ public final class Outcome<T> {
      * @return the result, or the invalid input or lost equilibrium that it threw
      */
     public static <T> Outcome<T> of(Supplier<T> analysis) {
+        Violations.required("analysis", analysis);
         try {
             return new Outcome<>(analysis.get(), null);
         } catch (InvalidInputException | NoEquilibriumException e) {

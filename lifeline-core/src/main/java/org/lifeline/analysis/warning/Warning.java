@@ -1,6 +1,7 @@
 package org.lifeline.analysis.warning;
 
 import java.util.Locale;
+import org.lifeline.base.Violations;
 import org.lifeline.base.unit.SignificantDigits;
 
 /**
@@ -97,6 +98,8 @@ public record Warning(Code code, String subject, String text, String place, Meas
      * @return the warning
      */
     public static Warning of(Code code, String subject) {
+        Violations.required("code", code);
+        Violations.required("subject", subject);
         return new Warning(code, subject, code.text(), "", Measured.nothing());
     }
 
@@ -107,6 +110,7 @@ public record Warning(Code code, String subject, String text, String place, Meas
      * @return the warning
      */
     public Warning saying(String value) {
+        Violations.required("value", value);
         return new Warning(code, subject, value, place, measured);
     }
 
@@ -117,6 +121,7 @@ public record Warning(Code code, String subject, String text, String place, Meas
      * @return the warning
      */
     public Warning in(String value) {
+        Violations.required("value", value);
         return new Warning(code, subject, text, value, measured);
     }
 
@@ -127,6 +132,7 @@ public record Warning(Code code, String subject, String text, String place, Meas
      * @return the warning
      */
     public Warning with(Measured value) {
+        Violations.required("value", value);
         return new Warning(code, subject, text, place, value);
     }
 

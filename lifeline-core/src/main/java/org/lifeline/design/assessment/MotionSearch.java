@@ -1,14 +1,12 @@
 package org.lifeline.design.assessment;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
 import java.util.function.LongFunction;
 import org.jspecify.annotations.Nullable;
-import org.lifeline.analysis.ArrestResult;
 import org.lifeline.analysis.Method;
 import org.lifeline.analysis.motion.ForceFilter;
 import org.lifeline.design.envelope.ComputedCase;
@@ -32,8 +30,8 @@ import org.lifeline.model.absorber.DeploymentForce;
  * <ol>
  *   <li>a survey follows the given cases, those that are stated or govern by energy balance, and the falls at a few stations of
  *       every span on one coarse mesh, then beside the worst of these;
- *   <li>the worst of the survey are followed finely, where they may be worse than what is known, and so are the sharpest peaks of
- *       tension and the given cases that the coarse mesh lost;
+ *   <li>the worst of the survey are followed finely, quantity by quantity, where they may be worse than what is known, and so are
+ *       the given cases that the coarse mesh lost;
  *   <li>what governs is followed finely with other damping times.
  * </ol>
  */
@@ -51,8 +49,11 @@ final class MotionSearch {
     private final ForceFilter filter;
     private boolean whole = true;
 
-    /** A case of the survey, and the distance of the stations that were looked at beside it as a share of the span [-]. */
-    private record Survey(Follower.Task task, FollowedArrest arrest, double step) {}
+    /**
+     * A case of the survey, the distance of the stations that were looked at beside it as a share of the span [-], and what is to
+     * be expected of it on fine meshes, by the names of the values.
+     */
+    private record Survey(Follower.Task task, double step, Map<String, Double> expected) {}
 
     /** The worst by energy balance, and how forces in time are read. */
     record Known(Extremes balance, ForceFilter filter) {}
@@ -79,31 +80,10 @@ final class MotionSearch {
         for (int round = 0; round < SearchParameters.ROUNDS; round++) {
             besideTheWorst();
         }
-        List<Follower.Task> worse = new ArrayList<>();
-        worst(SearchParameters.FOLLOWED_PER_QUANTITY).forEach(s -> worse.add(s.task()));
-        sharpest().forEach(s -> worse.add(s.task()));
-        followFinely(worse);
+        for (int pass = 0; pass < SearchParameters.FOLLOWED_PER_QUANTITY; pass++) {
+            followFinely(worst().stream().map(Survey::task).toList());
+        }
         damping();
-    }
-
-    /**
-     * The cases of the survey whose tension may be worst because its peak is sharp: what a low-pass filter takes off it counts in
-     * its allowance, which the survey's mesh does not bound.
-     */
-    private List<Survey> sharpest() {
-        return filter == ForceFilter.NONE
-                ? surveyed.values().stream()
-                        .sorted(Comparator.comparingDouble(s -> -sharp(s.arrest())))
-                        .limit(SearchParameters.SHARPEST)
-                        .toList()
-                : List.of();
-    }
-
-    private static double sharp(FollowedArrest followed) {
-        ArrestResult arrest = followed.arrest();
-        double filtered = arrest.motion().orElseThrow().wholeRun().filteredTension();
-        double raw = arrest.maximumTension();
-        return raw + SearchParameters.SPIKE * (raw - filtered);
     }
 
     private void followFinely(List<Follower.Task> tasks) {
@@ -154,7 +134,7 @@ final class MotionSearch {
         for (Follower.Attempt each : all(List.copyOf(fresh.values()), follower::coarse)) {
             // What the coarse mesh loses is no result, and no failure of one either: the fine ones are.
             if (each.failure() == null) {
-                surveyed.put(each.task().key(), new Survey(each.task(), each.followed(), step));
+                surveyed.put(each.task().key(), new Survey(each.task(), step, expected(each.followed())));
             }
         }
     }
@@ -164,7 +144,7 @@ final class MotionSearch {
         Map<Follower.Key, Double> steps = new LinkedHashMap<>();
         List<Follower.Task> tasks = new ArrayList<>();
         double step = 1;
-        for (Survey each : worst(1)) {
+        for (Survey each : worst()) {
             step = 0.5 * each.step();
             Place at = each.task().fallCase().fall().place();
             if (at.isAtSupport()) {
@@ -182,34 +162,37 @@ final class MotionSearch {
         }
         if (!tasks.isEmpty()) {
             survey(tasks, step);
-            steps.forEach(
-                    (key, value) -> surveyed.computeIfPresent(key, (k, s) -> new Survey(s.task(), s.arrest(), value)));
+            steps.forEach((key, value) ->
+                    surveyed.computeIfPresent(key, (k, s) -> new Survey(s.task(), value, s.expected())));
         }
     }
 
     /**
-     * The worst cases of the survey, the first so many for every quantity, as far as they may be worse than what is known.
+     * The case of the survey that is worst for each quantity, of those that were not followed finely yet, as far as it may be
+     * worse than what is known.
      */
-    private List<Survey> worst(int each) {
-        Map<String, Double> values = new LinkedHashMap<>();
-        Extremes both = Extremes.joined(known, List.of(extremes()));
-        AssessmentResult.governing(design, both).forEach(e -> values.put(e.name(), withAllowance(e)));
+    private List<Survey> worst() {
         Map<Follower.Key, Survey> found = new LinkedHashMap<>();
-        Map<Follower.Key, Survey> left = new LinkedHashMap<>(surveyed);
-        for (int i = 0; i < each && !left.isEmpty(); i++) {
-            List<Extreme> extremes = AssessmentResult.governing(
-                    design,
-                    extremes(left.values().stream()
-                            .map(s -> s.arrest().computed())
-                            .toList()));
-            for (Extreme e : extremes) {
-                Survey s = surveyed.get(keyOf(e));
-                Double value = values.get(e.name());
-                if (s != null && (value == null || mayBeWorse(e, value))) {
-                    found.putIfAbsent(s.task().key(), s);
+        for (Extreme known : AssessmentResult.governing(design, Extremes.joined(this.known, List.of(extremes())))) {
+            boolean least = isLeast(known);
+            double error = known.unit().equals("N")
+                    ? SearchParameters.SURVEY_ERROR * Math.abs(known.value())
+                    : SearchParameters.SURVEY_LENGTH_ERROR;
+            double bar = least ? -known.value() - error : known.value() - error;
+            Survey worst = null;
+            for (Survey each : surveyed.values()) {
+                Double expected = fine.containsKey(each.task().key())
+                        ? null
+                        : each.expected().get(known.name());
+                double value = expected == null ? Double.NaN : least ? -expected : expected;
+                if (value > bar) {
+                    bar = value;
+                    worst = each;
                 }
             }
-            extremes.forEach(e -> left.remove(keyOf(e)));
+            if (worst != null) {
+                found.putIfAbsent(worst.task().key(), worst);
+            }
         }
         return List.copyOf(found.values());
     }
@@ -218,23 +201,32 @@ final class MotionSearch {
         return new Follower.Task(e.fallCase(), e.arrest().line()).key();
     }
 
-    /** Tells whether a value of the survey, with its error and its allowance to come, may be worse than one that is known. */
-    private static boolean mayBeWorse(Extreme e, double known) {
-        double value = withAllowance(e);
-        double error = e.unit().equals("N")
-                ? SearchParameters.SURVEY_ERROR * Math.abs(known)
-                : SearchParameters.SURVEY_LENGTH_ERROR;
-        return isLeast(e) ? value - error < known : value + error > known;
+    /**
+     * What is to be expected of a case on fine meshes: a force with the allowance that they give at least, and with that of its
+     * spike, since what a low-pass filter takes off a peak counts in the allowance and the survey's single mesh bounds nothing.
+     */
+    private Map<String, Double> expected(FollowedArrest surveyed) {
+        List<ComputedCase> one = List.of(surveyed.computed());
+        Map<String, Double> smooth = new LinkedHashMap<>();
+        for (Extreme e :
+                AssessmentResult.governing(design, Extremes.ofCases(design, one, ForceFilter.LOW_PASS_100_HZ))) {
+            smooth.put(e.name(), e.computed());
+        }
+        Map<String, Double> map = new LinkedHashMap<>();
+        for (Extreme e : AssessmentResult.governing(design, extremes(one))) {
+            double allowance = 0;
+            if (e.unit().equals("N")) {
+                double spike = e.computed() - smooth.getOrDefault(e.name(), e.computed());
+                allowance =
+                        Math.max(SearchParameters.EXPECTED_ALLOWANCE * e.computed(), SearchParameters.SPIKE * spike);
+            }
+            map.put(e.name(), e.computed() + allowance);
+        }
+        return map;
     }
 
     private static boolean isLeast(Extreme e) {
         return e.quantity().map(q -> !q.largestIsWorst()).orElse(e.name().startsWith("margin"));
-    }
-
-    /** The value, with the allowance that is to be expected where the case was only surveyed. */
-    private static double withAllowance(Extreme e) {
-        boolean surveyed = Double.isInfinite(e.allowance());
-        return surveyed && e.unit().equals("N") ? (1 + SearchParameters.EXPECTED_ALLOWANCE) * e.value() : e.value();
     }
 
     private void damping() {

@@ -37,12 +37,6 @@ final class SearchParameters {
     /** Distance of the stations of the survey as a share of a span [-], which is halved beside the worst. */
     static final double FIRST_STEP = 0.25;
 
-    /**
-     * How many of the sharpest peaks of tension are followed finely [-]. In the demonstration design the one that governs with its
-     * allowance (11.6 kN + 3.6 kN) is the second of the survey, whose order is that of a coarse mesh.
-     */
-    static final int SHARPEST = 3;
-
     /** Multiple of what a low-pass filter takes off a peak that its allowance is at least [-]. */
     static final double SPIKE = 1.5;
 
@@ -56,8 +50,8 @@ final class SearchParameters {
      */
     static final double BESIDE_SUPPORT = 0.05;
 
-    /** Most cases of the survey that are followed finely for one quantity [-]; they come in the order of their values. */
-    static final int FOLLOWED_PER_QUANTITY = 2;
+    /** Most cases of the survey that are followed finely for one quantity [-], each the worst that is left. */
+    static final int FOLLOWED_PER_QUANTITY = 3;
 
     /** Rounds in which the places beside the worst of the survey are looked at [-]; each halves the distance. */
     static final int ROUNDS = 2;

@@ -13,6 +13,7 @@ import org.lifeline.base.Interval;
 import org.lifeline.base.InvalidInputException;
 import org.lifeline.base.NoEquilibriumException;
 import org.lifeline.base.Point;
+import org.lifeline.base.Violations;
 import org.lifeline.design.assessment.AssessmentResult;
 import org.lifeline.design.assessment.Basis;
 import org.lifeline.design.assessment.FollowedArrest;
@@ -63,6 +64,7 @@ public final class ClearanceAlongLine {
      * @return the new analysis
      */
     public ClearanceAlongLine withSteps(StationSteps value) {
+        Violations.required("value", value);
         return new ClearanceAlongLine(value);
     }
 
@@ -73,6 +75,7 @@ public final class ClearanceAlongLine {
      * @return the clearance, stretch by stretch
      */
     public ClearanceAlongLineResult solve(AssessmentResult assessment) {
+        Violations.required("assessment", assessment);
         LifelineDesign design = assessment.design();
         Envelope envelope =
                 Envelope.withDefaults().withTolerances(assessment.envelope().tolerances());

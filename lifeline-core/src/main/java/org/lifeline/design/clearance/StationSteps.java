@@ -1,5 +1,7 @@
 package org.lifeline.design.clearance;
 
+import org.lifeline.base.GivenValue;
+import org.lifeline.base.InputRule;
 import org.lifeline.base.Violations;
 
 /**
@@ -29,12 +31,20 @@ public record StationSteps(double step, double rounding) {
      */
     public StationSteps {
         Violations v = new Violations();
-        v.require(step >= LEAST && step <= 1000, "step", Violations.show(step, "m"), "must lie from 1 mm to 1000 m");
+        v.require(
+                step >= LEAST && step <= 1000,
+                "step",
+                GivenValue.number(step, "m"),
+                InputRule.OUTSIDE_RANGE,
+                "1 mm",
+                "1000 m");
         v.require(
                 rounding >= LEAST && rounding <= 1,
                 "rounding",
-                Violations.show(rounding, "m"),
-                "must lie from 1 mm to 1 m");
+                GivenValue.number(rounding, "m"),
+                InputRule.OUTSIDE_RANGE,
+                "1 mm",
+                "1 m");
         v.throwIfAny();
     }
 

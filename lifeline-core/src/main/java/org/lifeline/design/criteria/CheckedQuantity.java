@@ -6,6 +6,11 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
+import org.lifeline.base.GivenValue;
+import org.lifeline.base.InputRule;
+import org.lifeline.base.InvalidInputException;
+import org.lifeline.base.Violation;
+import org.lifeline.base.Violations;
 import org.lifeline.design.envelope.Quantity;
 
 /**
@@ -217,12 +222,13 @@ public final class CheckedQuantity {
      *
      * @param quantity the quantity
      * @return the quantity
-     * @throws IllegalArgumentException for the required elevation: elevations have no ratio; use the clearance margin
+     * @throws InvalidInputException for the required elevation: elevations have no ratio; use the clearance margin
      */
     public static CheckedQuantity of(Quantity quantity) {
+        Violations.required("quantity", quantity);
         if (quantity == Quantity.REQUIRED_ELEVATION) {
-            throw new IllegalArgumentException(
-                    "an elevation is no checked quantity; use " + Quantity.CLEARANCE_MARGIN.key());
+            throw new InvalidInputException(List.of(Violation.of(
+                    "quantity", GivenValue.text(quantity.key()), InputRule.NO_RATIO, Quantity.CLEARANCE_MARGIN.key())));
         }
         CheckedQuantity checked = new CheckedQuantity(
                 quantity.key(),
@@ -243,6 +249,7 @@ public final class CheckedQuantity {
      * @return the quantity
      */
     public static CheckedQuantity loadOnSupport(String supportId) {
+        Violations.required("supportId", supportId);
         CheckedQuantity load = new CheckedQuantity(
                 "supportLoad",
                 "load on the support",
@@ -259,6 +266,7 @@ public final class CheckedQuantity {
      * @return the quantity, if there is one
      */
     public static Optional<CheckedQuantity> ofKey(String key) {
+        Violations.required("key", key);
         return all().stream().filter(d -> d.key.equals(key)).findFirst();
     }
 

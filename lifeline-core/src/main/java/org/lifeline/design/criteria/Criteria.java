@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.lifeline.base.Units;
+import org.lifeline.base.Violations;
 import org.lifeline.design.envelope.Extremes;
 import org.lifeline.design.envelope.Quantity;
 
@@ -346,6 +347,7 @@ public final class Criteria {
      * @return the criterion, if there is one
      */
     public static Optional<Criterion> of(String id) {
+        Violations.required("id", id);
         return BUILT_IN.stream()
                 .filter(c -> c.id().equals(id))
                 .findFirst()
@@ -376,6 +378,7 @@ public final class Criteria {
      * @return its criteria; unmodifiable
      */
     public static List<Criterion> in(Jurisdiction where) {
+        Violations.required("where", where);
         return withoutRecalled(BUILT_IN).stream()
                 .filter(c -> c.source().jurisdiction() == where)
                 .toList();
@@ -388,6 +391,7 @@ public final class Criteria {
      * @return those whose value was read in a source, is common practice or was stated in the design; unmodifiable
      */
     public static List<Criterion> withoutRecalled(List<Criterion> criteria) {
+        Violations.requiredAll("criteria", criteria);
         return criteria.stream()
                 .filter(c -> c.source().kind() != SourceKind.RECALLED)
                 .toList();
@@ -401,6 +405,8 @@ public final class Criteria {
      * @return one result each, in the same order; unmodifiable
      */
     public static List<CriterionResult> check(List<Criterion> criteria, Extremes extremes) {
+        Violations.requiredAll("criteria", criteria);
+        Violations.required("extremes", extremes);
         return criteria.stream().map(c -> c.check(extremes)).toList();
     }
 }

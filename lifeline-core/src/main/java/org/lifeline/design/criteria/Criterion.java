@@ -35,6 +35,8 @@ public final class Criterion {
      * @throws org.lifeline.base.InvalidInputException if the id is blank, or the limit is not finite or negative
      */
     public static Criterion stated(String id, CheckedQuantity quantity, double limit, String citation) {
+        Violations.required("quantity", quantity);
+        Violations.required("citation", citation);
         return composed(id, Requirement.limit(quantity, limit), citation);
     }
 
@@ -48,6 +50,8 @@ public final class Criterion {
      * @throws org.lifeline.base.InvalidInputException if the id is blank
      */
     public static Criterion composed(String id, Requirement requirement, String citation) {
+        Violations.required("requirement", requirement);
+        Violations.required("citation", citation);
         new Violations().named("id", id).throwIfAny();
         return new Criterion(id, requirement.words(), Source.stated(citation), requirement);
     }
@@ -104,6 +108,7 @@ public final class Criterion {
      * @return demand, capacity, ratio and the case that governs
      */
     public CriterionResult check(Extremes extremes) {
+        Violations.required("extremes", extremes);
         return new CriterionResult(this, requirement.check(title, new CheckedDesign(extremes)));
     }
 

@@ -2,6 +2,7 @@ package org.lifeline.design.criteria;
 
 import java.util.List;
 import java.util.Optional;
+import org.lifeline.base.Violations;
 
 /**
  * A value of the trade that is no limit on a design by itself: for an engineer to use, with its source and mark.
@@ -81,6 +82,7 @@ public record ReferenceValue(String id, String text, Source source) {
      * @return the fact, if there is one
      */
     public static Optional<ReferenceValue> of(String id) {
+        Violations.required("id", id);
         return ALL.stream().filter(f -> f.id.equals(id)).findFirst();
     }
 

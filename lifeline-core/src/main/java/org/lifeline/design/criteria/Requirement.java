@@ -1,12 +1,15 @@
 package org.lifeline.design.criteria;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
+import org.lifeline.base.GivenValue;
+import org.lifeline.base.InputRule;
 import org.lifeline.base.Violations;
 
 /**
@@ -78,6 +81,7 @@ public final class Requirement {
      *     sense
      */
     public static Requirement limit(CheckedQuantity quantity, double value) {
+        Violations.required("quantity", quantity);
         Violations v = new Violations();
         if (quantity.mayBeNegative()) {
             v.finite("capacity", value, quantity.unit());
@@ -97,12 +101,13 @@ public final class Requirement {
      * @throws org.lifeline.base.InvalidInputException if the quantity is no such force, or the limit not above zero
      */
     public static Requirement limitPerWorker(CheckedQuantity quantity, double value) {
+        Violations.required("quantity", quantity);
         new Violations()
                 .require(
                         quantity.unit().equals("N") && quantity.limitType() == LimitType.AT_LEAST,
                         "perWorker",
-                        quantity.key(),
-                        "must be a force that has to reach its limit")
+                        GivenValue.text(quantity.key()),
+                        InputRule.NOT_A_CAPACITY)
                 .positive("capacity", value, quantity.unit())
                 .throwIfAny();
         return of(new Comparison(quantity, value, true, 1));
@@ -118,12 +123,14 @@ public final class Requirement {
      * @throws org.lifeline.base.InvalidInputException if the quantity is no load, or a number is not above zero
      */
     public static Requirement factoredLoad(CheckedQuantity quantity, Factor factor, double limit) {
+        Violations.required("quantity", quantity);
+        Violations.required("factor", factor);
         new Violations()
                 .require(
                         quantity.unit().equals("N") && quantity.limitType() == LimitType.AT_MOST,
                         "factor",
-                        quantity.key(),
-                        "must be a load that has to stay within its limit")
+                        GivenValue.text(quantity.key()),
+                        InputRule.NOT_A_LOAD)
                 .positive("factor", factor.value(), "")
                 .positive("capacity", limit, quantity.unit())
                 .throwIfAny();
@@ -145,6 +152,7 @@ public final class Requirement {
      * @throws org.lifeline.base.InvalidInputException if there is none
      */
     public static Requirement allOf(Requirement... requirements) {
+        Violations.requiredAll("requirements", Arrays.asList(Violations.required("requirements", requirements)));
         return joined(Join.ALL_OF, "allOf", requirements);
     }
 
@@ -156,6 +164,7 @@ public final class Requirement {
      * @throws org.lifeline.base.InvalidInputException if there is none
      */
     public static Requirement anyOf(Requirement... requirements) {
+        Violations.requiredAll("requirements", Arrays.asList(Violations.required("requirements", requirements)));
         return joined(Join.ANY_OF, "anyOf", requirements);
     }
 
@@ -167,14 +176,15 @@ public final class Requirement {
      * @throws org.lifeline.base.InvalidInputException if there is none, or one that says nothing of single anchors
      */
     public static Requirement eachAnchorAnyOf(Requirement... requirements) {
+        Violations.requiredAll("requirements", Arrays.asList(Violations.required("requirements", requirements)));
         Violations v = new Violations();
         for (Requirement each : requirements) {
             Comparison c = each.comparison;
             v.require(
                     c != null && c.quantity().isOfAnchors(),
                     "eachAnchorAnyOf",
-                    each.words(),
-                    "must be a limit on a quantity of the anchors");
+                    GivenValue.text(each.words()),
+                    InputRule.NOT_OF_ANCHORS);
         }
         v.throwIfAny();
         return joined(Join.EACH_ANCHOR_ANY_OF, "eachAnchorAnyOf", requirements);
@@ -182,7 +192,7 @@ public final class Requirement {
 
     private static Requirement joined(Join join, String name, Requirement... requirements) {
         new Violations()
-                .require(requirements.length > 0, name, "[]", "must have at least one requirement")
+                .require(requirements.length > 0, name, GivenValue.text("[]"), InputRule.EMPTY, "requirement")
                 .throwIfAny();
         return new Requirement(join, List.of(requirements), null, null);
     }

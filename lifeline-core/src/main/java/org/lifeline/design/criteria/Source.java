@@ -1,5 +1,7 @@
 package org.lifeline.design.criteria;
 
+import org.lifeline.base.GivenValue;
+import org.lifeline.base.InputRule;
 import org.lifeline.base.Violations;
 
 /**
@@ -33,6 +35,10 @@ public record Source(String body, Work work, Jurisdiction jurisdiction, SourceKi
      * @throws org.lifeline.base.InvalidInputException if a published source lacks body, title, year or place
      */
     public Source {
+        Violations.required("body", body);
+        Violations.required("work", work);
+        Violations.required("jurisdiction", jurisdiction);
+        Violations.required("kind", kind);
         if (kind == SourceKind.PUBLISHED) {
             Violations v = new Violations();
             stated(v, "body", body);
@@ -44,7 +50,7 @@ public record Source(String body, Work work, Jurisdiction jurisdiction, SourceKi
     }
 
     private static void stated(Violations v, String name, String value) {
-        v.require(!value.isBlank(), name, '"' + value + '"', "must be named for a published value");
+        v.require(!value.isBlank(), name, GivenValue.quoted(value), InputRule.PUBLISHED_BY_NOBODY);
     }
 
     /**
@@ -64,6 +70,7 @@ public record Source(String body, Work work, Jurisdiction jurisdiction, SourceKi
      * @return the source
      */
     public static Source stated(String text) {
+        Violations.required("text", text);
         return new Source("", new Work(text, "", ""), Jurisdiction.DESIGN, SourceKind.STATED);
     }
 

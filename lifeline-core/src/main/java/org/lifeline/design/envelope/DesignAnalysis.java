@@ -104,11 +104,13 @@ public final class DesignAnalysis implements WorstCases {
      * @throws org.lifeline.base.NoEquilibriumException if the line alone finds no equilibrium
      */
     public DesignResult solve(LifelineDesign design) {
+        Violations.required("design", design);
         return design.falls().isEmpty() ? search(design) : stated(design, false);
     }
 
     @Override
     public Extremes extremes(LifelineDesign design) {
+        Violations.required("design", design);
         return solve(design).extremes();
     }
 

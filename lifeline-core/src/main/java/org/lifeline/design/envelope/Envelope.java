@@ -130,6 +130,7 @@ public final class Envelope implements WorstCases, Canonical {
      * @throws org.lifeline.base.NoEquilibriumException if the line alone finds no equilibrium
      */
     public EnvelopeResult solve(LifelineDesign design) {
+        Violations.required("design", design);
         List<double[]> stations = new ArrayList<>();
         for (int span = 1; span <= design.line().spans(); span++) {
             stations.add(stations(design, span));
@@ -157,6 +158,7 @@ public final class Envelope implements WorstCases, Canonical {
      * @return the combinations, in the order in which ties are decided; unmodifiable
      */
     public List<LoadCombination> combinations(LifelineDesign design) {
+        Violations.required("design", design);
         return LoadCombinations.all(design, tolerances).stream()
                 .filter(c -> allCombinations || LoadCombinations.mayGovern(design, tolerances, c))
                 .toList();
@@ -170,11 +172,13 @@ public final class Envelope implements WorstCases, Canonical {
      * @return the falls, each somewhere on the line; unmodifiable
      */
     public static List<Fall> movingFalls(LifelineDesign design) {
+        Violations.required("design", design);
         return MovingFall.of(design).stream().map(MovingFall::fall).toList();
     }
 
     @Override
     public Extremes extremes(LifelineDesign design) {
+        Violations.required("design", design);
         return solve(design).extremes();
     }
 

@@ -136,6 +136,7 @@ public final class EnvelopeResult {
      * @return places in the order of the line; places at which no case has the quantity are left out; unmodifiable
      */
     public List<ProfilePoint> profile(Quantity quantity) {
+        Violations.required("quantity", quantity);
         return profileOf(ArrestQuantities.index(quantity));
     }
 

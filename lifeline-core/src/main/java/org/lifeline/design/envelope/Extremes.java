@@ -78,6 +78,8 @@ public final class Extremes {
      * @return the extremes
      */
     public static Extremes of(LifelineDesign design, List<ArrestResult> arrests) {
+        Violations.required("design", design);
+        Violations.requiredAll("arrests", arrests);
         return ofCases(
                 design,
                 arrests.stream()
@@ -93,6 +95,8 @@ public final class Extremes {
      * @return the extremes
      */
     public static Extremes ofCases(LifelineDesign design, List<ComputedCase> cases) {
+        Violations.required("design", design);
+        Violations.requiredAll("cases", cases);
         return ofCases(design, cases, ForceFilter.NONE);
     }
 
@@ -105,6 +109,9 @@ public final class Extremes {
      * @return the extremes; empty where every case failed
      */
     public static Extremes ofCases(LifelineDesign design, List<ComputedCase> cases, List<FailedCase> failures) {
+        Violations.required("design", design);
+        Violations.requiredAll("cases", cases);
+        Violations.requiredAll("failures", failures);
         Extremes computed = ofCases(design, cases);
         return new Extremes(
                 design, computed.quantities, computed.worst, Scope.of(design, Tolerances.none(), failures, true));
@@ -119,6 +126,8 @@ public final class Extremes {
      * @return the extremes
      */
     public static Extremes ofCases(LifelineDesign design, List<ComputedCase> cases, ForceFilter filter) {
+        Violations.required("design", design);
+        Violations.requiredAll("cases", cases);
         Collector collector = new Collector(design, ArrestQuantities.of(design, filter));
         for (ComputedCase each : cases) {
             collector.add(each.fallCase(), each.arrest());
@@ -135,6 +144,8 @@ public final class Extremes {
      * @return the extremes over all of them
      */
     public static Extremes joined(Extremes first, List<Extremes> others) {
+        Violations.required("first", first);
+        Violations.requiredAll("others", others);
         ArrestQuantities quantities = others.stream()
                 .map(e -> e.quantities)
                 .filter(q -> q.filter() != ForceFilter.NONE)
@@ -161,6 +172,7 @@ public final class Extremes {
      * @return extremes on which a criterion on forces or distances that is met so far counts as not evaluated
      */
     public Extremes lacking(String why) {
+        Violations.required("why", why);
         String both = scope.lacking().isEmpty() ? why : scope.lacking() + "; " + why;
         Scope less = new Scope(scope.masses(), scope.tolerance(), scope.failures(), scope.complete(), both);
         return new Extremes(design, quantities, worst, less);
@@ -283,6 +295,7 @@ public final class Extremes {
      * @return value and case; empty where no case has the quantity
      */
     public Optional<Extreme> of(Quantity quantity) {
+        Violations.required("quantity", quantity);
         return extreme(ArrestQuantities.index(quantity), Extreme.Subject.of(quantity));
     }
 
@@ -308,6 +321,7 @@ public final class Extremes {
      * @throws InvalidInputException if there is no such support
      */
     public Optional<Extreme> onSupportToward(String id, Direction direction) {
+        Violations.required("direction", direction);
         return extreme(quantities.indexOfSupport(number(id), direction), Extreme.Subject.component(id, direction));
     }
 
@@ -324,10 +338,9 @@ public final class Extremes {
                 .require(
                         index >= 0 && index <= last,
                         "obstruction",
-                        Integer.toString(index),
-                        last < 0
-                                ? "the design has no obstruction"
-                                : "must be the number of an obstruction from 0 to " + last)
+                        GivenValue.count(index),
+                        last < 0 ? InputRule.NO_OBSTRUCTION : InputRule.NO_SUCH_OBSTRUCTION,
+                        last)
                 .throwIfAny();
         return extreme(quantities.indexOfObstruction(index), Extreme.Subject.margin(index));
     }

@@ -2,6 +2,7 @@ package org.lifeline.design.envelope;
 
 import org.lifeline.base.InvalidInputException;
 import org.lifeline.base.NoEquilibriumException;
+import org.lifeline.base.Violations;
 
 /**
  * A case that could not be computed.
@@ -65,6 +66,7 @@ public final class FailedCase {
      * @return its message, after the words "fault of the program" where it is one
      */
     public static String words(RuntimeException cause) {
+        Violations.required("cause", cause);
         String message = cause.getMessage() == null ? "" : cause.getMessage();
         if (cause instanceof NoEquilibriumException || cause instanceof InvalidInputException) {
             return message;

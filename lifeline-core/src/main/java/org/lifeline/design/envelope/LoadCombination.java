@@ -4,6 +4,7 @@ import org.lifeline.analysis.ArrestResult;
 import org.lifeline.analysis.EnergyBalance;
 import org.lifeline.analysis.TransientArrest;
 import org.lifeline.analysis.state.AttachmentLimit;
+import org.lifeline.base.Violations;
 import org.lifeline.model.ClearanceRules;
 import org.lifeline.model.Fall;
 import org.lifeline.model.Lifeline;
@@ -110,6 +111,7 @@ public final class LoadCombination {
      * @return the case
      */
     public FallCase of(Fall fall) {
+        Violations.required("fall", fall);
         Fall f = Double.isNaN(deviation.mass()) ? fall : fall.withWorkers(w -> w.withMass(deviation.mass()));
         return new FallCase(f, temperature, side, deviation, limit);
     }

@@ -6,6 +6,7 @@ import java.util.Optional;
 import org.lifeline.analysis.ArrestResult;
 import org.lifeline.analysis.state.InlineAbsorberState;
 import org.lifeline.analysis.state.SupportReaction;
+import org.lifeline.base.Violations;
 import org.lifeline.model.ModelFactors;
 
 /**
@@ -88,6 +89,7 @@ public enum Quantity {
      * @return the quantity, if there is one
      */
     public static Optional<Quantity> of(String key) {
+        Violations.required("key", key);
         return Arrays.stream(values()).filter(q -> q.key.equals(key)).findFirst();
     }
 
@@ -153,6 +155,8 @@ public enum Quantity {
      * @return the value [N], [m] or [rad]; NaN where the arrest has none
      */
     public double value(ArrestResult arrest, ModelFactors factors) {
+        Violations.required("arrest", arrest);
+        Violations.required("factors", factors);
         return isForce() ? factors.force() * force(arrest) : length(arrest, factors.distance());
     }
 

@@ -4,6 +4,7 @@ import org.lifeline.analysis.ArrestResult;
 import org.lifeline.analysis.SpanState;
 import org.lifeline.base.Point;
 import org.lifeline.base.Vector3;
+import org.lifeline.base.Violations;
 import org.lifeline.model.Connection;
 import org.lifeline.model.Worker;
 
@@ -58,6 +59,7 @@ public final class SwingFall {
      * @return the swing
      */
     public static SwingFall of(ArrestResult arrest) {
+        Violations.required("arrest", arrest);
         Point before = arrest.attachmentBefore();
         double travel = before.horizontalDistance(arrest.attachmentAtPeak());
         double descent = travel > NO_TRAVEL && !arrest.fall().place().isAtSupport() ? descent(arrest) : 0;

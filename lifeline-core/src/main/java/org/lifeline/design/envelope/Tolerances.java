@@ -2,6 +2,8 @@ package org.lifeline.design.envelope;
 
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import org.lifeline.base.GivenValue;
+import org.lifeline.base.InputRule;
 import org.lifeline.base.Interval;
 import org.lifeline.base.Violations;
 import org.lifeline.base.canonical.Canonical;
@@ -78,8 +80,10 @@ public final class Tolerances implements Canonical {
                 .require(
                         coefficients.low() >= 0 && coefficients.high() <= 2,
                         "friction",
-                        coefficients.toString(),
-                        "must lie within 0 to 2")
+                        GivenValue.text(coefficients.toString()),
+                        InputRule.OUTSIDE_RANGE,
+                        0,
+                        2)
                 .throwIfAny();
         return new Tolerances(mass, pretension, coefficients);
     }

@@ -3,9 +3,12 @@ package org.lifeline.design.field;
 import java.util.ArrayList;
 import java.util.List;
 import org.lifeline.analysis.Statics;
+import org.lifeline.base.GivenValue;
+import org.lifeline.base.InputRule;
 import org.lifeline.base.InvalidInputException;
 import org.lifeline.base.NoEquilibriumException;
 import org.lifeline.base.Violation;
+import org.lifeline.base.ViolationCode;
 import org.lifeline.base.Violations;
 import org.lifeline.design.envelope.DesignAnalysis;
 import org.lifeline.design.envelope.Extremes;
@@ -74,6 +77,8 @@ public final class FieldCheck {
      * @throws NoEquilibriumException if no equilibrium was found
      */
     public FieldCheckResult solve(LifelineDesign design, Measurement measurement) {
+        Violations.required("design", design);
+        Violations.required("measurement", measurement);
         Lifeline line = design.line();
         double designed = Statics.withDefaults().solve(line, List.of()).firstTension();
         double reading = measurement.on(line);
@@ -113,7 +118,7 @@ public final class FieldCheck {
             high += step;
             step *= 2;
             if (high > StrictMath.log(MOST)) {
-                throw none(m, value, "no pretension up to " + MOST + " times that of the design gives it");
+                throw none(m, value, InputRule.PRETENSION_NOT_FOUND, MOST);
             }
         }
         step = FIRST_STEP;
@@ -124,7 +129,7 @@ public final class FieldCheck {
                 low += step;
                 step *= 0.5;
                 if (step < LEAST_STEP) {
-                    throw none(m, value, "the line would have to be slacker than it can hang");
+                    throw none(m, value, InputRule.SLACKER_THAN_IT_HANGS);
                 }
             }
         }
@@ -150,7 +155,8 @@ public final class FieldCheck {
         return m.on(with(line, pretension)) - value;
     }
 
-    private static InvalidInputException none(Measurement m, double value, String rule) {
-        return new InvalidInputException(List.of(new Violation(m.name(), Violations.show(value, m.unit()), rule)));
+    private static InvalidInputException none(Measurement m, double value, ViolationCode rule, Object... arguments) {
+        return new InvalidInputException(
+                List.of(Violation.of(m.name(), GivenValue.number(value, m.unit()), rule, arguments)));
     }
 }

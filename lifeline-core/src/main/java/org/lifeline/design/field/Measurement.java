@@ -4,6 +4,8 @@ import java.util.List;
 import java.util.OptionalDouble;
 import org.lifeline.analysis.LineEquilibrium;
 import org.lifeline.analysis.Statics;
+import org.lifeline.base.GivenValue;
+import org.lifeline.base.InputRule;
 import org.lifeline.base.Violations;
 import org.lifeline.model.Lifeline;
 
@@ -45,9 +47,10 @@ public final class Measurement {
         v.require(
                 !(this.uncertainty >= value),
                 "uncertainty",
-                Violations.show(this.uncertainty, unit()),
-                "must be smaller than the value (" + Violations.show(value, unit()) + ")");
-        v.require(span >= 1, "span", Integer.toString(span), "must be 1 or more");
+                GivenValue.number(this.uncertainty, unit()),
+                InputRule.UNCERTAINTY_TOO_LARGE,
+                Violations.show(value, unit()));
+        v.require(span >= 1, "span", GivenValue.count(span), InputRule.COUNT_FROM_ONE);
         v.throwIfAny();
     }
 
@@ -173,11 +176,7 @@ public final class Measurement {
     /** What would be read on a line [N] or [m]. */
     double on(Lifeline line) {
         new Violations()
-                .require(
-                        span <= line.spans(),
-                        "span",
-                        Integer.toString(span),
-                        "must be a span from 1 to " + line.spans())
+                .require(span <= line.spans(), "span", GivenValue.count(span), InputRule.NO_SUCH_SPAN, line.spans())
                 .throwIfAny();
         Statics statics = Statics.withDefaults();
         LineEquilibrium e = (temperature.isPresent() ? statics.withTemperature(temperature.getAsDouble()) : statics)

@@ -7,6 +7,8 @@ import org.lifeline.analysis.SpanState;
 import org.lifeline.analysis.Statics;
 import org.lifeline.analysis.warning.Measured;
 import org.lifeline.analysis.warning.Warning;
+import org.lifeline.base.GivenValue;
+import org.lifeline.base.InputRule;
 import org.lifeline.base.Interval;
 import org.lifeline.base.Violations;
 import org.lifeline.model.Lifeline;
@@ -51,8 +53,8 @@ public final class StringingTable {
                 .require(
                         factors.low() > 0 && factors.contains(1),
                         "tolerance",
-                        factors.toString(),
-                        "must be a range of factors above zero that contains 1")
+                        GivenValue.text(factors.toString()),
+                        InputRule.FACTORS_CONTAIN_ONE)
                 .throwIfAny();
         return new StringingTable(factors);
     }
@@ -67,6 +69,8 @@ public final class StringingTable {
      * @throws org.lifeline.base.NoEquilibriumException if no equilibrium was found at a temperature
      */
     public List<StringingRow> solve(Lifeline line, List<Double> temperatures) {
+        Violations.required("line", line);
+        Violations.requiredAll("temperatures", temperatures);
         Lifeline free = line.withSupports(s -> s.isEnd() ? s : s.withPassage(Passage.free()));
         double tension = Statics.withDefaults().solve(free, List.of()).firstTension();
         Lifeline[] lines = new Lifeline[3];
@@ -111,6 +115,8 @@ public final class StringingTable {
      * @return a warning for each row whose highest tension does; unmodifiable
      */
     public static List<Warning> warnings(Lifeline line, List<StringingRow> rows) {
+        Violations.required("line", line);
+        Violations.requiredAll("rows", rows);
         List<Warning> list = new ArrayList<>();
         line.cable()
                 .terminationStrength()

@@ -9,6 +9,7 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import org.lifeline.analysis.ArrestResult;
 import org.lifeline.base.Interval;
+import org.lifeline.base.Violations;
 import org.lifeline.design.assessment.GoverningValue;
 import org.lifeline.design.clearance.ClearanceAlongLineResult;
 import org.lifeline.design.clearance.StationSteps;
@@ -57,6 +58,7 @@ public final class DataSheet {
          * @param users ids of the workers
          */
         public Permitted {
+            Violations.requiredAll("users", users);
             users = List.copyOf(users);
         }
     }

@@ -6,6 +6,7 @@ import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import org.lifeline.base.InvalidInputException;
 import org.lifeline.base.NoEquilibriumException;
+import org.lifeline.base.Violations;
 import org.lifeline.design.assessment.AssessedCriterion;
 import org.lifeline.design.assessment.AssessmentResult;
 import org.lifeline.design.assessment.NotComputed;
@@ -35,6 +36,7 @@ public final class Handover {
      * @return the analysis
      */
     public static Handover of(HandoverRequest request) {
+        Violations.required("request", request);
         return new Handover(request);
     }
 
@@ -45,6 +47,7 @@ public final class Handover {
      * @return the parts
      */
     public HandoverResult solve(AssessmentResult assessment) {
+        Violations.required("assessment", assessment);
         HandoverResult.Parts parts = new HandoverResult.Parts();
         request.structure()
                 .ifPresent(a ->

@@ -1,5 +1,7 @@
 package org.lifeline.design.installation;
 
+import org.lifeline.base.GivenValue;
+import org.lifeline.base.InputRule;
 import org.lifeline.base.Interval;
 import org.lifeline.base.Violations;
 
@@ -36,9 +38,12 @@ public record ConstructionalStretch(Interval range, String source) {
         v.require(
                 range.low() >= 0 && range.high() <= MOST,
                 "constructionalStretch",
-                range.toString(),
-                "must lie from 0 to 5 %");
-        v.require(!Violations.required("source", source).isBlank(), "source", '"' + source + '"', "must not be blank");
+                GivenValue.text(range.toString()),
+                InputRule.OUTSIDE_RANGE,
+                0,
+                "5 %");
+        v.require(
+                !Violations.required("source", source).isBlank(), "source", GivenValue.quoted(source), InputRule.BLANK);
         v.throwIfAny();
     }
 }

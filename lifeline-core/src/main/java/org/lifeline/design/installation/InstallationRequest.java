@@ -1,6 +1,8 @@
 package org.lifeline.design.installation;
 
 import java.util.Optional;
+import org.lifeline.base.GivenValue;
+import org.lifeline.base.InputRule;
 import org.lifeline.base.Interval;
 import org.lifeline.base.PlausibleRange;
 import org.lifeline.base.Violations;
@@ -42,8 +44,8 @@ public record InstallationRequest(
         v.require(
                 tolerance.low() > 0 && tolerance.low() < 1 && tolerance.high() > 1,
                 "tolerance",
-                tolerance.toString(),
-                "must be a range of factors above zero around 1");
+                GivenValue.text(tolerance.toString()),
+                InputRule.FACTORS_AROUND_ONE);
         v.throwIfAny();
     }
 

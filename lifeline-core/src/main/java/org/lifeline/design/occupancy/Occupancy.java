@@ -3,6 +3,8 @@ package org.lifeline.design.occupancy;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.lifeline.base.GivenValue;
+import org.lifeline.base.InputRule;
 import org.lifeline.base.Violations;
 import org.lifeline.design.assessment.AssessedCriterion;
 import org.lifeline.design.assessment.Assessment;
@@ -47,12 +49,9 @@ public final class Occupancy {
      * @throws org.lifeline.base.InvalidInputException if there is no criterion: then any number would do
      */
     public static Occupancy meeting(List<Criterion> criteria) {
+        Violations.requiredAll("criteria", criteria);
         new Violations()
-                .require(
-                        !criteria.isEmpty(),
-                        "criteria",
-                        "[]",
-                        "must name at least one: without any, every number is met")
+                .require(!criteria.isEmpty(), "criteria", GivenValue.text("[]"), InputRule.CRITERION_NEEDED)
                 .throwIfAny();
         return new Occupancy(List.copyOf(criteria), Envelope.withDefaults(), null);
     }
@@ -64,6 +63,7 @@ public final class Occupancy {
      * @return the new analysis
      */
     public Occupancy withEnvelope(Envelope value) {
+        Violations.required("value", value);
         return new Occupancy(criteria, value, assessment);
     }
 
@@ -75,6 +75,7 @@ public final class Occupancy {
      * @return the new analysis
      */
     public Occupancy confirmedBy(Assessment value) {
+        Violations.required("value", value);
         return new Occupancy(criteria, envelope, value.withCriteria(criteria));
     }
 
@@ -87,6 +88,7 @@ public final class Occupancy {
      * @throws org.lifeline.base.NoEquilibriumException if the line alone finds no equilibrium
      */
     public OccupancyResult solve(LifelineDesign design) {
+        Violations.required("design", design);
         Crew crew = new Crew(design.workers());
         int spans = design.line().spans();
         List<TriedNumber> inSpans = new ArrayList<>();

@@ -1,6 +1,7 @@
 package org.lifeline.design.occupancy;
 
 import java.util.List;
+import org.lifeline.base.Violations;
 import org.lifeline.design.criteria.CriterionResult;
 
 /**
@@ -24,6 +25,7 @@ public record TriedNumber(int number, int span, int arrangements, List<Criterion
      * @param notMet the criteria that are not met
      */
     public TriedNumber {
+        Violations.requiredAll("notMet", notMet);
         notMet = List.copyOf(notMet);
     }
 

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import org.lifeline.analysis.Method;
 import org.lifeline.base.Vector3;
+import org.lifeline.base.Violations;
 import org.lifeline.design.envelope.ComputedCase;
 import org.lifeline.design.envelope.FallCase;
 import org.lifeline.model.Support;
@@ -70,6 +71,7 @@ public final class GoverningReaction {
      * @return value times factor [N], [N·m] or [-] by the effect
      */
     public double factored(StatedFactor factor) {
+        Violations.required("factor", factor);
         return value * factor.factor();
     }
 

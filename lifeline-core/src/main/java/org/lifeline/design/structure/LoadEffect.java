@@ -2,6 +2,7 @@ package org.lifeline.design.structure;
 
 import org.lifeline.base.Direction;
 import org.lifeline.base.Vector3;
+import org.lifeline.base.Violations;
 import org.lifeline.model.Post;
 import org.lifeline.model.Support;
 
@@ -80,6 +81,8 @@ public enum LoadEffect {
      * @return value [N], [N·m] or [-]; NaN for an effect at a base, or of a resistance, that the support does not state
      */
     public double of(Support support, Vector3 force) {
+        Violations.required("support", support);
+        Violations.required("force", force);
         return switch (this) {
             case PLUS_X -> Direction.PLUS_X.component(force);
             case MINUS_X -> Direction.MINUS_X.component(force);
@@ -120,6 +123,8 @@ public enum LoadEffect {
      * @return moment about x, y, z [N·m], right-handed
      */
     public static Vector3 moment(Post post, Vector3 force) {
+        Violations.required("post", post);
+        Violations.required("force", force);
         Vector3 arm = new Vector3(post.eccentricity().x(), post.eccentricity().y(), post.height());
         return arm.cross(force);
     }

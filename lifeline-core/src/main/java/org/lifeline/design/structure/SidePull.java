@@ -9,6 +9,7 @@ import org.lifeline.analysis.SpanState;
 import org.lifeline.analysis.state.SupportReaction;
 import org.lifeline.base.Point;
 import org.lifeline.base.Vector3;
+import org.lifeline.base.Violations;
 
 /**
  * Loads on the supports when the connection pulls at an angle from the vertical in the plane across the line.
@@ -42,6 +43,7 @@ public final class SidePull {
      * @return force on each support, components in [N], without model factors; unmodifiable
      */
     public static List<Vector3> forces(ArrestResult arrest, double angle) {
+        Violations.required("arrest", arrest);
         List<SupportReaction> reactions = arrest.supports();
         List<Vector3> forces = new ArrayList<>();
         reactions.forEach(r -> forces.add(r.vector()));

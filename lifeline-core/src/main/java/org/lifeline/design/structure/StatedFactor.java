@@ -1,5 +1,7 @@
 package org.lifeline.design.structure;
 
+import org.lifeline.base.GivenValue;
+import org.lifeline.base.InputRule;
 import org.lifeline.base.Violations;
 
 /**
@@ -24,17 +26,19 @@ public record StatedFactor(String name, double factor, String source) {
      */
     public StatedFactor {
         Violations v = new Violations();
-        v.require(!Violations.required("name", name).isBlank(), "name", '"' + name + '"', "must not be blank");
+        v.require(!Violations.required("name", name).isBlank(), "name", GivenValue.quoted(name), InputRule.BLANK);
         v.require(
                 !Violations.required("source", source).isBlank(),
                 "source",
-                '"' + source + '"',
-                "must not be blank: a factor without source is nobody's");
+                GivenValue.quoted(source),
+                InputRule.SOURCE_NEEDED);
         v.require(
                 factor > 0 && factor <= MOST,
                 "factor",
-                Violations.show(factor, ""),
-                "must be above zero and at most " + (int) MOST);
+                GivenValue.number(factor, ""),
+                InputRule.NOT_ABOVE_AND_AT_MOST,
+                "zero",
+                (int) MOST);
         v.throwIfAny();
     }
 }

@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import org.lifeline.analysis.Method;
 import org.lifeline.base.Direction;
+import org.lifeline.base.GivenValue;
+import org.lifeline.base.InputRule;
 import org.lifeline.base.Violations;
 import org.lifeline.design.assessment.AssessmentResult;
 import org.lifeline.design.assessment.Basis;
@@ -65,8 +67,10 @@ public final class SupportLoads {
                 .require(
                         value >= 0 && value <= FLATTEST,
                         "pullAngle",
-                        Violations.show(Math.toDegrees(value), "°"),
-                        "must lie from 0 to 80°")
+                        GivenValue.number(Math.toDegrees(value), "°"),
+                        InputRule.OUTSIDE_RANGE,
+                        0,
+                        "80°")
                 .throwIfAny();
         return new SupportLoads(value, false, factors);
     }
@@ -78,6 +82,7 @@ public final class SupportLoads {
      * @return the new analysis
      */
     public SupportLoads withFactors(List<StatedFactor> value) {
+        Violations.requiredAll("value", value);
         return new SupportLoads(angle, assumed, List.copyOf(value));
     }
 
@@ -88,6 +93,7 @@ public final class SupportLoads {
      * @return the loads
      */
     public SupportLoadsResult solve(AssessmentResult assessment) {
+        Violations.required("assessment", assessment);
         LifelineDesign design = assessment.design();
         GoverningLoads loads = new GoverningLoads(design, angles());
         assessment.stated().cases().forEach(loads::add);

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import org.lifeline.analysis.Statics;
 import org.lifeline.base.Vector3;
+import org.lifeline.base.Violations;
 import org.lifeline.model.LifelineDesign;
 import org.lifeline.model.Post;
 import org.lifeline.model.Support;
@@ -124,6 +125,8 @@ public final class SupportLoadsResult {
      * @return the load case; empty if the effect does not occur there
      */
     public Optional<GoverningReaction> governing(String support, LoadEffect effect) {
+        Violations.required("support", support);
+        Violations.required("effect", effect);
         Optional<GoverningReaction> slow = find(balance, support, effect);
         Optional<GoverningReaction> fast = find(inTime, support, effect);
         if (slow.isEmpty() || fast.isEmpty()) {
@@ -140,6 +143,8 @@ public final class SupportLoadsResult {
      * @return the load case with its simultaneous partners; empty if the effect does not occur there
      */
     public Optional<GoverningReaction> byEnergyBalance(String support, LoadEffect effect) {
+        Violations.required("support", support);
+        Violations.required("effect", effect);
         return find(balance, support, effect);
     }
 
@@ -156,6 +161,7 @@ public final class SupportLoadsResult {
      * @return deflection along x, y, z [m], z zero; empty where no post with a section is stated, or no load occurs
      */
     public Optional<Vector3> deflection(String support) {
+        Violations.required("support", support);
         Optional<GoverningReaction> row = governing(support, LoadEffect.SHEAR);
         if (row.isEmpty()) {
             return Optional.empty();

@@ -1,6 +1,12 @@
 package org.lifeline.design.study;
 
+import java.util.List;
+import org.lifeline.base.AllowedRange;
+import org.lifeline.base.GivenValue;
+import org.lifeline.base.InputRule;
 import org.lifeline.base.Interval;
+import org.lifeline.base.InvalidInputException;
+import org.lifeline.base.Violation;
 import org.lifeline.base.Violations;
 import org.lifeline.internal.numeric.InverseCdf;
 
@@ -14,6 +20,9 @@ import org.lifeline.internal.numeric.InverseCdf;
 public final class Distribution {
     /** Least share of a distribution that a cut may leave [-]; the inverse keeps about ten digits down to there. */
     private static final double LEAST_SHARE = 1e-6;
+
+    /** Coefficient of variation below which ln(1 + v²) is v² to the last digit [-]: their ratio is 1 − v²/2. */
+    private static final double SMALL_VARIATION = 1e-8;
 
     private final String name;
     private final Inverse inverse;
@@ -55,17 +64,14 @@ public final class Distribution {
      * @throws org.lifeline.base.InvalidInputException if a number is out of range
      */
     public static Distribution truncatedNormal(double mean, double deviation, Interval range) {
+        Violations.required("range", range);
         new Violations()
                 .finite("mean", mean, "")
                 .positive("deviation", deviation, "")
                 .throwIfAny();
         InverseCdf cut = InverseCdf.normal(mean, deviation).truncated(range.low(), range.high());
         new Violations()
-                .require(
-                        cut.share() >= LEAST_SHARE,
-                        "range",
-                        range.toString(),
-                        "must hold at least a millionth of the distribution")
+                .require(cut.share() >= LEAST_SHARE, "range", GivenValue.text(range.toString()), InputRule.CUT_TOO_FAR)
                 .throwIfAny();
         return new Distribution(
                 "normal(mean " + mean + ", deviation " + deviation + ") from " + range.low() + " to " + range.high(),
@@ -85,9 +91,16 @@ public final class Distribution {
                 .positive("median", median, "")
                 .positive("variation", variation, "")
                 .throwIfAny();
+        // By the normal quantile of the logarithm, to all digits: a search for the quantile would end at 1e-9 of any
+        // unit.
+        InverseCdf logarithm = InverseCdf.normal(StrictMath.log(median), logDeviation(variation));
         return new Distribution(
-                "lognormal(median " + median + ", variation " + variation + ")",
-                InverseCdf.logNormal(StrictMath.log(median), Math.sqrt(StrictMath.log1p(variation * variation)))::at);
+                "lognormal(median " + median + ", variation " + variation + ")", p -> StrictMath.exp(logarithm.at(p)));
+    }
+
+    /** Deviation of the logarithm, √ln(1 + v²); its square must not be lost below the smallest double. */
+    private static double logDeviation(double variation) {
+        return variation < SMALL_VARIATION ? variation : Math.sqrt(StrictMath.log1p(variation * variation));
     }
 
     /**
@@ -97,6 +110,7 @@ public final class Distribution {
      * @return the distribution
      */
     public static Distribution uniform(Interval range) {
+        Violations.required("range", range);
         return new Distribution(
                 "uniform from " + range.low() + " to " + range.high(), p -> range.low() + p * range.width());
     }
@@ -110,9 +124,10 @@ public final class Distribution {
      * @throws org.lifeline.base.InvalidInputException if the mode lies outside, or the range has no width
      */
     public static Distribution triangular(Interval range, double mode) {
+        Violations.required("range", range);
         new Violations()
-                .require(range.contains(mode), "mode", Double.toString(mode), "must lie in " + range)
-                .require(range.width() > 0, "range", range.toString(), "must have some width")
+                .require(range.contains(mode), "mode", GivenValue.number(mode, ""), InputRule.NOT_IN_RANGE, range)
+                .require(range.width() > 0, "range", GivenValue.text(range.toString()), InputRule.NO_WIDTH)
                 .throwIfAny();
         return new Distribution(
                 "triangular from " + range.low() + " over " + mode + " to " + range.high(),
@@ -154,8 +169,13 @@ public final class Distribution {
      *
      * @param share share [-], above 0 and below 1
      * @return the quantile [unit of the variable]
+     * @throws InvalidInputException if the share lies outside
      */
     public double quantile(double share) {
+        if (!(share > 0 && share < 1)) {
+            Violation found = Violation.of("share", GivenValue.number(share, ""), InputRule.NOT_INSIDE_RANGE, 0, 1);
+            throw new InvalidInputException(List.of(found.allowing(AllowedRange.inside(Interval.of(0, 1)))));
+        }
         return inverse.at(share);
     }
 

@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.function.ToDoubleFunction;
 import org.lifeline.analysis.ArrestResult;
 import org.lifeline.analysis.EnergyBalance;
+import org.lifeline.base.GivenValue;
+import org.lifeline.base.InputRule;
 import org.lifeline.base.Violations;
 import org.lifeline.design.criteria.Criterion;
 import org.lifeline.design.envelope.Extremes;
@@ -42,7 +44,7 @@ public final class Evaluation {
         this.responses = List.copyOf(responses);
         this.function = function;
         new Violations()
-                .require(!responses.isEmpty(), "responses", "[]", "must name at least one")
+                .require(!responses.isEmpty(), "responses", GivenValue.text("[]"), InputRule.EMPTY, "response")
                 .throwIfAny();
     }
 
@@ -56,6 +58,8 @@ public final class Evaluation {
      * @throws org.lifeline.base.InvalidInputException if there is no response
      */
     public static Evaluation of(List<Response> responses, Function function) {
+        Violations.requiredAll("responses", responses);
+        Violations.required("function", function);
         return new Evaluation(responses, function);
     }
 
@@ -67,6 +71,8 @@ public final class Evaluation {
      * @return the evaluation
      */
     public static Evaluation ofOne(Response response, ToDoubleFunction<LifelineDesign> function) {
+        Violations.required("response", response);
+        Violations.required("function", function);
         return new Evaluation(List.of(response), d -> new double[] {function.applyAsDouble(d)});
     }
 
@@ -78,6 +84,8 @@ public final class Evaluation {
      * @return the evaluation; a case some of whose arrests cannot be computed fails
      */
     public static Evaluation worst(WorstCases analysis, List<Quantity> quantities) {
+        Violations.required("analysis", analysis);
+        Violations.requiredAll("quantities", quantities);
         return new Evaluation(
                 quantities.stream().map(q -> new Response(q.key(), q.unit())).toList(), d -> {
                     Extremes e = covered(analysis.extremes(d));
@@ -95,6 +103,8 @@ public final class Evaluation {
      * @return the evaluation; a case some of whose arrests cannot be computed fails
      */
     public static Evaluation ratios(WorstCases analysis, List<Criterion> criteria) {
+        Violations.required("analysis", analysis);
+        Violations.requiredAll("criteria", criteria);
         return new Evaluation(
                 criteria.stream().map(c -> new Response(c.id(), "-")).toList(), d -> {
                     Extremes e = covered(analysis.extremes(d));
@@ -123,6 +133,8 @@ public final class Evaluation {
      * @return the evaluation
      */
     public static Evaluation firstFall(DeploymentForce side, List<Quantity> quantities) {
+        Violations.required("side", side);
+        Violations.requiredAll("quantities", quantities);
         return new Evaluation(
                 quantities.stream().map(q -> new Response(q.key(), q.unit())).toList(), d -> {
                     if (d.falls().isEmpty()) {
@@ -147,6 +159,7 @@ public final class Evaluation {
      * @return the evaluation with the responses of both
      */
     public Evaluation and(Evaluation other) {
+        Violations.required("other", other);
         List<Response> both = new ArrayList<>(responses);
         both.addAll(other.responses);
         return new Evaluation(both, d -> {

@@ -4,6 +4,8 @@ import java.util.List;
 import java.util.SplittableRandom;
 import java.util.concurrent.Executor;
 import org.jspecify.annotations.Nullable;
+import org.lifeline.base.GivenValue;
+import org.lifeline.base.InputRule;
 import org.lifeline.base.Interval;
 import org.lifeline.base.InvalidInputException;
 import org.lifeline.base.NoEquilibriumException;
@@ -92,8 +94,11 @@ public final class MonteCarlo {
      */
     public MonteCarloResult solve(
             LifelineDesign base, List<UncertainVariable> variables, Evaluation evaluation, long cases) {
+        Violations.required("base", base);
+        Violations.requiredAll("variables", variables);
+        Violations.required("evaluation", evaluation);
         new Violations()
-                .require(!variables.isEmpty(), "variables", "[]", "must name at least one")
+                .require(!variables.isEmpty(), "variables", GivenValue.text("[]"), InputRule.EMPTY, "variable")
                 .atLeast("cases", cases, 1)
                 .throwIfAny();
         StudyPartial all = withCases(1, cases).solve(base, variables, evaluation);
@@ -161,8 +166,9 @@ public final class MonteCarlo {
                 .require(
                         value >= bounds.low() && value <= bounds.high(),
                         variable.name(),
-                        Violations.show(value, variable.unit()),
-                        "was drawn outside the bounds of the variable, " + bounds)
+                        GivenValue.number(value, variable.unit()),
+                        InputRule.DRAWN_OUTSIDE,
+                        bounds)
                 .throwIfAny();
     }
 

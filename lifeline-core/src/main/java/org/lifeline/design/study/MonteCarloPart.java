@@ -1,6 +1,8 @@
 package org.lifeline.design.study;
 
 import java.util.List;
+import org.lifeline.base.GivenValue;
+import org.lifeline.base.InputRule;
 import org.lifeline.base.Violations;
 import org.lifeline.design.study.partial.CaseRange;
 import org.lifeline.design.study.partial.StudyIdentity;
@@ -34,6 +36,7 @@ public final class MonteCarloPart {
      * @return the new part
      */
     public MonteCarloPart ofStudy(String value) {
+        Violations.required("value", value);
         return new MonteCarloPart(study, cases, value);
     }
 
@@ -48,8 +51,11 @@ public final class MonteCarloPart {
      * @throws org.lifeline.base.InvalidInputException if there is no variable
      */
     public StudyPartial solve(LifelineDesign base, List<UncertainVariable> variables, Evaluation evaluation) {
+        Violations.required("base", base);
+        Violations.requiredAll("variables", variables);
+        Violations.required("evaluation", evaluation);
         new Violations()
-                .require(!variables.isEmpty(), "variables", "[]", "must name at least one")
+                .require(!variables.isEmpty(), "variables", GivenValue.text("[]"), InputRule.EMPTY, "variable")
                 .throwIfAny();
         String of = name.isEmpty() ? base.fingerprint().toString() : name;
         StudyIdentity identity = StudyStatistics.identity(study.seed(), of, variables, evaluation.responses());

@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import org.lifeline.base.GivenValue;
+import org.lifeline.base.InputRule;
 import org.lifeline.base.Violations;
 import org.lifeline.design.study.partial.KeptCase;
 import org.lifeline.design.study.partial.ResponsePartial;
@@ -48,6 +50,9 @@ public final class MonteCarloResult {
      */
     public static MonteCarloResult of(
             StudyPartial part, List<UncertainVariable> variables, List<Response> responses, long cases) {
+        Violations.required("part", part);
+        Violations.requiredAll("variables", variables);
+        Violations.requiredAll("responses", responses);
         StudyIdentity stated = part.identity();
         StudyIdentity wanted = StudyStatistics.identity(stated.seed(), stated.study(), variables, responses);
         long last = part.cases().isEmpty()
@@ -57,14 +62,16 @@ public final class MonteCarloResult {
                 .require(
                         stated.variables().equals(wanted.variables()),
                         "variables",
-                        wanted.variables().toString(),
-                        "must be those of the part, " + stated.variables())
+                        GivenValue.text(wanted.variables().toString()),
+                        InputRule.NOT_OF_PART,
+                        stated.variables())
                 .require(
                         stated.responses().equals(wanted.responses()),
                         "responses",
-                        wanted.responses().toString(),
-                        "must be those of the part, " + stated.responses())
-                .require(cases >= last, "cases", Long.toString(cases), "must be at least the last one done, " + last)
+                        GivenValue.text(wanted.responses().toString()),
+                        InputRule.NOT_OF_PART,
+                        stated.responses())
+                .require(cases >= last, "cases", GivenValue.count(cases), InputRule.FEWER_THAN_DONE, last)
                 .throwIfAny();
         List<Summary> summaries = new ArrayList<>();
         List<List<Sensitivity>> sensitivities = new ArrayList<>();
@@ -196,7 +203,7 @@ public final class MonteCarloResult {
      * @return one for each variable; unmodifiable
      */
     public List<Sensitivity> ranking(int response) {
-        return sensitivities.get(response).stream()
+        return sensitivities.get(Violations.requiredIndex("response", response, sensitivities.size())).stream()
                 .sorted(Comparator.comparingDouble(s -> Double.isNaN(s.regression()) ? 0 : -Math.abs(s.regression())))
                 .toList();
     }
@@ -210,7 +217,7 @@ public final class MonteCarloResult {
      */
     public double determination(int response) {
         double sum = 0;
-        for (Sensitivity s : sensitivities.get(response)) {
+        for (Sensitivity s : sensitivities.get(Violations.requiredIndex("response", response, sensitivities.size()))) {
             // R² = Σ βᵢ r(xᵢ, y); a variable that does not vary explains nothing.
             sum += Double.isNaN(s.correlation()) ? 0 : s.regression() * s.correlation();
         }

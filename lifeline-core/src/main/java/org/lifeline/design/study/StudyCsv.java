@@ -5,6 +5,7 @@ import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
 import org.lifeline.base.InertText;
+import org.lifeline.base.Violations;
 import org.lifeline.design.variable.DesignVariable;
 
 /**
@@ -36,6 +37,9 @@ public final class StudyCsv implements RowSink {
      * @throws UncheckedIOException if it cannot be written
      */
     public static StudyCsv begin(Appendable out, List<DesignVariable> variables, List<Response> responses) {
+        Violations.required("out", out);
+        Violations.requiredAll("variables", variables);
+        Violations.requiredAll("responses", responses);
         StudyCsv csv = new StudyCsv(out, responses.size());
         List<String> cells = new ArrayList<>(List.of("case"));
         variables.forEach(v -> cells.add(InertText.csv(v.toString())));

@@ -1,6 +1,7 @@
 package org.lifeline.design.study;
 
 import java.util.Arrays;
+import org.lifeline.base.Violations;
 
 /**
  * One case of a study: values of the variables, and either the responses or the reason why there are none.
@@ -38,7 +39,7 @@ public final class StudyRow {
      * @return the value [unit of the variable]
      */
     public double input(int variable) {
-        return inputs[variable];
+        return inputs[Violations.requiredIndex("variable", variable, inputs.length)];
     }
 
     /**
@@ -48,7 +49,9 @@ public final class StudyRow {
      * @return the value [unit of the response]; NaN where the case failed or has none
      */
     public double output(int response) {
-        return outputs.length == 0 ? Double.NaN : outputs[response];
+        return outputs.length == 0
+                ? Double.NaN
+                : outputs[Violations.requiredIndex("response", response, outputs.length)];
     }
 
     /**

@@ -1,5 +1,7 @@
 package org.lifeline.design.study;
 
+import org.lifeline.base.GivenValue;
+import org.lifeline.base.InputRule;
 import org.lifeline.base.Interval;
 import org.lifeline.base.Violations;
 import org.lifeline.internal.numeric.Covariances;
@@ -103,8 +105,9 @@ public final class Summary {
      */
     public QuantileEstimate quantile(double share) {
         new Violations()
-                .require(share > 0 && share < 1, "share", Double.toString(share), "must lie above 0 and below 1")
-                .require(count() > 0, "cases", "0", "must have at least one value")
+                .require(
+                        share > 0 && share < 1, "share", GivenValue.number(share, ""), InputRule.NOT_INSIDE_RANGE, 0, 1)
+                .require(count() > 0, "cases", GivenValue.text("0"), InputRule.EMPTY, "value")
                 .throwIfAny();
         long[] ranks = Ranks.quantileRanks(count(), share, CONFIDENCE);
         return new QuantileEstimate(

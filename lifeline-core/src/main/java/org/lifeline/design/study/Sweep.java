@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Executor;
 import org.jspecify.annotations.Nullable;
+import org.lifeline.base.GivenValue;
+import org.lifeline.base.InputRule;
 import org.lifeline.base.InvalidInputException;
 import org.lifeline.base.NoEquilibriumException;
 import org.lifeline.base.ProgressListener;
@@ -84,8 +86,11 @@ public final class Sweep {
      * @throws org.lifeline.base.InvalidInputException if there is no axis
      */
     public SweepResult solve(LifelineDesign base, List<Axis> axes, Evaluation evaluation) {
+        Violations.required("base", base);
+        Violations.requiredAll("axes", axes);
+        Violations.required("evaluation", evaluation);
         new Violations()
-                .require(!axes.isEmpty(), "axes", "[]", "must name at least one variable")
+                .require(!axes.isEmpty(), "axes", GivenValue.text("[]"), InputRule.EMPTY, "variable")
                 .throwIfAny();
         long total = 1;
         for (Axis a : axes) {

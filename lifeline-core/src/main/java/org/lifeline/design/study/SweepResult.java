@@ -3,6 +3,7 @@ package org.lifeline.design.study;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.lifeline.base.Violations;
 
 /**
  * A table of a sweep, and whether it is all that was asked for.
@@ -20,6 +21,7 @@ public record SweepResult(List<StudyRow> rows, long asked) {
      * @param asked number of rows that were asked for
      */
     public SweepResult {
+        Violations.requiredAll("rows", rows);
         rows = List.copyOf(rows);
     }
 

@@ -45,6 +45,7 @@ public final class DesignMap {
      * @throws org.lifeline.base.InvalidInputException if there is no criterion
      */
     public static DesignMap withCriteria(List<Criterion> criteria) {
+        Violations.requiredAll("criteria", criteria);
         return new DesignMap(FeasibleSearch.withCriteria(criteria), null, ProgressListener.none());
     }
 
@@ -97,6 +98,7 @@ public final class DesignMap {
          * @param range feasible ranges of the second variable, with all values that were tried
          */
         public Column {
+            Violations.requiredAll("cells", cells);
             cells = List.copyOf(cells);
         }
     }
@@ -111,6 +113,9 @@ public final class DesignMap {
      *     ended the work or the calling thread was interrupted
      */
     public DesignMapResult solve(LifelineDesign base, Axis first, Axis second) {
+        Violations.required("base", base);
+        Violations.required("first", first);
+        Violations.required("second", second);
         List<Column> columns = new ArrayList<>();
         int n = first.values().size();
         Optional<GoverningCases> cases = search.envelope().map(e -> governing(e, base, first, second));

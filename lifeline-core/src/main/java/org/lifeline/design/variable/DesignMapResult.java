@@ -3,6 +3,7 @@ package org.lifeline.design.variable;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.lifeline.base.Violations;
 
 /**
  * A map over two variables, and whether it is all that was asked for.
@@ -20,6 +21,7 @@ public record DesignMapResult(List<DesignMap.Column> columns, int asked) {
      * @param asked number of columns that were asked for
      */
     public DesignMapResult {
+        Violations.requiredAll("columns", columns);
         columns = List.copyOf(columns);
     }
 

@@ -1,5 +1,7 @@
 package org.lifeline.design.variable;
 
+import org.lifeline.base.GivenValue;
+import org.lifeline.base.InputRule;
 import org.lifeline.base.Interval;
 import org.lifeline.base.Violations;
 import org.lifeline.model.LifelineDesign;
@@ -37,8 +39,8 @@ public final class DesignVariable {
                 .require(
                         scale != Scale.LOGARITHMIC || bounds.low() > 0,
                         "bounds",
-                        bounds.toString(),
-                        "must lie above zero for a logarithmic scale")
+                        GivenValue.text(bounds.toString()),
+                        InputRule.NOT_LOGARITHMIC)
                 .throwIfAny();
     }
 
@@ -52,6 +54,9 @@ public final class DesignVariable {
      * @return the variable
      */
     public static DesignVariable of(String name, String unit, Interval bounds, Change change) {
+        Violations.required("unit", unit);
+        Violations.required("bounds", bounds);
+        Violations.required("change", change);
         return new DesignVariable(name, unit, bounds, Scale.LINEAR, change);
     }
 
@@ -80,6 +85,7 @@ public final class DesignVariable {
      * @return the new variable
      */
     public DesignVariable within(Interval value) {
+        Violations.required("value", value);
         return new DesignVariable(name, unit, value, scale, change);
     }
 
@@ -148,6 +154,7 @@ public final class DesignVariable {
      * @throws org.lifeline.base.InvalidInputException if the value makes no design
      */
     public LifelineDesign apply(LifelineDesign base, double value) {
+        Violations.required("base", base);
         return change.apply(base, value);
     }
 

@@ -3,10 +3,13 @@ package org.lifeline.design.variable;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.UnaryOperator;
+import org.lifeline.base.GivenValue;
+import org.lifeline.base.InputRule;
 import org.lifeline.base.Interval;
 import org.lifeline.base.InvalidInputException;
 import org.lifeline.base.Point;
 import org.lifeline.base.Violation;
+import org.lifeline.base.ViolationCode;
 import org.lifeline.base.Violations;
 import org.lifeline.model.Fall;
 import org.lifeline.model.InlineAbsorber;
@@ -37,6 +40,7 @@ public final class DesignVariables {
      * @return the variable
      */
     public static DesignVariable pretension(Interval bounds) {
+        Violations.required("bounds", bounds);
         return DesignVariable.of(
                 "pretension",
                 "N",
@@ -52,6 +56,7 @@ public final class DesignVariables {
      * @return the variable
      */
     public static DesignVariable initialSag(int span, Interval bounds) {
+        Violations.required("bounds", bounds);
         return DesignVariable.of(
                 "initial sag of span " + span,
                 "m",
@@ -69,6 +74,7 @@ public final class DesignVariables {
      * @return the variable
      */
     public static DesignVariable spanLength(int span, Interval bounds) {
+        Violations.required("bounds", bounds);
         return DesignVariable.of(
                 "length of span " + span,
                 "m",
@@ -85,6 +91,7 @@ public final class DesignVariables {
      * @return the variable
      */
     public static DesignVariable spanLengths(Interval bounds) {
+        Violations.required("bounds", bounds);
         return DesignVariable.of("span length", "m", bounds, (d, v) -> SpanChange.apply(d, i -> v));
     }
 
@@ -95,6 +102,7 @@ public final class DesignVariables {
      * @return the variable
      */
     public static DesignVariable lineElevation(Interval bounds) {
+        Violations.required("bounds", bounds);
         return DesignVariable.of("elevation of the line", "m", bounds, (d, v) -> {
             double shift = v - d.line().supports().get(0).position().z();
             return d.withLine(d.line().withSupports(s -> {
@@ -111,6 +119,7 @@ public final class DesignVariables {
      * @return the variable
      */
     public static DesignVariable anchorCapacity(Interval bounds) {
+        Violations.required("bounds", bounds);
         return DesignVariable.of(
                 "capacity of the anchors",
                 "N",
@@ -126,6 +135,8 @@ public final class DesignVariables {
      * @return the variable, on a logarithmic scale
      */
     public static DesignVariable supportStiffness(String supportId, Interval bounds) {
+        Violations.required("supportId", supportId);
+        Violations.required("bounds", bounds);
         return DesignVariable.of(
                         "stiffness of " + supportId,
                         "N/m",
@@ -148,6 +159,8 @@ public final class DesignVariables {
      * @return the variable
      */
     public static DesignVariable inlineActivation(String supportId, Interval bounds) {
+        Violations.required("supportId", supportId);
+        Violations.required("bounds", bounds);
         return DesignVariable.of(
                 "activation force of the in-line absorber at " + supportId,
                 "N",
@@ -155,7 +168,7 @@ public final class DesignVariables {
                 (d, v) -> onSupport(d, supportId, s -> {
                     InlineAbsorber a = s.inlineAbsorber().orElse(null);
                     if (a == null) {
-                        throw problem("support", supportId, "must carry an in-line energy absorber");
+                        throw problem("support", supportId, InputRule.INLINE_ABSORBER_NEEDED);
                     }
                     LoadingCurve curve = a.curve();
                     return s.withInlineAbsorber(InlineAbsorber.of(curve.scaled(v / curve.activationForce())));
@@ -169,6 +182,7 @@ public final class DesignVariables {
      * @return the variable
      */
     public static DesignVariable deploymentForce(Interval bounds) {
+        Violations.required("bounds", bounds);
         return DesignVariable.of(
                 "maximum deployment force",
                 "N",
@@ -176,7 +190,7 @@ public final class DesignVariables {
                 (d, v) -> d.withWorkers(w -> {
                     double now = w.connection().curve(DeploymentForce.MAXIMUM).activationForce();
                     if (!(now > 0)) {
-                        throw problem("worker", w.id(), "must have a connecting subsystem with a deployment force");
+                        throw problem("worker", w.id(), InputRule.DEPLOYMENT_FORCE_NEEDED);
                     }
                     return w.withConnection(w.connection().withForcesScaled(v / now));
                 }));
@@ -189,6 +203,7 @@ public final class DesignVariables {
      * @return the variable
      */
     public static DesignVariable lanyardLength(Interval bounds) {
+        Violations.required("bounds", bounds);
         return DesignVariable.of(
                 "length of the connecting subsystem",
                 "m",
@@ -203,6 +218,7 @@ public final class DesignVariables {
      * @return the variable
      */
     public static DesignVariable workerMass(Interval bounds) {
+        Violations.required("bounds", bounds);
         return DesignVariable.of("mass of the workers", "kg", bounds, (d, v) -> d.withWorkers(w -> w.withMass(v)));
     }
 
@@ -214,6 +230,7 @@ public final class DesignVariables {
      * @return the variable, taking whole numbers
      */
     public static DesignVariable workersTogether(Interval bounds) {
+        Violations.required("bounds", bounds);
         return DesignVariable.of("workers who fall together", "-", bounds, (d, v) -> together(d, (int) Math.rint(v)))
                 .whole();
     }
@@ -257,6 +274,7 @@ public final class DesignVariables {
      * @return the variable, on a logarithmic scale
      */
     public static DesignVariable axialStiffness(Interval bounds) {
+        Violations.required("bounds", bounds);
         return DesignVariable.of(
                         "axial stiffness of the cable",
                         "N",
@@ -273,6 +291,7 @@ public final class DesignVariables {
      * @return the variable
      */
     public static DesignVariable breakingStrength(Interval bounds) {
+        Violations.required("bounds", bounds);
         return DesignVariable.of(
                 "minimum breaking strength",
                 "N",
@@ -287,6 +306,7 @@ public final class DesignVariables {
      * @return the variable
      */
     public static DesignVariable friction(Interval bounds) {
+        Violations.required("bounds", bounds);
         return DesignVariable.of(
                 "friction at the intermediate anchors",
                 "-",
@@ -304,18 +324,19 @@ public final class DesignVariables {
      * @return the variable
      */
     public static DesignVariable temperature(Interval bounds) {
+        Violations.required("bounds", bounds);
         return DesignVariable.of("temperature", "°C", bounds, (d, v) -> d.withTemperatures(List.of(v)));
     }
 
     private static LifelineDesign onSupport(LifelineDesign design, String id, UnaryOperator<Support> change) {
         Lifeline line = design.line();
         if (line.supports().stream().noneMatch(s -> s.id().equals(id))) {
-            throw problem("support", id, "must be the id of a support of the line");
+            throw problem("support", id, InputRule.NO_SUCH_SUPPORT);
         }
         return design.withLine(line.withSupports(s -> s.id().equals(id) ? change.apply(s) : s));
     }
 
-    private static InvalidInputException problem(String path, String value, String rule) {
-        return new InvalidInputException(List.of(new Violation(path, value, rule)));
+    private static InvalidInputException problem(String path, String value, ViolationCode rule) {
+        return new InvalidInputException(List.of(Violation.of(path, GivenValue.text(value), rule)));
     }
 }

@@ -109,7 +109,7 @@ final class FeasibleRangeSolver {
     /** The ranges over an envelope, searched with the cases that govern and confirmed by the envelope. */
     private List<FeasibleInterval> confirmed() {
         if (guide == null) {
-            guide = GoverningCases.of(search.envelope().orElseThrow());
+            guide = GoverningCases.of(search.envelope().orElseThrow()).sharedBy(search.shared());
             for (double share : variable.bounds().width() == 0 ? List.of(0.0) : List.of(0.0, 0.5, 1.0)) {
                 whole(variable.isWhole() ? shareOf(variable.at(share)) : share);
             }

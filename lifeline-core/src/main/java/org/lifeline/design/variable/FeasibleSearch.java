@@ -2,11 +2,17 @@ package org.lifeline.design.variable;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.Executor;
+import org.jspecify.annotations.Nullable;
+import org.lifeline.base.GivenValue;
+import org.lifeline.base.InputRule;
 import org.lifeline.base.ProgressListener;
 import org.lifeline.base.Violations;
 import org.lifeline.design.criteria.Criterion;
+import org.lifeline.design.envelope.DesignAnalysis;
 import org.lifeline.design.envelope.Envelope;
 import org.lifeline.design.envelope.WorstCases;
+import org.lifeline.internal.numeric.SharedWork;
 import org.lifeline.model.LifelineDesign;
 
 /**
@@ -22,9 +28,16 @@ public final class FeasibleSearch {
     private final List<Criterion> criteria;
     private final WorstCases analysis;
     private final int samples;
+    private final @Nullable SharedWork shared;
     private final ProgressListener listener;
 
-    private FeasibleSearch(List<Criterion> criteria, WorstCases analysis, int samples, ProgressListener listener) {
+    private FeasibleSearch(
+            List<Criterion> criteria,
+            WorstCases analysis,
+            int samples,
+            @Nullable SharedWork shared,
+            ProgressListener listener) {
+        this.shared = shared;
         this.criteria = List.copyOf(criteria);
         this.analysis = analysis;
         this.samples = samples;
@@ -39,10 +52,11 @@ public final class FeasibleSearch {
      * @throws org.lifeline.base.InvalidInputException if there is no criterion
      */
     public static FeasibleSearch withCriteria(List<Criterion> criteria) {
+        Violations.requiredAll("criteria", criteria);
         new Violations()
-                .require(!criteria.isEmpty(), "criteria", "[]", "must name at least one criterion")
+                .require(!criteria.isEmpty(), "criteria", GivenValue.text("[]"), InputRule.EMPTY, "criterion")
                 .throwIfAny();
-        return new FeasibleSearch(criteria, Envelope.withDefaults(), 9, ProgressListener.none());
+        return new FeasibleSearch(criteria, Envelope.withDefaults(), 9, null, ProgressListener.none());
     }
 
     /**
@@ -53,7 +67,7 @@ public final class FeasibleSearch {
      */
     public FeasibleSearch withAnalysis(WorstCases value) {
         Violations.required("analysis", value);
-        return new FeasibleSearch(criteria, value, samples, listener);
+        return new FeasibleSearch(criteria, value, samples, shared, listener);
     }
 
     /**
@@ -65,7 +79,20 @@ public final class FeasibleSearch {
      */
     public FeasibleSearch withSamples(int value) {
         new Violations().atLeast("samples", value, 3).throwIfAny();
-        return new FeasibleSearch(criteria, analysis, value, listener);
+        return new FeasibleSearch(criteria, analysis, value, shared, listener);
+    }
+
+    /**
+     * The same with the cases of each analysis worked out on an executor; the calling thread helps and waits. The result is
+     * the same for any number of threads. It concerns an {@link Envelope} and a {@link DesignAnalysis}; another analysis is
+     * asked by the calling thread alone.
+     *
+     * @param value the executor
+     * @return the new search
+     */
+    public FeasibleSearch withExecutor(Executor value) {
+        SharedWork work = new SharedWork(Violations.required("executor", value));
+        return new FeasibleSearch(criteria, analysis, samples, work, listener);
     }
 
     /**
@@ -76,7 +103,7 @@ public final class FeasibleSearch {
      */
     public FeasibleSearch withProgress(ProgressListener value) {
         Violations.required("progress", value);
-        return new FeasibleSearch(criteria, analysis, samples, value);
+        return new FeasibleSearch(criteria, analysis, samples, shared, value);
     }
 
     /**
@@ -90,6 +117,8 @@ public final class FeasibleSearch {
      *     interrupt flag stays set
      */
     public FeasibleResult solve(LifelineDesign base, DesignVariable variable) {
+        Violations.required("base", base);
+        Violations.required("variable", variable);
         return new FeasibleRangeSolver(this, base, variable).run();
     }
 
@@ -99,11 +128,23 @@ public final class FeasibleSearch {
 
     /** The envelope, where the search is over one whose cases can be learned. */
     Optional<Envelope> envelope() {
-        return analysis instanceof Envelope e && e.tolerances().mass().isEmpty() ? Optional.of(e) : Optional.empty();
+        return analysis() instanceof Envelope e && e.tolerances().mass().isEmpty() ? Optional.of(e) : Optional.empty();
     }
 
+    /** The analysis, on the executor where there is one and it takes one. */
     WorstCases analysis() {
+        if (shared != null && analysis instanceof Envelope e) {
+            return shared.given(e, Envelope::withExecutor);
+        }
+        if (shared != null && analysis instanceof DesignAnalysis a) {
+            return shared.given(a, DesignAnalysis::withExecutor);
+        }
         return analysis;
+    }
+
+    @Nullable
+    SharedWork shared() {
+        return shared;
     }
 
     int samples() {

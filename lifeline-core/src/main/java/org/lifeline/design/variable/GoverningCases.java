@@ -3,11 +3,15 @@ package org.lifeline.design.variable;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.CancellationException;
+import org.jspecify.annotations.Nullable;
 import org.lifeline.analysis.EnergyBalance;
 import org.lifeline.analysis.state.AttachmentLimit;
 import org.lifeline.base.InvalidInputException;
 import org.lifeline.base.NoEquilibriumException;
+import org.lifeline.base.Violations;
 import org.lifeline.design.envelope.ComputedCase;
 import org.lifeline.design.envelope.Envelope;
 import org.lifeline.design.envelope.Extremes;
@@ -16,6 +20,7 @@ import org.lifeline.design.envelope.FallCase;
 import org.lifeline.design.envelope.LoadCombination;
 import org.lifeline.design.envelope.WorstCases;
 import org.lifeline.internal.numeric.OrderedWork;
+import org.lifeline.internal.numeric.SharedWork;
 import org.lifeline.model.Fall;
 import org.lifeline.model.LifelineDesign;
 import org.lifeline.model.Place;
@@ -33,6 +38,7 @@ import org.lifeline.model.Place;
 public final class GoverningCases implements WorstCases {
     private final Envelope envelope;
     private final List<Key> keys;
+    private final @Nullable SharedWork shared;
 
     /** One case, in whatever design. */
     private record Key(String fall, Spot spot, int combination, boolean held) {}
@@ -44,9 +50,18 @@ public final class GoverningCases implements WorstCases {
         }
     }
 
-    private GoverningCases(Envelope envelope, List<Key> keys) {
+    /** A case of a design, with the combination that it is of. */
+    private record Asked(LoadCombination combination, FallCase fallCase) {}
+
+    private GoverningCases(Envelope envelope, List<Key> keys, @Nullable SharedWork shared) {
         this.envelope = envelope;
         this.keys = List.copyOf(keys);
+        this.shared = shared;
+    }
+
+    /** The same with the cases worked out by threads that share the work; by the calling thread alone if there are none. */
+    GoverningCases sharedBy(@Nullable SharedWork threads) {
+        return new GoverningCases(envelope, keys, threads);
     }
 
     /**
@@ -56,7 +71,8 @@ public final class GoverningCases implements WorstCases {
      * @return the analysis, to be given cases by {@link #and}
      */
     public static GoverningCases of(Envelope envelope) {
-        return new GoverningCases(envelope, List.of());
+        Violations.required("envelope", envelope);
+        return new GoverningCases(envelope, List.of(), null);
     }
 
     /**
@@ -66,6 +82,7 @@ public final class GoverningCases implements WorstCases {
      * @return the analysis over both
      */
     public GoverningCases and(Extremes extremes) {
+        Violations.required("extremes", extremes);
         Set<Key> all = new LinkedHashSet<>(keys);
         List<LoadCombination> combinations = combinations(extremes.design());
         LifelineDesign design = extremes.design();
@@ -83,7 +100,7 @@ public final class GoverningCases implements WorstCases {
                 }
             }
         }
-        return new GoverningCases(envelope, List.copyOf(all));
+        return new GoverningCases(envelope, List.copyOf(all), shared);
     }
 
     private static Spot spot(Place place, LifelineDesign design) {
@@ -128,40 +145,53 @@ public final class GoverningCases implements WorstCases {
      */
     @Override
     public Extremes extremes(LifelineDesign design) {
+        Violations.required("design", design);
         if (keys.isEmpty() || envelope.tolerances().mass().isPresent()) {
             // A range of masses is also what criteria on masses are judged on, and only the envelope knows it.
             return envelope.extremes(design);
         }
         List<Fall> falls = Envelope.movingFalls(design);
         List<LoadCombination> combinations = combinations(design);
-        List<ComputedCase> cases = new ArrayList<>();
-        List<FailedCase> failures = new ArrayList<>();
+        List<Asked> asked = new ArrayList<>();
         for (Key key : keys) {
             List<Fall> named =
                     falls.stream().filter(f -> f.id().equals(key.fall)).toList();
             if (named.size() != 1 || key.combination >= combinations.size()) {
                 return envelope.extremes(design);
             }
-            OrderedWork.stopIfInterrupted();
             LoadCombination combination = combinations.get(key.combination);
             Fall fall = named.get(0).at(key.spot.in(design));
             LoadCombination held = key.held && fall.canRun() ? combination.held() : combination;
-            FallCase fallCase = held.of(fall);
-            try {
-                cases.add(computed(held, fallCase, design));
-            } catch (InvalidInputException | NoEquilibriumException e) {
-                failures.add(FailedCase.of(fallCase, e));
-            }
+            asked.add(new Asked(held, held.of(fall)));
+        }
+        List<ComputedCase> cases = new ArrayList<>();
+        List<FailedCase> failures = new ArrayList<>();
+        long done = OrderedWork.run(asked.size(), i -> computed(asked.get((int) i), design), shared, (i, outcome) -> {
+            outcome.result().ifPresent(cases::add);
+            outcome.failure().ifPresent(failures::add);
+            return true;
+        });
+        if (done < asked.size()) {
+            throw new CancellationException("interrupted");
         }
         return Extremes.ofCases(design, cases, failures);
     }
 
-    private static ComputedCase computed(LoadCombination combination, FallCase c, LifelineDesign design) {
+    /** What came of a case: one of the two is there. */
+    private record Computed(Optional<ComputedCase> result, Optional<FailedCase> failure) {}
+
+    private static Computed computed(Asked asked, LifelineDesign design) {
+        FallCase c = asked.fallCase;
         EnergyBalance analysis = EnergyBalance.withDefaults()
                 .withTemperature(c.temperature())
                 .withSide(c.side())
                 .withClearance(design.clearance())
                 .withAttachmentLimit(c.attachmentLimit().orElse(AttachmentLimit.RUNNING));
-        return new ComputedCase(c, analysis.solve(combination.line(), c.fall()));
+        try {
+            ComputedCase found = new ComputedCase(c, analysis.solve(asked.combination.line(), c.fall()));
+            return new Computed(Optional.of(found), Optional.empty());
+        } catch (InvalidInputException | NoEquilibriumException e) {
+            return new Computed(Optional.empty(), Optional.of(FailedCase.of(c, e)));
+        }
     }
 }

@@ -1,6 +1,7 @@
 package org.lifeline.internal.line;
 
 import org.jspecify.annotations.Nullable;
+import org.lifeline.internal.numeric.WatchedWork;
 
 /**
  * Finds the equilibrium of a {@link LineSystem} near a given state: Newton's method with a line search inside, and
@@ -21,6 +22,7 @@ public final class Equilibrium {
     public final ModeChanges modes;
 
     private final ColdStart cold;
+    private final WatchedWork work;
 
     private final double[] step;
 
@@ -34,8 +36,15 @@ public final class Equilibrium {
     /** Scaled residual of the last call. */
     public double residual;
 
-    public Equilibrium(LineSystem system) {
+    /**
+     * Equilibria of a system.
+     *
+     * @param system the system
+     * @param work what they are looked for in; every Newton step asks whether it is to go on
+     */
+    public Equilibrium(LineSystem system, WatchedWork work) {
         this.system = system;
+        this.work = work;
         this.assembly = new LineAssembly(system);
         this.modes = new ModeChanges(system);
         this.cold = new ColdStart(system);
@@ -93,6 +102,7 @@ public final class Equilibrium {
         double earlier = 1;
         LineState beside = null;
         for (int k = 0; k < LineTolerances.NEWTON_STEPS; k++) {
+            work.goOn(step.length);
             double merit = assembly.equations.merit;
             residual = assembly.equations.worst;
             if (!assembly.factor(s)) {

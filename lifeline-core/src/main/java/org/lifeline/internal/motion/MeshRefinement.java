@@ -162,7 +162,7 @@ public final class MeshRefinement {
         PeakValues last = motion.firstCatch();
         double value = force.raw.applyAsDouble(last);
         double spike = value - force.filtered.applyAsDouble(last);
-        return bound(force.raw, RefinementBound.least(size(value), segments, spike));
+        return RefinementBound.ofLoad(values(force.raw), RefinementBound.least(size(value), segments, spike));
     }
 
     /**
@@ -173,7 +173,7 @@ public final class MeshRefinement {
      */
     public double filteredBound(Force force) {
         double value = force.filtered.applyAsDouble(motion.firstCatch());
-        return bound(force.filtered, RefinementBound.leastFiltered(size(value), segments));
+        return RefinementBound.ofLoad(values(force.filtered), RefinementBound.leastFiltered(size(value), segments));
     }
 
     /**
@@ -290,9 +290,11 @@ public final class MeshRefinement {
     }
 
     private double bound(ToDoubleFunction<PeakValues> peak, double least) {
-        double[] values =
-                levels.stream().mapToDouble(l -> peak.applyAsDouble(l.peaks)).toArray();
-        return RefinementBound.of(values, least);
+        return RefinementBound.of(values(peak), least);
+    }
+
+    private double[] values(ToDoubleFunction<PeakValues> peak) {
+        return levels.stream().mapToDouble(l -> peak.applyAsDouble(l.peaks)).toArray();
     }
 
     /** What a bound is compared with [N]: at least the arrest force, so that idle supports decide nothing. */

@@ -106,8 +106,7 @@ public final class Motion {
 
     /** Ends the run if the thread was interrupted; its interrupt flag stays set. */
     private void stopIfInterrupted() {
-        if (system.steps % NumericalParameters.STEPS_BETWEEN_INTERRUPT_CHECKS == 0
-                && Thread.currentThread().isInterrupted()) {
+        if (Thread.currentThread().isInterrupted()) {
             throw new CancellationException("the motion was interrupted at " + system.time + " s");
         }
     }

@@ -1,7 +1,6 @@
 package org.lifeline.internal.numeric;
 
 import org.apache.commons.math3.distribution.GumbelDistribution;
-import org.apache.commons.math3.distribution.LogNormalDistribution;
 import org.apache.commons.math3.distribution.NormalDistribution;
 import org.apache.commons.math3.distribution.RealDistribution;
 import org.apache.commons.math3.distribution.TriangularDistribution;
@@ -33,17 +32,6 @@ public final class InverseCdf {
     public static InverseCdf normal(double mean, double deviation) {
         // No generator is needed: only the inverse is asked for.
         return of(new NormalDistribution(null, mean, deviation));
-    }
-
-    /**
-     * Logarithm normally distributed.
-     *
-     * @param scale mean of the natural logarithm
-     * @param shape standard deviation of the natural logarithm, above zero
-     * @return the inverse
-     */
-    public static InverseCdf logNormal(double scale, double shape) {
-        return of(new LogNormalDistribution(null, scale, shape));
     }
 
     /**

@@ -73,7 +73,7 @@ final class EquilibriumPath {
         this.model = model;
         this.system = model.system();
         this.parameter = parameter;
-        this.equilibrium = new Equilibrium(system);
+        this.equilibrium = new Equilibrium(system, model.work());
         this.still = isStill(system, parameter.load());
         this.followed = remembers(system) && !still;
         this.now = new PathPoint(system, followed);

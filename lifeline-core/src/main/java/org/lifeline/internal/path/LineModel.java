@@ -18,6 +18,7 @@ import org.lifeline.internal.line.LineSystem;
 import org.lifeline.internal.line.LoadSlot;
 import org.lifeline.internal.line.Piece;
 import org.lifeline.internal.line.installation.Installation;
+import org.lifeline.internal.numeric.WatchedWork;
 import org.lifeline.model.Lifeline;
 
 /**
@@ -29,6 +30,7 @@ public final class LineModel {
     static final NoEquilibriumException.Reached NOTHING_REACHED = new NoEquilibriumException.Reached(0, Double.NaN);
 
     private final Lifeline line;
+    private final WatchedWork work;
     private final LineSystem bare;
     private final LineState installed;
     private final List<Load> loads = new ArrayList<>();
@@ -68,7 +70,19 @@ public final class LineModel {
      * @throws org.lifeline.base.InvalidInputException if the line cannot hang as stated
      */
     public LineModel(Lifeline line) {
+        this(line, WatchedWork.alone());
+    }
+
+    /**
+     * The line as installed, with somebody who hears of the work and can end it.
+     *
+     * @param line the line
+     * @param work what the line is solved for
+     * @throws org.lifeline.base.InvalidInputException if the line cannot hang as stated
+     */
+    public LineModel(Lifeline line, WatchedWork work) {
         this.line = line;
+        this.work = work;
         this.bare = new LineSystem(
                 line.supports(), Installation.weight(line), line.cable().elongation());
         Installation installation = new Installation(line);
@@ -76,7 +90,7 @@ public final class LineModel {
         this.system = bare;
         this.state = installed.copy();
         if (!installation.isExact()) {
-            Equilibrium e = new Equilibrium(bare);
+            Equilibrium e = new Equilibrium(bare, work);
             if (!e.newton(state)) {
                 throw failure("installed line", NOTHING_REACHED, e);
             }
@@ -91,6 +105,10 @@ public final class LineModel {
      */
     public Lifeline line() {
         return line;
+    }
+
+    WatchedWork work() {
+        return work;
     }
 
     LineSystem system() {
@@ -180,7 +198,7 @@ public final class LineModel {
     /** Follows a change to the end, or solves for its end where the way to it does not matter. */
     private void change(PathParameter parameter, double to, EquilibriumPath.@Nullable Scale scale) {
         if (!EquilibriumPath.remembers(system)) {
-            Equilibrium e = new Equilibrium(system);
+            Equilibrium e = new Equilibrium(system, work);
             LineState next = state.copy();
             parameter.set(next, to);
             boolean found = e.startCold(next) && e.solve(next, state);

@@ -1,12 +1,8 @@
 package org.lifeline.internal.svg;
 
-import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
-import org.jspecify.annotations.Nullable;
 import org.lifeline.base.InertText;
 
 /** Collects the shapes of a picture. Coordinates in user units, x to the right, y down. Not thread-safe. */
@@ -20,45 +16,6 @@ public final class SvgCanvas {
      * @param height height [user units]
      */
     public record Box(double left, double top, double width, double height) {}
-
-    /**
-     * A hatch of a picture; those with different numbers differ in spacing and direction, so that they can be told apart
-     * without colour.
-     *
-     * @param prefix first part of its id, the same for all hatches of a picture
-     * @param number its number in the picture, from 0
-     */
-    public record Hatch(String prefix, int number) {
-        private static final double LEAST_SPACING = 7;
-        private static final int SPACINGS = 3;
-        private static final int TURN = 45;
-        private static final int HALF_TURN = 180;
-        private static final int FIRST_DIRECTION = 20;
-        private static final int CROSSED_EVERY = 4;
-
-        public String id() {
-            return prefix + number;
-        }
-
-        public String reference() {
-            return "url(#" + id() + ")";
-        }
-
-        /** Distance of its lines [user units]. */
-        public double spacing() {
-            return LEAST_SPACING + 2.0 * (number % SPACINGS);
-        }
-
-        /** Direction of its lines [°]. */
-        public double direction() {
-            return number * TURN % HALF_TURN + FIRST_DIRECTION;
-        }
-
-        /** True if it has lines across too. */
-        public boolean isCrossed() {
-            return number % CROSSED_EVERY == CROSSED_EVERY - 1;
-        }
-    }
 
     /** Letters with a rim in the colour of the paper, so that lines behind them do not disturb. */
     private static final String[] HALO = {
@@ -95,69 +52,50 @@ public final class SvgCanvas {
         return height;
     }
 
-    /** A number with two decimals at most. */
-    public static String n(double value) {
-        BigDecimal b =
-                BigDecimal.valueOf(value).setScale(2, RoundingMode.HALF_UP).stripTrailingZeros();
-        return b.signum() == 0 ? "0" : b.toPlainString();
-    }
-
-    /**
-     * Writes an element.
-     *
-     * @param out where to
-     * @param tag its name
-     * @param content what it holds, as markup; null for an element that holds nothing
-     * @param attributes names and values in turn; an attribute whose value is empty is left out
-     */
-    private static void element(StringBuilder out, String tag, @Nullable String content, String... attributes) {
-        out.append('<').append(tag);
-        for (int i = 0; i < attributes.length; i += 2) {
-            if (!attributes[i + 1].isEmpty()) {
-                out.append(' ')
-                        .append(attributes[i])
-                        .append("=\"")
-                        .append(attributes[i + 1])
-                        .append('"');
-            }
-        }
-        out.append(content == null ? "/>" : ">" + content + "</" + tag + ">");
-    }
-
     private SvgCanvas shape(String tag, String... attributes) {
-        element(body, tag, null, attributes);
+        SvgElement.write(body, tag, null, attributes);
         body.append('\n');
         return this;
     }
 
-    private static String[] attributes(String[] first, String... more) {
-        return Stream.concat(Arrays.stream(first), Arrays.stream(more)).toArray(String[]::new);
-    }
-
     private static String[] stroke(Pen pen, String css, String... more) {
-        return attributes(
-                attributes(new String[] {"class", "ll-" + pen.css + css}, more),
+        return SvgElement.attributes(
+                SvgElement.attributes(new String[] {"class", "ll-" + pen.css + css}, more),
                 "stroke",
                 pen.light,
                 "stroke-width",
-                n(pen.width),
+                SvgElement.n(pen.width),
                 "stroke-dasharray",
                 pen.dash);
     }
 
     public SvgCanvas line(Pen pen, double x1, double y1, double x2, double y2) {
-        return shape("line", attributes(stroke(pen, ""), "x1", n(x1), "y1", n(y1), "x2", n(x2), "y2", n(y2)));
+        return shape(
+                "line",
+                SvgElement.attributes(
+                        stroke(pen, ""),
+                        "x1",
+                        SvgElement.n(x1),
+                        "y1",
+                        SvgElement.n(y1),
+                        "x2",
+                        SvgElement.n(x2),
+                        "y2",
+                        SvgElement.n(y2)));
     }
 
     /** A line through points. */
     public SvgCanvas polyline(Pen pen, List<Spot> points) {
         return shape(
                 "polyline",
-                attributes(stroke(pen, "", "fill", "none", "stroke-linejoin", "round"), "points", list(points)));
+                SvgElement.attributes(
+                        stroke(pen, "", "fill", "none", "stroke-linejoin", "round"), "points", list(points)));
     }
 
     private static String list(List<Spot> points) {
-        return points.stream().map(p -> n(p.x()) + "," + n(p.y())).collect(Collectors.joining(" "));
+        return points.stream()
+                .map(p -> SvgElement.n(p.x()) + "," + SvgElement.n(p.y()))
+                .collect(Collectors.joining(" "));
     }
 
     /** A polygon filled in the colour of a pen. */
@@ -178,25 +116,27 @@ public final class SvgCanvas {
     public SvgCanvas dot(Pen pen, Spot middle, double radius) {
         return shape(
                 "circle",
-                attributes(new String[] {"class", "ll-f-" + pen.css, "fill", pen.light}, circle(middle, radius)));
+                SvgElement.attributes(
+                        new String[] {"class", "ll-f-" + pen.css, "fill", pen.light}, circle(middle, radius)));
     }
 
     public SvgCanvas ring(Pen pen, Spot middle, double radius) {
-        return shape("circle", attributes(stroke(pen, " ll-paper", "fill", "#ffffff"), circle(middle, radius)));
+        return shape(
+                "circle", SvgElement.attributes(stroke(pen, " ll-paper", "fill", "#ffffff"), circle(middle, radius)));
     }
 
     private static String[] circle(Spot middle, double radius) {
-        return new String[] {"cx", n(middle.x()), "cy", n(middle.y()), "r", n(radius)};
+        return new String[] {"cx", SvgElement.n(middle.x()), "cy", SvgElement.n(middle.y()), "r", SvgElement.n(radius)};
     }
 
     /** A rectangle with an outline, filled with a hatch. */
     public SvgCanvas box(Pen pen, Box box, Hatch hatch) {
-        return shape("rect", attributes(stroke(pen, "", "fill", hatch.reference()), rectangle(box)));
+        return shape("rect", SvgElement.attributes(stroke(pen, "", "fill", hatch.reference()), rectangle(box)));
     }
 
     /** A hatched area without an outline. */
     public SvgCanvas fill(Box box, Hatch hatch) {
-        return shape("rect", attributes(new String[] {"fill", hatch.reference()}, rectangle(box)));
+        return shape("rect", SvgElement.attributes(new String[] {"fill", hatch.reference()}, rectangle(box)));
     }
 
     /** The area between a line and a level, hatched. */
@@ -212,18 +152,27 @@ public final class SvgCanvas {
     }
 
     private static String[] rectangle(Box b) {
-        return new String[] {"x", n(b.left()), "y", n(b.top()), "width", n(b.width()), "height", n(b.height())};
+        return new String[] {
+            "x",
+            SvgElement.n(b.left()),
+            "y",
+            SvgElement.n(b.top()),
+            "width",
+            SvgElement.n(b.width()),
+            "height",
+            SvgElement.n(b.height())
+        };
     }
 
     /** Defines a hatch for {@link #box} and {@link #fill}: each has a spacing and a direction of its own. */
     public SvgCanvas hatch(Hatch hatch, Pen pen) {
-        String size = n(hatch.spacing());
+        String size = SvgElement.n(hatch.spacing());
         StringBuilder lines = new StringBuilder();
         hatchLine(lines, pen, "0", size);
         if (hatch.isCrossed()) {
             hatchLine(lines, pen, size, "0");
         }
-        element(
+        SvgElement.write(
                 definitions,
                 "pattern",
                 lines.toString(),
@@ -236,13 +185,13 @@ public final class SvgCanvas {
                 "patternUnits",
                 "userSpaceOnUse",
                 "patternTransform",
-                "rotate(" + n(hatch.direction()) + ")");
+                "rotate(" + SvgElement.n(hatch.direction()) + ")");
         definitions.append('\n');
         return this;
     }
 
     private static void hatchLine(StringBuilder out, Pen pen, String x2, String y2) {
-        element(
+        SvgElement.write(
                 out,
                 "line",
                 null,
@@ -291,12 +240,16 @@ public final class SvgCanvas {
     }
 
     private SvgCanvas text(double x, double y, String anchor, String css, String text) {
-        element(
+        SvgElement.write(
                 body,
                 "text",
                 InertText.markup(text),
-                attributes(
-                        attributes(new String[] {"class", css, "x", n(x), "y", n(y), "text-anchor", anchor}, HALO),
+                SvgElement.attributes(
+                        SvgElement.attributes(
+                                new String[] {
+                                    "class", css, "x", SvgElement.n(x), "y", SvgElement.n(y), "text-anchor", anchor
+                                },
+                                HALO),
                         "font-weight",
                         css.contains("bold") ? "bold" : ""));
         body.append('\n');
@@ -305,16 +258,16 @@ public final class SvgCanvas {
 
     /** Text turned to read upward. */
     public SvgCanvas upward(double x, double y, String text) {
-        element(
+        SvgElement.write(
                 body,
                 "text",
                 InertText.markup(text),
-                attributes(
+                SvgElement.attributes(
                         new String[] {
                             "class",
                             "ll-text",
                             "transform",
-                            "translate(" + n(x) + ' ' + n(y) + ") rotate(-90)",
+                            "translate(" + SvgElement.n(x) + ' ' + SvgElement.n(y) + ") rotate(-90)",
                             "text-anchor",
                             "middle"
                         },
@@ -323,57 +276,34 @@ public final class SvgCanvas {
         return this;
     }
 
-    /** Estimated width of a text in user units; a little too wide rather than too narrow. */
-    public static double width(String text) {
-        double sum = 0;
-        for (int i = 0; i < text.length(); i++) {
-            char c = text.charAt(i);
-            if ("il.,:;'|!()[] jtfr".indexOf(c) >= 0) {
-                sum += 4.3;
-            } else if ("mwMW@%—".indexOf(c) >= 0 || c > 0x2E80) {
-                sum += 11.5;
-            } else if (Character.isUpperCase(c)) {
-                sum += 8.7;
-            } else {
-                sum += 7.0;
-            }
-        }
-        return sum;
-    }
-
-    /** Text cut to a width, with an ellipsis. */
-    public static String cut(String text, double most) {
-        String plain = InertText.plain(text);
-        if (width(plain) <= most) {
-            return plain;
-        }
-        int end = plain.length();
-        while (end > 1 && width(plain.substring(0, end)) + 9 > most) {
-            end--;
-        }
-        if (Character.isHighSurrogate(plain.charAt(end - 1))) {
-            end--;
-        }
-        return plain.substring(0, end).stripTrailing() + "…";
-    }
-
     /** The picture as a complete SVG document. */
     public String finish(String title, String description) {
         StringBuilder inner = new StringBuilder("\n");
-        element(inner, "title", InertText.markup(title));
+        SvgElement.write(inner, "title", InertText.markup(title));
         inner.append('\n');
-        element(inner, "desc", InertText.markup(description));
+        SvgElement.write(inner, "desc", InertText.markup(description));
         inner.append('\n');
-        element(inner, "style", dark());
+        SvgElement.write(inner, "style", dark());
         inner.append('\n');
         if (definitions.length() > 0) {
-            element(inner, "defs", "\n" + definitions);
+            SvgElement.write(inner, "defs", "\n" + definitions);
             inner.append('\n');
         }
-        element(inner, "rect", null, "class", "ll-ground", "width", n(width), "height", n(height), "fill", "#ffffff");
+        SvgElement.write(
+                inner,
+                "rect",
+                null,
+                "class",
+                "ll-ground",
+                "width",
+                SvgElement.n(width),
+                "height",
+                SvgElement.n(height),
+                "fill",
+                "#ffffff");
         inner.append('\n').append(body);
         StringBuilder out = new StringBuilder();
-        element(
+        SvgElement.write(
                 out,
                 "svg",
                 inner.toString(),
@@ -382,11 +312,11 @@ public final class SvgCanvas {
                 "role",
                 "img",
                 "viewBox",
-                "0 0 " + n(width) + ' ' + n(height),
+                "0 0 " + SvgElement.n(width) + ' ' + SvgElement.n(height),
                 "width",
-                n(width),
+                SvgElement.n(width),
                 "height",
-                n(height),
+                SvgElement.n(height),
                 "font-family",
                 FONT,
                 "font-size",

@@ -4,6 +4,8 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
+import org.lifeline.base.GivenValue;
+import org.lifeline.base.InputRule;
 import org.lifeline.base.Violations;
 
 /**
@@ -77,8 +79,15 @@ public final class LoadingCurve {
      *
      * @param curves at least one
      * @return the curve of the sum; it ends at the first rigid stop
+     * @throws org.lifeline.base.InvalidInputException if there is none
      */
     public static LoadingCurve parallel(List<LoadingCurve> curves) {
+        Violations.requiredAll("curves", curves);
+        if (curves.isEmpty()) {
+            new Violations()
+                    .add("curves", GivenValue.text("[]"), InputRule.EMPTY, "curve")
+                    .throwIfAny();
+        }
         if (curves.size() == 1) {
             return curves.get(0);
         }
@@ -149,15 +158,15 @@ public final class LoadingCurve {
      * Force at an extension.
      *
      * @param x extension [m], not negative
-     * @return force [N]; at a vertical piece its lower end; infinite beyond a rigid stop
+     * @return force [N]; at a vertical piece its lower end; infinite beyond a rigid stop; NaN at NaN
      */
     public double force(double x) {
         int n = extension.length;
         if (x > extension[n - 1]) {
             return force[n - 1] + stopStiffness * (x - extension[n - 1]);
         }
-        if (x <= 0) {
-            return 0;
+        if (!(x > 0)) {
+            return x <= 0 ? 0 : Double.NaN;
         }
         int i = 1;
         while (x > extension[i]) {
@@ -251,7 +260,7 @@ public final class LoadingCurve {
      * @return extension [m]; infinite beyond the last piece
      */
     public double pieceStart(int piece) {
-        return piece < extension.length ? extension[piece] : Double.POSITIVE_INFINITY;
+        return piece < extension.length ? extension[checked(piece)] : Double.POSITIVE_INFINITY;
     }
 
     /**
@@ -262,7 +271,7 @@ public final class LoadingCurve {
      * @return force [N]; infinite beyond a rigid stop
      */
     public double forceOnPiece(int piece, double x) {
-        if (x == extension[piece]) {
+        if (x == extension[checked(piece)]) {
             return force[piece]; // a rigid stop has no other force on its line
         }
         return force[piece] + slopeOfPiece(piece) * (x - extension[piece]);
@@ -275,17 +284,21 @@ public final class LoadingCurve {
      * @return slope [N/m]; infinite for a rigid stop
      */
     public double slopeOfPiece(int piece) {
-        if (piece == extension.length - 1) {
+        if (checked(piece) == extension.length - 1) {
             return stopStiffness;
         }
         return (force[piece + 1] - force[piece]) / (extension[piece + 1] - extension[piece]);
+    }
+
+    private int checked(int piece) {
+        return Violations.requiredIndex("piece", piece, extension.length);
     }
 
     /**
      * Work done up to an extension.
      *
      * @param x extension [m], not negative
-     * @return ∫F dx [J], not negative
+     * @return ∫F dx [J], not negative; NaN at NaN
      */
     public double work(double x) {
         int n = extension.length;
@@ -293,8 +306,8 @@ public final class LoadingCurve {
             double over = x - extension[n - 1];
             return workTo[n - 1] + over * (force[n - 1] + 0.5 * stopStiffness * over);
         }
-        if (x <= 0) {
-            return 0;
+        if (!(x > 0)) {
+            return x <= 0 ? 0 : Double.NaN;
         }
         int i = 1;
         while (x > extension[i]) {

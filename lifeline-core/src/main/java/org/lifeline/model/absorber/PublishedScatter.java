@@ -1,5 +1,7 @@
 package org.lifeline.model.absorber;
 
+import org.lifeline.base.Violations;
+
 /**
  * What was published of the scatter of personal energy absorbers.
  *
@@ -26,6 +28,8 @@ public final class PublishedScatter {
      * @return true if the clearance force is above 87.5 % of the maximum force
      */
     public static boolean isNarrower(LoadingCurve clearance, LoadingCurve maximum) {
+        Violations.required("clearance", clearance);
+        Violations.required("maximum", maximum);
         return maximum.activationForce() > 0
                 && clearance.activationForce() > AVERAGE_OVER_MAXIMUM * maximum.activationForce();
     }

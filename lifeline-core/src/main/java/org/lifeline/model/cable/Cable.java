@@ -85,6 +85,15 @@ public final class Cable implements Canonical {
     }
 
     /**
+     * Tells whether the mass is known, from which the weight follows by gravity, or the weight, from which the mass does.
+     *
+     * @return true for a cable given by its mass, or by a rope class
+     */
+    public boolean isGivenByMass() {
+        return massPerLength != null;
+    }
+
+    /**
      * Weight per unstretched length.
      *
      * @param gravity acceleration of gravity by which a mass is turned into a weight [m/s²]

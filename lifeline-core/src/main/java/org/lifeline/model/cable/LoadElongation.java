@@ -65,7 +65,7 @@ public final class LoadElongation {
     public static LoadElongation curve(List<Corner> corners) {
         Violations v = new Violations();
         String path = "loadElongation";
-        Violations.required(path, corners);
+        Violations.requiredAll(path, corners);
         PlausibleRange.CORNERS.checkNumber(v, path, corners.size());
         if (corners.size() < 2) {
             v.add(path, GivenValue.countOf(corners.size(), "corners"), InputRule.TOO_FEW_CORNERS, "two corners");
@@ -114,7 +114,7 @@ public final class LoadElongation {
      * @return tension [N]; 0 for the first
      */
     public double lowerTension(int piece) {
-        return tension[piece];
+        return tension[checked(piece)];
     }
 
     /**
@@ -124,7 +124,7 @@ public final class LoadElongation {
      * @return 1/EA of the piece [1/N]
      */
     public double compliance(int piece) {
-        return compliance[piece];
+        return compliance[checked(piece)];
     }
 
     /**
@@ -134,7 +134,11 @@ public final class LoadElongation {
      * @return offset [-]; 0 for the first piece
      */
     public double offset(int piece) {
-        return strain[piece] - compliance(piece) * tension[piece];
+        return strain[checked(piece)] - compliance(piece) * tension[piece];
+    }
+
+    private int checked(int piece) {
+        return Violations.requiredIndex("piece", piece, compliance.length);
     }
 
     /**

@@ -9,11 +9,12 @@ import java.util.stream.Collectors;
 import org.lifeline.base.UnitSystem;
 import org.lifeline.internal.svg.AxisScale;
 import org.lifeline.internal.svg.AxisScale.Range;
+import org.lifeline.internal.svg.Hatch;
 import org.lifeline.internal.svg.LabelSpacing;
 import org.lifeline.internal.svg.Pen;
 import org.lifeline.internal.svg.Spot;
 import org.lifeline.internal.svg.SvgCanvas;
-import org.lifeline.internal.svg.SvgCanvas.Hatch;
+import org.lifeline.internal.svg.TextWidth;
 import org.lifeline.report.document.Picture;
 import org.lifeline.report.document.QuantityKind;
 import org.lifeline.report.document.UnitChoice;
@@ -76,7 +77,7 @@ public final class ChartPicture {
     public Picture draw(String title, String description, ChartAxis horizontal, List<ChartPanel> panels) {
         double height = TOP + panels.size() * FIELD + (panels.size() - 1) * GAP + BOTTOM;
         SvgCanvas c = new SvgCanvas(WIDTH, height);
-        c.bold(12, 22, "start", SvgCanvas.cut(title, WIDTH - 40));
+        c.bold(12, 22, "start", TextWidth.cut(title, WIDTH - 40));
         AxisScale x = AxisScale.rounded(rangeX(horizontal, panels), new Range(LEFT, WIDTH - RIGHT), X_TICKS);
         for (int i = 0; i < panels.size(); i++) {
             double top = TOP + i * (FIELD + GAP);
@@ -161,7 +162,7 @@ public final class ChartPicture {
         }
         c.line(Pen.INK, LEFT, top, LEFT, top + FIELD);
         c.line(Pen.INK, LEFT, top + FIELD, right, top + FIELD);
-        c.upward(18, top + FIELD / 2, SvgCanvas.cut(label(p.axis()), FIELD + 20));
+        c.upward(18, top + FIELD / 2, TextWidth.cut(label(p.axis()), FIELD + 20));
         verticals(c, p, x, top, horizontal);
         for (int i = 0; i < p.series().size(); i++) {
             ChartSeries series = p.series().get(i);
@@ -197,8 +198,8 @@ public final class ChartPicture {
                 continue;
             }
             c.line(Pen.GHOST, at, top, at, top + FIELD);
-            String label = SvgCanvas.cut(m.label(), 260);
-            double width = SvgCanvas.width(label);
+            String label = TextWidth.cut(m.label(), 260);
+            double width = TextWidth.of(label);
             double start = Math.min(at - width / 2, right - width);
             if (start >= free) {
                 c.text(start, top - 6, "start", label);
@@ -291,7 +292,7 @@ public final class ChartPicture {
             c.dot(pens.get(i), end, 2.6);
             c.line(Pen.THIN, end.x() + 4, end.y(), right + 14, places[i]);
             c.line(pens.get(i), right + 14, places[i], right + 36, places[i]);
-            c.text(right + 41, places[i] + 4, "start", SvgCanvas.cut(names.get(i), RIGHT - 48));
+            c.text(right + 41, places[i] + 4, "start", TextWidth.cut(names.get(i), RIGHT - 48));
         }
     }
 }

@@ -7,11 +7,13 @@ import org.lifeline.base.InertText;
 import org.lifeline.base.UnitSystem;
 import org.lifeline.internal.svg.AxisScale;
 import org.lifeline.internal.svg.AxisScale.Range;
+import org.lifeline.internal.svg.Hatch;
 import org.lifeline.internal.svg.Pen;
 import org.lifeline.internal.svg.Spot;
 import org.lifeline.internal.svg.SvgCanvas;
 import org.lifeline.internal.svg.SvgCanvas.Box;
-import org.lifeline.internal.svg.SvgCanvas.Hatch;
+import org.lifeline.internal.svg.SvgElement;
+import org.lifeline.internal.svg.TextWidth;
 import org.lifeline.report.document.Picture;
 import org.lifeline.report.document.QuantityKind;
 import org.lifeline.report.document.ReportBlock;
@@ -74,7 +76,7 @@ public final class MapPicture {
     public Picture draw(String title, String description, ChartAxis horizontal, ChartAxis vertical, MapGrid grid) {
         SvgCanvas c = new SvgCanvas(LEFT + WIDE + KEY, TOP + HIGH + 56);
         String prefix = "m" + Integer.toHexString((title + grid.names).hashCode()) + "-";
-        c.bold(12, 22, "start", SvgCanvas.cut(title, LEFT + WIDE + KEY - 40));
+        c.bold(12, 22, "start", TextWidth.cut(title, LEFT + WIDE + KEY - 40));
         double[] xs = converted(grid.x, horizontal.measure());
         double[] ys = converted(grid.y, vertical.measure());
         double[] xe = edges(xs);
@@ -169,7 +171,7 @@ public final class MapPicture {
             c.text(LEFT - 7, at + 4, "end", y.label(t));
         }
         c.text(LEFT + WIDE / 2, TOP + HIGH + 42, "middle", label(horizontal));
-        c.upward(18, TOP + HIGH / 2, SvgCanvas.cut(label(vertical), HIGH));
+        c.upward(18, TOP + HIGH / 2, TextWidth.cut(label(vertical), HIGH));
     }
 
     private String label(ChartAxis axis) {
@@ -182,7 +184,7 @@ public final class MapPicture {
         double row = TOP + 14;
         for (int k = 0; k < grid.names.size(); k++) {
             c.box(PENS.get(k), new Box(left, row - 11, 22, 14), new Hatch(prefix, k));
-            c.text(left + 29, row, "start", SvgCanvas.cut((k + 1) + " " + grid.names.get(k), KEY - 54));
+            c.text(left + 29, row, "start", TextWidth.cut((k + 1) + " " + grid.names.get(k), KEY - 54));
             row += ROW;
         }
         if (grid.ratios.length > 0) {
@@ -219,7 +221,7 @@ public final class MapPicture {
         }
         c.ring(Pen.INK, at, MARK);
         c.dot(Pen.INK, at, DOT);
-        double wide = SvgCanvas.width(DESIGN);
+        double wide = TextWidth.of(DESIGN);
         boolean leftward = at.x() + 10 + wide > LEFT + WIDE;
         double baseline = Math.min(TOP + HIGH - 4, Math.max(TOP + LETTER, at.y() + 4));
         c.bold(leftward ? at.x() - 10 : at.x() + 10, baseline, leftward ? "end" : "start", DESIGN);
@@ -248,7 +250,7 @@ public final class MapPicture {
             double[] xe,
             double[] ye,
             List<Box> taken) {
-        double wide = SvgCanvas.width(text) + 6;
+        double wide = TextWidth.of(text) + 6;
         double best = 0;
         Spot at = new Spot(0, 0);
         double middle = region.stream().mapToDouble(MapGrid.Run::row).average().orElse(0);
@@ -283,8 +285,8 @@ public final class MapPicture {
             SvgCanvas c, MapGrid g, AxisScale x, AxisScale y, double[] xs, double[] ys, List<Box> taken) {
         for (double level : LEVELS) {
             List<ContourLines.Segment> all = new ContourLines(xs, ys, g.ratios).at(level);
-            String text = SvgCanvas.n(level);
-            double wide = SvgCanvas.width(text) + 6;
+            String text = SvgElement.n(level);
+            double wide = TextWidth.of(text) + 6;
             boolean labelled = false;
             for (ContourLines.Segment s : all) {
                 Spot from = new Spot(x.at(s.from().x()), y.at(s.from().y()));

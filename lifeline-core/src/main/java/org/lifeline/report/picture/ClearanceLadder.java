@@ -10,6 +10,7 @@ import org.lifeline.internal.svg.AxisScale.Range;
 import org.lifeline.internal.svg.LabelSpacing;
 import org.lifeline.internal.svg.Pen;
 import org.lifeline.internal.svg.SvgCanvas;
+import org.lifeline.internal.svg.TextWidth;
 import org.lifeline.report.document.QuantityKind;
 import org.lifeline.report.document.RoundedAccount;
 
@@ -106,8 +107,8 @@ final class ClearanceLadder {
                     s.place().from());
             c.line(Pen.INK, LEFT - TICK, s.place().to(), LEFT + TICK, s.place().to());
             c.line(Pen.THIN, at + 2, s.middle(), LEFT + 20, places[i]);
-            double room = RIGHT - EDGE - SvgCanvas.width(s.value()) - 10 - (LEFT + TEXT);
-            c.text(LEFT + TEXT, places[i] + 4, "start", SvgCanvas.cut(s.name(), room));
+            double room = RIGHT - EDGE - TextWidth.of(s.value()) - 10 - (LEFT + TEXT);
+            c.text(LEFT + TEXT, places[i] + 4, "start", TextWidth.cut(s.name(), room));
             c.text(RIGHT - EDGE, places[i] + 4, "end", s.value());
         }
         c.text(

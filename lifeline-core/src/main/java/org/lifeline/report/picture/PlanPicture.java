@@ -13,6 +13,7 @@ import org.lifeline.internal.svg.AxisScale;
 import org.lifeline.internal.svg.Pen;
 import org.lifeline.internal.svg.Spot;
 import org.lifeline.internal.svg.SvgCanvas;
+import org.lifeline.internal.svg.TextWidth;
 import org.lifeline.model.Lifeline;
 import org.lifeline.model.Support;
 import org.lifeline.report.document.CaseNames;
@@ -36,8 +37,6 @@ public final class PlanPicture {
     private static final double ARROW = 90;
     private static final double SHORTEST_ARROW = 3;
     private static final double FROM_SUPPORT = 8;
-    private static final double HALF_ANCHOR = 6;
-    private static final double RING = 5;
     private static final int DIRECTIONS = 8;
 
     /** A force that is none [N]: keeps a direction finite. */
@@ -102,7 +101,7 @@ public final class PlanPicture {
         Spot origin = new Spot(left - scale * west, 30 + MARGIN + scale * north);
         SvgCanvas c = new SvgCanvas(WIDTH, high + 70);
         String title = "Plan: " + CaseNames.name(arrest, Quantities.in(choice));
-        c.bold(12, 22, "start", SvgCanvas.cut(title, WIDTH - 40));
+        c.bold(12, 22, "start", TextWidth.cut(title, WIDTH - 40));
         List<Spot> points = new ArrayList<>();
         for (Support s : line.supports()) {
             points.add(at(s.position(), origin, scale));
@@ -111,7 +110,7 @@ public final class PlanPicture {
         for (int i = 0; i <= line.spans(); i++) {
             double size = ARROW * arrest.supports().get(i).vector().horizontal() / most;
             arrow(c, arrest.supports().get(i).vector(), points.get(i), size);
-            support(c, line.supports().get(i), points.get(i));
+            DrawingMarks.support(c, line.supports().get(i), points.get(i));
             label(c, arrest.supports().get(i), points.get(i), free(points, i, arrest), system);
         }
         Spot load = at(arrest.attachmentAtPeak(), origin, scale);
@@ -168,14 +167,6 @@ public final class PlanPicture {
                 at.y() + uy * end);
     }
 
-    private static void support(SvgCanvas c, Support s, Spot at) {
-        if (s.isEnd()) {
-            c.square(Pen.INK, at, HALF_ANCHOR);
-        } else {
-            c.ring(Pen.INK, at, RING);
-        }
-    }
-
     /** The direction from a support, of eight, that is farthest from its spans and from the force on it; a unit vector. */
     private static Spot free(List<Spot> points, int support, ArrestResult arrest) {
         Spot at = points.get(support);
@@ -210,7 +201,7 @@ public final class PlanPicture {
         String anchor = upright ? "middle" : free.x() > 0 ? "start" : "end";
         double x = upright ? at.x() : at.x() + (free.x() > 0 ? 12 : -12);
         double y = at.y() - 3 + 24 * free.y();
-        c.text(x, y, anchor, SvgCanvas.cut(r.id(), MARGIN - 16));
+        c.text(x, y, anchor, TextWidth.cut(r.id(), MARGIN - 16));
         double force = r.vector().horizontal();
         c.text(x, y + 14, anchor, QuantityKind.FORCE.number(force, system) + " " + QuantityKind.FORCE.unit(system));
     }
@@ -218,16 +209,8 @@ public final class PlanPicture {
     private static void foot(SvgCanvas c, UnitSystem system, double scale, double y) {
         double perUnit = scale * QuantityKind.LENGTH.back(1, system);
         BigDecimal bar = AxisScale.step(WIDTH / perUnit, 7);
-        double size = bar.doubleValue() * perUnit;
-        c.line(Pen.INK, 24, y, 24 + size, y);
-        c.line(Pen.INK, 24, y - 4, 24, y + 4);
-        c.line(Pen.INK, 24 + size, y - 4, 24 + size, y + 4);
-        c.text(
-                32 + size,
-                y + 4,
-                "start",
-                bar.stripTrailingZeros().toPlainString() + " " + QuantityKind.LENGTH.unit(system)
-                        + "; drawn to true scale");
+        DrawingMarks.scaleBar(
+                c, new Spot(24, y), perUnit, bar, QuantityKind.LENGTH.unit(system) + "; drawn to true scale");
         c.text(24, y + 24, "start", "Arrows: horizontal force of the line on the anchor at the lowest point.");
         c.arrow(Pen.THIN, WIDTH - 64, 64, WIDTH - 28, 64);
         c.arrow(Pen.THIN, WIDTH - 64, 64, WIDTH - 64, 28);

@@ -2,7 +2,7 @@ package org.lifeline.report.picture;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.lifeline.internal.svg.SvgCanvas;
+import org.lifeline.internal.svg.TextWidth;
 import org.lifeline.model.Stiffness;
 import org.lifeline.model.Support;
 import org.lifeline.model.absorber.LoadingCurve;
@@ -61,13 +61,13 @@ final class SupportDetails {
     private static void broken(String detail, List<String> rows) {
         String row = "";
         for (String part : detail.split("(?<=, )", -1)) {
-            if (!row.isEmpty() && SvgCanvas.width(row + part) > WIDEST) {
-                rows.add(SvgCanvas.cut(row.strip(), WIDEST));
+            if (!row.isEmpty() && TextWidth.of(row + part) > WIDEST) {
+                rows.add(TextWidth.cut(row.strip(), WIDEST));
                 row = "";
             }
             row += part;
         }
-        rows.add(SvgCanvas.cut(row.strip(), WIDEST));
+        rows.add(TextWidth.cut(row.strip(), WIDEST));
     }
 
     private static double most(LoadingCurve curve) {

@@ -7,14 +7,13 @@ import org.lifeline.analysis.SpanState;
 import org.lifeline.base.InertText;
 import org.lifeline.base.Point;
 import org.lifeline.base.UnitSystem;
-import org.lifeline.internal.svg.AxisScale;
 import org.lifeline.internal.svg.AxisScale.Range;
+import org.lifeline.internal.svg.Hatch;
 import org.lifeline.internal.svg.LabelSpacing;
 import org.lifeline.internal.svg.Pen;
 import org.lifeline.internal.svg.Spot;
 import org.lifeline.internal.svg.SvgCanvas;
-import org.lifeline.internal.svg.SvgCanvas.Box;
-import org.lifeline.internal.svg.SvgCanvas.Hatch;
+import org.lifeline.internal.svg.TextWidth;
 import org.lifeline.model.Lifeline;
 import org.lifeline.model.LifelineDesign;
 import org.lifeline.model.Obstruction;
@@ -40,13 +39,8 @@ public final class SystemPicture {
     private static final double LOWEST_HIGH = 150;
     private static final double MOST_HIGH = 300;
     private static final double DIMENSION = 30;
-    private static final double[] EXAGGERATIONS = {1, 2, 5, 10, 20, 50};
-    private static final int INTERVALS = 24;
     private static final int FEW_SUPPORTS = 9;
-    private static final int TICKS = 7;
     private static final double LABEL_GAP = 14;
-    private static final double HALF_ANCHOR = 6;
-    private static final double RING = 5;
     private static final double ABSORBER_WIDE = 46;
     private static final double ABSORBER_HIGH = 4;
     private static final double TALL = 60;
@@ -61,15 +55,9 @@ public final class SystemPicture {
     private final LineEquilibrium installed;
     private final Quantities q;
     private final UnitSystem system;
-    private final double[] offset;
-    private final List<List<String>> labels = new ArrayList<>();
-    private final double[] labelLeft;
-    private final int[] labelRow;
-    private final AxisScale x;
-    private final AxisScale z;
-    private final double exaggeration;
+    private final List<SupportLabels.Label> labels;
+    private final DevelopedElevation elevation;
     private final double top;
-    private final double bottom;
     private final double planTop;
     private final SystemPlan plan;
     private final SvgCanvas c;
@@ -80,32 +68,17 @@ public final class SystemPicture {
         this.installed = installed;
         this.q = Quantities.in(choice == UnitChoice.US_CUSTOMARY ? choice : UnitChoice.SI);
         this.system = choice.leading();
-        int n = line.supports().size();
-        offset = new double[n];
-        for (int i = 1; i < n; i++) {
-            offset[i] = offset[i - 1] + line.run(i);
-        }
-        double length = QuantityKind.LENGTH.in(offset[n - 1], system);
-        Range heights = heights();
-        double extent = heights.to() - heights.from();
-        double scale = (WIDTH - LEFT - RIGHT) / length;
-        double times = 1;
-        for (double e : EXAGGERATIONS) {
-            times = e;
-            if (scale * e * extent >= LOWEST_HIGH) {
-                break;
-            }
-        }
-        scale = Math.min(scale, MOST_HIGH / (times * extent));
-        exaggeration = times;
-        x = new AxisScale(new Range(0, length), new Range(LEFT, LEFT + scale * length), TICKS);
-        labelLeft = new double[n];
-        labelRow = new int[n];
-        top = TITLE + placeLabels() * ROW;
-        bottom = top + scale * times * extent;
-        z = new AxisScale(heights, new Range(bottom, top), TICKS);
+        elevation = new DevelopedElevation(
+                line,
+                system,
+                heights(),
+                new DevelopedElevation.Frame(new Range(LEFT, WIDTH - RIGHT), new Range(LOWEST_HIGH, MOST_HIGH)));
+        SupportLabels placed = new SupportLabels(new Range(8, WIDTH - 8));
+        labels = placeLabels(placed);
+        top = TITLE + placed.rows() * ROW;
+        elevation.moveTo(top);
         plan = new SystemPlan(line, system, WIDTH);
-        planTop = bottom + 3 * DIMENSION + 24;
+        planTop = elevation.bottom() + 3 * DIMENSION + 24;
         c = new SvgCanvas(WIDTH, planTop + plan.high() + 2 * DIMENSION + 24);
     }
 
@@ -128,17 +101,17 @@ public final class SystemPicture {
         obstructions();
         walkingLevels();
         heightMarks();
-        cable();
+        elevation.cable(c, Pen.FIRST, installed);
         absorbers();
         supports();
         dimensions();
         plan.draw(c, planTop);
         String description = "Elevation developed along the line and plan of " + (line.spans() + 1) + " supports and "
                 + line.spans() + (line.spans() == 1 ? " span" : " spans") + ", "
-                + q.result(QuantityKind.LENGTH, offset[line.spans()]) + " long. "
-                + (exaggeration == 1
+                + q.result(QuantityKind.LENGTH, elevation.end()) + " long. "
+                + (elevation.exaggeration() == 1
                         ? "The elevation is drawn to true scale."
-                        : "In the elevation lengths are to scale and heights are drawn " + (int) exaggeration
+                        : "In the elevation lengths are to scale and heights are drawn " + elevation.exaggeration()
                                 + " times as large.")
                 + " The plan is to true scale.";
         return new Picture(title, description, c.finish(title, description), data().build());
@@ -154,7 +127,7 @@ public final class SystemPicture {
             Support s = line.supports().get(i);
             t.row(
                     InertText.name(s.id()),
-                    q.result(QuantityKind.LENGTH, offset[i]),
+                    q.result(QuantityKind.LENGTH, elevation.offset(i)),
                     q.result(QuantityKind.LENGTH, s.position().z()),
                     String.join("; ", SupportDetails.of(s, q)));
         }
@@ -169,7 +142,7 @@ public final class SystemPicture {
             high = Math.max(high, s.position().z());
         }
         for (SpanState s : installed.spans()) {
-            for (Point p : s.shape(INTERVALS)) {
+            for (Point p : s.shape(DevelopedElevation.INTERVALS)) {
                 low = Math.min(low, p.z());
             }
         }
@@ -186,14 +159,6 @@ public final class SystemPicture {
         return new Range(QuantityKind.LENGTH.in(low - pad, system), QuantityKind.LENGTH.in(high + 0.15, system));
     }
 
-    private double px(double along) {
-        return x.at(QuantityKind.LENGTH.in(along, system));
-    }
-
-    private double pz(double elevation) {
-        return z.at(QuantityKind.LENGTH.in(elevation, system));
-    }
-
     private String length(double value) {
         return QuantityKind.LENGTH.number(value, system);
     }
@@ -202,80 +167,37 @@ public final class SystemPicture {
         return line.supports().size() <= FEW_SUPPORTS || support == 0 || support == line.spans();
     }
 
-    /** Finds rows for the labels of the supports, from the lowest up, so that none runs into another. */
-    private int placeLabels() {
-        List<Double> free = new ArrayList<>();
+    /** Number and name of every support, with its details where there is room for them. */
+    private List<SupportLabels.Label> placeLabels(SupportLabels placed) {
+        List<SupportLabels.Label> list = new ArrayList<>();
         for (int i = 0; i < line.supports().size(); i++) {
             Support s = line.supports().get(i);
             List<String> text = new ArrayList<>();
-            text.add((i + 1) + " " + SvgCanvas.cut(s.id(), 150));
+            text.add((i + 1) + " " + TextWidth.cut(s.id(), 150));
             if (isDetailed(i)) {
                 text.addAll(SupportDetails.rows(s, q));
             }
-            labels.add(text);
-            double wide = text.stream().mapToDouble(SvgCanvas::width).max().orElse(0);
-            labelLeft[i] = Math.min(Math.max(px(offset[i]) - wide / 2, 8), WIDTH - 8 - wide);
-            int row = 0;
-            while (true) {
-                boolean blocked = false;
-                for (int k = row; k < Math.min(free.size(), row + text.size()); k++) {
-                    blocked |= free.get(k) > labelLeft[i];
-                }
-                if (!blocked) {
-                    break;
-                }
-                row++;
-            }
-            labelRow[i] = row;
-            for (int k = row; k < row + text.size(); k++) {
-                while (free.size() <= k) {
-                    free.add(0.0);
-                }
-                free.set(k, labelLeft[i] + wide + 12);
-            }
+            list.add(placed.place(elevation.px(elevation.offset(i)), text));
         }
-        return free.size();
+        return list;
     }
 
     private void supports() {
         for (int i = 0; i < line.supports().size(); i++) {
-            Support s = line.supports().get(i);
-            Spot at = new Spot(px(offset[i]), pz(s.position().z()));
-            List<String> text = labels.get(i);
-            double last = top - ROW * labelRow[i] - 6;
+            Spot at = elevation.support(i);
+            SupportLabels.Label label = labels.get(i);
+            List<String> text = label.lines();
+            double last = top - ROW * label.row() - 6;
             c.line(Pen.THIN, at.x(), last + 4, at.x(), at.y() - 7);
             for (int k = 0; k < text.size(); k++) {
                 double y = last - ROW * (text.size() - 1 - k);
                 if (k == 0) {
-                    c.bold(labelLeft[i], y, "start", text.get(0));
+                    c.bold(label.left(), y, "start", text.get(0));
                 } else {
-                    c.text(labelLeft[i], y, "start", text.get(k));
+                    c.text(label.left(), y, "start", text.get(k));
                 }
             }
-            mark(c, s, at);
-        }
-    }
-
-    static void mark(SvgCanvas c, Support s, Spot at) {
-        if (s.isEnd()) {
-            c.square(Pen.INK, at, HALF_ANCHOR);
-        } else {
-            c.ring(Pen.INK, at, RING);
-        }
-    }
-
-    private void cable() {
-        for (SpanState s : installed.spans()) {
-            Support from = line.supports().get(s.number() - 1);
-            Support to = line.supports().get(s.number());
-            List<Spot> points = new ArrayList<>();
-            points.add(new Spot(px(offset[s.number() - 1]), pz(from.position().z())));
-            for (Point p : s.shape(INTERVALS)) {
-                double along = from.position().horizontalDistance(p);
-                points.add(new Spot(px(offset[s.number() - 1] + along), pz(p.z())));
-            }
-            points.add(new Spot(px(offset[s.number()]), pz(to.position().z())));
-            c.polyline(Pen.FIRST, points);
+            DrawingMarks.support(c, line.supports().get(i), at);
         }
     }
 
@@ -284,8 +206,8 @@ public final class SystemPicture {
             Support s = line.supports().get(end);
             s.inlineAbsorber().ifPresent(a -> {
                 boolean first = end == 0;
-                double at = px(offset[end]) + (first ? 14 : -14 - ABSORBER_WIDE);
-                double y = pz(s.position().z());
+                double at = elevation.px(elevation.offset(end)) + (first ? 14 : -14 - ABSORBER_WIDE);
+                double y = elevation.pz(s.position().z());
                 c.polygon(
                         Pen.SECOND,
                         new Spot(at, y - ABSORBER_HIGH),
@@ -303,42 +225,35 @@ public final class SystemPicture {
                 .sorted()
                 .toList();
         for (double level : levels) {
-            double at = pz(level);
-            c.line(Pen.SIXTH, px(0), at, px(offset[line.spans()]), at);
-            c.text(px(0) + 8, at - 4, "start", "walking level");
+            double at = elevation.pz(level);
+            c.line(Pen.SIXTH, elevation.px(0), at, elevation.px(elevation.end()), at);
+            c.text(elevation.px(0) + 8, at - 4, "start", "walking level");
         }
     }
 
     private void obstructions() {
-        double end = offset[line.spans()];
         for (Obstruction o : design.clearance().obstructions()) {
-            double from = Math.max(0, o.from());
-            double to = Math.min(end, o.to());
-            double at = pz(o.elevation());
-            if (to <= from || at >= bottom - 1) {
-                continue;
-            }
-            Box box = new Box(px(from), at, px(to) - px(from), bottom - at);
-            c.fill(box, OBSTRUCTION);
-            c.line(Pen.INK, px(from), at, px(to), at);
-            c.line(Pen.INK, px(from), at, px(from), bottom);
-            c.line(Pen.INK, px(to), at, px(to), bottom);
-            String extent = length(o.from()) + " to " + length(o.to());
-            String beside = o.distance() == 0 ? "" : length(o.distance()) + " beside the line";
-            double middle = (px(from) + px(to)) / 2;
-            double room = Math.max(60, box.width() - 6);
-            if (bottom - at > TALL) {
-                // Where its top comes near the line, in it.
-                double y = (at + bottom) / 2;
-                c.text(middle, y - ROW, "middle", SvgCanvas.cut("obstruction", room));
-                c.text(middle, y, "middle", SvgCanvas.cut(extent, room));
-                if (!beside.isEmpty()) {
-                    c.text(middle, y + ROW, "middle", SvgCanvas.cut(beside, room));
+            elevation.obstruction(c, o, OBSTRUCTION).ifPresent(box -> {
+                double right = box.left() + box.width();
+                c.line(Pen.INK, box.left(), box.top(), box.left(), elevation.bottom());
+                c.line(Pen.INK, right, box.top(), right, elevation.bottom());
+                String extent = length(o.from()) + " to " + length(o.to());
+                String beside = o.distance() == 0 ? "" : length(o.distance()) + " beside the line";
+                double middle = box.left() + box.width() / 2;
+                double room = Math.max(60, box.width() - 6);
+                if (box.height() > TALL) {
+                    // Where its top comes near the line, in it.
+                    double y = box.top() + box.height() / 2;
+                    c.text(middle, y - ROW, "middle", TextWidth.cut("obstruction", room));
+                    c.text(middle, y, "middle", TextWidth.cut(extent, room));
+                    if (!beside.isEmpty()) {
+                        c.text(middle, y + ROW, "middle", TextWidth.cut(beside, room));
+                    }
+                } else {
+                    String text = "obstruction, " + extent + (beside.isEmpty() ? "" : ", " + beside);
+                    c.text(middle, box.top() - 5, "middle", TextWidth.cut(text, room));
                 }
-            } else {
-                String text = "obstruction, " + extent + (beside.isEmpty() ? "" : ", " + beside);
-                c.text(middle, at - 5, "middle", SvgCanvas.cut(text, room));
-            }
+            });
         }
     }
 
@@ -348,36 +263,33 @@ public final class SystemPicture {
         line.supports().forEach(s -> values.add(s.position().z()));
         design.workers().forEach(w -> values.add(w.walkingLevel()));
         design.clearance().obstructions().forEach(o -> values.add(o.elevation()));
-        List<Double> shown = values.stream()
-                .distinct()
-                .filter(v -> pz(v) < bottom - 1)
-                .sorted()
-                .toList();
-        double[] places = new LabelSpacing(LABEL_GAP, new Range(top - 4, bottom))
-                .spread(shown.stream().mapToDouble(this::pz).toArray());
+        List<Double> shown =
+                values.stream().distinct().filter(elevation::shows).sorted().toList();
+        double[] places = new LabelSpacing(LABEL_GAP, new Range(top - 4, elevation.bottom()))
+                .spread(shown.stream().mapToDouble(elevation::pz).toArray());
         for (int i = 0; i < shown.size(); i++) {
-            double at = pz(shown.get(i));
-            c.line(Pen.GRID, LEFT - 8, at, px(offset[line.spans()]), at);
+            double at = elevation.pz(shown.get(i));
+            c.line(Pen.GRID, LEFT - 8, at, elevation.px(elevation.end()), at);
             c.line(Pen.THIN, LEFT - 20, places[i], LEFT - 8, at);
             c.text(LEFT - 23, places[i] + 4, "end", length(shown.get(i)));
         }
-        c.upward(18, (top + bottom) / 2, "elevation [" + QuantityKind.LENGTH.unit(system) + "]");
+        c.upward(18, (top + elevation.bottom()) / 2, "elevation [" + QuantityKind.LENGTH.unit(system) + "]");
     }
 
     /** The chain of spans, and the whole below it. */
     private void dimensions() {
-        double y = bottom + DIMENSION;
+        double y = elevation.bottom() + DIMENSION;
         for (int i = 1; i <= line.spans(); i++) {
-            dimension(px(offset[i - 1]), px(offset[i]), y, length(line.run(i)));
+            dimension(elevation.px(elevation.offset(i - 1)), elevation.px(elevation.offset(i)), y, length(line.run(i)));
         }
         if (line.spans() > 1) {
-            dimension(px(0), px(offset[line.spans()]), y + DIMENSION, length(offset[line.spans()]));
+            dimension(elevation.px(0), elevation.px(elevation.end()), y + DIMENSION, length(elevation.end()));
         }
-        String scale = exaggeration == 1
+        String scale = elevation.exaggeration() == 1
                 ? "elevation to true scale"
-                : "elevation: heights " + (int) exaggeration + " times as large as lengths";
+                : "elevation: heights " + elevation.exaggeration() + " times as large as lengths";
         c.text(
-                px(0),
+                elevation.px(0),
                 y + 2 * DIMENSION,
                 "start",
                 "lengths in " + QuantityKind.LENGTH.unit(system) + " along the line; " + scale);
@@ -390,7 +302,7 @@ public final class SystemPicture {
             c.line(Pen.THIN, at, y - 9, at, y + 5);
             c.line(Pen.INK, at - 4, y + 4, at + 4, y - 4);
         }
-        if (SvgCanvas.width(value) + 6 < to - from) {
+        if (TextWidth.of(value) + 6 < to - from) {
             c.text((from + to) / 2, y - 4, "middle", value);
         }
     }

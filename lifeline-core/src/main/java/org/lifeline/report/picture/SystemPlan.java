@@ -63,7 +63,7 @@ final class SystemPlan {
         c.polyline(Pen.FIRST, points);
         for (int i = 0; i < points.size(); i++) {
             Spot at = points.get(i);
-            SystemPicture.mark(c, line.supports().get(i), at);
+            DrawingMarks.support(c, line.supports().get(i), at);
             c.bold(at.x() + 8, at.y() - 8, "start", Integer.toString(i + 1));
         }
         if (PlanPicture.turns(line)) {
@@ -80,16 +80,11 @@ final class SystemPlan {
     private void foot(SvgCanvas c, double y) {
         double perUnit = scale * QuantityKind.LENGTH.back(1, system);
         BigDecimal bar = AxisScale.step(wide / perUnit, SCALE_BARS);
-        double left = SystemPicture.LEFT;
-        double size = bar.doubleValue() * perUnit;
-        c.line(Pen.INK, left, y, left + size, y);
-        c.line(Pen.INK, left, y - 4, left, y + 4);
-        c.line(Pen.INK, left + size, y - 4, left + size, y + 4);
-        c.text(
-                left + size + 8,
-                y + 4,
-                "start",
-                bar.stripTrailingZeros().toPlainString() + " " + QuantityKind.LENGTH.unit(system)
-                        + ", plan to true scale; x to the right, y up");
+        DrawingMarks.scaleBar(
+                c,
+                new Spot(SystemPicture.LEFT, y),
+                perUnit,
+                bar,
+                QuantityKind.LENGTH.unit(system) + ", plan to true scale; x to the right, y up");
     }
 }

@@ -3,12 +3,12 @@ package org.lifeline.report.section;
 import java.util.List;
 import java.util.Optional;
 import java.util.TreeSet;
-import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
 import org.lifeline.analysis.ArrestResult;
 import org.lifeline.analysis.Method;
 import org.lifeline.base.InertText;
 import org.lifeline.design.envelope.Extreme;
+import org.lifeline.design.envelope.Extremes;
 import org.lifeline.design.envelope.FallCase;
 import org.lifeline.design.envelope.Quantity;
 import org.lifeline.model.LifelineDesign;
@@ -19,7 +19,8 @@ import org.lifeline.report.document.Quantities;
 import org.lifeline.report.document.ReportDetail;
 
 /**
- * Which arrest governs which quantity, model factors applied.
+ * Which arrest governs which quantity, model factors applied: the number that a report gives to the arrest that {@link
+ * Extremes} finds, with its rule for a tie.
  *
  * <p>Immutable and thread-safe.
  *
@@ -37,6 +38,7 @@ public final class GoverningArrests {
 
     private final LifelineDesign design;
     private final List<ArrestResult> arrests;
+    private final Extremes extremes;
     private final List<Integer> numbers;
     private final List<Integer> calculated;
 
@@ -49,6 +51,7 @@ public final class GoverningArrests {
     public GoverningArrests(LifelineDesign design, List<ArrestResult> arrests) {
         this.design = design;
         this.arrests = arrests;
+        this.extremes = Extremes.of(design, arrests);
         TreeSet<Integer> set = new TreeSet<>();
         for (Quantity each : CHOSEN) {
             worst(each).ifPresent(w -> set.add(w.number()));
@@ -131,32 +134,20 @@ public final class GoverningArrests {
     }
 
     Optional<Worst> worst(Quantity quantity) {
-        return worst(
-                r -> quantity.value(r, ModelFactors.none()),
-                r -> quantity.value(r, design.modelFactors()),
-                quantity.largestIsWorst());
+        return extremes.of(quantity).map(this::numbered);
     }
 
     Optional<Worst> onSupport(int support) {
-        double factor = design.modelFactors().force();
-        ToDoubleFunction<ArrestResult> force = r -> r.supports().get(support).force();
-        return worst(force, r -> factor * force.applyAsDouble(r), true);
+        return extremes.onSupport(design.line().supports().get(support).id()).map(this::numbered);
     }
 
-    private Optional<Worst> worst(
-            ToDoubleFunction<ArrestResult> computed, ToDoubleFunction<ArrestResult> factored, boolean largest) {
-        Optional<Worst> worst = Optional.empty();
-        for (int i = 0; i < arrests.size(); i++) {
-            double value = factored.applyAsDouble(arrests.get(i));
-            boolean more = worst.isEmpty()
-                    || (largest
-                            ? value > worst.get().factored()
-                            : value < worst.get().factored());
-            if (!Double.isNaN(value) && more) {
-                worst = Optional.of(new Worst(i + 1, computed.applyAsDouble(arrests.get(i)), value));
-            }
+    /** An extreme with the number of its arrest. */
+    private Worst numbered(Extreme worst) {
+        int at = 0;
+        while (arrests.get(at) != worst.arrest()) {
+            at++;
         }
-        return worst;
+        return new Worst(at + 1, worst.computed(), worst.value());
     }
 
     /** Names of the supports, inert. */

@@ -13,6 +13,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.lifeline.base.InvalidInputException;
 
 /** Histories by hand: each column comes out where it belongs, and nothing that is handed in or out can change it. */
 class MotionHistoryTest {
@@ -104,11 +105,11 @@ class MotionHistoryTest {
     void anAxisThatIsNoneIsRefused(int axis) {
         SupportHistory history = support("s");
         assertThatThrownBy(() -> history.forceAlong(axis))
-                .isInstanceOf(IllegalArgumentException.class)
-                .hasMessageContaining("axis " + axis);
+                .isInstanceOf(InvalidInputException.class)
+                .hasMessageContaining("axis: " + axis);
         assertThatThrownBy(() -> history.displacement(axis))
-                .isInstanceOf(IllegalArgumentException.class)
-                .hasMessageContaining("must be 0, 1 or 2");
+                .isInstanceOf(InvalidInputException.class)
+                .hasMessageContaining("must be a number from 0 to 2");
     }
 
     @Test
@@ -127,11 +128,11 @@ class MotionHistoryTest {
         assertThat(history.worker("b")).isSameAs(history.workers().get(1));
         assertThat(history.support("south")).isSameAs(history.supports().get(1));
         assertThatThrownBy(() -> history.worker("c"))
-                .isInstanceOf(IllegalArgumentException.class)
-                .hasMessageContaining("no worker has the id c");
+                .isInstanceOf(InvalidInputException.class)
+                .hasMessageContaining("id: c: must be the id of a worker");
         assertThatThrownBy(() -> history.support("west"))
-                .isInstanceOf(IllegalArgumentException.class)
-                .hasMessageContaining("no support has the id west");
+                .isInstanceOf(InvalidInputException.class)
+                .hasMessageContaining("id: west: must be the id of a support");
     }
 
     @Test

@@ -8,6 +8,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
+import org.lifeline.base.InvalidInputException;
 import org.lifeline.base.Point;
 
 /** Peaks and their allowances by hand. */
@@ -35,11 +36,11 @@ class MotionPeaksTest {
         assertThat(peaks.worker("b")).isEqualTo(worker("b"));
         assertThat(peaks.support("south")).isEqualTo(support("south"));
         assertThatThrownBy(() -> peaks.worker("c"))
-                .isInstanceOf(IllegalArgumentException.class)
-                .hasMessageContaining("no worker has the id c");
+                .isInstanceOf(InvalidInputException.class)
+                .hasMessageContaining("id: c: must be the id of a worker");
         assertThatThrownBy(() -> peaks.support("west"))
-                .isInstanceOf(IllegalArgumentException.class)
-                .hasMessageContaining("no support has the id west");
+                .isInstanceOf(InvalidInputException.class)
+                .hasMessageContaining("id: west: must be the id of a support");
     }
 
     @Test
@@ -58,7 +59,7 @@ class MotionPeaksTest {
         assertThat(allowances.lowest()).isEqualTo(0.01);
         assertThat(allowances.relative()).isEqualTo(0.02);
         assertThatThrownBy(() -> allowances.support("west"))
-                .isInstanceOf(IllegalArgumentException.class)
-                .hasMessageContaining("no support has the id west");
+                .isInstanceOf(InvalidInputException.class)
+                .hasMessageContaining("id: west: must be the id of a support");
     }
 }

@@ -5,8 +5,10 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import java.util.concurrent.Executor;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
+import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.Test;
 import org.lifeline.base.Interval;
 import org.lifeline.base.InvalidInputException;
@@ -19,6 +21,7 @@ import org.lifeline.design.envelope.Designs;
 import org.lifeline.design.envelope.Envelope;
 import org.lifeline.design.envelope.Extremes;
 import org.lifeline.design.envelope.Quantity;
+import org.lifeline.design.envelope.WorstCases;
 import org.lifeline.model.Attachment;
 import org.lifeline.model.Fall;
 import org.lifeline.model.InlineAbsorber;
@@ -66,6 +69,33 @@ class FeasibleSearchTest {
         assertThat(extremes.failures()).allMatch(f -> f.reason().contains("does not reach the line"));
         assertThat(extremes.coversEverything()).isFalse();
         assertThat(extremes.all()).isEmpty();
+    }
+
+    /** Whoever does the work: the same ranges by the same trials, to the last digit. */
+    @Test
+    void threadsDoNotChangeTheResult() {
+        DesignVariable v = DesignVariables.anchorCapacity(Interval.of(10e3, 200e3));
+        ExecutorService threads = Executors.newFixedThreadPool(3);
+        try {
+            AtomicInteger pieces = new AtomicInteger();
+            Executor counting = piece -> {
+                pieces.incrementAndGet();
+                threads.execute(piece);
+            };
+            FeasibleSearch alone = FeasibleSearch.withCriteria(CRITERIA).withSamples(3);
+            for (WorstCases each : List.of(Envelope.withDefaults(), DesignAnalysis.withDefaults())) {
+                FeasibleResult one = alone.withAnalysis(each).solve(DESIGN, v);
+                int before = pieces.get();
+                FeasibleResult shared =
+                        alone.withAnalysis(each).withExecutor(counting).solve(DESIGN, v);
+                assertThat(pieces.get()).as("pieces given to the executor").isGreaterThan(before);
+                assertThat(shared.trials()).isEqualTo(one.trials());
+                assertThat(shared.intervals()).isEqualTo(one.intervals());
+                assertThat(shared.isComplete()).isTrue();
+            }
+        } finally {
+            threads.shutdownNow();
+        }
     }
 
     /** Capacity of the anchors for a factor of 2: twice the load, directly. */

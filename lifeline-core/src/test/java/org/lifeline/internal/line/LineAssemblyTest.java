@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.EnumMap;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
+import org.lifeline.internal.numeric.WatchedWork;
 
 /**
  * The tangent of the whole line, and the derivative by a load, against central differences of the residuals, on random
@@ -173,7 +174,7 @@ class LineAssemblyTest {
     }
 
     private static double[] difference(LineSystem sys, LineState s, double[] unit, double step) {
-        Equilibrium move = new Equilibrium(sys);
+        Equilibrium move = new Equilibrium(sys, WatchedWork.alone());
         LineState a = s.copy();
         LineState b = s.copy();
         move.apply(a, s, -step, unit);

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
+import org.lifeline.internal.numeric.WatchedWork;
 
 /** Rates in closed form against central differences, on random systems in every mode. */
 class LineRatesTest {
@@ -60,7 +61,7 @@ class LineRatesTest {
 
     private static LineState beside(LineSystem sys, LineState s, double[] tangent, int load, double step) {
         LineState to = s.copy();
-        new Equilibrium(sys).apply(to, s, step, tangent);
+        new Equilibrium(sys, WatchedWork.alone()).apply(to, s, step, tangent);
         to.force[load] += step;
         return to;
     }

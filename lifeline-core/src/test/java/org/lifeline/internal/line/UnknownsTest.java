@@ -7,6 +7,7 @@ import java.util.BitSet;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.lifeline.base.Point;
+import org.lifeline.internal.numeric.WatchedWork;
 import org.lifeline.model.Passage;
 import org.lifeline.model.Stiffness;
 import org.lifeline.model.Support;
@@ -70,7 +71,7 @@ class UnknownsTest {
                 double[] unit = new double[u.count()];
                 unit[column] = 1;
                 LineState moved = random.state.copy();
-                new Equilibrium(sys).apply(moved, random.state, 1e-4, unit);
+                new Equilibrium(sys, WatchedWork.alone()).apply(moved, random.state, 1e-4, unit);
                 double[] beside = residual(sys, moved);
                 for (int row = 0; row < u.count(); row++) {
                     boolean inside = column - row <= u.upper && row - column <= u.lower;

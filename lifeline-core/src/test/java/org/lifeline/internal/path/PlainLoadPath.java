@@ -5,6 +5,7 @@ import org.lifeline.internal.line.LineEnergies;
 import org.lifeline.internal.line.LineEnergy;
 import org.lifeline.internal.line.LineState;
 import org.lifeline.internal.line.LineSystem;
+import org.lifeline.internal.numeric.WatchedWork;
 import org.lifeline.model.cable.LoadElongation;
 
 /**
@@ -33,7 +34,7 @@ final class PlainLoadPath {
         this.model = model;
         this.system = model.system();
         this.load = load.index();
-        this.equilibrium = new Equilibrium(system);
+        this.equilibrium = new Equilibrium(system, WatchedWork.alone());
         this.startHeight = startHeight;
         this.startEnergy = before.line() + before.hanging();
         this.state = model.state().copy();

@@ -46,7 +46,7 @@ class SvgCanvasTest {
     @ParameterizedTest
     @CsvSource({"1, 1", "1.5, 1.5", "1.005, 1.01", "-0.001, 0", "0, 0", "-2.345, -2.35", "1e7, 10000000", "0.1, 0.1"})
     void numbersHaveTwoDecimalsAtMost(double value, String written) {
-        assertThat(SvgCanvas.n(value)).isEqualTo(written);
+        assertThat(SvgElement.n(value)).isEqualTo(written);
     }
 
     @Test
@@ -151,9 +151,9 @@ class SvgCanvasTest {
     void hatchesCanBeToldApart() {
         Document d = drawn(c -> {
             for (int i = 0; i < 7; i++) {
-                c.hatch(new SvgCanvas.Hatch("h", i), Pen.FIRST);
+                c.hatch(new Hatch("h", i), Pen.FIRST);
             }
-            c.fill(new SvgCanvas.Box(1, 2, 3, 4), new SvgCanvas.Hatch("h", 2));
+            c.fill(new SvgCanvas.Box(1, 2, 3, 4), new Hatch("h", 2));
         });
         List<Element> patterns = Xml.all(d, "pattern");
         assertThat(patterns).hasSize(7);
@@ -173,19 +173,19 @@ class SvgCanvasTest {
         for (String text :
                 List.of("short", "a much longer text that does not fit", "WWWWWWWWWWWWWWWWWWWWWWWWW", "iiii")) {
             for (double room = 20; room < 300; room += 7) {
-                String cut = SvgCanvas.cut(text, room);
-                if (SvgCanvas.width(text) <= room) {
+                String cut = TextWidth.cut(text, room);
+                if (TextWidth.of(text) <= room) {
                     assertThat(cut).isEqualTo(text);
                 } else {
                     assertThat(cut).endsWith("…").hasSizeLessThanOrEqualTo(text.length() + 1);
                     assertThat(text).startsWith(cut.substring(0, cut.length() - 1));
-                    assertThat(SvgCanvas.width(cut)).isLessThan(Math.max(room, 25));
+                    assertThat(TextWidth.of(cut)).isLessThan(Math.max(room, 25));
                 }
             }
         }
-        assertThat(SvgCanvas.width("M")).isGreaterThan(SvgCanvas.width("a"));
-        assertThat(SvgCanvas.width("a")).isGreaterThan(SvgCanvas.width("i"));
-        assertThat(SvgCanvas.width("")).isZero();
+        assertThat(TextWidth.of("M")).isGreaterThan(TextWidth.of("a"));
+        assertThat(TextWidth.of("a")).isGreaterThan(TextWidth.of("i"));
+        assertThat(TextWidth.of("")).isZero();
     }
 
     /** Half of a character outside the basic plane would be no character at all. */
@@ -193,7 +193,7 @@ class SvgCanvasTest {
     void aCutDoesNotGoThroughACharacter() {
         String text = "\uD83D\uDC77".repeat(30);
         for (double room = 20; room < 200; room += 3) {
-            String cut = SvgCanvas.cut(text, room);
+            String cut = TextWidth.cut(text, room);
             assertThat(Character.isHighSurrogate(cut.charAt(Math.max(0, cut.length() - 2))))
                     .as("room %s", room)
                     .isFalse();

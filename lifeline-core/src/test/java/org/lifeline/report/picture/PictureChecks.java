@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import org.lifeline.internal.svg.SvgCanvas;
+import org.lifeline.internal.svg.TextWidth;
 import org.lifeline.report.Xml;
 import org.lifeline.report.document.Picture;
 import org.w3c.dom.Document;
@@ -27,7 +27,7 @@ public final class PictureChecks {
             assertThat(e.getAttribute("paint-order")).isEqualTo("stroke");
             if (!e.hasAttribute("transform")) {
                 double x = Double.parseDouble(e.getAttribute("x"));
-                double size = SvgCanvas.width(e.getTextContent());
+                double size = TextWidth.of(e.getTextContent());
                 double left =
                         switch (e.getAttribute("text-anchor")) {
                             case "end" -> x - size;

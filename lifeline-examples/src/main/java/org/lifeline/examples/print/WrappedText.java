@@ -1,7 +1,7 @@
 package org.lifeline.examples.print;
 
-import java.util.ArrayList;
 import java.util.List;
+import org.lifeline.report.document.LineBreaks;
 
 /** Text in lines of a terminal. */
 public final class WrappedText {
@@ -30,20 +30,7 @@ public final class WrappedText {
      * @return the lines, at least one
      */
     static List<String> of(String text, int width, String indent) {
-        List<String> lines = new ArrayList<>();
-        StringBuilder line = new StringBuilder();
-        for (String word : text.split(" ", -1)) {
-            if (line.length() > indent.length() && line.length() + 1 + word.length() > width) {
-                lines.add(line.toString());
-                line.setLength(0);
-                line.append(indent).append(word);
-            } else {
-                boolean first = line.length() == 0 || (line.length() == indent.length() && !lines.isEmpty());
-                line.append(first ? "" : " ").append(word);
-            }
-        }
-        lines.add(line.toString());
-        return List.copyOf(lines);
+        return new LineBreaks(width, indent, false).lines(text);
     }
 
     /**

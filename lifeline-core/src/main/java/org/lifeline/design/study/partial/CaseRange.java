@@ -3,6 +3,8 @@ package org.lifeline.design.study.partial;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import org.lifeline.base.GivenValue;
+import org.lifeline.base.InputRule;
 import org.lifeline.base.Violations;
 
 /**
@@ -23,8 +25,8 @@ public record CaseRange(long first, long last) {
      */
     public CaseRange {
         new Violations()
-                .require(first >= 1, "first", Long.toString(first), "must be at least 1")
-                .require(last >= first, "last", Long.toString(last), "must be at least the first, " + first)
+                .require(first >= 1, "first", GivenValue.count(first), InputRule.BELOW_LEAST, 1)
+                .require(last >= first, "last", GivenValue.count(last), InputRule.LAST_BEFORE_FIRST, first)
                 .throwIfAny();
     }
 
@@ -47,8 +49,8 @@ public record CaseRange(long first, long last) {
      */
     public static List<CaseRange> parts(long cases, int parts) {
         new Violations()
-                .require(cases >= 1, "cases", Long.toString(cases), "must be at least 1")
-                .require(parts >= 1 && parts <= cases, "parts", Integer.toString(parts), "must be from 1 to " + cases)
+                .require(cases >= 1, "cases", GivenValue.count(cases), InputRule.BELOW_LEAST, 1)
+                .require(parts >= 1 && parts <= cases, "parts", GivenValue.count(parts), InputRule.COUNT_RANGE, cases)
                 .throwIfAny();
         List<CaseRange> list = new ArrayList<>();
         long each = cases / parts;
@@ -71,11 +73,7 @@ public record CaseRange(long first, long last) {
             CaseRange before = list.isEmpty() ? null : list.get(list.size() - 1);
             if (before != null && each.first <= before.last) {
                 new Violations()
-                        .require(
-                                false,
-                                "cases",
-                                each.toString(),
-                                "must not be drawn twice: " + before + " are there already")
+                        .require(false, "cases", GivenValue.text(each.toString()), InputRule.CASES_TWICE, before)
                         .throwIfAny();
             }
             if (before != null && each.first == before.last + 1) {

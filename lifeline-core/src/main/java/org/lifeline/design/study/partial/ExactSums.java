@@ -1,6 +1,8 @@
 package org.lifeline.design.study.partial;
 
 import java.util.List;
+import org.lifeline.base.GivenValue;
+import org.lifeline.base.InputRule;
 import org.lifeline.base.Violations;
 import org.lifeline.internal.numeric.Covariances;
 
@@ -25,10 +27,12 @@ public record ExactSums(long count, List<String> sums, List<String> products) {
      * @throws org.lifeline.base.InvalidInputException if a text is not that of a sum, or there are too few or too many
      */
     public ExactSums {
+        Violations.requiredAll("sums", sums);
+        Violations.requiredAll("products", products);
         sums = List.copyOf(sums);
         products = List.copyOf(products);
         new Violations()
-                .require(count >= 0, "count", Long.toString(count), "must not be negative")
+                .require(count >= 0, "count", GivenValue.count(count), InputRule.COUNT_FROM_ZERO)
                 .throwIfAny();
         covariances(count, sums, products);
     }
@@ -38,7 +42,7 @@ public record ExactSums(long count, List<String> sums, List<String> products) {
             return Covariances.of(count, sums, products);
         } catch (NumberFormatException e) {
             new Violations()
-                    .require(false, "sums", String.valueOf(e.getMessage()), "must be sums as the library writes them")
+                    .require(false, "sums", GivenValue.text(String.valueOf(e.getMessage())), InputRule.NOT_A_SUM)
                     .throwIfAny();
             throw e;
         }

@@ -3,6 +3,7 @@ package org.lifeline.design.study.partial;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Stream;
+import org.lifeline.base.Violations;
 
 /**
  * A case that is kept as it was drawn.
@@ -22,6 +23,8 @@ public record KeptCase(long number, List<Double> values, String reason) {
      * @param reason why there is no result
      */
     public KeptCase {
+        Violations.requiredAll("values", values);
+        Violations.required("reason", reason);
         values = List.copyOf(values);
     }
 

@@ -1,6 +1,8 @@
 package org.lifeline.design.study.partial;
 
 import java.util.List;
+import org.lifeline.base.GivenValue;
+import org.lifeline.base.InputRule;
 import org.lifeline.base.Violations;
 
 /**
@@ -25,24 +27,30 @@ public record ResponsePartial(ValueCounts counts, ExactSums sums, List<KeptCase>
      * @throws org.lifeline.base.InvalidInputException if the parts do not speak of the same number of cases
      */
     public ResponsePartial {
+        Violations.required("counts", counts);
+        Violations.required("sums", sums);
+        Violations.requiredAll("first", first);
         first = List.copyOf(first);
         int quantities = sums.sums().size();
         new Violations()
                 .require(
                         counts.count() == sums.count(),
                         "count",
-                        Long.toString(sums.count()),
-                        "must be that of the bins, " + counts.count())
+                        GivenValue.count(sums.count()),
+                        InputRule.NOT_THAT_OF_BINS,
+                        counts.count())
                 .require(
                         first.size() == Math.min(FIRST_CASES, sums.count()),
                         "first",
-                        first.size() + " cases",
-                        "must be all cases with a value, up to " + FIRST_CASES)
+                        GivenValue.countOf(first.size(), "cases"),
+                        InputRule.FIRST_CASES_LACKING,
+                        FIRST_CASES)
                 .require(
                         first.stream().allMatch(c -> c.values().size() == quantities),
                         "first",
-                        "values",
-                        "must be those of " + quantities + " quantities each")
+                        GivenValue.text("values"),
+                        InputRule.QUANTITIES_DIFFER,
+                        quantities)
                 .throwIfAny();
     }
 

@@ -1,6 +1,8 @@
 package org.lifeline.design.study.partial;
 
 import java.util.List;
+import org.lifeline.base.GivenValue;
+import org.lifeline.base.InputRule;
 import org.lifeline.base.Violations;
 
 /**
@@ -24,29 +26,39 @@ public record StudyIdentity(long seed, String study, List<String> variables, Lis
      * @throws org.lifeline.base.InvalidInputException if there is no variable or no response
      */
     public StudyIdentity {
+        Violations.required("study", study);
+        Violations.requiredAll("variables", variables);
+        Violations.requiredAll("responses", responses);
         variables = List.copyOf(variables);
         responses = List.copyOf(responses);
         new Violations()
-                .require(!variables.isEmpty(), "variables", "[]", "must name at least one")
-                .require(!responses.isEmpty(), "responses", "[]", "must name at least one")
+                .require(!variables.isEmpty(), "variables", GivenValue.text("[]"), InputRule.EMPTY, "variable")
+                .require(!responses.isEmpty(), "responses", GivenValue.text("[]"), InputRule.EMPTY, "response")
                 .throwIfAny();
     }
 
     /** Refuses another study, saying what differs. */
     void requireSame(StudyIdentity other) {
         new Violations()
-                .require(seed == other.seed, "seed", Long.toString(other.seed), "must be that of the study, " + seed)
-                .require(study.equals(other.study), "study", other.study, "must be that of the study, " + study)
+                .require(seed == other.seed, "seed", GivenValue.count(other.seed), InputRule.NOT_THAT_OF_STUDY, seed)
+                .require(
+                        study.equals(other.study),
+                        "study",
+                        GivenValue.text(other.study),
+                        InputRule.NOT_THAT_OF_STUDY,
+                        study)
                 .require(
                         variables.equals(other.variables),
                         "variables",
-                        other.variables.toString(),
-                        "must be those of the study, " + variables)
+                        GivenValue.text(other.variables.toString()),
+                        InputRule.NOT_THOSE_OF_STUDY,
+                        variables)
                 .require(
                         responses.equals(other.responses),
                         "responses",
-                        other.responses.toString(),
-                        "must be those of the study, " + responses)
+                        GivenValue.text(other.responses.toString()),
+                        InputRule.NOT_THOSE_OF_STUDY,
+                        responses)
                 .throwIfAny();
     }
 }

@@ -3,6 +3,8 @@ package org.lifeline.design.study.partial;
 import java.util.ArrayList;
 import java.util.Iterator;
 import java.util.List;
+import org.lifeline.base.GivenValue;
+import org.lifeline.base.InputRule;
 import org.lifeline.base.Violations;
 
 /**
@@ -41,13 +43,16 @@ public record StudyPartial(
          * @throws org.lifeline.base.InvalidInputException if the list is not as long as the count says
          */
         public FailedCases {
+            Violations.requiredAll("first", first);
             first = List.copyOf(first);
             new Violations()
                     .require(
                             first.size() == Math.min(MOST, count),
                             "failures",
-                            first.size() + " cases",
-                            "must be all " + count + " that failed, up to " + MOST)
+                            GivenValue.countOf(first.size(), "cases"),
+                            InputRule.FAILURES_LACKING,
+                            count,
+                            MOST)
                     .throwIfAny();
         }
 
@@ -66,6 +71,10 @@ public record StudyPartial(
      * @throws org.lifeline.base.InvalidInputException if a case is there twice or numbers of cases do not agree
      */
     public StudyPartial {
+        Violations.required("identity", identity);
+        Violations.requiredAll("cases", cases);
+        Violations.required("failures", failures);
+        Violations.requiredAll("responses", responses);
         cases = CaseRange.joined(cases);
         responses = List.copyOf(responses);
         long done = count(cases);
@@ -73,24 +82,27 @@ public record StudyPartial(
                 .require(
                         responses.size() == identity.responses().size(),
                         "responses",
-                        responses.size() + " responses",
-                        "must be those of the study, " + identity.responses())
+                        GivenValue.countOf(responses.size(), "responses"),
+                        InputRule.NOT_THOSE_OF_STUDY,
+                        identity.responses())
                 .require(
                         failures.count() >= 0 && failures.count() <= done,
                         "failures",
-                        Long.toString(failures.count()),
-                        "must be at most the cases that were done, " + done);
+                        GivenValue.count(failures.count()),
+                        InputRule.MORE_THAN_DONE,
+                        done);
         for (ResponsePartial r : responses) {
             v.require(
                             r.sums().count() <= done - failures.count(),
                             "responses",
-                            Long.toString(r.sums().count()),
-                            "must be at most the cases that have a result, " + (done - failures.count()))
+                            GivenValue.count(r.sums().count()),
+                            InputRule.MORE_THAN_RESULTS,
+                            (done - failures.count()))
                     .require(
                             r.sums().sums().size() == identity.variables().size() + 1,
                             "responses",
-                            r.sums().sums().size() + " sums",
-                            "must be those of the variables and the response");
+                            GivenValue.countOf(r.sums().sums().size(), "sums"),
+                            InputRule.SUMS_DIFFER);
         }
         v.throwIfAny();
     }
@@ -116,6 +128,7 @@ public record StudyPartial(
      * @throws org.lifeline.base.InvalidInputException if it belongs to another study, or a case stands in both
      */
     public StudyPartial merge(StudyPartial other) {
+        Violations.required("other", other);
         identity.requireSame(other.identity);
         List<CaseRange> all = new ArrayList<>(cases);
         all.addAll(other.cases);

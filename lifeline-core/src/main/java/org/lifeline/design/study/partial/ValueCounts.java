@@ -3,6 +3,8 @@ package org.lifeline.design.study.partial;
 import java.util.Collections;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import org.lifeline.base.GivenValue;
+import org.lifeline.base.InputRule;
 import org.lifeline.base.Interval;
 import org.lifeline.base.Violations;
 import org.lifeline.internal.numeric.LogHistogram;
@@ -30,18 +32,21 @@ public record ValueCounts(
      * @throws org.lifeline.base.InvalidInputException if a count is not above zero or a bin is none
      */
     public ValueCounts {
+        Violations.required("extent", extent);
+        Violations.required("positive", positive);
+        Violations.required("negative", negative);
         positive = Collections.unmodifiableSortedMap(new TreeMap<>(positive));
         negative = Collections.unmodifiableSortedMap(new TreeMap<>(negative));
-        Violations v = new Violations().require(zeros >= 0, "zeros", Long.toString(zeros), "must not be negative");
+        Violations v =
+                new Violations().require(zeros >= 0, "zeros", GivenValue.count(zeros), InputRule.COUNT_FROM_ZERO);
         check(v, "positive", positive);
         check(v, "negative", negative);
         v.throwIfAny();
     }
 
     private static void check(Violations v, String path, SortedMap<Integer, Long> bins) {
-        bins.forEach((bin, n) -> v.require(
-                        LogHistogram.isBin(bin), path, Integer.toString(bin), "must be the number of a bin")
-                .require(n > 0, path + "[" + bin + "]", Long.toString(n), "must be above zero"));
+        bins.forEach((bin, n) -> v.require(LogHistogram.isBin(bin), path, GivenValue.count(bin), InputRule.NO_SUCH_BIN)
+                .require(n > 0, path + "[" + bin + "]", GivenValue.count(n), InputRule.NOT_ABOVE_ZERO));
     }
 
     /**

@@ -91,4 +91,24 @@ public final class RefinementBound {
         double before = Math.abs(peaks[n - 2] - peaks[n - 3]);
         return Math.max(last > before ? GROWING_CHANGES * last : CHANGES * before, least);
     }
+
+    /**
+     * The bound of a load: how far it may be below that of ever finer meshes. A peak that falls from mesh to mesh was a spike of
+     * the coarse ones; nothing says that it rises beyond what it was there. Rises count as in {@link #of}.
+     *
+     * @param peaks the peak on each mesh, from the coarsest to the finest [N]
+     * @param least what the bound is at least [N]
+     * @return largest distance of the last peak below that of ever finer meshes [N]; positive infinity if there are too few
+     */
+    public static double ofLoad(double[] peaks, double least) {
+        int n = peaks.length;
+        if (n < LEAST_MESHES) {
+            return Double.POSITIVE_INFINITY;
+        }
+        double last = Math.max(0, peaks[n - 1] - peaks[n - 2]);
+        double before = Math.max(0, peaks[n - 2] - peaks[n - 3]);
+        double rise = last > before ? GROWING_CHANGES * last : CHANGES * before;
+        double spike = Math.max(peaks[n - 2], peaks[n - 3]) - peaks[n - 1];
+        return Math.max(Math.max(rise, spike), least);
+    }
 }

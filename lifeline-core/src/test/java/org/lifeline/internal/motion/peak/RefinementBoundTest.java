@@ -28,7 +28,7 @@ class RefinementBoundTest {
         for (int n = 3; n < RAW.length; n++) {
             double[] seen = Arrays.copyOf(RAW, n);
             double least = RefinementBound.least(seen[n - 1], segments, 0);
-            double bound = RefinementBound.of(seen, least);
+            double bound = RefinementBound.ofLoad(seen, least);
             assertThat(RAW[RAW.length - 1] - seen[n - 1])
                     .as("after %s meshes", n)
                     .isLessThanOrEqualTo(bound);
@@ -41,7 +41,7 @@ class RefinementBoundTest {
         double segments = 4 * 28;
         for (int n = 3; n < FILTERED.length; n++) {
             double[] seen = Arrays.copyOf(FILTERED, n);
-            double bound = RefinementBound.of(seen, RefinementBound.leastFiltered(seen[n - 1], segments));
+            double bound = RefinementBound.ofLoad(seen, RefinementBound.leastFiltered(seen[n - 1], segments));
             assertThat(FILTERED[FILTERED.length - 1] - seen[n - 1])
                     .as("after %s meshes", n)
                     .isLessThanOrEqualTo(bound);
@@ -55,6 +55,17 @@ class RefinementBoundTest {
         assertThat(RefinementBound.of(new double[] {100, 90, 91}, 0)).isCloseTo(25, within(1e-12));
         assertThat(RefinementBound.of(new double[] {100, 101, 91}, 0)).isCloseTo(40, within(1e-12));
         assertThat(RefinementBound.of(new double[] {0, 100, 101, 101}, 0)).isCloseTo(2.5, within(1e-12));
+    }
+
+    /** A load that rises counts as before; one that falls may come back to where it was. */
+    @Test
+    void aLoadIsBoundedFromAbove() {
+        assertThat(RefinementBound.ofLoad(new double[] {5, 5}, 1)).isInfinite();
+        assertThat(RefinementBound.ofLoad(new double[] {90, 91, 100}, 0)).isCloseTo(36, within(1e-12));
+        assertThat(RefinementBound.ofLoad(new double[] {90, 100, 101}, 0)).isCloseTo(25, within(1e-12));
+        assertThat(RefinementBound.ofLoad(new double[] {100, 101, 91}, 0)).isCloseTo(10, within(1e-12));
+        assertThat(RefinementBound.ofLoad(new double[] {7007, 6819, 3382}, 300)).isCloseTo(3625, within(1e-9));
+        assertThat(RefinementBound.ofLoad(new double[] {100, 90, 80}, 30)).isCloseTo(30, within(1e-12));
     }
 
     /** Meshes that agree by chance do not make a peak exact: a front as wide as the mesh makes it may be hidden. */
