@@ -75,12 +75,13 @@ final class HtmlStyle {
             :root{--paper:#fff;--ink:#000;--soft:#333;--rule:#888;--band:#eee;--link:#000}
             html,body{background:#fff}
             a{color:inherit;text-decoration:none}
-            body{max-width:none;padding:0;font-size:8.2pt;line-height:1.23}
+            body{max-width:none;padding:0;font-size:8.2pt;line-height:1.23;orphans:1;widows:1}
             nav,details{display:none}
             h1{font-size:13pt;margin:0 0 1.5mm}
             h2{font-size:11pt;border-top:1.2pt solid #000;margin:3.5mm 0 1.2mm;padding-top:1.2mm;break-after:avoid}
             h3{font-size:9.2pt;margin:2.4mm 0 .8mm;break-after:avoid}
             p{margin:.8mm 0 1.4mm;orphans:3;widows:3}
+            li{orphans:2;widows:2}
             h2+p,h3+p{break-after:avoid}
             ul{margin:.6mm 0 1.4mm;padding-left:4.5mm}
             .identity{margin:0 0 1.5mm}

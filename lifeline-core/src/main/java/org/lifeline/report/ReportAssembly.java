@@ -68,15 +68,16 @@ final class ReportAssembly {
         boolean extended = options.detail != ReportDetail.SHORT;
         calculations(governing, sections);
         sections.add(check.section(options.detail == ReportDetail.FULL, installed, arrests));
-        sections.add(RemarkSections.notConsidered(design, arrests, !options.motions.isEmpty()));
+        Optional<HandoverResult> handover = Optional.ofNullable(options.handover);
+        sections.add(RemarkSections.notConsidered(
+                design, arrests, !options.motions.isEmpty(), HandoverSections.pullsAside(handover)));
         AssessmentResult assessment = options.assessment;
         sections.add(new PlanDocumentsSection(design, arrests, installed, q)
                 .section(Optional.ofNullable(assessment).map(a -> new AssessmentSection(a, q))));
-        HandoverResult handover = options.handover;
-        if (handover != null) {
-            sections.addAll(new HandoverSections(handover, q).sections());
-            sections.add(new DataSheetSection(handover.dataSheet(), q).section());
-        }
+        handover.ifPresent(h -> {
+            sections.addAll(new HandoverSections(h, q).sections());
+            sections.add(new DataSheetSection(h.dataSheet(), q).section());
+        });
         if (extended) {
             sections.add(RemarkSections.formulas());
             sections.add(TheoryAppendix.section(!options.motions.isEmpty() || assessment != null));
@@ -142,16 +143,15 @@ final class ReportAssembly {
     private void results(GoverningArrests governing, LineEquilibrium installed, List<ReportSection> sections) {
         Quantities q = Quantities.in(options.units);
         boolean extended = options.detail != ReportDetail.SHORT;
-        EnvelopeResult envelope = options.envelope != null || options.assessment == null
-                ? options.envelope
-                : options.assessment.envelope();
+        EnvelopeResult envelope = options.envelope();
         if (envelope != null) {
-            // What the assessment has said at the front is not said again.
-            Optional<AssessmentResult> said =
-                    options.detail == ReportDetail.FULL ? Optional.empty() : Optional.ofNullable(options.assessment);
+            // What the assessment has said at the front is not said again, but in a full report.
+            Optional<AssessmentResult> said = Optional.ofNullable(options.assessment);
+            EnvelopeSections along = new EnvelopeSections(envelope, q).beside(said);
+            boolean full = options.detail == ReportDetail.FULL;
             List<CriterionResult> again =
-                    said.isPresent() ? List.of() : Objects.requireNonNullElse(options.criteria, List.of());
-            sections.add(new EnvelopeSections(envelope, q).beside(said).section(governing, again, extended));
+                    said.isPresent() && !full ? List.of() : Objects.requireNonNullElse(options.criteria, List.of());
+            sections.add((full ? along.inFull() : along).section(governing, again, extended));
         }
         sections.add(new ArrestTables(arrests, q).section());
         ArrestSections writer =

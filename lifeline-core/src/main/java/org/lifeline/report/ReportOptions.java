@@ -65,4 +65,10 @@ final class ReportOptions {
         change.accept(o);
         return o;
     }
+
+    /** The envelope that was given, else that of the assessment. */
+    @Nullable
+    EnvelopeResult envelope() {
+        return envelope != null || assessment == null ? envelope : assessment.envelope();
+    }
 }

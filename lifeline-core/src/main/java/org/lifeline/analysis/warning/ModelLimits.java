@@ -8,6 +8,9 @@ import java.util.List;
  * @since 1.0.0
  */
 public final class ModelLimits {
+    /** The limit that loads for the supporting structure go beyond. */
+    public static final String SIDE_PULL = "pull across the line, out of its vertical plane";
+
     private static final List<String> LIST = List.of(
             "creep and constructional stretch of the cable",
             "wet, iced or cold energy absorbers, whose forces differ",
@@ -15,7 +18,7 @@ public final class ModelLimits {
             "falls that nearly coincide: together or in sequence is computed, not half a second apart",
             "wind and ice on the line",
             "loads of rescue",
-            "pull across the line, out of its vertical plane",
+            SIDE_PULL,
             "dependence of absorbers on the speed of deployment",
             "damage, wear, corrosion, fatigue, bad terminations, and what was overloaded before",
             "strength of the structure behind the anchors, of brackets, fasteners, connectors, harness and body",

@@ -32,8 +32,7 @@ public final class Criteria {
     private static final String ALBERTA_GOVERNMENT = "Government of Alberta";
     private static final String ALBERTA_GUIDE = "Occupational Health and Safety Code, explanation guide";
     private static final String WSH_COUNCIL = "Workplace Safety and Health Council, Singapore";
-    private static final String WSH_GUIDELINES =
-            "Guidelines on anchorage, lifelines and temporary edge protection systems";
+    private static final String WSH_GUIDELINES = "Guidelines on anchorage, lifelines and temporary edge protection";
 
     /** Factor of safety of a complete system of personal fall arrest, on the force. */
     private static final double SYSTEM_FACTOR = 2;
@@ -234,7 +233,7 @@ public final class Criteria {
                     "span L at most 10 m and at most (40/11)(H − 4 m), H from the working floor that carries the posts down to"
                             + " the obstruction, one worker in a span, rope fixed at every post",
                     new Source(
-                            "Scaffolding and Construction Equipment Association of Japan",
+                            "Scaffolding and Construction Equipment Assoc. (Japan)",
                             new Source.Work("approval standard", "10th ed.", "ch. 25, as quoted"),
                             Jurisdiction.JAPAN,
                             SourceKind.PUBLISHED),

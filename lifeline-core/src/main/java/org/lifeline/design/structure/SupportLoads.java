@@ -37,10 +37,12 @@ public final class SupportLoads {
     private static final double FLATTEST = Math.toRadians(80);
 
     private final double angle;
+    private final boolean assumed;
     private final List<StatedFactor> factors;
 
-    private SupportLoads(double angle, List<StatedFactor> factors) {
+    private SupportLoads(double angle, boolean assumed, List<StatedFactor> factors) {
         this.angle = angle;
+        this.assumed = assumed;
         this.factors = factors;
     }
 
@@ -50,7 +52,7 @@ public final class SupportLoads {
      * @return the analysis
      */
     public static SupportLoads withDefaults() {
-        return new SupportLoads(ASSUMED_ANGLE, List.of());
+        return new SupportLoads(ASSUMED_ANGLE, true, List.of());
     }
 
     /**
@@ -70,7 +72,7 @@ public final class SupportLoads {
                         0,
                         "80°")
                 .throwIfAny();
-        return new SupportLoads(value, factors);
+        return new SupportLoads(value, false, factors);
     }
 
     /**
@@ -81,7 +83,7 @@ public final class SupportLoads {
      */
     public SupportLoads withFactors(List<StatedFactor> value) {
         Violations.requiredAll("value", value);
-        return new SupportLoads(angle, List.copyOf(value));
+        return new SupportLoads(angle, assumed, List.copyOf(value));
     }
 
     /**
@@ -105,7 +107,7 @@ public final class SupportLoads {
         boolean inTime = assessment.basis() != Basis.ENERGY_BALANCE;
         return new SupportLoadsResult(
                 design,
-                new SupportLoadsResult.Asked(angle, factors),
+                new SupportLoadsResult.Asked(angle, assumed, factors),
                 loads.rows(Method.ENERGY_BALANCE),
                 inTime ? loads.rows(Method.TRANSIENT) : List.of());
     }

@@ -24,8 +24,8 @@ public final class SupportLoadsResult {
     private final List<GoverningReaction> inTime;
     private final List<Vector3> permanent;
 
-    /** The angle of the pull [rad] and the factors. */
-    record Asked(double angle, List<StatedFactor> factors) {}
+    /** The angle of the pull [rad], whether it was stated, and the factors. */
+    record Asked(double angle, boolean assumed, List<StatedFactor> factors) {}
 
     SupportLoadsResult(
             LifelineDesign design, Asked asked, List<GoverningReaction> balance, List<GoverningReaction> inTime) {
@@ -54,6 +54,15 @@ public final class SupportLoadsResult {
      */
     public double angle() {
         return asked.angle;
+    }
+
+    /**
+     * Whether the angle of the pull is {@link SupportLoads#ASSUMED_ANGLE}, taken because none was stated.
+     *
+     * @return true if it is an assumption of the analysis, false if it was stated
+     */
+    public boolean isAngleAssumed() {
+        return asked.assumed;
     }
 
     /**

@@ -77,8 +77,12 @@ public final class DescentPicture {
                 + " while the attachment descends " + q.result(QuantityKind.LENGTH, arrest.lineDescent())
                 + "; the line takes "
                 + q.result(QuantityKind.ENERGY, arrest.energy().lineWork())
-                + ", the hatched area W = ∫P dδ. At that point the energy that the fall leaves for the line is used up; where that line drops at the end,"
-                + " the connecting subsystem deploys and takes the difference.";
+                + ", the hatched area W = ∫P dδ. "
+                + (arrest.isBound()
+                        ? "The energy left for the line falls below zero: those who fall together are not alike, and forces"
+                                + " and distances are bounds on the safe side."
+                        : "At that point the energy that the fall leaves for the line is used up; where that line drops at"
+                                + " the end, the connecting subsystem deploys and takes the difference.");
         String firstId = line.supports().get(0).id();
         String lastId = line.supports().get(line.spans()).id();
         return ChartPicture.in(choice)

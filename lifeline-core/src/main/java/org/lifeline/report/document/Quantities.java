@@ -49,6 +49,21 @@ public final class Quantities {
     }
 
     /**
+     * A difference of two computed quantities as it follows from their printed numbers, for a row that adds up.
+     *
+     * @param kind what they are
+     * @param sum the larger one in SI [unit of the kind], finite
+     * @param part what is taken from it in SI [unit of the kind], finite
+     * @return the printed sum less the printed part
+     */
+    public String rest(QuantityKind kind, double sum, double part) {
+        return write(kind, s -> {
+            int decimals = kind.decimals(sum, s);
+            return QuantityKind.show(kind.rounded(sum, s, decimals).subtract(kind.rounded(part, s, decimals)));
+        });
+    }
+
+    /**
      * A quantity that was put in, as short as it is.
      *
      * @param kind what it is
@@ -57,6 +72,22 @@ public final class Quantities {
      */
     public String input(QuantityKind kind, double value) {
         return write(kind, s -> kind.input(value, s));
+    }
+
+    /**
+     * A quantity that was put in, with no more digits than a computed one has: for drawings and tables that are read at a
+     * glance. Where it was put in with fewer it keeps them.
+     *
+     * @param kind what it is
+     * @param value the quantity in SI [unit of the kind]
+     * @return for example {@code "1.5 m (4.921 ft)"}
+     */
+    public String stated(QuantityKind kind, double value) {
+        return write(kind, s -> {
+            String input = kind.input(value, s);
+            String result = kind.number(value, s);
+            return input.length() <= result.length() ? input : result;
+        });
     }
 
     private String write(QuantityKind kind, java.util.function.Function<UnitSystem, String> number) {

@@ -29,7 +29,8 @@ public final class RoundedAccount {
     }
 
     /**
-     * A running account.
+     * A running account. Its first total, the last and the last but one are the correctly rounded ones: where the steps lead from
+     * a line down to feet and the margin below them, these are line, lowest point and required elevation.
      *
      * @param start the first total in SI [unit of the kind]
      * @param steps what is taken away, step by step, in SI [unit of the kind]
@@ -43,7 +44,17 @@ public final class RoundedAccount {
         BigDecimal first = kind.rounded(start, system, decimals);
         BigDecimal end = kind.exact(start, system).subtract(sum(exact)).setScale(decimals, RoundingMode.HALF_UP);
         List<BigDecimal> rounded = rounded(exact, decimals);
-        List<BigDecimal> rows = fitted(exact, rounded, first.subtract(end));
+        List<BigDecimal> rows = new ArrayList<>();
+        if (exact.size() > 1) {
+            // The total before the last step stands by itself elsewhere: it is rounded correctly as well.
+            int most = exact.size() - 1;
+            List<BigDecimal> above = exact.subList(0, most);
+            BigDecimal lowest = kind.exact(start, system).subtract(sum(above)).setScale(decimals, RoundingMode.HALF_UP);
+            rows.addAll(fitted(above, rounded.subList(0, most), first.subtract(lowest)));
+            rows.add(lowest.subtract(end));
+        } else {
+            rows.addAll(fitted(exact, rounded, first.subtract(end)));
+        }
         List<BigDecimal> totals = new ArrayList<>(List.of(first));
         rows.forEach(r -> totals.add(totals.get(totals.size() - 1).subtract(r)));
         return new RoundedAccount(rows, totals, rows.equals(rounded));
@@ -110,7 +121,7 @@ public final class RoundedAccount {
     }
 
     /**
-     * The totals of the printed rows; the last is the correctly rounded one.
+     * The totals of the printed rows; the last is the correctly rounded one, and in a running account the last but one too.
      *
      * @return the totals; unmodifiable
      */

@@ -30,10 +30,10 @@ final class ClearanceSection {
     ReportSection section() {
         List<ReportBlock> blocks = new ArrayList<>();
         blocks.add(new ReportBlock.Paragraph("Every span is cut into stretches of at most "
-                + q.input(QuantityKind.LENGTH, result.steps().step())
+                + q.stated(QuantityKind.LENGTH, result.steps().step())
                 + " from its first support. Required clearances are"
                 + " rounded up, available ones down, to "
-                + q.input(QuantityKind.LENGTH, result.steps().rounding())
+                + q.stated(QuantityKind.LENGTH, result.steps().rounding())
                 + ". Model factors, harness stretch and the wanted margin are in them"
                 + (result.arrestsInTime() == 0
                         ? "; no arrest was followed in time."
@@ -71,17 +71,17 @@ final class ClearanceSection {
         for (ClearanceStretch s : result.stretches()) {
             t.row(
                     Integer.toString(s.span()),
-                    q.input(QuantityKind.LENGTH, s.stations().low()),
-                    q.input(QuantityKind.LENGTH, s.stations().high()),
-                    q.input(QuantityKind.LENGTH, result.steps().up(s.requiredBelowLine())),
+                    q.stated(QuantityKind.LENGTH, s.stations().low()),
+                    q.stated(QuantityKind.LENGTH, s.stations().high()),
+                    q.stated(QuantityKind.LENGTH, result.steps().up(s.requiredBelowLine())),
                     s.availableBelowLine().isPresent()
-                            ? q.input(
+                            ? q.stated(
                                     QuantityKind.LENGTH,
                                     result.steps().down(s.availableBelowLine().getAsDouble()))
                             : "not stated",
-                    q.input(QuantityKind.LENGTH, result.steps().up(s.requiredBelowWalkingLevel())),
-                    q.input(QuantityKind.LENGTH, result.steps().up(s.swing().displacement())),
-                    q.input(QuantityKind.LENGTH, result.steps().up(s.swing().amplitude())),
+                    q.stated(QuantityKind.LENGTH, result.steps().up(s.requiredBelowWalkingLevel())),
+                    q.stated(QuantityKind.LENGTH, result.steps().up(s.swing().displacement())),
+                    q.stated(QuantityKind.LENGTH, result.steps().up(s.swing().amplitude())),
                     q.result(QuantityKind.ANGLE, s.swing().angle()),
                     s.mustNotBeUsed()
                             ? "NO: " + InertText.plain(String.join("; ", s.reasons()))

@@ -66,12 +66,12 @@ public final class DataSheetSection {
         t.row("Users at once", users());
         t.row(
                 "Mass of a user with tools",
-                q.input(QuantityKind.MASS, sheet.masses().low()) + " to "
-                        + q.input(QuantityKind.MASS, sheet.masses().high()));
+                q.stated(QuantityKind.MASS, sheet.masses().low()) + " to "
+                        + q.stated(QuantityKind.MASS, sheet.masses().high()));
         t.row(
                 "Keep free below the line as installed",
                 sheet.clearanceBelowLine().isPresent()
-                        ? q.input(
+                        ? q.stated(
                                 QuantityKind.LENGTH, sheet.clearanceBelowLine().getAsDouble())
                         : "not computed");
         t.row(
@@ -96,7 +96,7 @@ public final class DataSheetSection {
         t.row(
                 "Cable, required breaking strength",
                 cable.breakingStrength().isPresent()
-                        ? q.input(QuantityKind.FORCE, cable.breakingStrength().getAsDouble())
+                        ? q.stated(QuantityKind.FORCE, cable.breakingStrength().getAsDouble())
                         : "not stated");
         return t.build();
     }
@@ -125,13 +125,20 @@ public final class DataSheetSection {
         for (DataSheet.Permitted p : sheet.connections()) {
             t.row(
                     kind(p.connection()),
-                    q.input(QuantityKind.LENGTH, p.connection().tautLength(0)),
+                    q.stated(QuantityKind.LENGTH, p.connection().tautLength(0)),
                     Double.isNaN(p.freeFall()) ? "not computed" : q.result(QuantityKind.LENGTH, p.freeFall()),
-                    q.result(QuantityKind.FORCE, p.forces().low()),
-                    q.result(QuantityKind.FORCE, p.forces().high()),
-                    q.input(QuantityKind.LENGTH, p.connection().maximumExtension()));
+                    deploys(p) ? q.result(QuantityKind.FORCE, p.forces().low()) : "–",
+                    deploys(p) ? q.result(QuantityKind.FORCE, p.forces().high()) : "–",
+                    p.connection().kind() == Connection.Kind.PLAIN_LANYARD
+                            ? "–"
+                            : q.stated(QuantityKind.LENGTH, p.connection().maximumExtension()));
         }
         return t.build();
+    }
+
+    /** Tells whether the subsystem has a deployment force; one by its curve, or without absorber, pulls from nothing up. */
+    private static boolean deploys(DataSheet.Permitted p) {
+        return p.forces().high() > 0;
     }
 
     private static String kind(Connection c) {
@@ -152,7 +159,7 @@ public final class DataSheetSection {
             t.row(
                     InertText.name(a.support()),
                     q.result(QuantityKind.FORCE, a.load()),
-                    Double.isNaN(a.stated()) ? "not stated" : q.input(QuantityKind.FORCE, a.stated()));
+                    Double.isNaN(a.stated()) ? "not stated" : q.stated(QuantityKind.FORCE, a.stated()));
         }
         return t.build();
     }

@@ -2,6 +2,7 @@ package org.lifeline.report.handover;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.lifeline.base.InertText;
 import org.lifeline.design.assessment.NotComputed;
 import org.lifeline.design.handover.HandoverResult;
@@ -23,6 +24,18 @@ public final class HandoverSections {
     public HandoverSections(HandoverResult result, Quantities q) {
         this.result = result;
         this.q = q;
+    }
+
+    /**
+     * Tells whether loads on supports have a pull across the line in them.
+     *
+     * @param result the parts, if any are handed over
+     * @return true if loads for the structure were drawn up with such a pull
+     */
+    public static boolean pullsAside(Optional<HandoverResult> result) {
+        return result.flatMap(HandoverResult::structure)
+                .filter(s -> s.angle() > 0)
+                .isPresent();
     }
 
     /**

@@ -38,7 +38,7 @@ final class InstallationSection {
                 + q.input(QuantityKind.TEMPERATURE, r.temperatures().high())
                 + " while the cable runs over every intermediate anchor; clamps are closed afterwards. Lengths are of"
                 + " stress-free cable between the seats of the end anchors: terminations and the tensioner take more. The"
-                + " tensioner starts from a cable drawn to " + q.input(QuantityKind.FORCE, r.handTight()) + "."));
+                + " tensioner starts from a cable drawn to " + q.stated(QuantityKind.FORCE, r.handTight()) + "."));
         blocks.add(lengths());
         blocks.add(takeUps());
         blocks.add(

@@ -3,6 +3,7 @@ package org.lifeline.report.handover;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.lifeline.analysis.Method;
 import org.lifeline.base.InertText;
 import org.lifeline.base.Vector3;
@@ -35,11 +36,18 @@ final class StructureSection {
         blocks.add(new ReportBlock.Paragraph(
                 "Forces of the line on its supports, along x, y, z, z up; moments about the base of a post. Service loads of the"
                         + " governing cases by both methods, model factors applied; no partial factor of any code is in them."
-                        + " The connection pulls up to "
-                        + q.input(QuantityKind.ANGLE, result.angle())
-                        + " to either side of the vertical, across the line. Loads by energy balance act together; in time each"
-                        + " is the peak of its support. Wind, ice, the weight of posts and other loads of the structure are not"
+                        + " Loads by energy balance act together; in time each is the peak of its support with what its mesh may"
+                        + " hide, as criteria are judged. Wind, ice, the weight of posts and other loads of the structure are not"
                         + " in them."));
+        blocks.add(new ReportBlock.Paragraph(pull()));
+        if (!result.factors().isEmpty()) {
+            blocks.add(new ReportBlock.Paragraph("Factors as stated: "
+                    + result.factors().stream()
+                            .map(f -> InertText.name(f.name()) + " " + ratio(f.factor()) + " ("
+                                    + InertText.plain(f.source()) + ")")
+                            .collect(Collectors.joining("; "))
+                    + "."));
+        }
         blocks.add(governing());
         blocks.add(partners());
         blocks.add(permanent());
@@ -52,6 +60,21 @@ final class StructureSection {
             blocks.add(new ReportBlock.Items(warnings));
         }
         return new ReportSection("Loads for the supporting structure", 1, blocks);
+    }
+
+    /** How far the connection is taken to pull aside, and that this is an assumption. */
+    private String pull() {
+        if (result.angle() == 0) {
+            return "The connection is taken to pull straight down, as the design states; a fall to the side, or a line that"
+                    + " swings, loads supports across the line, and is not in these loads.";
+        }
+        return "Assumption: the connection pulls up to ± " + q.input(QuantityKind.ANGLE, result.angle())
+                + " from the vertical, across the line, to either side. "
+                + (result.isAngleAssumed()
+                        ? "The design states no angle; this one is taken without a source. "
+                        : "The angle is stated in the design. ")
+                + "The loaded span swings into the plane of the pull, its tensions kept. Whoever falls further to the side pulls"
+                + " at a larger angle.";
     }
 
     private ReportBlock governing() {
@@ -127,7 +150,7 @@ final class StructureSection {
             any = true;
             t.row(
                     InertText.name(s.id()),
-                    q.input(QuantityKind.LENGTH, post.get().height()),
+                    q.stated(QuantityKind.LENGTH, post.get().height()),
                     stiffness(s.stiffness().x()),
                     stiffness(s.stiffness().y()),
                     result.deflection(s.id())

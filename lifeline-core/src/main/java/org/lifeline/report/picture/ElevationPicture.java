@@ -37,6 +37,7 @@ public final class ElevationPicture {
     private static final double LEFT = 64;
     private static final double WIDE = 590;
     private static final double WIDTH = ClearanceLadder.RIGHT;
+    private static final double TALL = 60;
     private static final double LOWEST_HIGH = 230;
     private static final double MOST_HIGH = 440;
     private static final int FEW_SUPPORTS = 9;
@@ -170,7 +171,9 @@ public final class ElevationPicture {
                     .obstruction(c, o, OBSTRUCTION)
                     .ifPresent(box -> c.text(
                             box.left() + box.width() / 2,
-                            Math.min(elevation.bottom() - 4, box.top() + 16),
+                            box.height() > TALL
+                                    ? box.top() + box.height() / 2
+                                    : Math.min(elevation.bottom() - 4, box.top() + 16),
                             "middle",
                             TextWidth.cut("obstruction " + number(o.elevation()), Math.max(60, box.width() - 6))));
         }

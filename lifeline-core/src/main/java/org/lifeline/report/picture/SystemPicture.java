@@ -17,9 +17,7 @@ import org.lifeline.internal.svg.TextWidth;
 import org.lifeline.model.Lifeline;
 import org.lifeline.model.LifelineDesign;
 import org.lifeline.model.Obstruction;
-import org.lifeline.model.Stiffness;
 import org.lifeline.model.Support;
-import org.lifeline.model.absorber.LoadingCurve;
 import org.lifeline.report.document.Picture;
 import org.lifeline.report.document.Quantities;
 import org.lifeline.report.document.QuantityKind;
@@ -45,7 +43,7 @@ public final class SystemPicture {
     private static final double LABEL_GAP = 14;
     private static final double ABSORBER_WIDE = 46;
     private static final double ABSORBER_HIGH = 4;
-    private static final double WIDEST_DETAIL = 190;
+    private static final double TALL = 60;
 
     /** Depth below everything else beyond which an obstruction is not worth shrinking the drawing for [m]. */
     private static final double FAR_BELOW = 6;
@@ -131,7 +129,7 @@ public final class SystemPicture {
                     InertText.name(s.id()),
                     q.result(QuantityKind.LENGTH, elevation.offset(i)),
                     q.result(QuantityKind.LENGTH, s.position().z()),
-                    String.join("; ", details(s)));
+                    String.join("; ", SupportDetails.of(s, q)));
         }
         return t;
     }
@@ -169,38 +167,6 @@ public final class SystemPicture {
         return line.supports().size() <= FEW_SUPPORTS || support == 0 || support == line.spans();
     }
 
-    /** What a support does with the cable, how stiff and how strong it is. */
-    private List<String> details(Support s) {
-        List<String> list = new ArrayList<>();
-        list.add(
-                s.isEnd()
-                        ? "end anchor"
-                        : switch (s.passage().kind()) {
-                            case FREE -> "cable passes freely";
-                            case FRICTION ->
-                                "passes, μ = "
-                                        + q.input(
-                                                QuantityKind.RATIO, s.passage().friction());
-                            case CLAMPED -> "clamped";
-                        });
-        Stiffness k = s.stiffness();
-        if (!k.isRigid()) {
-            List<String> parts = new ArrayList<>();
-            stiffness(parts, "x", k.x());
-            stiffness(parts, "y", k.y());
-            stiffness(parts, "z", k.z());
-            list.add(String.join(", ", parts));
-        }
-        s.capacity().ifPresent(f -> list.add("capacity " + q.input(QuantityKind.FORCE, f)));
-        return list;
-    }
-
-    private void stiffness(List<String> parts, String axis, double value) {
-        if (Double.isFinite(value)) {
-            parts.add("k" + axis + " = " + q.input(QuantityKind.STIFFNESS, value));
-        }
-    }
-
     /** Number and name of every support, with its details where there is room for them. */
     private List<SupportLabels.Label> placeLabels(SupportLabels placed) {
         List<SupportLabels.Label> list = new ArrayList<>();
@@ -209,24 +175,11 @@ public final class SystemPicture {
             List<String> text = new ArrayList<>();
             text.add((i + 1) + " " + TextWidth.cut(s.id(), 150));
             if (isDetailed(i)) {
-                details(s).forEach(d -> broken(d, text));
+                text.addAll(SupportDetails.rows(s, q));
             }
             list.add(placed.place(elevation.px(elevation.offset(i)), text));
         }
         return list;
-    }
-
-    /** A detail in as many rows as it needs, broken after commas. */
-    private static void broken(String detail, List<String> rows) {
-        String row = "";
-        for (String part : detail.split("(?<=, )", -1)) {
-            if (!row.isEmpty() && TextWidth.of(row + part) > WIDEST_DETAIL) {
-                rows.add(TextWidth.cut(row.strip(), WIDEST_DETAIL));
-                row = "";
-            }
-            row += part;
-        }
-        rows.add(TextWidth.cut(row.strip(), WIDEST_DETAIL));
     }
 
     private void supports() {
@@ -261,19 +214,8 @@ public final class SystemPicture {
                         new Spot(at + ABSORBER_WIDE, y - ABSORBER_HIGH),
                         new Spot(at + ABSORBER_WIDE, y + ABSORBER_HIGH),
                         new Spot(at, y + ABSORBER_HIGH));
-                String text = "in-line absorber, "
-                        + q.input(QuantityKind.FORCE, most(a.curve())) + ", up to "
-                        + q.input(QuantityKind.LENGTH, a.curve().maximumExtension());
-                c.text(first ? at : at + ABSORBER_WIDE, y + 19, first ? "start" : "end", text);
             });
         }
-    }
-
-    private static double most(LoadingCurve curve) {
-        return curve.corners().stream()
-                .mapToDouble(LoadingCurve.Corner::force)
-                .max()
-                .orElse(0);
     }
 
     private void walkingLevels() {
@@ -295,13 +237,22 @@ public final class SystemPicture {
                 double right = box.left() + box.width();
                 c.line(Pen.INK, box.left(), box.top(), box.left(), elevation.bottom());
                 c.line(Pen.INK, right, box.top(), right, elevation.bottom());
-                String text = "obstruction, " + length(o.from()) + " to " + length(o.to())
-                        + (o.distance() == 0 ? "" : ", " + length(o.distance()) + " beside the line");
-                c.text(
-                        box.left() + box.width() / 2,
-                        box.top() - 5,
-                        "middle",
-                        TextWidth.cut(text, Math.max(60, box.width() - 6)));
+                String extent = length(o.from()) + " to " + length(o.to());
+                String beside = o.distance() == 0 ? "" : length(o.distance()) + " beside the line";
+                double middle = box.left() + box.width() / 2;
+                double room = Math.max(60, box.width() - 6);
+                if (box.height() > TALL) {
+                    // Where its top comes near the line, in it.
+                    double y = box.top() + box.height() / 2;
+                    c.text(middle, y - ROW, "middle", TextWidth.cut("obstruction", room));
+                    c.text(middle, y, "middle", TextWidth.cut(extent, room));
+                    if (!beside.isEmpty()) {
+                        c.text(middle, y + ROW, "middle", TextWidth.cut(beside, room));
+                    }
+                } else {
+                    String text = "obstruction, " + extent + (beside.isEmpty() ? "" : ", " + beside);
+                    c.text(middle, box.top() - 5, "middle", TextWidth.cut(text, room));
+                }
             });
         }
     }

@@ -275,6 +275,9 @@ public final class ArrestSections {
         t.total(cells.toArray(new String[0]));
         List<ReportBlock> blocks = new ArrayList<>(List.of(t.build()));
         note(blocks, accounts);
+        if (r.isBound()) {
+            blocks.add(new ReportBlock.Paragraph(ArrestTables.BOUND));
+        }
         blocks.add(new ReportBlock.Paragraph("Not accounted for, unrounded: "
                 + IndependentCheckSection.power(
                         QuantityKind.ENERGY.in(e.residual(), q.choice().leading())) + " "
@@ -290,6 +293,23 @@ public final class ArrestSections {
     private static void put(List<String> names, List<Double> parts, String name, double value) {
         names.add(name);
         parts.add(value);
+    }
+
+    /** What a step is rounded by itself, as it stands elsewhere, where the account rounds it the other way to add up. */
+    private String byItself(List<RoundedAccount> accounts, int row, double value) {
+        StringBuilder b = new StringBuilder();
+        for (int k = 0; k < accounts.size(); k++) {
+            UnitSystem s = q.choice().systems().get(k);
+            BigDecimal printed = accounts.get(k).rows().get(row);
+            BigDecimal own = QuantityKind.LENGTH.rounded(value, s, printed.scale());
+            if (own.compareTo(printed) != 0) {
+                b.append("; by itself ")
+                        .append(QuantityKind.show(own))
+                        .append(' ')
+                        .append(QuantityKind.LENGTH.unit(s));
+            }
+        }
+        return b.toString();
     }
 
     private static void note(List<ReportBlock> blocks, List<RoundedAccount> accounts) {
@@ -320,7 +340,7 @@ public final class ArrestSections {
                 cells.add(i == 0 ? "" : QuantityKind.show(a.rows().get(i - 1)));
                 cells.add(QuantityKind.show(a.totals().get(i)));
             }
-            cells.add(rows.get(i).source());
+            cells.add(rows.get(i).source() + (i == 0 ? "" : byItself(accounts, i - 1, values.get(i - 1))));
             if (i == rows.size() - 1) {
                 t.total(cells.toArray(new String[0]));
             } else {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.lifeline.analysis.ArrestResult;
 import org.lifeline.analysis.clearance.ClearanceRow;
 import org.lifeline.analysis.state.EnergyAccount;
@@ -23,6 +24,12 @@ import org.lifeline.report.document.TableBuilder;
  * @since 1.0.0
  */
 public final class ArrestTables {
+    /** Why the energies of some arrests are more than what the fall set free. */
+    static final String BOUND =
+            "Those who fall together are not alike, so that forces and distances are bounds on the safe side:"
+                    + " each is credited only with the work on the line that the others leave. The parts are more than the fall set"
+                    + " free, and what is not accounted for is that excess.";
+
     private final List<ArrestResult> arrests;
     private final Quantities q;
     private final UnitSystem system;
@@ -51,6 +58,7 @@ public final class ArrestTables {
         } else {
             blocks.add(results());
             blocks.add(energies());
+            bounds().ifPresent(blocks::add);
             clearances(blocks);
             blocks.add(loads());
         }
@@ -87,6 +95,19 @@ public final class ArrestTables {
                             : "–");
         }
         return t.build();
+    }
+
+    /** Which accounts do not close, and why. */
+    private Optional<ReportBlock> bounds() {
+        List<Integer> numbers = new ArrayList<>();
+        for (int i = 0; i < arrests.size(); i++) {
+            if (arrests.get(i).isBound()) {
+                numbers.add(i + 1);
+            }
+        }
+        return numbers.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new ReportBlock.Paragraph(CaseNames.capital(CaseNames.list(numbers)) + ": " + BOUND));
     }
 
     private ReportBlock energies() {

@@ -1,17 +1,28 @@
 package org.lifeline.report.section;
 
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
+import org.lifeline.analysis.ArrestResult;
 import org.lifeline.analysis.Method;
+import org.lifeline.analysis.motion.ForceFilter;
+import org.lifeline.analysis.motion.MotionSummary;
+import org.lifeline.analysis.state.SupportReaction;
 import org.lifeline.analysis.warning.Warning;
 import org.lifeline.base.InertText;
 import org.lifeline.base.unit.SignificantDigits;
 import org.lifeline.design.assessment.AssessmentResult;
+import org.lifeline.design.assessment.FollowedArrest;
 import org.lifeline.design.assessment.GoverningValue;
 import org.lifeline.design.assessment.MotionScope;
 import org.lifeline.design.assessment.NotComputed;
+import org.lifeline.design.envelope.ComputedCase;
 import org.lifeline.design.envelope.Extreme;
+import org.lifeline.design.envelope.FallCase;
 import org.lifeline.design.envelope.Quantity;
 import org.lifeline.report.document.CaseNames;
 import org.lifeline.report.document.Quantities;
@@ -62,7 +73,7 @@ public final class AssessmentSection {
                         + result.restsOn() + " Model factors are applied; the stated falls stand in a column beside it."
                         + (result.isComplete() ? "" : " THE SEARCH WAS ENDED EARLY: worse cases may exist.")));
         blocks.add(table());
-        allowances().ifPresent(blocks::add);
+        blocks.addAll(allowances());
         blocks.add(places());
         blocks.add(damping());
         blocks.add(new ReportBlock.Paragraph(
@@ -90,26 +101,87 @@ public final class AssessmentSection {
         return t.build();
     }
 
-    /** What the meshes of the arrests in time may hide of the forces that stand in the table. */
-    private Optional<ReportBlock> allowances() {
-        List<String> items = new ArrayList<>();
+    /** The forces in time that stand in the table: as computed, what the meshes may hide, behind the filter, what is judged. */
+    private List<ReportBlock> allowances() {
+        Map<String, Double> judged = new LinkedHashMap<>();
+        List<MotionSections.ForceInTime> forces = new ArrayList<>();
         for (GoverningValue g : result.governing()) {
-            g.inTimeExtreme()
-                    .filter(e -> e.allowance() > 0
-                            && Double.isFinite(e.allowance())
-                            && e.unit().equals("N"))
-                    .ifPresent(e ->
-                            items.add(name(g) + ": " + number(g, e.computed()) + " and " + number(g, e.allowance())));
+            g.inTimeExtreme().flatMap(e -> inTime(g, e)).ifPresent(f -> {
+                forces.add(f);
+                judged.put(f.name(), g.inTimeExtreme().orElseThrow().value());
+            });
         }
-        if (items.isEmpty()) {
+        if (forces.isEmpty()) {
+            return List.of();
+        }
+        boolean filtered = result.forceFilter() != ForceFilter.NONE;
+        double factor = result.design().modelFactors().force();
+        String sum = (filtered ? "force behind 100 Hz" : "peak") + " and allowance";
+        return List.of(
+                new MotionSections(q)
+                        .forceTable(
+                                "Forces in time: as computed, with what finer meshes may add, and behind a filter",
+                                factor == 1
+                                        ? "Judged: " + sum
+                                        : "Judged: " + q.input(QuantityKind.RATIO, factor) + " × (" + sum + ")",
+                                forces,
+                                f -> judged.getOrDefault(f.name(), Double.NaN)),
+                new ReportBlock.Paragraph("The allowance is a bound of what ever finer meshes would add (appendix A.6)."
+                        + " Behind 100 Hz: the same force through a low-pass filter, as laboratories record forces (recalled,"
+                        + " not seen). Forces are judged as the assessment reads them: "
+                        + result.forceFilter().words() + ". The model factor is in the last column alone."));
+    }
+
+    /** A governing force in time, as it is and behind the filter; of the end anchors the one that governs. */
+    private Optional<MotionSections.ForceInTime> inTime(GoverningValue g, Extreme e) {
+        ArrestResult r = e.arrest();
+        MotionSummary m = r.motion().orElse(null);
+        if (m == null || !e.unit().equals("N")) {
             return Optional.empty();
         }
-        items.add(
-                0,
-                "Values in time are the peak that was computed and what ever finer meshes might add to it (a bound: appendix"
-                        + " A.6), both scaled by the model factors, read as "
-                        + result.forceFilter().words() + ". Without model factors:");
-        return Optional.of(new ReportBlock.Items(items));
+        if (g.support().isPresent()) {
+            return Optional.of(onSupport(name(g), r, m, g.support().get()));
+        }
+        return g.quantity().flatMap(quantity -> switch (quantity) {
+            case MAXIMUM_TENSION ->
+                Optional.of(new MotionSections.ForceInTime(
+                        name(g),
+                        r.maximumTension(),
+                        m.wholeRun().filteredTension(),
+                        m.allowances().tension()));
+            case ARREST_FORCE ->
+                Optional.of(new MotionSections.ForceInTime(
+                        name(g),
+                        r.arrestForce(),
+                        MotionSections.filteredArrestForce(r, m.wholeRun()),
+                        m.allowances().arrestForce()));
+            case END_ANCHOR_LOAD -> {
+                int last = r.supports().size() - 1;
+                yield Stream.of(0, last)
+                        .map(i -> onSupport(name(g), r, m, r.supports().get(i).id()))
+                        .max(Comparator.comparingDouble(this::read));
+            }
+            default -> Optional.empty();
+        });
+    }
+
+    private double read(MotionSections.ForceInTime f) {
+        return result.forceFilter() == ForceFilter.NONE
+                ? f.peak() + f.allowance().force()
+                : f.filtered() + f.allowance().filteredForce();
+    }
+
+    private static MotionSections.ForceInTime onSupport(String name, ArrestResult r, MotionSummary m, String id) {
+        double force = r.supports().stream()
+                .filter(s -> s.id().equals(id))
+                .mapToDouble(SupportReaction::force)
+                .findFirst()
+                .orElseThrow();
+        return new MotionSections.ForceInTime(
+                name,
+                force,
+                m.wholeRun().support(id).filteredForce(),
+                m.allowances().support(id));
     }
 
     private ReportBlock places() {
@@ -197,7 +269,21 @@ public final class AssessmentSection {
 
     private String one(Warning w) {
         return CaseNames.capital(InertText.plain(w.subject() + ": " + w.text())) + numbers(w)
-                + (w.place().isEmpty() ? "" : " (" + InertText.plain(w.place()) + ")") + ".";
+                + (w.place().isEmpty() ? "" : " (" + place(w.place()) + ")") + ".";
+    }
+
+    /** The case of a warning as the report names cases, in its units; as the warning has it where the report does not know it. */
+    private String place(String described) {
+        Stream<FallCase> known = Stream.of(
+                        result.stated().cases().stream().map(ComputedCase::fallCase),
+                        result.followed().stream().map(FollowedArrest::fallCase),
+                        result.governing().stream().map(GoverningValue::fallCase),
+                        result.envelope().extremes().all().stream().map(Extreme::fallCase))
+                .flatMap(s -> s);
+        return known.filter(c -> c.describe().equals(described))
+                .findFirst()
+                .map(c -> CaseNames.name(c, q))
+                .orElse(InertText.plain(described));
     }
 
     private String numbers(Warning w) {

@@ -158,7 +158,7 @@ public final class CriteriaSection {
                 numbers ? q.result(QuantityKind.RATIO, c.ratio()) : "–",
                 c.status().words(),
                 c.governing()
-                        .map(e -> governing.name(e.fallCase(), q))
+                        .map(e -> governing.name(e, q))
                         .orElse(c.status() == Status.NOT_EVALUATED ? "–" : "the design"));
     }
 

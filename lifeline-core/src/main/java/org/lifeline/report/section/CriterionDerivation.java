@@ -3,6 +3,7 @@ package org.lifeline.report.section;
 import org.lifeline.base.InertText;
 import org.lifeline.design.criteria.CapacityCheck;
 import org.lifeline.design.envelope.Extreme;
+import org.lifeline.design.envelope.Quantity;
 import org.lifeline.model.LifelineDesign;
 import org.lifeline.model.Support;
 import org.lifeline.model.cable.Cable;
@@ -67,6 +68,9 @@ final class CriterionDerivation {
                     && same(c.capacity(), s.capacity().getAsDouble())) {
                 return "stated capacity of " + InertText.name(s.id()) + ": " + value;
             }
+        }
+        if (c.quantityKey().equals(Quantity.CLEARANCE_MARGIN.key())) {
+            return "from the line to the obstruction below the governing fall: " + value;
         }
         return "limit of the criterion: " + value;
     }

@@ -142,6 +142,11 @@ final class DerivationSection {
             s.inlineAbsorber().ifPresent(a -> {
                 double tension = end == 0 ? installed.firstTension() : installed.lastTension();
                 double k = a.initialStiffness();
+                if (Double.isInfinite(k)) {
+                    blocks.add(new ReportBlock.Paragraph("In-line absorber at " + InertText.name(s.id())
+                            + ": rigid until it deploys, no extension as installed."));
+                    return;
+                }
                 blocks.add(new ReportBlock.Paragraph("In-line absorber at " + InertText.name(s.id())
                         + ", extension as installed = tension / initial stiffness = "
                         + q.result(QuantityKind.FORCE, tension) + " / " + q.input(QuantityKind.STIFFNESS, k) + " = "

@@ -38,6 +38,7 @@ public final class EnvelopeSections {
     private final EnvelopeResult envelope;
     private final Quantities q;
     private final Optional<AssessmentResult> said;
+    private final boolean full;
 
     /**
      * A section in the units of a report.
@@ -46,13 +47,14 @@ public final class EnvelopeSections {
      * @param q the units
      */
     public EnvelopeSections(EnvelopeResult envelope, Quantities q) {
-        this(envelope, q, Optional.empty());
+        this(envelope, q, Optional.empty(), false);
     }
 
-    private EnvelopeSections(EnvelopeResult envelope, Quantities q, Optional<AssessmentResult> said) {
+    private EnvelopeSections(EnvelopeResult envelope, Quantities q, Optional<AssessmentResult> said, boolean full) {
         this.envelope = envelope;
         this.q = q;
         this.said = said;
+        this.full = full;
     }
 
     /**
@@ -62,7 +64,16 @@ public final class EnvelopeSections {
      * @return the new section
      */
     public EnvelopeSections beside(Optional<AssessmentResult> assessment) {
-        return new EnvelopeSections(envelope, q, assessment);
+        return new EnvelopeSections(envelope, q, assessment, full);
+    }
+
+    /**
+     * The same with all rows, also those that an assessment beside it has, and with every arrest in time.
+     *
+     * @return the new section
+     */
+    public EnvelopeSections inFull() {
+        return new EnvelopeSections(envelope, q, said, true);
     }
 
     /**
@@ -83,12 +94,44 @@ public final class EnvelopeSections {
                     .toList();
             blocks.add(new CriteriaSection(governing, q).table("The criteria over the whole line", here));
         }
+        if (full) {
+            inTimeTable().ifPresent(blocks::add);
+        }
         failures(blocks);
         if (pictures && !envelope.extremes().all().isEmpty()) {
             blocks.add(new ReportBlock.Figure(EnvelopePicture.loads(envelope, q.choice(), inTime(), limits(criteria))));
             blocks.add(new ReportBlock.Figure(EnvelopePicture.distances(envelope, q.choice())));
         }
         return new ReportSection("Envelope along the line", 1, blocks);
+    }
+
+    /** Every arrest that was followed in time. */
+    private Optional<ReportBlock> inTimeTable() {
+        List<FollowedArrest> followed =
+                said.stream().flatMap(a -> a.followed().stream()).toList();
+        if (followed.isEmpty()) {
+            return Optional.empty();
+        }
+        TableBuilder t = new TableBuilder(
+                        "Arrests that were followed in time: peaks as computed, without model factors and"
+                                + " allowances")
+                .text("Case")
+                .number("Arrest force")
+                .number("Tension")
+                .number("End anchor load")
+                .number("Total fall distance")
+                .number("Required elevation");
+        for (FollowedArrest each : followed) {
+            ArrestResult r = each.arrest();
+            t.row(
+                    CaseNames.name(each.fallCase(), q),
+                    q.result(QuantityKind.FORCE, r.arrestForce()),
+                    q.result(QuantityKind.FORCE, r.maximumTension()),
+                    q.result(QuantityKind.FORCE, r.endAnchorLoad()),
+                    q.result(QuantityKind.LENGTH, r.totalFallDistance()),
+                    q.result(QuantityKind.LENGTH, r.clearance().requiredElevation()));
+        }
+        return Optional.of(t.build());
     }
 
     private List<ArrestResult> inTime() {
@@ -121,6 +164,9 @@ public final class EnvelopeSections {
                 + " or 0.1 % of the value, by "
                 + envelope.evaluations()
                 + " arrests by energy balance. Values carry the model factors."
+                + (inTime().isEmpty()
+                        ? ""
+                        : " Arrests in time are not in this table: what governs by either method stands in the summary.")
                 + (envelope.isComplete() ? "" : " THE SEARCH WAS ENDED EARLY: worse cases may exist.");
     }
 
@@ -130,9 +176,9 @@ public final class EnvelopeSections {
 
     private ReportBlock worst() {
         TableBuilder t = new TableBuilder(
-                        said.isPresent()
-                                ? "Worst values anywhere on the line of what the summary does not list"
-                                : "Worst values anywhere on the line, and the case that governs each")
+                        said.isPresent() && !full
+                                ? "Worst values anywhere on the line of what the summary does not list, by energy balance"
+                                : "Worst values anywhere on the line by energy balance, and the case that governs each")
                 .text("Quantity")
                 .number("Worst value")
                 .text("Fall")
@@ -140,9 +186,10 @@ public final class EnvelopeSections {
                 .number("Station")
                 .text("Temperature, deployment force, ranges");
         for (Quantity each : Quantity.values()) {
-            boolean listed = said.stream()
-                    .flatMap(a -> a.governing().stream())
-                    .anyMatch(g -> g.quantity().filter(each::equals).isPresent());
+            boolean listed = !full
+                    && said.stream()
+                            .flatMap(a -> a.governing().stream())
+                            .anyMatch(g -> g.quantity().filter(each::equals).isPresent());
             if (each != Quantity.SUPPORT_LOAD && !listed) {
                 row(
                         t,
@@ -151,8 +198,9 @@ public final class EnvelopeSections {
                         envelope.extremes().of(each));
             }
         }
-        for (Support s :
-                said.isPresent() ? List.<Support>of() : envelope.design().line().supports()) {
+        for (Support s : said.isPresent() && !full
+                ? List.<Support>of()
+                : envelope.design().line().supports()) {
             row(t, "Load on " + InertText.name(s.id()), "N", envelope.extremes().onSupport(s.id()));
         }
         List<Obstruction> obstructions = envelope.design().clearance().obstructions();

@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.TreeSet;
 import java.util.stream.IntStream;
 import org.lifeline.analysis.ArrestResult;
+import org.lifeline.analysis.Method;
 import org.lifeline.base.InertText;
 import org.lifeline.design.envelope.Extreme;
 import org.lifeline.design.envelope.Extremes;
@@ -157,14 +158,20 @@ public final class GoverningArrests {
                 .toList();
     }
 
-    /** A case as one of the arrests where it is one, else in words. */
-    String name(FallCase c, Quantities q) {
+    /** A worst value's case as one of the arrests where it is one, else in words; said where its value is one in time. */
+    String name(Extreme e, Quantities q) {
+        String name = name(e.fallCase(), e.arrest().method(), q);
+        return e.arrest().method() == Method.TRANSIENT ? name + ", in time" : name;
+    }
+
+    private String name(FallCase c, Method method, Quantities q) {
         boolean asDesigned = c.pretensionFactor().isEmpty()
                 && c.friction().isEmpty()
                 && c.mass().isEmpty();
         for (int i = 0; i < arrests.size() && asDesigned; i++) {
             ArrestResult r = arrests.get(i);
-            if (r.fall().id().equals(c.fall().id())
+            if (r.method() == method
+                    && r.fall().id().equals(c.fall().id())
                     && r.fall().place().equals(c.fall().place())
                     && r.temperature() == c.temperature()
                     && r.side() == c.side()

@@ -17,6 +17,7 @@ import org.lifeline.analysis.motion.MeshRun;
 import org.lifeline.analysis.motion.MotionPeaks;
 import org.lifeline.analysis.motion.MotionSummary;
 import org.lifeline.analysis.motion.Peak;
+import org.lifeline.analysis.motion.PeakAllowances;
 import org.lifeline.analysis.motion.SupportPeaks;
 import org.lifeline.analysis.motion.WorkerPeaks;
 import org.lifeline.base.InertText;
@@ -51,6 +52,12 @@ public final class MotionSections {
         PARTS.put(Part.MESH, "Lost in the mesh beside anchors and travellers");
     }
 
+    /** What the columns of forces mean. */
+    private static final String FILTER =
+            "The allowance is a bound of what ever finer meshes would add (appendix A.6). Behind 100 Hz: the same force through"
+                    + " a low-pass filter, as laboratories record forces (recalled, not seen). Criteria read peak and allowance"
+                    + " unless the engineer has chosen the filter.";
+
     private final Quantities q;
 
     /**
@@ -81,6 +88,8 @@ public final class MotionSections {
     public List<ReportSection> sections(TransientResult t, boolean pictures) {
         ArrestResult r = t.arrest();
         List<ReportBlock> blocks = new ArrayList<>();
+        blocks.add(forces(r, t.firstCatch(), t.allowances()));
+        blocks.add(new ReportBlock.Paragraph(FILTER));
         blocks.add(peaks(t));
         blocks.add(new ReportBlock.Paragraph(
                 "The first catch lasts until all who fell hang slack after their lowest point, or"
@@ -93,6 +102,80 @@ public final class MotionSections {
             blocks.add(new ReportBlock.Figure(HistoryPicture.draw(t, q.choice())));
         }
         return List.of(new ReportSection("In time: " + CaseNames.name(r, q), 1, blocks));
+    }
+
+    /**
+     * A force in time.
+     *
+     * @param name what it is
+     * @param peak the largest as it is [N]
+     * @param filtered the largest behind the filter [N]
+     * @param allowance what the mesh may hide of each
+     */
+    record ForceInTime(String name, double peak, double filtered, PeakAllowances.Force allowance) {}
+
+    /** The forces of the first catch, each with what the mesh may hide of it, and behind the filter. */
+    private ReportBlock forces(ArrestResult r, MotionPeaks filtered, PeakAllowances a) {
+        List<ForceInTime> list = new ArrayList<>();
+        list.add(new ForceInTime("Tension in the cable", r.maximumTension(), filtered.filteredTension(), a.tension()));
+        list.add(new ForceInTime(
+                "Largest arrest force on a worker",
+                r.arrestForce(),
+                filteredArrestForce(r, filtered),
+                a.arrestForce()));
+        r.supports()
+                .forEach(s -> list.add(new ForceInTime(
+                        "Load on " + InertText.name(s.id()),
+                        s.force(),
+                        filtered.support(s.id()).filteredForce(),
+                        a.support(s.id()))));
+        return forceTable(
+                "Forces of the first catch, without model factors: as computed, with what finer meshes may add, and behind"
+                        + " a filter",
+                "Peak and allowance",
+                list,
+                f -> f.peak() + f.allowance().force());
+    }
+
+    /** The largest force behind the filter on one of those who fall [N]. */
+    static double filteredArrestForce(ArrestResult r, MotionPeaks peaks) {
+        return r.fall().fallers().stream()
+                .mapToDouble(w -> peaks.worker(w.id()).filteredForce())
+                .max()
+                .orElseThrow();
+    }
+
+    /**
+     * Forces in time in a table.
+     *
+     * @param caption what it shows
+     * @param heading what the last column is
+     * @param forces the rows
+     * @param last the last column [N]
+     * @return the table; where the last column is peak and allowance its rows add up as printed
+     */
+    ReportBlock forceTable(
+            String caption, String heading, List<ForceInTime> forces, ToDoubleFunction<ForceInTime> last) {
+        TableBuilder b = new TableBuilder(caption)
+                .text("Force")
+                .number("Peak")
+                .number("Allowance of the mesh")
+                .number("Behind 100 Hz")
+                .number("Its allowance")
+                .number(heading);
+        for (ForceInTime f : forces) {
+            double hidden = f.allowance().force();
+            double sum = last.applyAsDouble(f);
+            boolean known = Double.isFinite(hidden);
+            b.row(
+                    f.name(),
+                    q.result(QuantityKind.FORCE, f.peak()),
+                    known ? q.rest(QuantityKind.FORCE, f.peak() + hidden, f.peak()) : "not known",
+                    q.result(QuantityKind.FORCE, f.filtered()),
+                    known ? q.result(QuantityKind.FORCE, f.allowance().filteredForce()) : "not known",
+                    known || Double.isFinite(sum) ? q.result(QuantityKind.FORCE, sum) : "not known");
+        }
+        return b.build();
     }
 
     private ReportBlock peaks(TransientResult t) {
@@ -279,6 +362,9 @@ public final class MotionSections {
     List<ReportBlock> summary(ArrestResult r, MotionSummary m) {
         MeshRun run = m.mesh();
         List<ReportBlock> blocks = new ArrayList<>();
+        blocks.add(forces(r, m.wholeRun(), m.allowances()));
+        blocks.add(new ReportBlock.Paragraph(
+                FILTER + " Here the forces behind the filter are those of the whole run, rebounds included."));
         TableBuilder b = new TableBuilder("Peaks of the whole run, rebounds included")
                 .text("Quantity")
                 .number("Peak")

@@ -113,7 +113,7 @@ public final class PlanDocumentsSection {
     private String layout() {
         List<String> runs = new ArrayList<>();
         for (int i = 1; i <= design.line().spans(); i++) {
-            runs.add(q.input(QuantityKind.LENGTH, design.line().run(i)));
+            runs.add(q.stated(QuantityKind.LENGTH, design.line().run(i)));
         }
         return "spans of " + String.join(", ", runs) + "; coordinates under \"Supports\"";
     }
@@ -125,20 +125,20 @@ public final class PlanDocumentsSection {
                 .mapToInt(r -> r.fall().fallers().size() + r.fall().hanging().size())
                 .max()
                 .orElse(0);
-        return design.workers().size() + " described, " + q.input(QuantityKind.MASS, least) + " to "
-                + q.input(QuantityKind.MASS, most) + "; at most " + together + " on the line in an analysed fall";
+        return design.workers().size() + " described, " + q.stated(QuantityKind.MASS, least) + " to "
+                + q.stated(QuantityKind.MASS, most) + "; at most " + together + " on the line in an analysed fall";
     }
 
     private String components() {
         Cable c = design.line().cable();
         String strength = c.breakingStrength().isPresent()
                 ? "minimum breaking strength "
-                        + q.input(QuantityKind.FORCE, c.breakingStrength().getAsDouble()) + ", termination efficiency "
+                        + q.stated(QuantityKind.FORCE, c.breakingStrength().getAsDouble()) + ", termination efficiency "
                         + q.input(QuantityKind.RATIO, c.terminationEfficiency())
                 : "minimum breaking strength not stated";
         List<String> anchors = new ArrayList<>();
         for (Support s : design.line().supports()) {
-            s.capacity().ifPresent(k -> anchors.add(InertText.name(s.id()) + " " + q.input(QuantityKind.FORCE, k)));
+            s.capacity().ifPresent(k -> anchors.add(InertText.name(s.id()) + " " + q.stated(QuantityKind.FORCE, k)));
         }
         return "cable " + InertText.name(c.name()) + ": " + strength + "; stated capacity of anchors: "
                 + (anchors.isEmpty() ? "none" : String.join(", ", anchors)) + "; connectors and fittings: " + ENGINEER;

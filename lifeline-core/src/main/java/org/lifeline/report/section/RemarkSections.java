@@ -159,8 +159,10 @@ public final class RemarkSections {
                         "[8] Clearance: elevations from the line down, each row less its value.",
                         "[9] In time: lumped masses on tension-only segments, T = EA(ε + τ dε/dt); forces and tensions are"
                                 + " peaks of the first catch, positions and energies those at the lowest point.",
-                        "[10] Swing: pendulum of length ℓ, the taut length, displaced horizontally by D: drop"
-                                + " ℓ − √(ℓ² − D²), or ℓ where D ≥ ℓ."))));
+                        "[10] Swing: D = √(d² + t²), d distance of the worker from the line, t how far the attachment runs"
+                                + " along it. Pendulum of length ℓ, the taut length, about where the attachment is held or comes"
+                                + " to rest: drop ℓ − √(ℓ² − d²), or ℓ where d ≥ ℓ, and the height that the attachment loses as"
+                                + " it runs; ℓ (1 − cos θ) = drop gives the angle θ, at most 90°."))));
     }
 
     /**
@@ -169,15 +171,21 @@ public final class RemarkSections {
      * @param design the design
      * @param arrests its arrests
      * @param inTime true if arrests were followed in time
+     * @param sidePull true if loads for the supporting structure have a pull across the line in them
      * @return the section
      */
-    public static ReportSection notConsidered(LifelineDesign design, List<ArrestResult> arrests, boolean inTime) {
+    public static ReportSection notConsidered(
+            LifelineDesign design, List<ArrestResult> arrests, boolean inTime, boolean sidePull) {
         List<String> items = new ArrayList<>();
         if (arrests.stream().anyMatch(r -> r.method() == Method.ENERGY_BALANCE)) {
             items.add("Motion: overshoot beyond the static path, waves in the cable, rebound"
                     + (inTime ? ", except in the arrests that were followed in time." : " (energy balance only)."));
         }
-        ModelLimits.list().forEach(each -> items.add(CaseNames.capital(each) + "."));
+        ModelLimits.list()
+                .forEach(each -> items.add(CaseNames.capital(each)
+                        + (each.equals(ModelLimits.SIDE_PULL) && sidePull
+                                ? ", except in the loads for the supporting structure."
+                                : ".")));
         if (!design.line().cable().elongation().isLinear()) {
             items.add("What is put into a load–elongation curve of the rope is not taken out again when it unloads.");
         }

@@ -61,10 +61,9 @@ public final class SummarySection {
                                     + " arrests the connecting subsystem bottoms out: it is used up and the force is set by its stop."));
         }
         if (detail == ReportDetail.GOVERNING && governing.calculated().size() < arrests.size()) {
-            blocks.add(new ReportBlock.Paragraph(
-                    "Shown in full is what governs the end anchor load and the clearance margin, "
-                            + CaseNames.list(governing.calculated()) + "; calculated line by line is "
-                            + CaseNames.list(governing.lineByLine(detail)) + "; all arrests stand in tables."));
+            blocks.add(new ReportBlock.Paragraph("Shown in full is what governs the end anchor load and the clearance, "
+                    + CaseNames.list(governing.calculated()) + "; calculated line by line is "
+                    + CaseNames.list(governing.lineByLine(detail)) + "; all arrests stand in tables."));
         }
         return new ReportSection(title, 1, blocks);
     }

@@ -95,6 +95,19 @@ class HandoverTest {
                         .withAssessment(assessment)
                         .withHandover(r)
                         .build());
+        assertThat(text.replaceAll("\\s+", " "))
+                .contains("Assumption: the connection pulls up to ± 15° from the vertical")
+                .contains("The design states no angle; this one is taken without a source.")
+                .contains("Factors as stated: ultimate 1.50 (structural brief, 3.1).")
+                .contains(
+                        "Pull across the line, out of its vertical plane, except in the loads for the supporting structure.");
+        assertThat(r.structure().orElseThrow().isAngleAssumed()).isTrue();
+        assertThat(SupportLoads.withDefaults()
+                        .withAngle(Math.toRadians(20))
+                        .withFactors(List.of())
+                        .solve(assessment)
+                        .isAngleAssumed())
+                .isFalse();
         assertThat(text)
                 .contains("Loads for the supporting structure")
                 .contains("ultimate")

@@ -32,7 +32,8 @@ class RoundedAccountTest {
                     double unit = Math.pow(10, -z.scale());
                     // The last total is the correctly rounded one, whatever the rows; no number has more digits than
                     // usual.
-                    boolean last = k == steps.size() - 1;
+                    // The last but one is the lowest point, which a report also states by itself.
+                    boolean last = k >= steps.size() - 2;
                     assertThat(off).isLessThan(last ? 0.5001 * unit : 3 * unit);
                     assertThat(z.scale()).isEqualTo(3);
                     assertThat(Math.abs(a.rows().get(k).doubleValue() - QuantityKind.LENGTH.in(steps.get(k), s)))

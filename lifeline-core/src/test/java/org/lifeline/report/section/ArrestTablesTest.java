@@ -21,7 +21,10 @@ class ArrestTablesTest {
 
     private static List<ReportBlock.Table> tables(ArrestResult r, UnitChoice units) {
         return new ArrestTables(List.of(r), Quantities.in(units))
-                .section().blocks().stream().map(ReportBlock.Table.class::cast).toList();
+                .section().blocks().stream()
+                        .filter(ReportBlock.Table.class::isInstance)
+                        .map(ReportBlock.Table.class::cast)
+                        .toList();
     }
 
     private static BigDecimal number(String cell) {
