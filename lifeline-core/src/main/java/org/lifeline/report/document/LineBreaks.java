@@ -15,7 +15,13 @@ import java.util.List;
  * @since 1.0.0
  */
 public record LineBreaks(int width, String indent, boolean withinWords) {
-    /** Refuses a width in which nothing finds room. */
+    /**
+     * Refuses a width in which nothing finds room.
+     *
+     * @param width most characters of a line, at least 1
+     * @param indent what all lines but the first begin with, shorter than the width
+     * @param withinWords true to break a word that is longer than a line
+     */
     public LineBreaks {
         if (width <= length(indent)) {
             throw new IllegalArgumentException("width " + width + " must be larger than the indent, " + length(indent));
