@@ -78,8 +78,8 @@ final class HtmlStyle {
             body{max-width:none;padding:0;font-size:8.2pt;line-height:1.23;orphans:1;widows:1}
             nav,details{display:none}
             h1{font-size:13pt;margin:0 0 1.5mm}
-            h2{font-size:11pt;border-top:1.2pt solid #000;margin:3.5mm 0 1.2mm;padding-top:1.2mm;break-after:avoid}
-            h3{font-size:9.2pt;margin:2.4mm 0 .8mm;break-after:avoid}
+            h2{font-size:11pt;border-top:1.2pt solid #000;margin:3.5mm 0 1.2mm;padding-top:1.2mm;break-after:avoid;break-inside:avoid}
+            h3{font-size:9.2pt;margin:2.4mm 0 .8mm;break-after:avoid;break-inside:avoid}
             p{margin:.8mm 0 1.4mm;orphans:3;widows:3}
             li{orphans:2;widows:2}
             h2+p,h3+p{break-after:avoid}
@@ -91,17 +91,18 @@ final class HtmlStyle {
             tbody tr:first-child,tbody tr:last-child{break-before:avoid}
             .wide{overflow:visible;margin:.6mm 0 1.6mm;background:none}
             .short{break-inside:avoid;display:inline-block;vertical-align:top;margin-right:5mm;max-width:100%}
-            table{font-size:7.4pt}
-            th,td{padding:.28mm 1.1mm}
+            table{font-size:7.4pt;line-height:1.15}
+            th,td{padding:.2mm 1.1mm}
+            .narrow td.n{white-space:nowrap}
             thead th{border-bottom-width:1pt}
             .total th,.total td{border-top-width:1pt}
             .calc .f span{display:inline}
             .calc col.c1{width:7%}.calc col.c2{width:31%}.calc col.c3{width:49%}.calc col.c4{width:13%}
-            .calc{font-size:6.6pt;line-height:1.16}.calc th,.calc td{padding:.15mm .8mm}
+            .calc{font-size:6.6pt;line-height:1.1}.calc th,.calc td{padding:.15mm .8mm}
             .calc .group{break-after:avoid}
             figure{margin:1.5mm 0}
             figcaption{font-size:7.6pt;margin-top:.6mm}
-            figure svg{min-width:0;width:calc(var(--units)*.172mm);max-width:100%;margin:0 auto}}
+            figure svg{min-width:0;width:calc(var(--units)*.166mm);max-width:100%;margin:0 auto}}
             """;
 
     private HtmlStyle() {}

@@ -235,6 +235,11 @@ public final class SvgCanvas {
         return text(x, y, anchor, "ll-text", text);
     }
 
+    /** The title at the top of a picture, cut to a room. */
+    public SvgCanvas heading(String title, double room) {
+        return bold(12, 22, "start", TextWidth.cut(title, room / TextWidth.BOLD));
+    }
+
     public SvgCanvas bold(double x, double y, String anchor, String text) {
         return text(x, y, anchor, "ll-text ll-bold", text);
     }

@@ -4,6 +4,9 @@ import org.lifeline.base.InertText;
 
 /** How wide a text is in a picture whose reader's fonts are unknown. */
 public final class TextWidth {
+    /** How much wider bold letters are than these; a little too much for the widest of the usual fonts. */
+    static final double BOLD = 1.25;
+
     private TextWidth() {}
 
     /** Estimated width of a text in user units; a little too wide rather than too narrow. */

@@ -77,7 +77,7 @@ public final class ChartPicture {
     public Picture draw(String title, String description, ChartAxis horizontal, List<ChartPanel> panels) {
         double height = TOP + panels.size() * FIELD + (panels.size() - 1) * GAP + BOTTOM;
         SvgCanvas c = new SvgCanvas(WIDTH, height);
-        c.bold(12, 22, "start", TextWidth.cut(title, WIDTH - 40));
+        c.heading(title, WIDTH - 24);
         AxisScale x = AxisScale.rounded(rangeX(horizontal, panels), new Range(LEFT, WIDTH - RIGHT), X_TICKS);
         for (int i = 0; i < panels.size(); i++) {
             double top = TOP + i * (FIELD + GAP);

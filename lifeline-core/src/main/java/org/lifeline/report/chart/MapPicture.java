@@ -76,7 +76,7 @@ public final class MapPicture {
     public Picture draw(String title, String description, ChartAxis horizontal, ChartAxis vertical, MapGrid grid) {
         SvgCanvas c = new SvgCanvas(LEFT + WIDE + KEY, TOP + HIGH + 56);
         String prefix = "m" + Integer.toHexString((title + grid.names).hashCode()) + "-";
-        c.bold(12, 22, "start", TextWidth.cut(title, LEFT + WIDE + KEY - 40));
+        c.heading(title, LEFT + WIDE + KEY - 24);
         double[] xs = converted(grid.x, horizontal.measure());
         double[] ys = converted(grid.y, vertical.measure());
         double[] xe = edges(xs);

@@ -109,7 +109,7 @@ public final class ElevationPicture {
     }
 
     private Picture draw() {
-        c.bold(12, 22, "start", TextWidth.cut(title, WIDTH - 40));
+        c.heading(title, WIDTH - 24);
         c.hatch(OBSTRUCTION, Pen.THIN);
         axis();
         drawObstructions();

@@ -101,7 +101,7 @@ public final class PlanPicture {
         Spot origin = new Spot(left - scale * west, 30 + MARGIN + scale * north);
         SvgCanvas c = new SvgCanvas(WIDTH, high + 70);
         String title = "Plan: " + CaseNames.name(arrest, Quantities.in(choice));
-        c.bold(12, 22, "start", TextWidth.cut(title, WIDTH - 40));
+        c.heading(title, WIDTH - 24);
         List<Spot> points = new ArrayList<>();
         for (Support s : line.supports()) {
             points.add(at(s.position(), origin, scale));
