@@ -19,6 +19,9 @@ final class Fallers {
     private final double weight;
     private final double meanFreeFall;
 
+    /** The loading curve of all connections side by side. */
+    private final LoadingCurve together;
+
     Fallers(Fall fall, DeploymentForce side, double gravity, double lineElevation) {
         this.fall = fall;
         double moments = 0;
@@ -31,6 +34,11 @@ final class Fallers {
         }
         this.weight = fall.fallingMass() * gravity;
         this.meanFreeFall = moments;
+        List<LoadingCurve> curves = new ArrayList<>(list.size());
+        for (UnequalFallers.Faller each : list) {
+            curves.add(each.curve());
+        }
+        this.together = LoadingCurve.parallel(curves);
     }
 
     /**
@@ -49,25 +57,29 @@ final class Fallers {
 
     /** Tells whether all have the same weight, free fall and connection: then one extension is exact. */
     boolean areAlike() {
-        return list.stream().allMatch(list.get(0)::equals);
+        for (int i = 1; i < list.size(); i++) {
+            if (!list.get(i).equals(list.get(0))) {
+                return false;
+            }
+        }
+        return true;
     }
 
     double longestFreeFall() {
-        return list.stream().mapToDouble(UnequalFallers.Faller::freeFall).max().orElse(0);
+        double longest = 0;
+        for (UnequalFallers.Faller each : list) {
+            longest = Math.max(longest, each.freeFall());
+        }
+        return longest;
     }
 
     double energyScale() {
         return weight * (meanFreeFall + 1);
     }
 
-    private LoadingCurve parallel() {
-        return LoadingCurve.parallel(
-                list.stream().map(UnequalFallers.Faller::curve).toList());
-    }
-
     /** Follows the path to the lowest point under one extension. */
     LowestPoint together(LoadPath path) {
-        double x = new FallBalance(weight, parallel(), meanFreeFall).solve(path);
+        double x = new FallBalance(weight, together, meanFreeFall).solve(path);
         double p = path.force();
         int n = list.size();
         return new LowestPoint(p, Collections.nCopies(n, x), Collections.nCopies(n, p / n), false);
@@ -99,7 +111,7 @@ final class Fallers {
     /** Work taken by the connections [J]. */
     double connection(LowestPoint found) {
         if (!found.isBound()) {
-            return parallel().work(found.extensions().get(0));
+            return together.work(found.extensions().get(0));
         }
         double sum = 0;
         for (int i = 0; i < list.size(); i++) {
