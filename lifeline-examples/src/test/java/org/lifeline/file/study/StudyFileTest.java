@@ -92,7 +92,7 @@ class StudyFileTest {
         String good = new String(StudyFile.write(part(1, 12)), StandardCharsets.UTF_8);
         refused("", "file", "JSON");
         refused("[]", "file", "object");
-        refused(good + "{}", "line 1, column ", "is not JSON");
+        refused(good + "{}", "line 2, column 1", "is not JSON");
         refused(good.replace("\"seed\":3", "\"seed\":3,\"seed\":4"), "line 1, column ", "a key is given twice");
         refused(
                 good.replace("org.lifeline.study/1", "org.lifeline.study/2"),
