@@ -22,6 +22,7 @@ import org.lifeline.base.Violations;
 import org.lifeline.base.canonical.Canonical;
 import org.lifeline.base.canonical.CanonicalForm;
 import org.lifeline.internal.line.Piece;
+import org.lifeline.internal.numeric.OrderedWork;
 import org.lifeline.internal.path.LineModel;
 import org.lifeline.model.Lifeline;
 import org.lifeline.model.Support;
@@ -56,6 +57,7 @@ public final class LineEquilibrium implements Canonical {
         Point first = model.support(0);
         double most = 0;
         for (int i = 0; i < n; i++) {
+            OrderedWork.stopIfInterrupted();
             List<Piece> pieces = model.pieces(i);
             Point second = model.support(i + 1);
             spanList[i] = new SpanState(i + 1, first, second, cable(pieces));
@@ -73,6 +75,7 @@ public final class LineEquilibrium implements Canonical {
             }
         }
         for (int i = 0; i <= n; i++) {
+            OrderedWork.stopIfInterrupted();
             Support s = line.supports().get(i);
             supportList[i] = new SupportReaction(s.id(), model.reaction(i), model.displacement(i), model.slip(i));
         }

@@ -19,6 +19,7 @@ import org.lifeline.base.Point;
 import org.lifeline.internal.motion.MeshRefinement;
 import org.lifeline.internal.motion.PeakValues;
 import org.lifeline.internal.motion.TimeHistory;
+import org.lifeline.internal.numeric.OrderedWork;
 import org.lifeline.model.Fall;
 import org.lifeline.model.Lifeline;
 import org.lifeline.model.Support;
@@ -92,6 +93,7 @@ final class MotionRecords {
         }
         List<SupportHistory> supports = new ArrayList<>();
         for (int i = 0; i < line.supports().size(); i++) {
+            OrderedWork.stopIfInterrupted();
             supports.add(new SupportHistory(line.supports().get(i).id(), support(record, i)));
         }
         Map<EnergyHistory.Part, double[]> energies = new EnumMap<>(EnergyHistory.Part.class);

@@ -47,6 +47,8 @@ public enum InputRule implements ViolationCode {
     POSITION_NOT_FINITE("must be three finite numbers"),
     /** The number of a span that the line does not have. */
     NO_SUCH_SPAN("must be a span from 1 to {0}"),
+    /** A state with another number of spans than its line. */
+    SPANS_OF_LINE("must be those of the line, {0}"),
     /** The number of a support that the line does not have. */
     NO_SUCH_SUPPORT_NUMBER("must be the number of a support from 0 to {0}"),
     /** The number of a row, a piece or another element that is not there. */

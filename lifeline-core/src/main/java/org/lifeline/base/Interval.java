@@ -21,7 +21,7 @@ public record Interval(double low, double high) {
         new Violations()
                 .finite("low", low, "")
                 .finite("high", high, "")
-                .require(!(high < low), "high", Violations.show(high, ""), "must not lie below low (" + low + ")")
+                .require(!(high < low), "high", GivenValue.number(high, ""), InputRule.RANGE_REVERSED, low)
                 .throwIfAny();
     }
 

@@ -31,6 +31,7 @@ import org.lifeline.analysis.TransientArrest;
 import org.lifeline.analysis.state.AppliedLoad;
 import org.lifeline.base.Interval;
 import org.lifeline.base.InvalidInputException;
+import org.lifeline.base.Point;
 import org.lifeline.base.Violation;
 import org.lifeline.design.criteria.CheckedQuantity;
 import org.lifeline.design.criteria.Criteria;
@@ -47,17 +48,28 @@ import org.lifeline.design.variable.DesignVariables;
 import org.lifeline.design.variable.FeasibleSearch;
 import org.lifeline.model.Attachment;
 import org.lifeline.model.Fall;
+import org.lifeline.model.Lifeline;
 import org.lifeline.model.LifelineDesign;
 import org.lifeline.model.Place;
 import org.lifeline.model.Worker;
 import org.lifeline.model.absorber.LoadingCurve;
+import org.lifeline.verify.state.ArrestNumbers;
+import org.lifeline.verify.state.CableIntegration;
+import org.lifeline.verify.state.LoadArrangement;
+import org.lifeline.verify.state.LoadNodes;
+import org.lifeline.verify.state.LoadingTable;
+import org.lifeline.verify.state.MaterialPoints;
+import org.lifeline.verify.state.PieceNumbers;
+import org.lifeline.verify.state.Quadrature;
+import org.lifeline.verify.state.SpanNumbers;
+import org.lifeline.verify.state.StateNumbers;
 
 /**
  * What comes in through the public border is refused by the library's own exception, which names the field and the rule: never
  * by a bare exception of the platform.
  */
 class PublicBorderTest {
-    private static final List<String> PACKAGES = List.of("analysis", "model", "design");
+    private static final List<String> PACKAGES = List.of("analysis", "model", "design", "verify");
 
     /** Null, where the compiler of the tests would not have it. */
     @SuppressWarnings({"NullAway", "TypeParameterUnusedInFormals"})
@@ -198,6 +210,65 @@ class PublicBorderTest {
                         () -> Distribution.normal(0, 1).quantile(Double.NaN)));
     }
 
+    /** Every public method of what the checks read, given numbers of nothing and nothing at all. */
+    @TestFactory
+    Stream<DynamicTest> whatTheChecksReadRefuses() {
+        Lifeline line = SetterSamples.line();
+        ArrestNumbers arrest = ArrestNumbers.of(EnergyBalance.withDefaults().solve(line, SetterSamples.fall()));
+        StateNumbers state = arrest.peak();
+        CableIntegration integration = CableIntegration.of(line.cable());
+        PieceNumbers piece = state.span(1).firstPiece();
+        LoadArrangement loads = LoadArrangement.of(state, state, arrest.loadsAtPeak());
+        Stream<Object> read = Stream.of(
+                arrest,
+                arrest.distances(),
+                arrest.clearance(),
+                state,
+                state.span(1),
+                piece,
+                integration,
+                integration.law(),
+                integration.quadrature(),
+                integration.shape(piece),
+                new MaterialPoints(state, integration),
+                new LoadingTable(LoadingCurve.spring(1e5), integration.quadrature()),
+                loads);
+        Stream<DynamicTest> each = read.flatMap(o -> Arrays.stream(o.getClass().getDeclaredMethods())
+                .filter(m -> Modifier.isPublic(m.getModifiers()) && !Modifier.isStatic(m.getModifiers()))
+                .filter(m -> m.getParameterCount() > 0 && !m.getName().equals("equals"))
+                .map(m -> dynamicTest(m.toString(), () -> onlyRefuses(m, o))));
+        int spans = line.spans();
+        return Stream.concat(
+                each,
+                Stream.of(
+                        refused("span 0", "span", () -> state.span(0)),
+                        refused("span beyond the last", "span", () -> state.chord(spans + 1)),
+                        refused("support beyond the last", "support", () -> state.tensionBehind(spans + 1)),
+                        refused("support before the first", "support", () -> state.extension(-1)),
+                        refused("span behind the last", "span", () -> loads.isJammed(spans, true)),
+                        refused(
+                                "a load that is not there",
+                                "load",
+                                () -> loads.before(new AppliedLoad(Place.of(1, 1), Attachment.GRIPPED, 1))),
+                        refused("a rule of no point", "points", () -> new Quadrature(0, 1e-9)),
+                        refused("a rule without a bound", "tolerance", () -> new Quadrature(4, Double.NaN)),
+                        refused(
+                                "a state of no span",
+                                "spans",
+                                () -> new StateNumbers(line, 20, List.of(), List.of(), List.of(), List.of())),
+                        refused(
+                                "a span without cable",
+                                "pieces",
+                                () -> new SpanNumbers(1, new Point(0, 0, 0), new Point(1, 0, 0), List.of())),
+                        refused(
+                                "a load without a node",
+                                "span.pieces",
+                                () -> LoadNodes.of(
+                                        arrest.before().span(1),
+                                        java.util.Collections.nCopies(
+                                                2, state.loads().get(0))))));
+    }
+
     /** A variation whose square is lost below the smallest double still spreads: by the variation itself. */
     @Test
     void aTinyVariationOfALognormalIsTaken() {
@@ -220,13 +291,13 @@ class PublicBorderTest {
             makers.filter(m -> Modifier.isPublic(m.getModifiers()) && m.getParameterCount() > 0)
                     .filter(m -> !(type.isEnum() && m.getName().equals("valueOf")))
                     .sorted(java.util.Comparator.comparing(Executable::toString))
-                    .forEach(m -> tests.add(dynamicTest(m.toString(), () -> onlyRefuses(m))));
+                    .forEach(m -> tests.add(dynamicTest(m.toString(), () -> onlyRefuses(m, none()))));
         }
         assertThat(tests).hasSizeGreaterThan(100);
         return tests.stream();
     }
 
-    private static void onlyRefuses(Executable maker) {
+    private static void onlyRefuses(Executable maker, @Nullable Object of) {
         @Nullable
         Object[] arguments = Arrays.stream(maker.getParameterTypes())
                 .map(PublicBorderTest::nothing)
@@ -234,7 +305,7 @@ class PublicBorderTest {
         Throwable thrown = catchThrowable(() -> {
             try {
                 if (maker instanceof Method m) {
-                    m.invoke(null, arguments);
+                    m.invoke(of, arguments);
                 } else {
                     ((Constructor<?>) maker).newInstance(arguments);
                 }

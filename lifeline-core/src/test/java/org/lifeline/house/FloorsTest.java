@@ -56,6 +56,9 @@ class FloorsTest {
     static final ArchRule TYPED_EXCEPTIONS = HouseRules.typedExceptions();
 
     @ArchTest
+    static final ArchRule CODED_VIOLATIONS = HouseRules.codedViolations();
+
+    @ArchTest
     static void theLibraryWasSeen(JavaClasses library) {
         assertThat(library.contain(ROOT + ".base.Units")).isTrue();
     }

@@ -38,6 +38,7 @@ final class HouseRules {
         rules.put("noHiddenInputs", noHiddenInputs());
         rules.put("noStaticState", noStaticState());
         rules.put("typedExceptions", typedExceptions());
+        rules.put("codedViolations", codedViolations());
         return rules;
     }
 
@@ -275,6 +276,15 @@ final class HouseRules {
                 .beFinal()
                 .andShould(new HoldNoMutableObject())
                 .because("results must not depend on what ran before")
+                .allowEmptyShould(true);
+    }
+
+    /** Rules in words of their own are for callers; the library has a code for each of its rules. */
+    static ArchRule codedViolations() {
+        return noClasses()
+                .should()
+                .accessTargetWhere(QuietTargets.STATES_A_RULE_WITHOUT_CODE)
+                .because("a program that reads what is wrong needs a code")
                 .allowEmptyShould(true);
     }
 

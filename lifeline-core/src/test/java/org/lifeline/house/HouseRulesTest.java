@@ -109,6 +109,10 @@ class HouseRulesTest {
         "noStaticState, TABLE",
         "noStaticState, TALLY",
         "typedExceptions, throwsAnything",
+        "codedViolations, refusesInWords",
+        "codedViolations, addsInWords",
+        "codedViolations, requiresInWords",
+        "codedViolations, takesTheCatchAll",
     })
     void quietRulesFindEveryNoise(String name, String member) {
         assertThat(findings(name))

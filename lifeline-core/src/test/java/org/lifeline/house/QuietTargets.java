@@ -6,10 +6,12 @@ import com.tngtech.archunit.base.DescribedPredicate;
 import com.tngtech.archunit.core.domain.AccessTarget;
 import com.tngtech.archunit.core.domain.AccessTarget.CodeUnitAccessTarget;
 import com.tngtech.archunit.core.domain.JavaAccess;
+import com.tngtech.archunit.core.domain.JavaClass;
 import java.text.DecimalFormatSymbols;
 import java.util.Locale;
 import java.util.Set;
 import java.util.concurrent.Executor;
+import java.util.stream.Collectors;
 
 /** Methods and constructors of the JDK that a quiet library leaves alone. Names are "owner.method". */
 final class QuietTargets {
@@ -20,6 +22,20 @@ final class QuietTargets {
     /** What makes a result depend on more than its arguments. */
     static final DescribedPredicate<JavaAccess<?>> READS_HIDDEN_INPUTS = describe(
             "the target reads the clock, a default or chance", access -> readsHiddenInputs(access.getTarget()));
+
+    /** A violation in words of its own, which has no code but {@code InputRule.STATED}. */
+    static final DescribedPredicate<JavaAccess<?>> STATES_A_RULE_WITHOUT_CODE = describe(
+            "the target states a rule without a code",
+            access -> statesARuleWithoutCode(access.getOriginOwner(), access.getTarget()));
+
+    /** Where the words of a caller are taken. */
+    private static final Set<String> CATCH_ALL =
+            Set.of("org.lifeline.base.Violation", "org.lifeline.base.Violations", "org.lifeline.base.InputRule");
+
+    private static final Set<String> IN_WORDS = Set.of(
+            "org.lifeline.base.Violation.<init>(String, String, String)",
+            "org.lifeline.base.Violations.add(String, String, String)",
+            "org.lifeline.base.Violations.require(boolean, String, String, String)");
 
     private static final Set<String> THREADS = Set.of(
             "java.lang.Thread.start",
@@ -78,6 +94,19 @@ final class QuietTargets {
             "java.util.Formatter.<init>");
 
     private QuietTargets() {}
+
+    private static boolean statesARuleWithoutCode(JavaClass origin, AccessTarget target) {
+        if (CATCH_ALL.contains(origin.getName())) {
+            return false;
+        }
+        if (target instanceof CodeUnitAccessTarget unit) {
+            String parameters = unit.getRawParameterTypes().stream()
+                    .map(JavaClass::getSimpleName)
+                    .collect(Collectors.joining(", ", "(", ")"));
+            return IN_WORDS.contains(unit.getOwner().getName() + "." + unit.getName() + parameters);
+        }
+        return target.getFullName().equals("org.lifeline.base.InputRule.STATED");
+    }
 
     private static boolean startsThreads(AccessTarget target) {
         String owner = target.getOwner().getName();

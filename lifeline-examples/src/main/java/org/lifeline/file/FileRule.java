@@ -101,6 +101,29 @@ public enum FileRule implements ViolationCode {
     TOO_LARGE("must not come to more than {0} {1}"),
     /** A result whose design file is another one. */
     NOT_OF_DESIGN("must be that of the design file, {0}"),
+    /** Violations that are only counted. */
+    NOT_LISTED("are not listed"),
+    /** A file that is too large. */
+    LARGER_THAN_READ("must not be larger than {0} bytes"),
+    /** Nesting, a number or a key beyond what is read. */
+    BEYOND_A_LIMIT("exceeds a limit: at most {0} levels of nesting, {1} digits of a"
+            + " number and {2} characters of a key are read"),
+    /** A text without an object. */
+    NO_OBJECT("must hold a JSON object"),
+    /** More text behind the end. */
+    GOES_ON("must end after its JSON object"),
+    /** A text that is not JSON. */
+    NOT_JSON("is not JSON: {0}"),
+    /** Bytes that are no text. */
+    NOT_UTF8("is not UTF-8"),
+    /** A key that is given twice. */
+    KEY_TWICE("is given twice in one object (again in line {0}, column {1})"),
+    /** What is no whole number. */
+    NOT_A_WHOLE_NUMBER("must be a whole number"),
+    /** What is no range of cases. */
+    NOT_A_RANGE_OF_CASES("must be the first and the last case"),
+    /** A smallest value above the largest. */
+    ABOVE_LARGEST("must not be above the largest, {0}"),
     /** A number that is not finite. */
     NOT_FINITE_IN_FILE("must be a finite number"),
     /** A number below zero. */

@@ -7,6 +7,7 @@ import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.tngtech.archunit.base.DescribedPredicate;
+import com.tngtech.archunit.core.domain.JavaAccess;
 import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.core.domain.JavaMethod;
@@ -18,6 +19,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
 /** The library of files stands on its own: the command line uses it, and never the other way. */
@@ -69,6 +71,26 @@ class FileLibraryTest {
     @Test
     void itUsesNothingInternalAndNoReport() {
         WITHOUT_INTERNALS_OF_THE_CORE.check(CLASSES);
+    }
+
+    /** Whatever the files, the command line or the page refuse has a code of its own: none states its rule in words only. */
+    @Test
+    void noReaderProducesTheCatchAll() {
+        JavaClasses all = new ClassFileImporter()
+                .withImportOption(ImportOption.Predefined.DO_NOT_INCLUDE_TESTS)
+                .importPackages("org.lifeline.file", "org.lifeline.examples", "org.lifeline.explorer");
+        Stream<? extends JavaAccess<?>> accesses =
+                all.stream().filter(c -> !c.getName().contains("Test")).flatMap(c -> c.getAccessesFromSelf().stream());
+        List<String> told = accesses.map(a -> a.getTarget().getFullName()).toList();
+        assertThat(told)
+                .contains("org.lifeline.base.Violation.of(java.lang.String, org.lifeline.base.GivenValue,"
+                        + " org.lifeline.base.ViolationCode, [Ljava.lang.Object;)")
+                .doesNotContain(
+                        "org.lifeline.base.Violation.<init>(java.lang.String, java.lang.String, java.lang.String)",
+                        "org.lifeline.base.Violations.add(java.lang.String, java.lang.String, java.lang.String)",
+                        "org.lifeline.base.Violations.require(boolean, java.lang.String, java.lang.String,"
+                                + " java.lang.String)",
+                        "org.lifeline.base.InputRule.STATED");
     }
 
     /** A caller is never handed a type that the module keeps to itself, nor one of the JSON parser. */

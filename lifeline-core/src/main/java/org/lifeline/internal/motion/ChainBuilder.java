@@ -7,6 +7,7 @@ import org.lifeline.base.Point;
 import org.lifeline.base.Vector3;
 import org.lifeline.internal.line.Piece;
 import org.lifeline.internal.motion.law.TensionStrainLaw;
+import org.lifeline.internal.numeric.OrderedWork;
 import org.lifeline.internal.path.LineModel;
 import org.lifeline.model.Lifeline;
 
@@ -107,6 +108,7 @@ final class ChainBuilder {
 
     /** Adds the nodes of a span but its last, and its segments. */
     private void cutSpan(int span) {
+        OrderedWork.stopIfInterrupted();
         List<Piece> pieces = model.pieces(span);
         massPerLength = pieces.get(0).weight() / setup.gravity;
         double whole = pieces.stream().mapToDouble(Piece::length).sum();

@@ -1,6 +1,7 @@
 package org.lifeline.internal.motion;
 
 import org.lifeline.internal.motion.law.TensionStrainLaw;
+import org.lifeline.internal.numeric.OrderedWork;
 
 /**
  * The cable as a chain of lumped masses: nodes 0 … n, segments 0 … n − 1, segment j from node j to node j + 1.
@@ -103,35 +104,41 @@ final class LumpedMassChain {
         this.gravity = gravity;
         this.law = law;
         this.dampingTime = dampingTime;
-        x = new double[capacity];
-        y = new double[capacity];
-        z = new double[capacity];
-        vx = new double[capacity];
-        vy = new double[capacity];
-        vz = new double[capacity];
-        wx = new double[capacity];
-        wy = new double[capacity];
-        wz = new double[capacity];
-        mobility = new double[capacity];
-        length = new double[capacity];
-        perLength = new double[capacity];
-        ux = new double[capacity];
-        uy = new double[capacity];
-        uz = new double[capacity];
-        stretched = new double[capacity];
-        elastic = new double[capacity];
-        tension = new double[capacity];
-        excess = new double[capacity];
-        slope = new double[capacity];
-        compliance = new double[capacity];
-        diagonal = new double[capacity];
-        lower = new double[capacity];
-        upper = new double[capacity];
-        rate = new double[capacity];
-        factor = new double[capacity];
-        partial = new double[capacity];
-        damping = new double[capacity];
+        x = room(capacity);
+        y = room(capacity);
+        z = room(capacity);
+        vx = room(capacity);
+        vy = room(capacity);
+        vz = room(capacity);
+        wx = room(capacity);
+        wy = room(capacity);
+        wz = room(capacity);
+        mobility = room(capacity);
+        length = room(capacity);
+        perLength = room(capacity);
+        ux = room(capacity);
+        uy = room(capacity);
+        uz = room(capacity);
+        stretched = room(capacity);
+        elastic = room(capacity);
+        tension = room(capacity);
+        excess = room(capacity);
+        slope = room(capacity);
+        compliance = room(capacity);
+        diagonal = room(capacity);
+        lower = room(capacity);
+        upper = room(capacity);
+        rate = room(capacity);
+        factor = room(capacity);
+        partial = room(capacity);
+        damping = room(capacity);
         nodeArrays = new double[][] {x, y, z, vx, vy, vz, mobility};
+    }
+
+    /** Room for one quantity of all nodes. On thousands of spans each takes milliseconds, so an interrupt is looked for. */
+    private static double[] room(int capacity) {
+        OrderedWork.stopIfInterrupted();
+        return new double[capacity];
     }
 
     /** Number of segments. */

@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.lifeline.internal.motion.law.HystereticCurve;
+import org.lifeline.internal.numeric.OrderedWork;
 import org.lifeline.internal.path.LineModel;
 import org.lifeline.model.InlineAbsorber;
 import org.lifeline.model.Support;
@@ -75,6 +76,7 @@ final class MotionSystem {
         oldX = new double[chain.x.length];
         oldY = new double[chain.x.length];
         oldZ = new double[chain.x.length];
+        OrderedWork.stopIfInterrupted();
         inlines(setup.model);
         chain.plane = isPlane();
         ChainStep.geometry(chain);
@@ -83,6 +85,7 @@ final class MotionSystem {
                 each.shorten();
             }
         }
+        OrderedWork.stopIfInterrupted();
         stable = stableStep();
         longest = subsystemStep(built.attachments());
         for (ChainBuilder.Attached each : built.attachments()) {

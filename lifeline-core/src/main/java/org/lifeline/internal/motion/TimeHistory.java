@@ -1,6 +1,7 @@
 package org.lifeline.internal.motion;
 
 import java.util.Arrays;
+import org.lifeline.internal.numeric.OrderedWork;
 
 /**
  * Histories of a motion at (nearly) equal intervals of time: one array a quantity.
@@ -28,10 +29,23 @@ public final class TimeHistory {
         this.interval = interval;
         int room = (int) Math.ceil(duration / interval) + 3;
         times = new double[room];
-        body = new double[PER_BODY * bodies][room];
-        support = new double[PER_SUPPORT * supports][room];
-        inline = new double[2][room];
-        energy = new double[MotionState.Energy.PARTS][room];
+        body = columns(PER_BODY * bodies, room);
+        support = columns(PER_SUPPORT * supports, room);
+        inline = columns(2, room);
+        energy = columns(MotionState.Energy.PARTS, room);
+    }
+
+    /**
+     * Columns of a history. On a line of thousands of supports they take gigabytes and a second or more, so an interrupt is
+     * looked for at each.
+     */
+    private static double[][] columns(int number, int room) {
+        double[][] columns = new double[number][];
+        for (int i = 0; i < number; i++) {
+            OrderedWork.stopIfInterrupted();
+            columns[i] = new double[room];
+        }
+        return columns;
     }
 
     /** Tells whether a sample is due. */

@@ -215,7 +215,8 @@ public final class IndependentCheckSection {
         return t.build();
     }
 
+    /** A number to two digits with its power of ten, its minus signs those of all other numbers of a report. */
     static String power(double value) {
-        return value == 0 ? "0" : String.format(Locale.ROOT, "%.1e", value);
+        return value == 0 ? "0" : String.format(Locale.ROOT, "%.1e", value).replace('-', '−');
     }
 }

@@ -6,6 +6,7 @@ import org.lifeline.analysis.ArrestResult;
 import org.lifeline.analysis.state.AppliedLoad;
 import org.lifeline.analysis.state.EnergyAccount;
 import org.lifeline.base.Point;
+import org.lifeline.base.Violations;
 import org.lifeline.model.Attachment;
 import org.lifeline.model.Fall;
 import org.lifeline.model.absorber.DeploymentForce;
@@ -52,6 +53,42 @@ public record ArrestNumbers(
         double pathWork,
         ClearanceNumbers clearance,
         Distances distances) {
+    /**
+     * Copies the lists.
+     *
+     * @param fall the fall
+     * @param side side of the absorber's force range
+     * @param attachment how the connection held on to the line
+     * @param before the line before the fall
+     * @param peak the line at the lowest point
+     * @param attachmentBefore where the attachment was
+     * @param attachmentAtPeak where the attachment is at the lowest point
+     * @param freeFall free fall [m]
+     * @param deployment extension of the connecting subsystems, the largest [m]
+     * @param deployments extension of each connecting subsystem, in the order of those who fall [m]
+     * @param bound true where forces and distances are bounds
+     * @param arrestForce force on one worker [N]
+     * @param lineLoad force on the line [N]
+     * @param bottomedOut whether a connecting subsystem is said to have been used up
+     * @param energy the energy account
+     * @param pathWork work along the path [J]; NaN where it was not followed
+     * @param clearance the clearance account
+     * @param distances what is derived from the rest
+     * @throws org.lifeline.base.InvalidInputException if something is missing
+     */
+    public ArrestNumbers {
+        Violations.required("fall", fall);
+        Violations.required("side", side);
+        Violations.required("attachment", attachment);
+        Violations.required("before", before);
+        Violations.required("peak", peak);
+        Violations.required("attachmentBefore", attachmentBefore);
+        Violations.required("attachmentAtPeak", attachmentAtPeak);
+        deployments = List.copyOf(Violations.requiredAll("deployments", deployments));
+        Violations.required("energy", energy);
+        Violations.required("clearance", clearance);
+        Violations.required("distances", distances);
+    }
 
     /**
      * What the result derives from the rest. Immutable and thread-safe.
@@ -62,16 +99,31 @@ public record ArrestNumbers(
      * @param totalFallDistance total fall distance [m]
      * @param slip slip toward the fall at each support [m]
      */
-    public record Distances(
-            double sag, double lineDescent, double loadX, double totalFallDistance, List<Double> slip) {}
+    public record Distances(double sag, double lineDescent, double loadX, double totalFallDistance, List<Double> slip) {
+        /**
+         * Copies the list.
+         *
+         * @param sag sag at the load [m]
+         * @param lineDescent descent of the attachment [m]
+         * @param loadX horizontal distance of the load from the first support [m]
+         * @param totalFallDistance total fall distance [m]
+         * @param slip slip toward the fall at each support [m]
+         * @throws org.lifeline.base.InvalidInputException if the list or a number of it is missing
+         */
+        public Distances {
+            slip = List.copyOf(Violations.requiredAll("slip", slip));
+        }
+    }
 
     /**
      * Reads a result.
      *
      * @param r the result
      * @return its numbers
+     * @throws org.lifeline.base.InvalidInputException if there is no result
      */
     public static ArrestNumbers of(ArrestResult r) {
+        Violations.required("result", r);
         List<Double> slip = new ArrayList<>();
         for (int i = 0; i < r.supports().size(); i++) {
             slip.add(r.slip(i));

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.OptionalDouble;
 import org.lifeline.analysis.clearance.Clearance;
 import org.lifeline.analysis.clearance.ClearanceRow;
+import org.lifeline.base.Violations;
 
 /**
  * A clearance account as plain numbers. Immutable and thread-safe.
@@ -38,9 +39,12 @@ public record ClearanceNumbers(
      * @param belowWalkingLevel required clearance below the walking level [m]
      * @param obstruction elevation of the highest obstruction below [m], if there is one
      * @param margin what remains above it [m]
+     * @throws org.lifeline.base.InvalidInputException if something is missing
      */
     public ClearanceNumbers {
-        rows = List.copyOf(rows);
+        rows = List.copyOf(Violations.requiredAll("rows", rows));
+        Violations.required("obstruction", obstruction);
+        Violations.required("margin", margin);
     }
 
     /**
@@ -48,8 +52,10 @@ public record ClearanceNumbers(
      *
      * @param c the account
      * @return its numbers
+     * @throws org.lifeline.base.InvalidInputException if there is no account
      */
     public static ClearanceNumbers of(Clearance c) {
+        Violations.required("clearance", c);
         return new ClearanceNumbers(
                 c.rows(),
                 c.lineElevation(),

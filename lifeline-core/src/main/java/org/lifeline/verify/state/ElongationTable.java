@@ -1,6 +1,7 @@
 package org.lifeline.verify.state;
 
 import java.util.List;
+import org.lifeline.base.Violations;
 import org.lifeline.model.cable.LoadElongation;
 
 /**
@@ -15,9 +16,10 @@ public final class ElongationTable {
      * The table of a law.
      *
      * @param law the rope's load–elongation law
+     * @throws org.lifeline.base.InvalidInputException if there is no law
      */
     public ElongationTable(LoadElongation law) {
-        this.corners = law.corners();
+        this.corners = Violations.required("law", law).corners();
     }
 
     /**

@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.List;
 import org.lifeline.analysis.state.AppliedLoad;
 import org.lifeline.analysis.state.LoadPosition;
+import org.lifeline.base.Violations;
 import org.lifeline.model.Attachment;
 
 /**
@@ -34,8 +35,18 @@ public final class LoadArrangement {
      * @param installed the installed state
      * @param loads the loads in the order in which they were put on
      * @return the arrangement
+     * @throws org.lifeline.base.InvalidInputException if something is missing, or if the installed state has fewer spans
      */
     public static LoadArrangement of(StateNumbers state, StateNumbers installed, List<AppliedLoad> loads) {
+        Violations.required("state", state);
+        Violations.required("installed", installed);
+        Violations.requiredAll("loads", loads);
+        new Violations()
+                .atLeast(
+                        "installed.spans",
+                        installed.spans().size(),
+                        state.spans().size())
+                .throwIfAny();
         LoadArrangement arrangement = new LoadArrangement(state, installed, loads);
         for (SpanNumbers span : state.spans()) {
             List<LoadPosition> positions = new ArrayList<>();
@@ -64,9 +75,11 @@ public final class LoadArrangement {
      *
      * @param span the span
      * @return the loads; empty where they do not fit
+     * @throws org.lifeline.base.InvalidInputException if the state has no such span
      */
     public List<AppliedLoad> in(SpanNumbers span) {
-        return bySpan.get(span.number() - 1);
+        Violations.required("span", span);
+        return bySpan.get(Violations.requiredIndex("span.number", span.number() - 1, bySpan.size()));
     }
 
     /**
@@ -74,9 +87,11 @@ public final class LoadArrangement {
      *
      * @param load the load
      * @return the loads in their order
+     * @throws org.lifeline.base.InvalidInputException if the arrangement has no such load
      */
     public List<AppliedLoad> before(AppliedLoad load) {
-        return applied.subList(0, applied.indexOf(load));
+        int number = applied.indexOf(Violations.required("load", load));
+        return applied.subList(0, Violations.requiredIndex("load", number, applied.size()));
     }
 
     /**
@@ -86,6 +101,7 @@ public final class LoadArrangement {
      * @param support number of the support, from 0
      * @param behind true for the span behind the support, false for the one before it
      * @return true if something stands in the way
+     * @throws org.lifeline.base.InvalidInputException if there is no span on that side
      */
     public boolean isJammed(int support, boolean behind) {
         SpanNumbers span = state.span(behind ? support + 1 : support);

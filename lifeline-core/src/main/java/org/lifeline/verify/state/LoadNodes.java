@@ -2,6 +2,7 @@ package org.lifeline.verify.state;
 
 import java.util.List;
 import org.lifeline.analysis.state.LoadPosition;
+import org.lifeline.base.Violations;
 
 /**
  * Which load hangs at which node of a span.
@@ -17,9 +18,12 @@ public final class LoadNodes {
      * @param span the span
      * @param loads the loads of the span
      * @return for each load the number of the piece, from 0, at whose end it hangs
+     * @throws org.lifeline.base.InvalidInputException if something is missing, or if there are fewer pieces than loads
      */
     public static int[] of(SpanNumbers span, List<LoadPosition> loads) {
-        int n = loads.size();
+        Violations.required("span", span);
+        int n = Violations.requiredAll("loads", loads).size();
+        new Violations().atLeast("span.pieces", span.pieces().size(), n).throwIfAny();
         int[] node = new int[n];
         boolean[] placed = new boolean[n];
         boolean[] taken = new boolean[n];

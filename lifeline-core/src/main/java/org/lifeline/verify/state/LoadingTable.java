@@ -1,6 +1,7 @@
 package org.lifeline.verify.state;
 
 import java.util.List;
+import org.lifeline.base.Violations;
 import org.lifeline.model.absorber.LoadingCurve;
 
 /**
@@ -20,11 +21,12 @@ public final class LoadingTable {
      *
      * @param curve the curve
      * @param quadrature what to integrate with
+     * @throws org.lifeline.base.InvalidInputException if one is missing
      */
     public LoadingTable(LoadingCurve curve, Quadrature quadrature) {
-        this.corners = curve.corners();
+        this.corners = Violations.required("curve", curve).corners();
         this.stop = curve.stopStiffness();
-        this.quadrature = quadrature;
+        this.quadrature = Violations.required("quadrature", quadrature);
     }
 
     /**
@@ -40,9 +42,12 @@ public final class LoadingTable {
      * Least force at an extension.
      *
      * @param x extension [m]
-     * @return force [N]; infinite behind a rigid stop
+     * @return force [N]; infinite behind a rigid stop; not a number where the extension is none
      */
     public double lower(double x) {
+        if (Double.isNaN(x)) {
+            return Double.NaN;
+        }
         if (x <= 0) {
             return 0;
         }

@@ -2,6 +2,7 @@ package org.lifeline.verify.state;
 
 import org.lifeline.base.Point;
 import org.lifeline.base.Vector3;
+import org.lifeline.base.Violations;
 import org.lifeline.model.Place;
 
 /**
@@ -15,12 +16,24 @@ import org.lifeline.model.Place;
  * @since 1.0.0
  */
 public record MaterialPoints(StateNumbers state, CableIntegration integration) {
+    /**
+     * Takes the state and what to integrate with.
+     *
+     * @param state the state in which the points are looked for
+     * @param integration what to integrate with
+     * @throws org.lifeline.base.InvalidInputException if one is missing
+     */
+    public MaterialPoints {
+        Violations.required("state", state);
+        Violations.required("integration", integration);
+    }
 
     /**
      * The point at a station; where the link of an in-line absorber has drawn the cable away, its end.
      *
      * @param place the place
      * @return the point
+     * @throws org.lifeline.base.InvalidInputException if the state has no such span
      */
     public Point pointAt(Place place) {
         return find(place).point();
@@ -31,6 +44,7 @@ public record MaterialPoints(StateNumbers state, CableIntegration integration) {
      *
      * @param place the place
      * @return length at the temperature of installation [m]
+     * @throws org.lifeline.base.InvalidInputException if the state has no such span
      */
     public double lengthTo(Place place) {
         return find(place).length();
@@ -42,6 +56,7 @@ public record MaterialPoints(StateNumbers state, CableIntegration integration) {
      * @param span number of the span, from 1
      * @param length unstretched length from the start of the line at installation [m]
      * @return true if it is
+     * @throws org.lifeline.base.InvalidInputException if the state has no such span
      */
     public boolean isInSpan(int span, double length) {
         double start = lengthBefore(span);
@@ -55,6 +70,7 @@ public record MaterialPoints(StateNumbers state, CableIntegration integration) {
      * @param span number of the span, from 1
      * @param length unstretched length from the start of the line at installation [m]
      * @return the point; not a number outside the span
+     * @throws org.lifeline.base.InvalidInputException if the state has no such span
      */
     public Point at(int span, double length) {
         double s = (length - lengthBefore(span)) * state.expansion();
@@ -72,8 +88,10 @@ public record MaterialPoints(StateNumbers state, CableIntegration integration) {
      *
      * @param span number of the span, from 1
      * @return length at the temperature of installation [m]
+     * @throws org.lifeline.base.InvalidInputException if the state has no such span
      */
     public double lengthBefore(int span) {
+        state.span(span);
         double sum = 0;
         for (int i = 1; i < span; i++) {
             sum += state.span(i).length();
@@ -85,7 +103,7 @@ public record MaterialPoints(StateNumbers state, CableIntegration integration) {
 
     /** A station counts from where the first support of the span was installed, in the direction the span has now. */
     private Found find(Place place) {
-        SpanNumbers span = state.span(place.span());
+        SpanNumbers span = state.span(Violations.required("place", place).span());
         Point zero = state.line().supports().get(place.span() - 1).position();
         double station = place.station() + along(span, zero);
         double passed = 0;
@@ -116,8 +134,11 @@ public record MaterialPoints(StateNumbers state, CableIntegration integration) {
      * @param span the span
      * @param point the point
      * @return distance [m]
+     * @throws org.lifeline.base.InvalidInputException if one is missing
      */
     public static double along(SpanNumbers span, Point point) {
+        Violations.required("span", span);
+        Violations.required("point", point);
         Vector3 chord = span.second().minus(span.first());
         Vector3 way = point.minus(span.first());
         return (chord.x() * way.x() + chord.y() * way.y()) / chord.horizontal();

@@ -5,6 +5,7 @@ import java.util.function.DoubleUnaryOperator;
 import java.util.stream.DoubleStream;
 import org.lifeline.base.Point;
 import org.lifeline.base.Vector3;
+import org.lifeline.base.Violations;
 
 /**
  * Shape and energy of a piece of cable, integrated over its unstretched length s from the tension at its start alone:
@@ -28,11 +29,12 @@ public final class PieceShape {
      * @param piece the piece
      * @param law strain by tension
      * @param quadrature what to integrate with
+     * @throws org.lifeline.base.InvalidInputException if one is missing
      */
     public PieceShape(PieceNumbers piece, ElongationTable law, Quadrature quadrature) {
-        this.piece = piece;
-        this.law = law;
-        this.quadrature = quadrature;
+        this.piece = Violations.required("piece", piece);
+        this.law = Violations.required("law", law);
+        this.quadrature = Violations.required("quadrature", quadrature);
         this.horizontal = piece.startTension().horizontal();
         this.cuts = cuts();
     }

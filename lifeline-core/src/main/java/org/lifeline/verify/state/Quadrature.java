@@ -1,6 +1,9 @@
 package org.lifeline.verify.state;
 
 import java.util.function.DoubleUnaryOperator;
+import org.lifeline.base.InputRule;
+import org.lifeline.base.Interval;
+import org.lifeline.base.Violations;
 
 /**
  * Adaptive Gauss–Legendre quadrature: an interval is halved until the rule over the whole agrees with the sum over the
@@ -20,10 +23,16 @@ public final class Quadrature {
     /**
      * A rule.
      *
-     * @param points number of points in an interval
-     * @param tolerance largest difference between an interval and its halves, relative to ∫|f| over everything [-]
+     * @param points number of points in an interval, from 1 to {@value StateTolerances#MOST_POINTS}
+     * @param tolerance largest difference between an interval and its halves, relative to ∫|f| over everything [-]; not
+     *     negative
+     * @throws org.lifeline.base.InvalidInputException if there is no such rule
      */
     public Quadrature(int points, double tolerance) {
+        new Violations()
+                .numbered("points", points, Interval.of(1, StateTolerances.MOST_POINTS), InputRule.COUNT_RANGE)
+                .notNegative("tolerance", tolerance, "")
+                .throwIfAny();
         this.node = new double[points];
         this.weight = new double[points];
         this.tolerance = tolerance;
@@ -58,8 +67,10 @@ public final class Quadrature {
      * @param a where to begin [unit of the variable]
      * @param b where to end [unit of the variable]
      * @return ∫f from a to b [unit of the integral]; NaN or infinite where f is
+     * @throws org.lifeline.base.InvalidInputException if there is no function
      */
     public double integrate(DoubleUnaryOperator f, double a, double b) {
+        Violations.required("f", f);
         if (a == b) {
             return 0;
         }

@@ -3,6 +3,7 @@ package org.lifeline.verify.state;
 import java.util.List;
 import org.lifeline.analysis.SpanState;
 import org.lifeline.base.Point;
+import org.lifeline.base.Violations;
 
 /**
  * A span as plain numbers. Immutable and thread-safe.
@@ -20,10 +21,14 @@ public record SpanNumbers(int number, Point first, Point second, List<PieceNumbe
      * @param number number of the span, from 1
      * @param first present position of its first support
      * @param second present position of its second support
-     * @param pieces the pieces of cable, in order
+     * @param pieces the pieces of cable, in order; at least one
+     * @throws org.lifeline.base.InvalidInputException if a support is missing, or the cable
      */
     public SpanNumbers {
-        pieces = List.copyOf(pieces);
+        Violations.required("first", first);
+        Violations.required("second", second);
+        pieces = List.copyOf(Violations.requiredAll("pieces", pieces));
+        new Violations().atLeast("pieces", pieces.size(), 1).throwIfAny();
     }
 
     /**
@@ -31,8 +36,10 @@ public record SpanNumbers(int number, Point first, Point second, List<PieceNumbe
      *
      * @param s the span
      * @return its numbers
+     * @throws org.lifeline.base.InvalidInputException if there is no span
      */
     public static SpanNumbers of(SpanState s) {
+        Violations.required("span", s);
         return new SpanNumbers(
                 s.number(),
                 s.firstSupport(),

@@ -7,7 +7,12 @@ import org.lifeline.analysis.LineEquilibrium;
 import org.lifeline.analysis.state.InlineAbsorberState;
 import org.lifeline.analysis.state.LoadPosition;
 import org.lifeline.analysis.state.SupportReaction;
+import org.lifeline.base.GivenValue;
+import org.lifeline.base.InputRule;
+import org.lifeline.base.Interval;
+import org.lifeline.base.InvalidInputException;
 import org.lifeline.base.Vector3;
+import org.lifeline.base.Violations;
 import org.lifeline.model.Lifeline;
 
 /**
@@ -37,12 +42,22 @@ public record StateNumbers(
      * @param supports forces, displacements and slips of the supports
      * @param absorbers the in-line absorbers, in the order of the supports
      * @param loads the loads in the order in which they were put on
+     * @throws org.lifeline.base.InvalidInputException if something is missing, or the spans are not those of the line
      */
     public StateNumbers {
-        spans = List.copyOf(spans);
-        supports = List.copyOf(supports);
-        absorbers = List.copyOf(absorbers);
-        loads = List.copyOf(loads);
+        Violations.required("line", line);
+        spans = List.copyOf(Violations.requiredAll("spans", spans));
+        supports = List.copyOf(Violations.requiredAll("supports", supports));
+        absorbers = List.copyOf(Violations.requiredAll("absorbers", absorbers));
+        loads = List.copyOf(Violations.requiredAll("loads", loads));
+        new Violations()
+                .require(
+                        spans.size() == line.spans(),
+                        "spans",
+                        GivenValue.count(spans.size()),
+                        InputRule.SPANS_OF_LINE,
+                        line.spans())
+                .throwIfAny();
     }
 
     /**
@@ -50,8 +65,10 @@ public record StateNumbers(
      *
      * @param e the state
      * @return its numbers
+     * @throws org.lifeline.base.InvalidInputException if there is no state
      */
     public static StateNumbers of(LineEquilibrium e) {
+        Violations.required("state", e);
         return new StateNumbers(
                 e.line(),
                 e.temperature(),
@@ -66,9 +83,10 @@ public record StateNumbers(
      *
      * @param number number of the span, from 1
      * @return the span
+     * @throws org.lifeline.base.InvalidInputException if there is no such span
      */
     public SpanNumbers span(int number) {
-        return spans.get(number - 1);
+        return spans.get(requiredSpan(number) - 1);
     }
 
     /**
@@ -130,8 +148,10 @@ public record StateNumbers(
      *
      * @param support id of the support
      * @return force [N], downward
+     * @throws org.lifeline.base.InvalidInputException if no id is given
      */
     public double resting(String support) {
+        Violations.required("support", support);
         return loads.stream()
                 .filter(l -> l.restsOn().filter(support::equals).isPresent())
                 .mapToDouble(LoadPosition::force)
@@ -143,8 +163,10 @@ public record StateNumbers(
      *
      * @param support number of the support, from 0
      * @return tension vector, components in [N]
+     * @throws org.lifeline.base.InvalidInputException if there is no such support
      */
     public Vector3 tensionBefore(int support) {
+        requiredSupport(support);
         return support == 0 ? Vector3.ZERO : span(support).lastPiece().endTension();
     }
 
@@ -153,8 +175,10 @@ public record StateNumbers(
      *
      * @param support number of the support, from 0
      * @return tension vector, components in [N]
+     * @throws org.lifeline.base.InvalidInputException if there is no such support
      */
     public Vector3 tensionBehind(int support) {
+        requiredSupport(support);
         return support == spans.size()
                 ? Vector3.ZERO
                 : span(support + 1).firstPiece().startTension();
@@ -181,8 +205,11 @@ public record StateNumbers(
      * @param span the span
      * @param piece number of the piece, from 0
      * @return true if the length is rounding only
+     * @throws org.lifeline.base.InvalidInputException if there is no such piece
      */
     public boolean isTouch(SpanNumbers span, int piece) {
+        Violations.required("span", span);
+        Violations.requiredIndex("piece", piece, span.pieces().size());
         return Math.abs(span.pieces().get(piece).length()) <= StateTolerances.TOUCH * chord(span.number());
     }
 
@@ -191,8 +218,10 @@ public record StateNumbers(
      *
      * @param span number of the span, from 1
      * @return length [m]
+     * @throws org.lifeline.base.InvalidInputException if there is no such span
      */
     public double chord(int span) {
+        requiredSpan(span);
         return line.supports()
                 .get(span - 1)
                 .position()
@@ -204,8 +233,10 @@ public record StateNumbers(
      *
      * @param support number of the support, from 0
      * @return length [m]
+     * @throws org.lifeline.base.InvalidInputException if there is no such support
      */
     public double chordAt(int support) {
+        requiredSupport(support);
         double before = support == 0 ? Double.POSITIVE_INFINITY : chord(support);
         double behind = support == spans.size() ? Double.POSITIVE_INFINITY : chord(support + 1);
         return Math.min(before, behind);
@@ -216,8 +247,10 @@ public record StateNumbers(
      *
      * @param support number of the support, from 0
      * @return extension [m]; 0 where there is no absorber
+     * @throws org.lifeline.base.InvalidInputException if there is no such support
      */
     public double extension(int support) {
+        requiredSupport(support);
         String id = line.supports().get(support).id();
         return absorbers.stream()
                 .filter(a -> a.supportId().equals(id))
@@ -230,8 +263,29 @@ public record StateNumbers(
      *
      * @param support number of the support, from 0
      * @return tension [N]
+     * @throws org.lifeline.base.InvalidInputException if there is no such support
      */
     public double endTension(int support) {
+        requiredSupport(support);
         return (support == 0 ? tensionBehind(0) : tensionBefore(support)).magnitude();
+    }
+
+    private int requiredSpan(int number) {
+        if (number < 1 || number > spans.size()) {
+            throw noSuch("span", number, InputRule.NO_SUCH_SPAN, Interval.of(1, spans.size()));
+        }
+        return number;
+    }
+
+    private void requiredSupport(int number) {
+        if (number < 0 || number > spans.size()) {
+            throw noSuch("support", number, InputRule.NO_SUCH_SUPPORT_NUMBER, Interval.of(0, spans.size()));
+        }
+    }
+
+    /** Apart from its callers, which are asked often and are to stay short. */
+    private static InvalidInputException noSuch(String path, int number, InputRule code, Interval range) {
+        return new InvalidInputException(
+                new Violations().numbered(path, number, range, code).list());
     }
 }

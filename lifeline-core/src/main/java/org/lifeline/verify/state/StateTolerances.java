@@ -26,6 +26,9 @@ final class StateTolerances {
     /** Points of the rule over a piece of cable [-]: exact to degree 23, so that few intervals have to be halved. */
     static final int SHAPE_POINTS = 12;
 
+    /** Most points of a rule [-]: exact to degree 199 already; a larger rule is a slip of the pen. */
+    static final int MOST_POINTS = 100;
+
     /** Error of the quadrature over a piece relative to ∫|f| [-]: four digits below the limits of the checks. */
     static final double SHAPE = 1e-13;
 

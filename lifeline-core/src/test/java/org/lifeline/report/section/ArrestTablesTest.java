@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.math.BigDecimal;
 import java.util.List;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.lifeline.analysis.ArrestResult;
@@ -29,6 +30,14 @@ class ArrestTablesTest {
 
     private static BigDecimal number(String cell) {
         return new BigDecimal(cell.replace('−', '-'));
+    }
+
+    @Test
+    void powersOfTenHaveTheMinusSignOfAllOtherNumbers() {
+        assertThat(IndependentCheckSection.power(-6.84e-13)).isEqualTo("−6.8e−13");
+        assertThat(IndependentCheckSection.power(6.84e-13)).isEqualTo("6.8e−13");
+        assertThat(IndependentCheckSection.power(12_345)).isEqualTo("1.2e+04");
+        assertThat(IndependentCheckSection.power(0)).isEqualTo("0");
     }
 
     @ParameterizedTest

@@ -34,6 +34,7 @@ import org.lifeline.file.DesignFile;
 import org.lifeline.file.output.FileKind;
 import org.lifeline.file.output.Output;
 import org.lifeline.file.output.OutputSet;
+import org.lifeline.model.Installed;
 import org.lifeline.model.LifelineDesign;
 import org.lifeline.model.Passage;
 import org.lifeline.model.absorber.DeploymentForce;
@@ -137,9 +138,7 @@ public final class UncertainLine {
     private static long cases(String text) {
         try {
             long cases = Long.parseLong(text);
-            new Violations()
-                    .require(cases >= 1, "cases", text, "must be at least 1")
-                    .throwIfAny();
+            new Violations().atLeast("cases", cases, 1).throwIfAny();
             return cases;
         } catch (NumberFormatException e) {
             throw new IllegalArgumentException("number of cases: \"" + text + "\": must be a whole number", e);
@@ -153,9 +152,8 @@ public final class UncertainLine {
     static List<UncertainVariable> variables(LifelineDesign design) {
         Interval any = Interval.of(1, 1e6);
         List<UncertainVariable> list = new ArrayList<>();
-        double pretension =
-                Statics.withDefaults().solve(design.line(), List.of()).firstTension();
-        list.add(new UncertainVariable(DesignVariables.pretension(any), Distribution.logNormal(pretension, 0.15)));
+        list.add(new UncertainVariable(
+                DesignVariables.pretension(any), Distribution.logNormal(pretension(design), 0.15)));
         if (design.line().supports().stream()
                 .anyMatch(s -> !s.isEnd() && s.passage().kind() != Passage.Kind.CLAMPED)) {
             list.add(new UncertainVariable(
@@ -173,6 +171,14 @@ public final class UncertainLine {
                     Distribution.normal(PublishedScatter.AVERAGE_OVER_MAXIMUM * most, 0.06 * most)));
         }
         return list;
+    }
+
+    /** Tension at the first end [N]: as the design states it, where it does; otherwise what the stated state comes to. */
+    private static double pretension(LifelineDesign design) {
+        Installed installed = design.line().installed();
+        return installed.form() == Installed.Form.PRETENSION
+                ? installed.value()
+                : Statics.withDefaults().solve(design.line(), List.of()).firstTension();
     }
 
     private static void print(MonteCarloResult r) {

@@ -11,8 +11,7 @@ import org.lifeline.analysis.Statics;
 import org.lifeline.analysis.clearance.ClearanceRow;
 import org.lifeline.analysis.state.SupportReaction;
 import org.lifeline.analysis.warning.Warning;
-import org.lifeline.base.InvalidInputException;
-import org.lifeline.base.Violation;
+import org.lifeline.base.Violations;
 import org.lifeline.model.Fall;
 import org.lifeline.model.Lifeline;
 import org.lifeline.model.LifelineDesign;
@@ -36,11 +35,8 @@ final class LiveAnswer {
     }
 
     static Case at(LifelineDesign design, int fall) {
-        if (fall < 0 || fall >= design.falls().size()) {
-            throw new InvalidInputException(
-                    List.of(new Violation("falls", design.falls().size() + " falls", "must have fall " + (fall + 1))));
-        }
-        return new Case(design, design.falls().get(fall));
+        int number = Violations.requiredIndex("fall", fall, design.falls().size());
+        return new Case(design, design.falls().get(number));
     }
 
     static String whole(LifelineDesign design, int fall, double temperature) {

@@ -10,6 +10,7 @@ import org.lifeline.base.GivenValue;
 import org.lifeline.base.InvalidInputException;
 import org.lifeline.base.Violation;
 import org.lifeline.base.ViolationCode;
+import org.lifeline.file.FileRule;
 
 /**
  * Collects, while a design is read, what is wrong with it and how its values were written.
@@ -100,7 +101,8 @@ public final class Findings {
 
     public void throwIfAny() {
         if (further > 0) {
-            violations.add(new Violation("file", further + " further violations", "are not listed"));
+            GivenValue number = GivenValue.countOf(further, "further violations");
+            violations.add(Violation.of("file", number, FileRule.NOT_LISTED));
         }
         if (!violations.isEmpty()) {
             throw new InvalidInputException(violations);

@@ -10,15 +10,20 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /** Says in words what is wrong with a text that is not JSON. */
-final class JsonFault {
+public final class JsonFault {
     private static final Pattern CODE = Pattern.compile("code (\\d{1,7})");
     private static final Pattern TOKEN = Pattern.compile("Unrecognized token '([^']{1,60})");
 
     private JsonFault() {}
 
-    /** What is wrong where the parser stopped. */
-    static String words(JsonProcessingException e, JsonParser parser) {
-        if (e instanceof JsonEOFException) {
+    /**
+     * What is wrong where a parser stopped.
+     *
+     * @param e what it said
+     * @return the words, without the library's own
+     */
+    public static String words(JsonProcessingException e) {
+        if (e instanceof JsonEOFException && e.getProcessor() instanceof JsonParser parser) {
             return "the text ends before " + open(parser.getParsingContext());
         }
         String said = String.valueOf(e.getOriginalMessage());
@@ -31,6 +36,9 @@ final class JsonFault {
         }
         if (said.contains("Illegal unquoted character")) {
             return "a text in quotes holds a line break or another control character";
+        }
+        if (said.startsWith("Duplicate field")) {
+            return "a key is given twice in one object";
         }
         if (said.contains("escape")) {
             return "there is no such escape behind a backslash";

@@ -22,8 +22,10 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.lifeline.base.GivenValue;
 import org.lifeline.base.InvalidInputException;
 import org.lifeline.base.Violation;
+import org.lifeline.file.FileRule;
 
 /**
  * Reads JSON text as strictly as a design deserves: UTF-8 only, no key twice, nothing behind the end, limited size and
@@ -80,17 +82,14 @@ public final class JsonTree {
      */
     public static Parsed parse(byte[] bytes) {
         if (bytes.length > LARGEST) {
-            throw broken("file", bytes.length + " bytes", "must not be larger than " + LARGEST + " bytes");
+            throw broken("file", GivenValue.countOf(bytes.length, "bytes"), FileRule.LARGER_THAN_READ, LARGEST);
         }
         String text = decode(bytes);
         try (JsonParser parser = FACTORY.createParser(text)) {
             return new JsonTree(parser).whole(text);
         } catch (StreamConstraintsException e) {
             throw broken(
-                    "file",
-                    "JSON",
-                    "exceeds a limit: at most " + DEEPEST + " levels of nesting, " + LONGEST_NUMBER
-                            + " digits of a number and " + LONGEST_KEY + " characters of a key are read");
+                    "file", GivenValue.text("JSON"), FileRule.BEYOND_A_LIMIT, DEEPEST, LONGEST_NUMBER, LONGEST_KEY);
         } catch (IOException e) {
             throw new IllegalStateException("reading from memory failed", e);
         }
@@ -99,17 +98,17 @@ public final class JsonTree {
     private Parsed whole(String text) throws IOException {
         try {
             if (parser.nextToken() == null) {
-                throw broken("file", "empty", "must hold a JSON object");
+                throw broken("file", GivenValue.text("empty"), FileRule.NO_OBJECT);
             }
             JsonNode root = value("");
             if (parser.nextToken() != null) {
-                throw located(parser.currentTokenLocation(), text, "must end after its JSON object");
+                throw located(parser.currentTokenLocation(), text, FileRule.GOES_ON);
             }
             return new Parsed(root, List.copyOf(duplicates), furtherDuplicates);
         } catch (StreamConstraintsException e) {
             throw e;
         } catch (JsonProcessingException e) {
-            throw located(e.getLocation(), text, "is not JSON: " + JsonFault.words(e, parser));
+            throw located(e.getLocation(), text, FileRule.NOT_JSON, JsonFault.words(e));
         }
     }
 
@@ -136,8 +135,8 @@ public final class JsonTree {
             int column = in.position() - lineStart + 1;
             throw broken(
                     "line " + line + ", column " + column,
-                    String.format(java.util.Locale.ROOT, "byte 0x%02X", bytes[in.position()]),
-                    "is not UTF-8");
+                    GivenValue.text(String.format(java.util.Locale.ROOT, "byte 0x%02X", bytes[in.position()])),
+                    FileRule.NOT_UTF8);
         }
         out.flip();
         return out.toString();
@@ -170,11 +169,8 @@ public final class JsonTree {
             if (node.has(key) && duplicates.size() >= Findings.MOST) {
                 furtherDuplicates++;
             } else if (node.has(key)) {
-                duplicates.add(new Violation(
-                        at,
-                        Findings.written(value),
-                        "is given twice in one object (again in line " + where.getLineNr() + ", column "
-                                + where.getColumnNr() + ")"));
+                GivenValue again = GivenValue.text(Findings.written(value));
+                duplicates.add(Violation.of(at, again, FileRule.KEY_TWICE, where.getLineNr(), where.getColumnNr()));
             } else {
                 node.set(key, value);
             }
@@ -190,19 +186,20 @@ public final class JsonTree {
         return node;
     }
 
-    private static InvalidInputException located(@Nullable JsonLocation where, String text, String rule) {
+    private static InvalidInputException located(
+            @Nullable JsonLocation where, String text, FileRule rule, Object... arguments) {
         if (where == null) {
-            return broken("file", "JSON", rule);
+            return broken("file", GivenValue.text("JSON"), rule, arguments);
         }
         int line = Math.max(1, where.getLineNr());
         int column = Math.max(1, where.getColumnNr());
         String[] lines = text.split("\\R", line + 1);
         boolean ended = line > lines.length || (line == lines.length && lines[line - 1].isEmpty());
         String shown = ended ? "end of file" : lines[line - 1].strip();
-        return broken("line " + line + ", column " + column, Findings.clip(shown), rule);
+        return broken("line " + line + ", column " + column, GivenValue.text(Findings.clip(shown)), rule, arguments);
     }
 
-    private static InvalidInputException broken(String path, String value, String rule) {
-        return new InvalidInputException(List.of(new Violation(path, value, rule)));
+    private static InvalidInputException broken(String path, GivenValue given, FileRule rule, Object... arguments) {
+        return new InvalidInputException(List.of(Violation.of(path, given, rule, arguments)));
     }
 }

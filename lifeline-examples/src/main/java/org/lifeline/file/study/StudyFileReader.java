@@ -1,5 +1,7 @@
 package org.lifeline.file.study;
 
+import com.fasterxml.jackson.core.JsonLocation;
+import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.StreamReadFeature;
 import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.JsonNode;
@@ -11,9 +13,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
+import org.lifeline.base.GivenValue;
+import org.lifeline.base.InputRule;
 import org.lifeline.base.Interval;
 import org.lifeline.base.InvalidInputException;
 import org.lifeline.base.Violation;
+import org.lifeline.base.ViolationCode;
 import org.lifeline.design.study.partial.CaseRange;
 import org.lifeline.design.study.partial.ExactSums;
 import org.lifeline.design.study.partial.KeptCase;
@@ -21,6 +27,9 @@ import org.lifeline.design.study.partial.ResponsePartial;
 import org.lifeline.design.study.partial.StudyIdentity;
 import org.lifeline.design.study.partial.StudyPartial;
 import org.lifeline.design.study.partial.ValueCounts;
+import org.lifeline.file.FileRule;
+import org.lifeline.file.json.Findings;
+import org.lifeline.file.json.JsonFault;
 
 /** Reads the part of a study, strictly: the first thing that is wrong is named with its path. */
 final class StudyFileReader {
@@ -31,21 +40,23 @@ final class StudyFileReader {
 
     StudyPartial read(byte[] bytes) {
         if (bytes.length > StudyFile.LARGEST_FILE) {
-            throw broken(
-                    "file", bytes.length + " bytes", "must not be larger than " + StudyFile.LARGEST_FILE + " bytes");
+            GivenValue size = GivenValue.countOf(bytes.length, "bytes");
+            throw broken("file", size, FileRule.LARGER_THAN_READ, StudyFile.LARGEST_FILE);
         }
         JsonNode root;
         try {
             root = MAPPER.readTree(bytes);
+        } catch (JsonProcessingException e) {
+            throw broken(place(e.getLocation()), GivenValue.text("JSON"), FileRule.NOT_JSON, JsonFault.words(e));
         } catch (IOException e) {
-            throw broken("file", "JSON", "is not JSON: " + e.getClass().getSimpleName());
+            throw broken("file", GivenValue.text("JSON"), FileRule.NOT_JSON, "it cannot be read from here on");
         }
         if (root == null || !root.isObject()) {
-            throw broken("file", "JSON", "must hold a JSON object");
+            throw broken("file", GivenValue.text("JSON"), FileRule.NO_OBJECT);
         }
         String format = text(root, "format", "");
         if (!format.equals(StudyFile.FORMAT)) {
-            throw broken("format", format, "must be " + StudyFile.FORMAT);
+            throw broken("format", GivenValue.quoted(format), FileRule.NOT_THE_FORMAT, StudyFile.FORMAT);
         }
         StudyIdentity identity = new StudyIdentity(
                 whole(root, "seed", ""),
@@ -70,7 +81,7 @@ final class StudyFileReader {
             if (each.size() != 2
                     || !each.path(0).isIntegralNumber()
                     || !each.path(1).isIntegralNumber()) {
-                throw broken("cases[" + list.size() + "]", each.toString(), "must be the first and the last case");
+                throw broken("cases[" + list.size() + "]", shown(each), FileRule.NOT_A_RANGE_OF_CASES);
             }
             list.add(new CaseRange(each.path(0).asLong(), each.path(1).asLong()));
         }
@@ -81,7 +92,7 @@ final class StudyFileReader {
         double low = number(node, "smallest", path);
         double high = number(node, "largest", path);
         if (low > high) {
-            throw broken(path + "smallest", Double.toString(low), "must not be above the largest, " + high);
+            throw broken(path + "smallest", GivenValue.number(low, ""), FileRule.ABOVE_LARGEST, high);
         }
         return new ResponsePartial(
                 new ValueCounts(
@@ -99,7 +110,7 @@ final class StudyFileReader {
             try {
                 map.put(Integer.valueOf(each.getKey()), whole(parent.path(key), each.getKey(), path + key + "."));
             } catch (NumberFormatException e) {
-                throw broken(path + key, each.getKey(), "must be the number of a bin");
+                throw broken(path + key, GivenValue.quoted(Findings.clip(each.getKey())), InputRule.NO_SUCH_BIN);
             }
         }
         return map;
@@ -111,8 +122,8 @@ final class StudyFileReader {
             String at = path + "first[" + list.size() + "].";
             List<Double> values = new ArrayList<>();
             for (JsonNode value : array(each, "values", at)) {
-                if (!value.isNumber()) {
-                    throw broken(at + "values", value.toString(), "must be numbers");
+                if (!value.isNumber() || !Double.isFinite(value.doubleValue())) {
+                    throw broken(at + "values[" + values.size() + "]", shown(value), FileRule.NOT_FINITE_IN_FILE);
                 }
                 values.add(value.doubleValue());
             }
@@ -125,7 +136,7 @@ final class StudyFileReader {
     private static JsonNode node(JsonNode parent, String key, String path) {
         JsonNode node = parent.path(key);
         if (!node.isObject()) {
-            throw broken(path + key, shown(node), "must be an object");
+            throw broken(path + key, shown(node), FileRule.NOT_AN_OBJECT);
         }
         return node;
     }
@@ -133,7 +144,7 @@ final class StudyFileReader {
     private static JsonNode array(JsonNode parent, String key, String path) {
         JsonNode node = parent.path(key);
         if (!node.isArray()) {
-            throw broken(path + key, shown(node), "must be a list");
+            throw broken(path + key, shown(node), FileRule.NOT_AN_ARRAY);
         }
         return node;
     }
@@ -142,7 +153,7 @@ final class StudyFileReader {
         List<String> list = new ArrayList<>();
         for (JsonNode each : array(parent, key, path)) {
             if (!each.isTextual()) {
-                throw broken(path + key + "[" + list.size() + "]", shown(each), "must be a text");
+                throw broken(path + key + "[" + list.size() + "]", shown(each), FileRule.NOT_A_TEXT);
             }
             list.add(each.textValue());
         }
@@ -152,7 +163,7 @@ final class StudyFileReader {
     private static String text(JsonNode parent, String key, String path) {
         JsonNode node = parent.path(key);
         if (!node.isTextual()) {
-            throw broken(path + key, shown(node), "must be a text");
+            throw broken(path + key, shown(node), FileRule.NOT_A_TEXT);
         }
         return node.textValue();
     }
@@ -160,7 +171,7 @@ final class StudyFileReader {
     private static long whole(JsonNode parent, String key, String path) {
         JsonNode node = parent.path(key);
         if (!node.isIntegralNumber() || !node.canConvertToLong()) {
-            throw broken(path + key, shown(node), "must be a whole number");
+            throw broken(path + key, shown(node), FileRule.NOT_A_WHOLE_NUMBER);
         }
         return node.longValue();
     }
@@ -168,17 +179,21 @@ final class StudyFileReader {
     private static double number(JsonNode parent, String key, String path) {
         JsonNode node = parent.path(key);
         if (!node.isNumber() || !Double.isFinite(node.doubleValue())) {
-            throw broken(path + key, shown(node), "must be a number");
+            throw broken(path + key, shown(node), FileRule.NOT_FINITE_IN_FILE);
         }
         return node.doubleValue();
     }
 
-    private static String shown(JsonNode node) {
-        String text = node.isMissingNode() ? "nothing" : node.toString();
-        return text.length() > 60 ? text.substring(0, 60) + "…" : text;
+    private static GivenValue shown(JsonNode node) {
+        return node.isMissingNode() ? GivenValue.missing() : GivenValue.text(Findings.written(node));
     }
 
-    private static InvalidInputException broken(String path, String value, String rule) {
-        return new InvalidInputException(List.of(new Violation(path, value, rule)));
+    private static String place(@Nullable JsonLocation where) {
+        return where == null ? "file" : "line " + where.getLineNr() + ", column " + where.getColumnNr();
+    }
+
+    private static InvalidInputException broken(
+            String path, GivenValue given, ViolationCode rule, Object... arguments) {
+        return new InvalidInputException(List.of(Violation.of(path, given, rule, arguments)));
     }
 }

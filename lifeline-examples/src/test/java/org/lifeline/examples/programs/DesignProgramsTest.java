@@ -19,7 +19,10 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.api.parallel.Isolated;
+import org.lifeline.analysis.Statics;
 import org.lifeline.examples.TestFiles;
+import org.lifeline.model.Installed;
+import org.lifeline.model.LifelineDesign;
 
 /** The programs that take a design file, with arguments. */
 @Isolated("it redirects the standard output")
@@ -52,6 +55,22 @@ class DesignProgramsTest {
         assertThat(output(Stringing::main, design)).contains("midspan sag");
         assertThat(output(FieldReading::main, design, "1", "100 mm", "5 mm", "20 °C"))
                 .contains("measured: midspan sag of span 1 100.0 mm ± 5.0 mm", "pretension now");
+    }
+
+    /** A stated pretension is printed as it was put in: solving for it would give back 1500.0000000000002 N. */
+    @Test
+    void theMedianOfTheStudyIsTheStatedPretension() {
+        LifelineDesign design =
+                TestFiles.design("independent/conveyor-gallery.design.json").design();
+        for (double stated : new double[] {1200, 1500, 1234.5, 3333.3}) {
+            LifelineDesign d = design.withLine(design.line().withInstalled(Installed.pretension(stated)));
+            assertThat(UncertainLine.variables(d).get(0).distribution())
+                    .hasToString("lognormal(median " + stated + ", variation 0.15)");
+        }
+        LifelineDesign sagged = design.withLine(design.line().withInstalled(Installed.initialSag(1, 0.05)));
+        double tension = Statics.withDefaults().solve(sagged.line(), List.of()).firstTension();
+        assertThat(UncertainLine.variables(sagged).get(0).distribution())
+                .hasToString("lognormal(median " + tension + ", variation 0.15)");
     }
 
     @Test

@@ -92,9 +92,12 @@ class StudyFileTest {
         String good = new String(StudyFile.write(part(1, 12)), StandardCharsets.UTF_8);
         refused("", "file", "JSON");
         refused("[]", "file", "object");
-        refused(good + "{}", "file", "is not JSON");
-        refused(good.replace("\"seed\":3", "\"seed\":3,\"seed\":4"), "file", "is not JSON");
-        refused(good.replace("org.lifeline.study/1", "org.lifeline.study/2"), "format", "must be org.lifeline.study/1");
+        refused(good + "{}", "line 2, column 1", "is not JSON");
+        refused(good.replace("\"seed\":3", "\"seed\":3,\"seed\":4"), "line 1, column ", "a key is given twice");
+        refused(
+                good.replace("org.lifeline.study/1", "org.lifeline.study/2"),
+                "format",
+                "must be \"org.lifeline.study/1\"");
         refused(good.replace("\"seed\":3", "\"seed\":3.5"), "seed", "whole number");
         refused(good.replace("\"cases\":[[1,12]]", "\"cases\":[[1,12],[12,13]]"), "cases", "must not be drawn twice");
         refused(good.replace("\"cases\":[[1,12]]", "\"cases\":[[1]]"), "cases[0]", "first and the last");

@@ -10,6 +10,7 @@ import org.lifeline.internal.catenary.SpanFinder;
 import org.lifeline.internal.line.LineState;
 import org.lifeline.internal.line.LineSystem;
 import org.lifeline.internal.numeric.Elementary;
+import org.lifeline.internal.numeric.OrderedWork;
 import org.lifeline.internal.numeric.Roots;
 import org.lifeline.model.InlineAbsorber;
 import org.lifeline.model.Installed;
@@ -65,7 +66,9 @@ public final class Installation {
         };
     }
 
+    /** Looked for at every span of the line, again and again while it is tensioned: here an interrupt ends a long line. */
     private SpanFinder finder(int i) {
+        OrderedWork.stopIfInterrupted();
         return new SpanFinder(law, w, line.run(i + 1), line.rise(i + 1));
     }
 

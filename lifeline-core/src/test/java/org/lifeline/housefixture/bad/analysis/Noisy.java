@@ -15,6 +15,10 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.DoubleSupplier;
 import java.util.logging.Logger;
+import org.lifeline.base.GivenValue;
+import org.lifeline.base.InputRule;
+import org.lifeline.base.Violation;
+import org.lifeline.base.Violations;
 
 /** Makes every noise that a library should not make. */
 @SuppressWarnings({"DefaultCharset", "JavaTimeDefaultTimeZone", "StringCaseLocaleUsage"})
@@ -100,5 +104,21 @@ public final class Noisy {
 
     static void throwsAnything() {
         throw new RuntimeException("anything");
+    }
+
+    static Violation refusesInWords() {
+        return new Violation("span", "3", "is bad");
+    }
+
+    static Violations addsInWords() {
+        return new Violations().add("span", "3", "is bad");
+    }
+
+    static Violations requiresInWords() {
+        return new Violations().require(false, "span", "3", "is bad");
+    }
+
+    static Violation takesTheCatchAll() {
+        return Violation.of("span", GivenValue.count(3), InputRule.STATED, "is bad");
     }
 }

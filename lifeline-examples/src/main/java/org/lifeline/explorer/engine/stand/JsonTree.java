@@ -9,8 +9,10 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Pattern;
+import org.lifeline.base.GivenValue;
 import org.lifeline.base.InvalidInputException;
 import org.lifeline.base.Violation;
+import org.lifeline.file.FileRule;
 import org.lifeline.file.result.JsonText;
 
 /**
@@ -55,18 +57,18 @@ public final class JsonTree {
      */
     public static Parsed parse(byte[] bytes) {
         if (bytes.length > LARGEST) {
-            throw broken("file", bytes.length + " bytes", "must not be larger than " + LARGEST + " bytes");
+            throw broken("file", bytes.length + " bytes", FileRule.LARGER_THAN_READ, LARGEST);
         }
         String text = new String(bytes, StandardCharsets.UTF_8);
         JsonTree tree = new JsonTree(text.startsWith("\uFEFF") ? text.substring(1) : text);
         tree.blanks();
         if (tree.ended()) {
-            throw broken("file", "empty", "must hold a JSON object");
+            throw broken("file", "empty", FileRule.NO_OBJECT);
         }
         JsonNode root = tree.value("", 1);
         tree.blanks();
         if (!tree.ended()) {
-            throw tree.located("must end after its JSON object");
+            throw tree.located(FileRule.GOES_ON);
         }
         return new Parsed(root, List.copyOf(tree.duplicates), tree.furtherDuplicates);
     }
@@ -83,7 +85,7 @@ public final class JsonTree {
 
     private char next() {
         if (ended()) {
-            throw located("is not JSON: the text ends before its value is whole");
+            throw noJson("the text ends before its value is whole");
         }
         return text.charAt(at);
     }
@@ -130,10 +132,8 @@ public final class JsonTree {
                 furtherDuplicates++;
             } else if (node.has(key)) {
                 int[] where = lineAndColumn(begin);
-                duplicates.add(new Violation(
-                        child,
-                        clip(JsonText.compact(value)),
-                        "is given twice in one object (again in line " + where[0] + ", column " + where[1] + ")"));
+                GivenValue again = GivenValue.text(clip(JsonText.compact(value)));
+                duplicates.add(Violation.of(child, again, FileRule.KEY_TWICE, where[0], where[1]));
             } else {
                 node.set(key, value);
             }
@@ -174,7 +174,7 @@ public final class JsonTree {
         while (next() != '"') {
             char c = next();
             if (c < 0x20) {
-                throw located("is not JSON: a text in quotes holds a line break or another control character");
+                throw noJson("a text in quotes holds a line break or another control character");
             }
             out.append(c == '\\' ? escape() : c);
             at++;
@@ -191,13 +191,13 @@ public final class JsonTree {
             return "\"\\/\b\f\n\r\t".charAt(known);
         }
         if (c != 'u' || at + 4 >= text.length()) {
-            throw located("is not JSON: there is no such escape behind a backslash");
+            throw noJson("there is no such escape behind a backslash");
         }
         int code = 0;
         for (int i = 0; i < 4; i++) {
             int digit = Character.digit(text.charAt(++at), 16);
             if (digit < 0) {
-                throw located("is not JSON: there is no such escape behind a backslash");
+                throw noJson("there is no such escape behind a backslash");
             }
             code = 16 * code + digit;
         }
@@ -234,16 +234,16 @@ public final class JsonTree {
         }
         String digits = word.startsWith("-") ? word.substring(1) : word;
         if (digits.isEmpty() || !Character.isDigit(digits.charAt(0))) {
-            throw located(
+            throw noJson(
                     Character.isLetter(word.charAt(0))
-                            ? "is not JSON: \"" + word + "\" is no value; a text stands in double quotes"
-                            : "is not JSON: this is no number");
+                            ? '"' + word + "\" is no value; a text stands in double quotes"
+                            : "this is no number");
         }
         if (digits.length() > 1 && digits.charAt(0) == '0' && Character.isDigit(digits.charAt(1))) {
-            throw located("is not JSON: a number must not begin with a needless zero");
+            throw noJson("a number must not begin with a needless zero");
         }
         if (!NUMBER.matcher(digits).matches()) {
-            throw located("is not JSON: this is no number");
+            throw noJson("this is no number");
         }
         return NODES.numberNode(new BigDecimal(word));
     }
@@ -270,27 +270,28 @@ public final class JsonTree {
     }
 
     private InvalidInputException unexpected() {
-        return located("is not JSON: the character " + next() + " is not expected here");
+        return noJson("the character " + next() + " is not expected here");
     }
 
     private InvalidInputException limit() {
-        return broken(
-                "file",
-                "JSON",
-                "exceeds a limit: at most " + DEEPEST + " levels of nesting, " + LONGEST_NUMBER
-                        + " digits of a number and " + LONGEST_KEY + " characters of a key are read");
+        return broken("file", "JSON", FileRule.BEYOND_A_LIMIT, DEEPEST, LONGEST_NUMBER, LONGEST_KEY);
     }
 
-    private InvalidInputException located(String rule) {
+    private InvalidInputException noJson(String fault) {
+        return located(FileRule.NOT_JSON, fault);
+    }
+
+    private InvalidInputException located(FileRule rule, Object... arguments) {
         int[] where = lineAndColumn(at);
         int start = text.lastIndexOf('\n', Math.min(at, text.length() - 1) - 1) + 1;
         int end = text.indexOf('\n', start);
         String shown = text.substring(Math.min(start, text.length()), end < 0 ? text.length() : end)
                 .strip();
-        return broken("line " + where[0] + ", column " + where[1], ended() ? "end of file" : clip(shown), rule);
+        String given = ended() ? "end of file" : clip(shown);
+        return broken("line " + where[0] + ", column " + where[1], given, rule, arguments);
     }
 
-    private static InvalidInputException broken(String path, String value, String rule) {
-        return new InvalidInputException(List.of(new Violation(path, value, rule)));
+    private static InvalidInputException broken(String path, String value, FileRule rule, Object... arguments) {
+        return new InvalidInputException(List.of(Violation.of(path, GivenValue.text(value), rule, arguments)));
     }
 }
