@@ -8,6 +8,7 @@ import org.junit.jupiter.api.Test;
 import org.lifeline.base.Interval;
 import org.lifeline.design.clearance.ClearanceAlongLineResult;
 import org.lifeline.design.clearance.ClearanceStretch;
+import org.lifeline.report.Printed;
 import org.lifeline.report.document.Picture;
 import org.lifeline.report.document.Quantities;
 import org.lifeline.report.document.ReportBlock;
@@ -19,13 +20,12 @@ import org.lifeline.report.picture.PictureChecks;
 class ClearanceSectionTest {
     private static final ClearanceAlongLineResult RESULT =
             HandedOver.Full.RESULT.clearance().orElseThrow();
-    private static final ReportSection SECTION =
-            new ClearanceSection(RESULT, Quantities.in(UnitChoice.SI)).section();
+    private static final ReportSection SECTION = new ClearanceSection(RESULT, Quantities.in(UnitChoice.SI)).section();
     private static final List<ReportBlock.Row> ROWS =
-            HandedOver.table(SECTION, "Clearance by stretches").rows();
+            Printed.table(SECTION, "Clearance by stretches").rows();
 
     private static double n(List<String> cells, int column) {
-        return HandedOver.number(cells.get(column));
+        return Printed.number(cells.get(column));
     }
 
     private static Picture picture() {
@@ -54,8 +54,10 @@ class ClearanceSectionTest {
             ClearanceStretch s = RESULT.stretches().get(i);
             assertThat(n(c, 3)).isBetween(s.requiredBelowLine() - 1e-6, s.requiredBelowLine() + 0.05);
             assertThat(n(c, 5)).isBetween(s.requiredBelowWalkingLevel() - 1e-6, s.requiredBelowWalkingLevel() + 0.05);
-            assertThat(n(c, 6)).isBetween(s.swing().displacement() - 1e-6, s.swing().displacement() + 0.05);
-            assertThat(n(c, 7)).isBetween(s.swing().amplitude() - 1e-6, s.swing().amplitude() + 0.05);
+            assertThat(n(c, 6))
+                    .isBetween(s.swing().displacement() - 1e-6, s.swing().displacement() + 0.05);
+            assertThat(n(c, 7))
+                    .isBetween(s.swing().amplitude() - 1e-6, s.swing().amplitude() + 0.05);
             assertThat(n(c, 8)).isCloseTo(Math.toDegrees(s.swing().angle()), within(0.051));
             for (int column : new int[] {3, 5, 6, 7}) {
                 assertThat(Math.IEEEremainder(n(c, column), 0.05)).isCloseTo(0, within(1e-9));
@@ -93,7 +95,7 @@ class ClearanceSectionTest {
 
     @Test
     void whatMustNotBeUsedIsSaidInCapitals() {
-        String words = HandedOver.words(SECTION);
+        String words = Printed.words(SECTION);
         for (Interval each : RESULT.mustNotBeUsed()) {
             assertThat(words)
                     .contains(String.format(

@@ -7,6 +7,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.lifeline.design.field.StringingRow;
 import org.lifeline.design.handover.DataSheet;
+import org.lifeline.report.Printed;
 import org.lifeline.report.PrintedNumber;
 import org.lifeline.report.document.Quantities;
 import org.lifeline.report.document.ReportBlock;
@@ -25,7 +26,7 @@ class DataSheetSectionTest {
     }
 
     private static String value(ReportSection s, String item) {
-        return HandedOver.table(s, "What the line is made for").rows().stream()
+        return Printed.table(s, "What the line is made for").rows().stream()
                 .filter(r -> r.cells().get(0).equals(item))
                 .map(r -> r.cells().get(1))
                 .findFirst()
@@ -57,9 +58,9 @@ class DataSheetSectionTest {
                 .mapToDouble(s -> s.requiredBelowLine())
                 .max()
                 .orElseThrow();
-        double said = HandedOver.number(value(SHEET, "Keep free below the line as installed"));
+        double said = Printed.number(value(SHEET, "Keep free below the line as installed"));
         assertThat(said).isBetween(most - 1e-6, most + 0.05);
-        assertThat(HandedOver.number(value(PLAIN, "Keep free below the line as installed")))
+        assertThat(Printed.number(value(PLAIN, "Keep free below the line as installed")))
                 .as("the whole line where it was not drawn up in stretches")
                 .isGreaterThan(3);
     }
@@ -99,20 +100,20 @@ class DataSheetSectionTest {
 
     @Test
     void everyConnectionIsPermittedByItsNumbers() {
-        ReportBlock.Table t = HandedOver.table(SHEET, "Connecting subsystems");
+        ReportBlock.Table t = Printed.table(SHEET, "Connecting subsystems");
         assertThat(t.rows()).hasSize(2);
         List<String> wide = t.rows().get(0).cells();
         assertThat(wide.get(0)).isEqualTo("lanyard with energy absorber");
         assertThat(wide.get(1)).isEqualTo("1.8 m");
         assertThat(wide.subList(3, 6)).containsExactly("3.20 kN", "6.00 kN", "1.2 m");
         double most = FULL.connections().get(0).freeFall();
-        assertThat(HandedOver.number(wide.get(2))).isCloseTo(most, within(0.00051));
+        assertThat(Printed.number(wide.get(2))).isCloseTo(most, within(0.00051));
         assertThat(t.rows().get(1).cells().get(3)).isEqualTo("5.50 kN");
     }
 
     @Test
     void connectionsOfOtherKindsAreNamedAndHaveNoForceWhereNoneDeploys() {
-        ReportBlock.Table t = HandedOver.table(PLAIN, "Connecting subsystems");
+        ReportBlock.Table t = Printed.table(PLAIN, "Connecting subsystems");
         assertThat(t.rows())
                 .extracting(r -> r.cells().get(0))
                 .containsExactly("lanyard without absorber", "self-retracting device", "subsystem by its curve");
@@ -124,29 +125,31 @@ class DataSheetSectionTest {
 
     @Test
     void anchorsHaveTheirLoadAndTheCapacityThatIsStated() {
-        ReportBlock.Table t = HandedOver.table(SHEET, "Loads on the anchors");
+        ReportBlock.Table t = Printed.table(SHEET, "Loads on the anchors");
         assertThat(t.rows()).extracting(r -> r.cells().get(0)).containsExactly("north", "post <1>", "south");
         assertThat(t.rows()).extracting(r -> r.cells().get(2)).containsExactly("45 kN", "not stated", "not stated");
         for (int i = 0; i < 3; i++) {
-            PrintedNumber.check(t.rows().get(i).cells().get(1), 1, FULL.anchors().get(i).load());
+            PrintedNumber.check(
+                    t.rows().get(i).cells().get(1), 1, FULL.anchors().get(i).load());
         }
-        ReportBlock.Table both = HandedOver.table(section(FULL, UnitChoice.BOTH), "Loads on the anchors");
-        PrintedNumber.check(both.rows().get(0).cells().get(1), 2, FULL.anchors().get(0).load());
+        ReportBlock.Table both = Printed.table(section(FULL, UnitChoice.BOTH), "Loads on the anchors");
+        PrintedNumber.check(
+                both.rows().get(0).cells().get(1), 2, FULL.anchors().get(0).load());
     }
 
     @Test
     void forcesThatLieTooCloseAreRemarkedByTheNameOfTheirUser() {
-        assertThat(HandedOver.words(SHEET))
+        assertThat(Printed.words(SHEET))
                 .contains("Remark: the deployment forces stated for B lie closer together")
                 .contains("87.5 %");
-        assertThat(HandedOver.words(PLAIN)).doesNotContain("lie closer together");
+        assertThat(Printed.words(PLAIN)).doesNotContain("lie closer together");
     }
 
     @Test
     void theRulesForUsersAreOnEverySheet() {
         for (ReportSection s : List.of(SHEET, PLAIN)) {
             assertThat(s.title()).isEqualTo("Data sheet for the line");
-            assertThat(HandedOver.words(s))
+            assertThat(Printed.words(s))
                     .contains("Only a qualified person may change the line")
                     .contains("taken out of service")
                     .contains("Rescue of a suspended worker is planned")

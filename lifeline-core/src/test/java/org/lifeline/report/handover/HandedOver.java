@@ -33,8 +33,6 @@ import org.lifeline.model.Post;
 import org.lifeline.model.Support;
 import org.lifeline.model.Worker;
 import org.lifeline.model.absorber.LoadingCurve;
-import org.lifeline.report.document.ReportBlock;
-import org.lifeline.report.document.ReportSection;
 
 /** Parts that are handed over, computed once for the tests of their sections. */
 final class HandedOver {
@@ -71,10 +69,7 @@ final class HandedOver {
                 .solve(Assessment.withDefaults()
                         .withCriteria(List.of(
                                 Criterion.stated(
-                                        "anchors",
-                                        CheckedQuantity.of(Quantity.END_ANCHOR_LOAD),
-                                        12.3e3,
-                                        "brief 1"),
+                                        "anchors", CheckedQuantity.of(Quantity.END_ANCHOR_LOAD), 12.3e3, "brief 1"),
                                 Criterion.stated(
                                         "arrest force", CheckedQuantity.of(Quantity.ARREST_FORCE), 6.5e3, "brief 2")))
                         .withoutMotion()
@@ -83,7 +78,8 @@ final class HandedOver {
         private Full() {}
 
         private static Lifeline postLine() {
-            Lifeline.Builder b = Lifeline.builder().cable(Designs.line(1, Passage.free()).cable());
+            Lifeline.Builder b =
+                    Lifeline.builder().cable(Designs.line(1, Passage.free()).cable());
             b.support(Support.end("north", Point.of(0, 0, 12.4)).withCapacity(45e3));
             b.support(Support.intermediate("post <1>", Point.of(12, 0, 12.4), Passage.free())
                     .withPost(Post.ofHeight(1.5)
@@ -152,40 +148,13 @@ final class HandedOver {
                         .build())
                 .build();
 
-        static final HandoverResult RESULT =
-                Handover.of(HandoverRequest.nothing().withNumberOfWorkers())
-                        .solve(Assessment.withDefaults()
-                                .withCriteria(List.of())
-                                .withoutMotion()
-                                .solve(DESIGN));
+        static final HandoverResult RESULT = Handover.of(
+                        HandoverRequest.nothing().withNumberOfWorkers())
+                .solve(Assessment.withDefaults()
+                        .withCriteria(List.of())
+                        .withoutMotion()
+                        .solve(DESIGN));
 
         private Bare() {}
-    }
-
-    static ReportBlock.Table table(ReportSection section, String caption) {
-        return section.blocks().stream()
-                .filter(ReportBlock.Table.class::isInstance)
-                .map(ReportBlock.Table.class::cast)
-                .filter(t -> t.caption().startsWith(caption))
-                .findFirst()
-                .orElseThrow(() -> new AssertionError("no table " + caption));
-    }
-
-    /** Paragraphs and items, one a line. */
-    static String words(ReportSection section) {
-        StringBuilder b = new StringBuilder();
-        for (ReportBlock block : section.blocks()) {
-            if (block instanceof ReportBlock.Paragraph p) {
-                b.append(p.text()).append('\n');
-            } else if (block instanceof ReportBlock.Items items) {
-                items.items().forEach(i -> b.append(i).append('\n'));
-            }
-        }
-        return b.toString();
-    }
-
-    /** The number at the start of a cell, in its own unit. */
-    static double number(String cell) {
-        return Double.parseDouble(cell.split("[ °]", 2)[0].replace('−', '-'));
     }
 }

@@ -10,6 +10,7 @@ import org.lifeline.design.occupancy.OccupancyResult;
 import org.lifeline.design.occupancy.TriedNumber;
 import org.lifeline.design.structure.LoadEffect;
 import org.lifeline.design.structure.SupportLoadsResult;
+import org.lifeline.report.Printed;
 import org.lifeline.report.PrintedNumber;
 import org.lifeline.report.document.Quantities;
 import org.lifeline.report.document.ReportBlock;
@@ -19,8 +20,7 @@ import org.lifeline.report.document.UnitChoice;
 /** Order and completeness of the parts; numbers of workers; posts, factors and straight pull in the loads. */
 class HandoverSectionsTest {
     private static final Quantities SI = Quantities.in(UnitChoice.SI);
-    private static final List<ReportSection> FULL =
-            new HandoverSections(HandedOver.Full.RESULT, SI).sections();
+    private static final List<ReportSection> FULL = new HandoverSections(HandedOver.Full.RESULT, SI).sections();
     private static final SupportLoadsResult LOADS =
             HandedOver.Full.RESULT.structure().orElseThrow();
 
@@ -40,23 +40,24 @@ class HandoverSectionsTest {
     void aPartThatCouldNotBeDrawnUpHasASectionThatSaysWhy() {
         List<ReportSection> bare = new HandoverSections(HandedOver.Bare.RESULT, SI).sections();
         assertThat(bare).extracting(ReportSection::title).containsExactly("Parts that could not be handed over");
-        assertThat(HandedOver.words(bare.get(0))).contains("criteria");
+        assertThat(Printed.words(bare.get(0))).contains("criteria");
     }
 
     @Test
     void aPullAcrossTheLineIsKnownOnlyWhereLoadsHaveOne() {
         assertThat(HandoverSections.pullsAside(Optional.empty())).isFalse();
-        assertThat(HandoverSections.pullsAside(Optional.of(HandedOver.Bare.RESULT))).isFalse();
+        assertThat(HandoverSections.pullsAside(Optional.of(HandedOver.Bare.RESULT)))
+                .isFalse();
         assertThat(HandoverSections.pullsAside(Optional.of(HandedOver.Full.RESULT)))
                 .as("the angle was set to nothing")
                 .isFalse();
-        assertThat(HandedOver.words(FULL.get(0))).contains("taken to pull straight down, as the design states");
+        assertThat(Printed.words(FULL.get(0))).contains("taken to pull straight down, as the design states");
     }
 
     @Test
     void everyNumberThatWasTriedHasItsRow() {
         OccupancyResult o = HandedOver.Full.RESULT.occupancy().orElseThrow();
-        ReportBlock.Table t = HandedOver.table(FULL.get(1), "Numbers tried");
+        ReportBlock.Table t = Printed.table(FULL.get(1), "Numbers tried");
         assertThat(t.rows()).hasSameSizeAs(o.tried());
         int largest = 0;
         for (int i = 0; i < t.rows().size(); i++) {
@@ -71,7 +72,7 @@ class HandoverSectionsTest {
             }
             largest = c.get(3).equals("all met") ? Math.max(largest, tried.number()) : largest;
         }
-        assertThat(HandedOver.words(FULL.get(1)))
+        assertThat(Printed.words(FULL.get(1)))
                 .contains("with at most " + o.inAll() + " of the 2 workers")
                 .contains("BY ENERGY BALANCE ALONE")
                 .doesNotContain("lighter selections");
@@ -80,34 +81,36 @@ class HandoverSectionsTest {
 
     @Test
     void aPostIsListedWithItsStiffnessAndHowFarItMoves() {
-        ReportBlock.Table t = HandedOver.table(FULL.get(0), "Posts");
+        ReportBlock.Table t = Printed.table(FULL.get(0), "Posts");
         assertThat(t.rows()).hasSize(1);
         List<String> c = t.rows().get(0).cells();
         assertThat(c.get(0)).isEqualTo("post <1>");
         assertThat(c.get(1)).isEqualTo("1.5 m");
         // A cantilever: 3EI/h³ = 3·210e9·8e-6/1.5³ = 1493 kN/m.
         double k = 3 * 210e9 * 8e-6 / Math.pow(1.5, 3) / 1000;
-        assertThat(HandedOver.number(c.get(2))).isCloseTo(k, within(0.5));
-        assertThat(HandedOver.number(c.get(3))).isCloseTo(k, within(0.5));
+        assertThat(Printed.number(c.get(2))).isCloseTo(k, within(0.5));
+        assertThat(Printed.number(c.get(3))).isCloseTo(k, within(0.5));
         assertThat(c.get(4)).endsWith(" mm");
         // The largest shear moves the post by its force over its stiffness.
-        List<String> shear = HandedOver.table(FULL.get(0), "Largest effects").rows().stream()
+        List<String> shear = Printed.table(FULL.get(0), "Largest effects").rows().stream()
                 .map(ReportBlock.Row::cells)
                 .filter(r -> r.get(0).equals("post <1>") && r.get(1).contains("shear"))
                 .findFirst()
                 .orElseThrow();
-        double force = Math.hypot(HandedOver.number(shear.get(4)), HandedOver.number(shear.get(5)));
-        assertThat(HandedOver.number(c.get(4))).isCloseTo(1000 * force / k, within(0.06 + 10 / k));
-        double share = LOADS.governing("post <1>", LoadEffect.ELASTIC_SHARE).orElseThrow().value();
-        assertThat(HandedOver.number(c.get(5))).isCloseTo(share, within(0.0006));
-        assertThat(HandedOver.words(FULL.get(0)))
+        double force = Math.hypot(Printed.number(shear.get(4)), Printed.number(shear.get(5)));
+        assertThat(Printed.number(c.get(4))).isCloseTo(1000 * force / k, within(0.06 + 10 / k));
+        double share = LOADS.governing("post <1>", LoadEffect.ELASTIC_SHARE)
+                .orElseThrow()
+                .value();
+        assertThat(Printed.number(c.get(5))).isCloseTo(share, within(0.0006));
+        assertThat(Printed.words(FULL.get(0)))
                 .contains("ATTENTION: post <1>: an elastic moment of resistance is stated for one direction only");
-        assertThat(HandedOver.words(FULL.get(0))).doesNotContain("(share");
+        assertThat(Printed.words(FULL.get(0))).doesNotContain("(share");
     }
 
     @Test
     void largestLoadsCarryTheFactorAndComponentsGiveTheResultant() {
-        ReportBlock.Table t = HandedOver.table(FULL.get(0), "Largest effects");
+        ReportBlock.Table t = Printed.table(FULL.get(0), "Largest effects");
         assertThat(t.rows()).hasSameSizeAs(LOADS.governing());
         int forces = 0;
         for (int i = 0; i < t.rows().size(); i++) {
@@ -117,8 +120,8 @@ class HandoverSectionsTest {
             assertThat(c.get(8)).contains("energy balance").doesNotContain("in time");
             if (c.get(2).contains("kN·m")) {
                 // Moment about the base of a post 1.5 m high: the horizontal force times its height.
-                double horizontal = Math.hypot(HandedOver.number(c.get(4)), HandedOver.number(c.get(5)));
-                assertThat(HandedOver.number(c.get(2))).isCloseTo(1.5 * horizontal, within(0.03));
+                double horizontal = Math.hypot(Printed.number(c.get(4)), Printed.number(c.get(5)));
+                assertThat(Printed.number(c.get(2))).isCloseTo(1.5 * horizontal, within(0.03));
             } else if (!service.isEmpty()) {
                 double value = service.get(0).si();
                 assertThat(PrintedNumber.of(c.get(3)).get(0).si()).isCloseTo(1.5 * value, within(12.6));
@@ -126,13 +129,13 @@ class HandoverSectionsTest {
             }
         }
         assertThat(forces).isGreaterThan(5);
-        assertThat(HandedOver.words(FULL.get(0))).contains("Factors as stated: ultimate 1.50 (brief 3).");
+        assertThat(Printed.words(FULL.get(0))).contains("Factors as stated: ultimate 1.50 (brief 3).");
     }
 
     @Test
     void permanentLoadsAndPartnersCoverEverySupport() {
         for (String caption : List.of("Permanent loads", "Load cases")) {
-            ReportBlock.Table t = HandedOver.table(FULL.get(0), caption);
+            ReportBlock.Table t = Printed.table(FULL.get(0), caption);
             assertThat(t.rows()).extracting(r -> r.cells().get(0)).containsExactly("north", "post <1>", "south");
         }
     }

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.lifeline.design.installation.InstallationResult;
+import org.lifeline.report.Printed;
 import org.lifeline.report.PrintedNumber;
 import org.lifeline.report.document.Quantities;
 import org.lifeline.report.document.ReportBlock;
@@ -22,12 +23,12 @@ class InstallationSectionTest {
     private static final double WEIGHT = 0.576 * 9.80665;
 
     private static double n(List<String> cells, int column) {
-        return HandedOver.number(cells.get(column));
+        return Printed.number(cells.get(column));
     }
 
     @Test
     void theStressFreeCableAddsUpAndIsThatOfAParabola() {
-        ReportBlock.Table t = HandedOver.table(SECTION, "Stress-free cable");
+        ReportBlock.Table t = Printed.table(SECTION, "Stress-free cable");
         assertThat(t.rows()).hasSize(3);
         double sum = 0;
         for (int i = 0; i < 2; i++) {
@@ -45,7 +46,7 @@ class InstallationSectionTest {
 
     @Test
     void theTravelIsCableAndStructureAndReachesTheLargestOfAll() {
-        ReportBlock.Table t = HandedOver.table(SECTION, "Take-up");
+        ReportBlock.Table t = Printed.table(SECTION, "Take-up");
         assertThat(t.rows()).hasSameSizeAs(RESULT.takeUps());
         double most = 0;
         for (ReportBlock.Row row : t.rows()) {
@@ -59,10 +60,9 @@ class InstallationSectionTest {
             assertThat(n(c, 3)).isGreaterThan(stretch - 0.5);
             most = Math.max(most, n(c, 5));
         }
-        String travel = HandedOver.words(SECTION)
-                .replaceAll("(?s).*needs a travel of at least ([0-9.]+) m.*", "$1");
+        String travel = Printed.words(SECTION).replaceAll("(?s).*needs a travel of at least ([0-9.]+) m.*", "$1");
         assertThat(Double.parseDouble(travel) * 1000).isGreaterThanOrEqualTo(most - 0.6);
-        assertThat(HandedOver.words(SECTION)).contains("re-tensioning after the constructional stretch included");
+        assertThat(Printed.words(SECTION)).contains("re-tensioning after the constructional stretch included");
     }
 
     /** Tension at a temperature of a cable that has so much of 1500 N at 15 °C, by the length of a parabola [N]. */
@@ -88,7 +88,7 @@ class InstallationSectionTest {
 
     @Test
     void theStringingTableAcceptsNineToElevenTenths() {
-        ReportBlock.Table t = HandedOver.table(SECTION, "Stringing table");
+        ReportBlock.Table t = Printed.table(SECTION, "Stringing table");
         assertThat(t.caption()).contains("accepted from 90.00 % to 110.0 % of the pretension");
         assertThat(t.rows()).hasSameSizeAs(RESULT.stringing());
         for (ReportBlock.Row row : t.rows()) {
@@ -97,7 +97,9 @@ class InstallationSectionTest {
             double[] factors = {1, 0.9, 1.1};
             for (int k = 0; k < 3; k++) {
                 double expected = tension(factors[k], n(c, 0)) / 1000;
-                assertThat(n(c, 2 + k)).as("%s × %s", c.get(0), factors[k]).isCloseTo(expected, within(0.02 * expected));
+                assertThat(n(c, 2 + k))
+                        .as("%s × %s", c.get(0), factors[k])
+                        .isCloseTo(expected, within(0.02 * expected));
             }
             double sag = WEIGHT * 12 * 12 / (8 * 1000 * tension) * 1000;
             assertThat(n(c, 5)).as("w L²/8H at %s", c.get(0)).isCloseTo(sag, within(0.02 * sag + 0.1));
@@ -111,7 +113,7 @@ class InstallationSectionTest {
 
     @Test
     void colderIsTighter() {
-        ReportBlock.Table t = HandedOver.table(SECTION, "Stringing table");
+        ReportBlock.Table t = Printed.table(SECTION, "Stringing table");
         double before = Double.POSITIVE_INFINITY;
         double temperature = Double.NEGATIVE_INFINITY;
         for (ReportBlock.Row row : t.rows()) {
@@ -128,7 +130,7 @@ class InstallationSectionTest {
 
     @Test
     void constructionalStretchCostsPretensionAndAsksForMore() {
-        ReportBlock.Table t = HandedOver.table(SECTION, "Constructional stretch (");
+        ReportBlock.Table t = Printed.table(SECTION, "Constructional stretch (");
         assertThat(t.rows()).hasSameSizeAs(RESULT.stretch());
         double left = Double.POSITIVE_INFINITY;
         double again = 0;
@@ -146,7 +148,7 @@ class InstallationSectionTest {
 
     @Test
     void anotherReadingHasItsWorstValues() {
-        ReportBlock.Table t = HandedOver.table(SECTION, "What another pretension means");
+        ReportBlock.Table t = Printed.table(SECTION, "What another pretension means");
         assertThat(t.rows()).hasSameSizeAs(RESULT.readings());
         assertThat(t.rows()).isNotEmpty();
         for (int i = 0; i < t.rows().size(); i++) {
@@ -163,7 +165,7 @@ class InstallationSectionTest {
 
     @Test
     void theWordsSayWithinWhichTemperaturesAndFromWhatPull() {
-        assertThat(HandedOver.words(SECTION))
+        assertThat(Printed.words(SECTION))
                 .contains("between 0 °C and 30 °C")
                 .contains("starts from a cable drawn to 0.1 kN.");
         assertThat(SECTION.title()).isEqualTo("Installation");
@@ -173,12 +175,13 @@ class InstallationSectionTest {
     @Test
     void inCustomaryUnitsTheNumbersAreTheSame() {
         ReportSection us = new InstallationSection(RESULT, Quantities.in(UnitChoice.US_CUSTOMARY)).section();
-        List<ReportBlock.Row> a = HandedOver.table(SECTION, "Stringing table").rows();
-        List<ReportBlock.Row> b = HandedOver.table(us, "Stringing table").rows();
+        List<ReportBlock.Row> a = Printed.table(SECTION, "Stringing table").rows();
+        List<ReportBlock.Row> b = Printed.table(us, "Stringing table").rows();
         assertThat(b).hasSameSizeAs(a);
         for (int i = 0; i < a.size(); i++) {
             assertThat(n(b.get(i).cells(), 0)).isCloseTo(32 + 1.8 * n(a.get(i).cells(), 0), within(0.01));
-            assertThat(n(b.get(i).cells(), 2) * 4.448_221_615_260_5).isCloseTo(1000 * n(a.get(i).cells(), 2), within(7.3));
+            assertThat(n(b.get(i).cells(), 2) * 4.448_221_615_260_5)
+                    .isCloseTo(1000 * n(a.get(i).cells(), 2), within(7.3));
             assertThat(n(b.get(i).cells(), 5) * 25.4).isCloseTo(n(a.get(i).cells(), 5), within(0.18));
         }
     }
