@@ -11,19 +11,23 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.lifeline.analysis.EnergyBalance;
 import org.lifeline.analysis.Statics;
 import org.lifeline.analysis.warning.Warning;
 import org.lifeline.base.Interval;
 import org.lifeline.base.InvalidInputException;
 import org.lifeline.base.Point;
 import org.lifeline.design.envelope.Designs;
+import org.lifeline.design.envelope.Extreme;
 import org.lifeline.design.envelope.Extremes;
 import org.lifeline.design.envelope.Quantity;
 import org.lifeline.model.Attachment;
+import org.lifeline.model.Fall;
 import org.lifeline.model.Installed;
 import org.lifeline.model.Lifeline;
 import org.lifeline.model.LifelineDesign;
 import org.lifeline.model.Passage;
+import org.lifeline.model.Place;
 import org.lifeline.model.cable.Cable;
 
 /**
@@ -227,6 +231,7 @@ class SagAndTensionByHandTest {
         assertThat(r.pretensionNow()).isEqualTo(expected, within(4e-3 * expected));
         assertThat(r.designNow().line().installed().value()).isEqualTo(r.pretensionNow());
         assertThat(r.pretensionRange()).isEqualTo(Interval.exactly(r.pretensionNow()));
+        assertThat(r.analyses()).as("no uncertainty is stated").hasSize(1);
     }
 
     @Test
@@ -329,6 +334,46 @@ class SagAndTensionByHandTest {
                 .hasMessageContaining("must be smaller than the value (");
         assertThatThrownBy(() -> m.withUncertainty(-1e-9)).hasMessageStartingWith("uncertainty: ");
         assertThatThrownBy(() -> Measurement.horizontalTension(0, 1)).hasMessage("span: 0: must be 1 or more");
+    }
+
+    /** Three arrests as if of three pretensions, in every order: the worst is the worst, of equals the first. */
+    @Test
+    void theWorstOfTheAnalysesCountsWhereverItStands() {
+        LifelineDesign d = design(line(12, 0, 1, Passage.free()));
+        List<Extremes> three = new ArrayList<>();
+        for (double station : new double[] {2, 4, 6}) {
+            Fall f = Fall.builder("f")
+                    .at(Place.of(1, station))
+                    .faller(d.workers().get(0))
+                    .build();
+            three.add(Extremes.of(d, List.of(EnergyBalance.withDefaults().solve(d.line(), f))));
+        }
+        assertThat(worst(d, List.of(three.get(2), again(d)), Quantity.SAG).arrest())
+                .isSameAs(three.get(2).of(Quantity.SAG).orElseThrow().arrest());
+        int[][] orders = {{0, 1, 2}, {0, 2, 1}, {1, 0, 2}, {1, 2, 0}, {2, 0, 1}, {2, 1, 0}};
+        for (int[] o : orders) {
+            List<Extremes> list = List.of(three.get(o[0]), three.get(o[1]), three.get(o[2]));
+            for (Quantity q : List.of(Quantity.SAG, Quantity.REQUIRED_ELEVATION)) {
+                double sign = q.largestIsWorst() ? 1 : -1;
+                double most = list.stream()
+                        .mapToDouble(e -> sign * e.of(q).orElseThrow().value())
+                        .max()
+                        .orElseThrow();
+                assertThat(sign * worst(d, list, q).value()).isEqualTo(most);
+            }
+        }
+    }
+
+    private static Extremes again(LifelineDesign d) {
+        Fall f = Fall.builder("f").at(Place.of(1, 6)).faller(d.workers().get(0)).build();
+        return Extremes.of(d, List.of(EnergyBalance.withDefaults().solve(d.line(), f)));
+    }
+
+    private static Extreme worst(LifelineDesign d, List<Extremes> list, Quantity q) {
+        FieldCheckResult.AsDesigned designed = new FieldCheckResult.AsDesigned(1, 2);
+        return new FieldCheckResult(Measurement.firstTension(1), designed, List.of(1.0), List.of(d), list)
+                .worst(q)
+                .orElseThrow();
     }
 
     @Test
