@@ -78,7 +78,7 @@ class UnitsBackTest {
 
     /** Fixed points of both scales: water freezes at 32 °F, boils at 212 °F; -40 and absolute zero at -459.67 °F. */
     @Test
-    void fixedPointsOfTemperature() {
+    void temperaturesMeetTheirFixedPoints() {
         assertThat(Units.toFahrenheit(0)).isEqualTo(32);
         assertThat(Units.toFahrenheit(100)).isEqualTo(212);
         assertThat(Units.toFahrenheit(-40)).isEqualTo(-40);
@@ -90,7 +90,7 @@ class UnitsBackTest {
 
     /** Inputs of the check of statics 1 of the published values: 1000 ft, 0.85 in², 19 000 ksi, 3.16 lb/ft, 8 kip. */
     @Test
-    void inputsOfAPublishedCableInBothSystems() {
+    void aPublishedCableIsTheSameInBothSystems() {
         assertThat(Units.feet(1000)).isCloseTo(304.8, within(1e-12));
         assertThat(0.85 * Units.inches(1) * Units.inches(1)).isCloseTo(Units.squareMillimetres(548.39), within(5e-9));
         assertThat(Units.toGigapascals(Units.ksi(19_000))).isCloseTo(131.0, within(0.05));
@@ -99,7 +99,7 @@ class UnitsBackTest {
     }
 
     @Test
-    void anglesOfAFullTurn() {
+    void aFullTurnIsTwoPi() {
         assertThat(Units.degrees(360)).isEqualTo(2 * Math.PI);
         assertThat(Units.toDegrees(Math.PI)).isEqualTo(180);
         assertThat(Units.toDegrees(-Math.PI / 3)).isCloseTo(-60, within(1e-14));

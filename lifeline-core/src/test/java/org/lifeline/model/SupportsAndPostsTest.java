@@ -232,7 +232,7 @@ class SupportsAndPostsTest {
 
     @ParameterizedTest
     @CsvSource({"0, FREE, 0", "1e-9, FRICTION, 1e-9", "2, FRICTION, 2"})
-    void coefficientsOfFriction(double coefficient, Passage.Kind kind, double friction) {
+    void coefficientsFromZeroToTwoAreTaken(double coefficient, Passage.Kind kind, double friction) {
         Passage p = Passage.friction(coefficient);
         assertThat(p.kind()).isEqualTo(kind);
         assertThat(p.friction()).isEqualTo(friction);

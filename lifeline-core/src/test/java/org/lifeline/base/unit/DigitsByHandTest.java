@@ -31,7 +31,7 @@ class DigitsByHandTest {
         "-2.5, 1, -3",
         "0.15, 1, 0.2"
     })
-    void layoutAndRounding(double value, int digits, String text) {
+    void numbersAreRoundedAndLaidOut(double value, int digits, String text) {
         assertThat(SignificantDigits.of(value, digits)).isEqualTo(text);
     }
 

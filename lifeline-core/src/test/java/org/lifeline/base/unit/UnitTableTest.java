@@ -45,7 +45,7 @@ class UnitTableTest {
         "MILLIMETRE_TO_THE_FOURTH, 1e-12",
         "INCH_TO_THE_FOURTH, 4.162314256e-7"
     })
-    void oneOfAUnitInSi(Unit unit, double si) {
+    void oneOfAUnitIsItsDefinitionInSi(Unit unit, double si) {
         assertThat(unit.toSi(1)).isEqualTo(si);
         assertThat(unit.fromSi(si)).isCloseTo(1, within(3e-16));
         assertThat(unit.toSi(0)).isZero();
@@ -84,7 +84,7 @@ class UnitTableTest {
         "0, 2, 0.00 m",
         "-0.001, 2, 0.00 m"
     })
-    void decimalsAreRoundedOnce(double value, int decimals, String text) {
+    void decimalsAreRoundedOnceAndAwayFromZero(double value, int decimals, String text) {
         assertThat(Unit.METRE.print(value, decimals)).isEqualTo(text);
     }
 
@@ -181,7 +181,7 @@ class UnitTableTest {
         "FORCE_SQUARED_LENGTH, 6.0309787041258790, 1, lbf²·ft",
         "WEIGHT_PER_MASS, 9.80665, 1, lbf/lb"
     })
-    void customaryNumbers(Dimension dimension, double si, double customary, String unit) {
+    void customaryNumbersFollowFromTheDefinitions(Dimension dimension, double si, double customary, String unit) {
         assertThat(dimension.in(si, UnitSystem.US_CUSTOMARY)).isCloseTo(customary, within(4e-15 * Math.abs(customary)));
         assertThat(dimension.exact(si, UnitSystem.US_CUSTOMARY).doubleValue())
                 .isEqualTo(dimension.in(si, UnitSystem.US_CUSTOMARY));

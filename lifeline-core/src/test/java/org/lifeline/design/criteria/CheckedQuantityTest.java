@@ -45,7 +45,7 @@ class CheckedQuantityTest {
         "swingAngle, rad, AT_MOST, false, false",
         "clearanceMargin, m, AT_LEAST, true, false"
     })
-    void unitAndSide(String key, String unit, LimitType type, boolean mayBeNegative, boolean ofAnchors) {
+    void everyQuantityHasItsUnitAndItsSide(String key, String unit, LimitType type, boolean mayBeNegative, boolean ofAnchors) {
         CheckedQuantity q = CheckedQuantity.ofKey(key).orElseThrow();
         assertThat(q.key()).isEqualTo(key);
         assertThat(q).hasToString(key);
@@ -89,7 +89,7 @@ class CheckedQuantityTest {
                 "freeHeight|0|distance to the lowest point against distance to the lower level, both below the line",
                 "clearanceMargin|0|clearance required below the line, with the wanted margin, against what is available"
             })
-    void theWordsOfAComparison(String key, double limit, String words) {
+    void aComparisonIsInWords(String key, double limit, String words) {
         assertThat(CheckedQuantity.ofKey(key).orElseThrow().comparison(limit)).isEqualTo(words);
     }
 
@@ -155,7 +155,7 @@ class CheckedQuantityTest {
     }
 
     @Test
-    void partsOfARequirement() {
+    void aRequirementKnowsItsParts() {
         Requirement spans = Requirement.limit(CheckedQuantity.SPANS, 3);
         Requirement workers = Requirement.limit(CheckedQuantity.WORKERS, 2);
         Requirement both = Requirement.allOf(spans, workers);

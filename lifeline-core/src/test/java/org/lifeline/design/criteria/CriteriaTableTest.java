@@ -55,7 +55,7 @@ class CriteriaTableTest {
                 "clearance-margin|statedMargin ≥ 0.6 m",
                 "harness-stretch|statedHarnessStretch ≥ 0.3 m"
             })
-    void limitsOfEachCriterion(String id, String limits) {
+    void eachCriterionHasTheLimitsOfItsText(String id, String limits) {
         List<Limit> list = of(id).limits();
         String[] expected = limits.split("; ");
         assertThat(list).hasSameSizeAs(expected);
@@ -232,7 +232,7 @@ class CriteriaTableTest {
     }
 
     @Test
-    void wordsOfMarksAndOutcomes() {
+    void marksAndOutcomesHaveTheirWords() {
         assertThat(SourceKind.values())
                 .extracting(SourceKind::words)
                 .containsExactly("published", "recalled", "common practice", "stated in the design");

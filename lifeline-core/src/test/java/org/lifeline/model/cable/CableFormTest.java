@@ -257,7 +257,7 @@ class CableFormTest {
     }
 
     @Test
-    void laws() {
+    void lawsOfStretchAreEqualByTheirCorners() {
         LoadElongation straight = LoadElongation.curve(List.of(new Corner(0, 0), new Corner(1, 3e6)));
         assertThat(straight.isLinear()).isTrue();
         assertThat(straight.isStiffnessAlone())
