@@ -45,7 +45,8 @@ class CheckedQuantityTest {
         "swingAngle, rad, AT_MOST, false, false",
         "clearanceMargin, m, AT_LEAST, true, false"
     })
-    void everyQuantityHasItsUnitAndItsSide(String key, String unit, LimitType type, boolean mayBeNegative, boolean ofAnchors) {
+    void everyQuantityHasItsUnitAndItsSide(
+            String key, String unit, LimitType type, boolean mayBeNegative, boolean ofAnchors) {
         CheckedQuantity q = CheckedQuantity.ofKey(key).orElseThrow();
         assertThat(q.key()).isEqualTo(key);
         assertThat(q).hasToString(key);

@@ -37,7 +37,8 @@ class RopeTableTest {
     /** ISO 10425 Annex C, 6x7 fibre core (published), printed with three digits. */
     @ParameterizedTest
     @CsvSource({"8, 1770, 22.1, 37.6", "8, 1960, 22.1, 41.6", "12, 1770, 49.7, 84.6", "12, 1960, 49.7, 93.7"})
-    void printedRopesComeOutOfTheFactors(double millimetres, double grade, double kilogramsOfAHundredMetres, double kilonewtons) {
+    void printedRopesComeOutOfTheFactors(
+            double millimetres, double grade, double kilogramsOfAHundredMetres, double kilonewtons) {
         Cable c = Cable.builder()
                 .ropeClass(RopeClass.C6X7_FIBRE)
                 .diameter(millimetres / 1000)
