@@ -37,7 +37,7 @@ class CasesExplanationTest {
     private static final Map<String, Double> FACTORS = Map.ofEntries(
             Map.entry("lbf", 4.448_221_615_260_5),
             Map.entry("ft", 0.3048),
-            Map.entry("ft·lbf", 1.355_817_948_331_400_4),
+            Map.entry("ft·lbf", 1.355_817_948_331_4),
             Map.entry("lb", 0.453_592_37),
             Map.entry("lbf/ft", 4.448_221_615_260_5 / 0.3048),
             Map.entry("rad", 1.0),

@@ -109,7 +109,7 @@ class MapMarksTest {
         double level = 0;
         double upright = 0;
         for (double[] l : s.lines("ll-ink")) {
-            boolean frame = l[0] == LEFT && l[2] == LEFT || l[1] == TOP + HIGH && l[3] == TOP + HIGH;
+            boolean frame = (l[0] == LEFT && l[2] == LEFT) || (l[1] == TOP + HIGH && l[3] == TOP + HIGH);
             if (frame) {
                 continue;
             }
