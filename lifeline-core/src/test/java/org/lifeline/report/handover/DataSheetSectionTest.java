@@ -1,0 +1,159 @@
+package org.lifeline.report.handover;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.lifeline.design.field.StringingRow;
+import org.lifeline.design.handover.DataSheet;
+import org.lifeline.report.Printed;
+import org.lifeline.report.PrintedNumber;
+import org.lifeline.report.document.Quantities;
+import org.lifeline.report.document.ReportBlock;
+import org.lifeline.report.document.ReportSection;
+import org.lifeline.report.document.UnitChoice;
+
+/** The one page for those who use the line: complete, and on the safe side of what was computed. */
+class DataSheetSectionTest {
+    private static final DataSheet FULL = HandedOver.Full.RESULT.dataSheet();
+    private static final DataSheet BARE = HandedOver.Bare.RESULT.dataSheet();
+    private static final ReportSection SHEET = section(FULL, UnitChoice.SI);
+    private static final ReportSection PLAIN = section(BARE, UnitChoice.SI);
+
+    private static ReportSection section(DataSheet sheet, UnitChoice units) {
+        return new DataSheetSection(sheet, Quantities.in(units)).section();
+    }
+
+    private static String value(ReportSection s, String item) {
+        return Printed.table(s, "What the line is made for").rows().stream()
+                .filter(r -> r.cells().get(0).equals(item))
+                .map(r -> r.cells().get(1))
+                .findFirst()
+                .orElseThrow(() -> new AssertionError("no item " + item));
+    }
+
+    @Test
+    void usersAreThoseThatWereFoundInAllAndInEachSpan() {
+        int all = HandedOver.Full.RESULT.occupancy().orElseThrow().inAll();
+        assertThat(value(SHEET, "Users at once"))
+                .startsWith(all + "; in the spans ")
+                .endsWith(" (by energy balance)");
+        assertThat(value(PLAIN, "Users at once"))
+                .isEqualTo("assessed with the falls of the design; the number was not looked for");
+    }
+
+    @Test
+    void massesReachFromTheLightestToTheHeaviest() {
+        assertThat(value(SHEET, "Mass of a user with tools")).isEqualTo("80 kg to 100 kg");
+        assertThat(value(PLAIN, "Mass of a user with tools")).isEqualTo("70 kg to 110 kg");
+        // 80 and 100 kg are 176.4 and 220.5 lb.
+        assertThat(value(section(FULL, UnitChoice.US_CUSTOMARY), "Mass of a user with tools"))
+                .isEqualTo("176.4 lb to 220.5 lb");
+    }
+
+    @Test
+    void theClearanceIsTheLargestOfAllStretches() {
+        double most = HandedOver.Full.RESULT.clearance().orElseThrow().stretches().stream()
+                .mapToDouble(s -> s.requiredBelowLine())
+                .max()
+                .orElseThrow();
+        double said = Printed.number(value(SHEET, "Keep free below the line as installed"));
+        assertThat(said).isBetween(most - 1e-6, most + 0.05);
+        assertThat(Printed.number(value(PLAIN, "Keep free below the line as installed")))
+                .as("the whole line where it was not drawn up in stretches")
+                .isGreaterThan(3);
+    }
+
+    @Test
+    void stretchesThatMustNotBeUsedAreSaidAndTheirAbsenceToo() {
+        assertThat(FULL.mustNotBeUsed()).isNotEmpty();
+        String text = value(SHEET, "Do not use the line");
+        assertThat(text.split("; ", -1)).hasSameSizeAs(FULL.mustNotBeUsed());
+        List<PrintedNumber> ends = PrintedNumber.of(text);
+        assertThat(ends.get(0).si()).isCloseTo(FULL.mustNotBeUsed().get(0).low(), within(0.0006));
+        assertThat(ends.get(1).si()).isCloseTo(FULL.mustNotBeUsed().get(0).high(), within(0.0006));
+        assertThat(value(PLAIN, "Do not use the line")).isEqualTo("clearance along the line not drawn up");
+    }
+
+    @Test
+    void thePretensionStandsAtEachTemperatureWithWhatIsAccepted() {
+        for (StringingRow row : FULL.pretension()) {
+            String item = "Pretension at " + (row.temperature() < 0 ? "−20" : "40") + " °C";
+            List<PrintedNumber> printed = PrintedNumber.of(value(SHEET, item));
+            assertThat(printed).hasSize(3);
+            assertThat(printed.get(0).si()).isCloseTo(row.tension().nominal(), within(5.0));
+            assertThat(printed.get(1).si()).isCloseTo(row.tension().low(), within(5.0));
+            assertThat(printed.get(2).si()).isCloseTo(row.tension().high(), within(5.0));
+        }
+        assertThat(FULL.pretension()).hasSize(2);
+        assertThat(PrintedNumber.of(value(PLAIN, "Pretension at 15 °C")))
+                .as("no range where none was asked for")
+                .hasSize(1);
+    }
+
+    @Test
+    void theBreakingStrengthIsThatOfTheCable() {
+        assertThat(value(SHEET, "Cable, required breaking strength")).isEqualTo("90.7 kN");
+        assertThat(value(PLAIN, "Cable, required breaking strength")).isEqualTo("not stated");
+    }
+
+    @Test
+    void everyConnectionIsPermittedByItsNumbers() {
+        ReportBlock.Table t = Printed.table(SHEET, "Connecting subsystems");
+        assertThat(t.rows()).hasSize(2);
+        List<String> wide = t.rows().get(0).cells();
+        assertThat(wide.get(0)).isEqualTo("lanyard with energy absorber");
+        assertThat(wide.get(1)).isEqualTo("1.8 m");
+        assertThat(wide.subList(3, 6)).containsExactly("3.20 kN", "6.00 kN", "1.2 m");
+        double most = FULL.connections().get(0).freeFall();
+        assertThat(Printed.number(wide.get(2))).isCloseTo(most, within(0.00051));
+        assertThat(t.rows().get(1).cells().get(3)).isEqualTo("5.50 kN");
+    }
+
+    @Test
+    void connectionsOfOtherKindsAreNamedAndHaveNoForceWhereNoneDeploys() {
+        ReportBlock.Table t = Printed.table(PLAIN, "Connecting subsystems");
+        assertThat(t.rows())
+                .extracting(r -> r.cells().get(0))
+                .containsExactly("lanyard without absorber", "self-retracting device", "subsystem by its curve");
+        assertThat(t.rows().get(0).cells().subList(3, 6)).containsExactly("–", "–", "–");
+        assertThat(t.rows().get(1).cells().subList(3, 6)).containsExactly("2.50 kN", "4.50 kN", "1 m");
+        assertThat(t.rows().get(2).cells().subList(3, 5)).containsExactly("–", "–");
+        assertThat(t.rows()).allSatisfy(r -> assertThat(r.cells().get(2)).matches("not computed|[0-9.]+ m"));
+    }
+
+    @Test
+    void anchorsHaveTheirLoadAndTheCapacityThatIsStated() {
+        ReportBlock.Table t = Printed.table(SHEET, "Loads on the anchors");
+        assertThat(t.rows()).extracting(r -> r.cells().get(0)).containsExactly("north", "post <1>", "south");
+        assertThat(t.rows()).extracting(r -> r.cells().get(2)).containsExactly("45 kN", "not stated", "not stated");
+        for (int i = 0; i < 3; i++) {
+            PrintedNumber.check(
+                    t.rows().get(i).cells().get(1), 1, FULL.anchors().get(i).load());
+        }
+        ReportBlock.Table both = Printed.table(section(FULL, UnitChoice.BOTH), "Loads on the anchors");
+        PrintedNumber.check(
+                both.rows().get(0).cells().get(1), 2, FULL.anchors().get(0).load());
+    }
+
+    @Test
+    void forcesThatLieTooCloseAreRemarkedByTheNameOfTheirUser() {
+        assertThat(Printed.words(SHEET))
+                .contains("Remark: the deployment forces stated for B lie closer together")
+                .contains("87.5 %");
+        assertThat(Printed.words(PLAIN)).doesNotContain("lie closer together");
+    }
+
+    @Test
+    void theRulesForUsersAreOnEverySheet() {
+        for (ReportSection s : List.of(SHEET, PLAIN)) {
+            assertThat(s.title()).isEqualTo("Data sheet for the line");
+            assertThat(Printed.words(s))
+                    .contains("Only a qualified person may change the line")
+                    .contains("taken out of service")
+                    .contains("Rescue of a suspended worker is planned")
+                    .contains("complies with a regulation or standard");
+        }
+    }
+}
