@@ -127,7 +127,7 @@ public final class AssessmentResult implements Canonical {
         }
         if (rescue != null) {
             e = Extremes.joined(e, List.of(rescue.extremes()));
-            if (rescue.states() == 0 || !rescue.failures().isEmpty()) {
+            if (rescue.states().isEmpty() || !rescue.failures().isEmpty()) {
                 e = e.lacking("the line at rest with a rescuer could not be computed everywhere");
             }
         }
@@ -344,8 +344,7 @@ public final class AssessmentResult implements Canonical {
     /**
      * The worst values of the arrests with a further worker who falls within the first second; {@link #inTime()} has them in it.
      *
-     * @return the extremes; empty where none was followed finely: where the design states none, motion was left out, or no such
-     *     arrest was worse than what else is known
+     * @return the extremes; empty where none was followed: the design states none, or motion was left out
      */
     public Optional<Extremes> secondFall() {
         List<ComputedCase> cases =
@@ -360,7 +359,17 @@ public final class AssessmentResult implements Canonical {
      * @return tensions, loads, sag and clearance of all places; empty where the design states no rescuer, or nothing was computed
      */
     public Optional<Extremes> rescue() {
-        return rescue == null || rescue.states() == 0 ? Optional.empty() : Optional.of(rescue.extremes());
+        return rescueStates().isEmpty() || rescue == null ? Optional.empty() : Optional.of(rescue.extremes());
+    }
+
+    /**
+     * The states at rest with a rescuer that were computed, at every place that was looked at.
+     *
+     * @return the cases, their results by the method {@link Method#RESCUE_AT_REST}; empty where the design states no rescuer;
+     *     unmodifiable
+     */
+    public List<ComputedCase> rescueStates() {
+        return rescue == null ? List.of() : rescue.states();
     }
 
     /**

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
 import java.util.function.LongFunction;
+import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
 import org.lifeline.analysis.Method;
 import org.lifeline.analysis.motion.ForceFilter;
@@ -105,7 +106,7 @@ final class MotionSearch {
                 .orElseThrow();
         List<Follower.Task> tasks = new ArrayList<>();
         try {
-            for (Survey each : worstWithout(worker.id())) {
+            for (Survey each : worstOf(c -> !c.fall().names(worker.id()))) {
                 for (double delay : second.delays()) {
                     tasks.add(each.task().later(worker, delay));
                 }
@@ -127,6 +128,10 @@ final class MotionSearch {
         for (int pass = 0; pass < SearchParameters.FOLLOWED_PER_QUANTITY; pass++) {
             followFinely(worst().stream().map(Survey::task).toList());
         }
+        // What is worst with him is said even where something else governs.
+        followFinely(worstOf(c -> c.later().isPresent()).stream()
+                .map(Survey::task)
+                .toList());
     }
 
     /** Looks half-way to the delays before and after the worst. */
@@ -145,11 +150,11 @@ final class MotionSearch {
         survey(tasks, SearchParameters.FIRST_STEP);
     }
 
-    /** The case of the survey that is worst for each quantity, of those that do not name a worker. */
-    private List<Survey> worstWithout(String worker) {
+    /** The case of the survey that is worst for each quantity, of those that pass. */
+    private List<Survey> worstOf(Predicate<FallCase> passes) {
         Map<String, Survey> worst = new LinkedHashMap<>();
         for (Survey each : surveyed.values()) {
-            if (!each.task().fallCase().fall().names(worker)) {
+            if (passes.test(each.task().fallCase())) {
                 each.expected().forEach((name, value) -> {
                     Survey old = worst.get(name);
                     double sign = isLeast(name) ? -1 : 1;

@@ -150,8 +150,8 @@ final class RescueSearch {
                 new NotComputed(first.what() + ", and " + (failures.size() - 1) + " more cases", first.why()));
     }
 
-    int states() {
-        return found.size();
+    List<ComputedCase> states() {
+        return List.copyOf(found.values());
     }
 
     boolean isComplete() {

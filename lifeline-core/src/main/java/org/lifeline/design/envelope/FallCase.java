@@ -157,6 +157,23 @@ public final class FallCase {
     }
 
     /**
+     * The fall without the further worker.
+     *
+     * @return the fall of those who fall first; the fall itself where nobody falls later
+     */
+    public Fall firstFall() {
+        Later late = later;
+        if (late == null) {
+            return fall;
+        }
+        Fall.Builder b = Fall.builder(fall.id()).at(fall.place());
+        fall.fallers().stream().filter(w -> !w.id().equals(late.worker())).forEach(b::faller);
+        fall.hanging().forEach(h -> b.hanging(h.worker(), h.place()));
+        fall.freeFall().ifPresent(b::freeFall);
+        return b.build();
+    }
+
+    /**
      * The same case with a further worker who falls at the place of the fall, later than those of the case. Only an analysis
      * in time can compute it.
      *

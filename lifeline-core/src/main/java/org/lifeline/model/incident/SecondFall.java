@@ -42,22 +42,22 @@ public record SecondFall(String worker, List<Double> delays) implements Canonica
      *     first second or is named twice
      */
     public SecondFall {
-        Violations.required("secondFall.worker", worker);
-        Violations.requiredAll("secondFall.delays", delays);
+        Violations.required("worker", worker);
+        Violations.requiredAll("delays", delays);
         Violations v = new Violations();
-        v.named("secondFall.worker", worker);
+        v.named("worker", worker);
         if (delays.isEmpty()) {
-            v.add("secondFall.delays", GivenValue.text("[]"), InputRule.EMPTY, "delay");
+            v.add("delays", GivenValue.text("[]"), InputRule.EMPTY, "delay");
         }
         v.require(
                 delays.size() <= MOST,
-                "secondFall.delays",
+                "delays",
                 GivenValue.countOf(delays.size(), "delays"),
                 InputRule.ABOVE_MOST,
                 MOST);
         Set<Double> seen = new HashSet<>();
         for (int i = 0; i < delays.size(); i++) {
-            String path = "secondFall.delays[" + i + "]";
+            String path = "delays[" + i + "]";
             // Adding zero turns −0 into 0.
             double delay = delays.get(i) + 0.0;
             GivenValue given = GivenValue.number(delay, "s");
