@@ -85,9 +85,8 @@ public final class RescueLoad implements Canonical {
         Lifeline line = arrest.line();
         Fall fall = arrest.fall();
         List<AppliedLoad> loads = loads(arrest);
-        LineEquilibrium state = Statics.withDefaults()
-                .withTemperature(arrest.temperature())
-                .solve(line, loads);
+        LineEquilibrium state =
+                Statics.withDefaults().withTemperature(arrest.temperature()).solve(line, loads);
         Point at = state.loads().get(loads.size() - 1).point();
         double heaviest =
                 Collections.max(fall.fallers().stream().map(Worker::mass).toList());
@@ -122,9 +121,7 @@ public final class RescueLoad implements Canonical {
         List<AppliedLoad> loads = new ArrayList<>();
         for (Fall.Hanging each : fall.hanging()) {
             loads.add(new AppliedLoad(
-                    each.place(),
-                    each.worker().attachment(),
-                    each.worker().mass() * g));
+                    each.place(), each.worker().attachment(), each.worker().mass() * g));
         }
         loads.add(new AppliedLoad(fall.place(), arrest.attachment(), (fall.fallingMass() + mass) * g));
         return List.copyOf(loads);

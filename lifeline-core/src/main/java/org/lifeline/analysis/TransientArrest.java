@@ -119,10 +119,7 @@ public final class TransientArrest implements Canonical {
     public static TransientArrest withDefaults() {
         return new TransientArrest(
                 new Conditions(
-                        OptionalDouble.empty(),
-                        DeploymentForce.MAXIMUM,
-                        ClearanceRules.commonPractice(),
-                        Map.of()),
+                        OptionalDouble.empty(), DeploymentForce.MAXIMUM, ClearanceRules.commonPractice(), Map.of()),
                 new MeshRefinement.Request(
                         ACCURACY,
                         REFINEMENTS,

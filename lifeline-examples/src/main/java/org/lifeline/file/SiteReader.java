@@ -108,7 +108,8 @@ final class SiteReader {
         List<Double> list = new ArrayList<>();
         List<JsonNode> items = f.array("delays");
         for (int i = 0; i < items.size(); i++) {
-            double delay = f.quantity(items.get(i), f.path("delays") + "[" + i + "]", Dimension.TIME, Range.NOT_NEGATIVE);
+            double delay =
+                    f.quantity(items.get(i), f.path("delays") + "[" + i + "]", Dimension.TIME, Range.NOT_NEGATIVE);
             if (!Double.isNaN(delay)) {
                 list.add(delay);
             }

@@ -67,8 +67,7 @@ public final class AssessmentResult implements Canonical {
         this.inTime = motion.extremes();
         this.checks = List.copyOf(checks);
         this.rescue = computed.rescue();
-        this.complete =
-                envelope.isComplete() && motion.isComplete() && (rescue == null || rescue.isComplete());
+        this.complete = envelope.isComplete() && motion.isComplete() && (rescue == null || rescue.isComplete());
         this.notComputed = notComputed(motion);
         this.extremes = judged(motion);
         this.governing = governingValues(motion);
@@ -248,7 +247,7 @@ public final class AssessmentResult implements Canonical {
      */
     public String restsOn() {
         if (basics.motion || basics.basis == Basis.ENERGY_BALANCE) {
-            return "Verdicts rest on " + basics.basis.words() + "." + alsoRestsOn();
+            return "Verdicts rest on " + basics.basis.words() + alsoRestsOn() + ".";
         }
         return basics.basis == Basis.IN_TIME
                 ? "Verdicts were to rest on arrests in time, which were left out: criteria on forces and distances"
@@ -266,7 +265,7 @@ public final class AssessmentResult implements Canonical {
         if (rescue != null) {
             also.add("the line at rest with a rescuer");
         }
-        return also.isEmpty() ? "" : " They rest on " + String.join(" and on ", also) + " as well.";
+        return also.isEmpty() ? "" : ", with " + String.join(" and ", also);
     }
 
     /**

@@ -60,10 +60,10 @@ public record IndependentCheck(FallCase fallCase, Method method, List<String> fa
 
     private static List<String> drift(ArrestResult arrest) {
         return arrest.motion()
-                        .filter(m -> !(m.relativeDrift() <= SearchParameters.DRIFT))
-                        .map(m -> List.of("the energies of the motion drift apart by " + m.relativeDrift()
-                                + " of that of the fall (limit " + SearchParameters.DRIFT + ")"))
-                        .orElse(List.of());
+                .filter(m -> !(m.relativeDrift() <= SearchParameters.DRIFT))
+                .map(m -> List.of("the energies of the motion drift apart by " + m.relativeDrift()
+                        + " of that of the fall (limit " + SearchParameters.DRIFT + ")"))
+                .orElse(List.of());
     }
 
     /**

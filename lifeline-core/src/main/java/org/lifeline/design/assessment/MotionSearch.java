@@ -129,9 +129,8 @@ final class MotionSearch {
             followFinely(worst().stream().map(Survey::task).toList());
         }
         // What is worst with him is said even where something else governs.
-        followFinely(worstOf(c -> c.later().isPresent()).stream()
-                .map(Survey::task)
-                .toList());
+        followFinely(
+                worstOf(c -> c.later().isPresent()).stream().map(Survey::task).toList());
     }
 
     /** Looks half-way to the delays before and after the worst. */

@@ -48,7 +48,11 @@ final class RescueSearch {
             @Nullable NotComputed failure) {}
 
     RescueSearch(
-            LifelineDesign design, Envelope envelope, @Nullable SharedWork shared, StagedProgress progress, double mass) {
+            LifelineDesign design,
+            Envelope envelope,
+            @Nullable SharedWork shared,
+            StagedProgress progress,
+            double mass) {
         this.design = design;
         this.envelope = envelope;
         this.shared = shared;
@@ -64,7 +68,8 @@ final class RescueSearch {
             for (Fall fall : Envelope.movingFalls(design)) {
                 for (int span = 1; span <= design.line().spans(); span++) {
                     for (double share : SearchParameters.RESCUE) {
-                        Fall moved = fall.at(Place.of(span, share * design.line().run(span)));
+                        Fall moved =
+                                fall.at(Place.of(span, share * design.line().run(span)));
                         tasks.add(new Follower.Task(combination.of(moved), combination.line()));
                         if (moved.canRun()) {
                             tasks.add(new Follower.Task(combination.held().of(moved), combination.line()));
@@ -146,8 +151,7 @@ final class RescueSearch {
             return List.copyOf(failures);
         }
         NotComputed first = failures.get(0);
-        return List.of(
-                new NotComputed(first.what() + ", and " + (failures.size() - 1) + " more cases", first.why()));
+        return List.of(new NotComputed(first.what() + ", and " + (failures.size() - 1) + " more cases", first.why()));
     }
 
     List<ComputedCase> states() {

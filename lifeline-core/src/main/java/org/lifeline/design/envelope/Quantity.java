@@ -167,8 +167,13 @@ public enum Quantity {
     /** Tells whether it is a quantity of the fall itself, which the line at rest afterwards does not have. */
     private boolean isOfFall() {
         return switch (this) {
-            case ARREST_FORCE, FREE_FALL, DEPLOYMENT, TOTAL_FALL_DISTANCE, SWING_DISPLACEMENT, SWING_ANGLE, SWING_DROP ->
-                true;
+            case ARREST_FORCE,
+                    FREE_FALL,
+                    DEPLOYMENT,
+                    TOTAL_FALL_DISTANCE,
+                    SWING_DISPLACEMENT,
+                    SWING_ANGLE,
+                    SWING_DROP -> true;
             default -> false;
         };
     }

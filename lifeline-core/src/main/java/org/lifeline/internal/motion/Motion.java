@@ -62,7 +62,11 @@ public final class Motion {
             }
             stage[k] = b.first ? FREE : DONE;
         }
-        staggered = firstFallers().mapToDouble(k -> system.bodies[k].start).distinct().count() > 1;
+        staggered = firstFallers()
+                        .mapToDouble(k -> system.bodies[k].start)
+                        .distinct()
+                        .count()
+                > 1;
         start = soonest < Double.POSITIVE_INFINITY ? soonest : 0;
         system.time = start;
     }

@@ -205,7 +205,9 @@ public final class AssessmentSection {
         List<ReportBlock> blocks = new ArrayList<>();
         design.secondFall().ifPresent(f -> secondFall(f, blocks));
         design.rescuerMass().ifPresent(m -> rescue(m, blocks));
-        return blocks.isEmpty() ? Optional.empty() : Optional.of(new ReportSection("Second fall and rescue", 1, blocks));
+        return blocks.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new ReportSection("Second fall and rescue", 1, blocks));
     }
 
     private void secondFall(SecondFall second, List<ReportBlock> blocks) {
@@ -218,18 +220,23 @@ public final class AssessmentSection {
         blocks.add(
                 result.secondFall().isEmpty()
                         ? new ReportBlock.Paragraph("It was NOT COMPUTED; see the warnings.")
-                        : incident("Worst with a second fall", result.secondFall().get()));
+                        : incident(
+                                "Worst with a second fall", result.secondFall().get()));
     }
 
     private void rescue(double mass, List<ReportBlock> blocks) {
-        blocks.add(new ReportBlock.Paragraph("Rescue: the line at rest under the weights of those who have fallen and of a"
-                + " rescuer of " + q.input(QuantityKind.MASS, mass) + " at the place of the fall, at every station, temperature"
-                + " and deployment of the absorber. Nothing moves: raising, lowering and swing are not in it. In-line absorbers"
-                + " and anchors with friction are taken as before the arrest."));
+        blocks.add(
+                new ReportBlock.Paragraph("Rescue: the line at rest under the weights of those who have fallen and of a"
+                        + " rescuer of " + q.input(QuantityKind.MASS, mass)
+                        + " at the place of the fall, at every station, temperature"
+                        + " and deployment of the absorber. Nothing moves: raising, lowering and swing are not in it. In-line absorbers"
+                        + " and anchors with friction are taken as before the arrest."));
         blocks.add(
                 result.rescue().isEmpty()
                         ? new ReportBlock.Paragraph("It was NOT COMPUTED; see the warnings.")
-                        : incident("Worst of the line at rest with a rescuer", result.rescue().get()));
+                        : incident(
+                                "Worst of the line at rest with a rescuer",
+                                result.rescue().get()));
     }
 
     private ReportBlock incident(String title, Extremes extremes) {

@@ -238,8 +238,7 @@ public final class InputSections {
                     f.delays().stream().map(d -> d + " s").collect(Collectors.joining(", ")));
         });
         design.rescuerMass()
-                .ifPresent(m -> t.row(
-                        "Rescuer on the line with those who have fallen", q.input(QuantityKind.MASS, m)));
+                .ifPresent(m -> t.row("Rescuer on the line with those who have fallen", q.input(QuantityKind.MASS, m)));
         return t.build();
     }
 

@@ -175,11 +175,11 @@ public final class FirstScreen {
                 .map(id -> "at " + InertText.name(id))
                 .orElseGet(() -> "span " + c.fall().place().span() + " "
                         + number("m", c.fall().place().station()));
-        return place + " " + quantities.input(QuantityKind.TEMPERATURE, c.temperature())
+        String later = c.later()
+                .map(l -> String.format(Locale.ROOT, "+%.2fs ", l.delay()))
+                .orElse("");
+        return later + place + " " + quantities.input(QuantityKind.TEMPERATURE, c.temperature())
                 + (c.side() == DeploymentForce.MAXIMUM ? " max" : " clr")
-                + c.later()
-                        .map(l -> String.format(Locale.ROOT, " 2nd+%.2f s", l.delay()))
-                        .orElse("")
                 + (c.attachmentLimit().filter(l -> l == AttachmentLimit.HELD).isPresent() ? " held" : "");
     }
 
@@ -211,7 +211,7 @@ public final class FirstScreen {
     /** A second fall within the first second, and the line at rest with a rescuer, where the design states them. */
     private void incidents() {
         result.design().secondFall().ifPresent(f -> {
-            String who = "Second fall within the first second (2nd+), " + InertText.name(f.worker()) + ": ";
+            String who = "With a second fall, " + InertText.name(f.worker()) + " (+…s: so much later): ";
             lines.addAll(WrappedText.of(who + worst(result.secondFall()), COLUMNS, "  "));
         });
         result.design().rescuerMass().ifPresent(m -> {

@@ -124,8 +124,8 @@ final class AssessmentWriter {
         ResultWriter.number(node, "temperature", c.temperature());
         node.put("force", c.side().name().toLowerCase(Locale.ROOT));
         c.later()
-                .ifPresent(l -> ResultWriter.number(
-                        node.putObject("laterFall").put("worker", l.worker()), "delay", l.delay()));
+                .ifPresent(l ->
+                        ResultWriter.number(node.putObject("laterFall").put("worker", l.worker()), "delay", l.delay()));
         c.pretensionFactor().ifPresent(v -> ResultWriter.number(node, "pretensionFactor", v));
         c.friction().ifPresent(v -> ResultWriter.number(node, "friction", v));
         c.mass().ifPresent(v -> ResultWriter.number(node, "mass", v));
