@@ -142,6 +142,9 @@ class RescueLoadTest {
             double required =
                     rest.attachmentAtPeak().z() - 1.8 - arrest.deployment() - 0.25 - who.attachmentHeight() - 0.7;
             assertThat(rest.clearance().requiredElevation()).isCloseTo(required, within(1e-9));
+            assertThat(rest.explain().toString())
+                    .contains("(deployment; the arrest before, by energy balance)")
+                    .contains("(total fall distance; sum)");
             assertThat(rest.clearance().margin().orElseThrow()).isCloseTo(required - 3, within(1e-9));
         }
         // 180 kg weigh less than the line carried in the arrest, 500 kg more.
