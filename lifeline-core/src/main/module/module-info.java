@@ -35,6 +35,7 @@ module org.lifeline.core {
     exports org.lifeline.model;
     exports org.lifeline.model.absorber;
     exports org.lifeline.model.cable;
+    exports org.lifeline.model.incident;
     exports org.lifeline.report;
     exports org.lifeline.report.appendix;
     exports org.lifeline.report.chart;

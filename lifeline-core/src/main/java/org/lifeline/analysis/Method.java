@@ -9,7 +9,9 @@ public enum Method {
     /** Energy balance with the static force–descent path of the line. */
     ENERGY_BALANCE("energy balance"),
     /** Integration of the motion in time. */
-    TRANSIENT("transient");
+    TRANSIENT("transient"),
+    /** Equilibrium after the arrest, with a rescuer on the line beside those who have fallen. */
+    RESCUE_AT_REST("rescue at rest");
 
     private final String label;
 

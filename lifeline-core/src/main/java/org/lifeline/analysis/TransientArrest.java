@@ -2,7 +2,10 @@ package org.lifeline.analysis;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.TreeMap;
+import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 import org.lifeline.analysis.state.Outcome;
 import org.lifeline.base.AllowedRange;
@@ -83,8 +86,16 @@ public final class TransientArrest implements Canonical {
     /** A fall and when it begins [s]: the first, whose catch is followed, or another one. */
     private record Timed(Fall fall, double time, boolean first) {}
 
-    /** Under what conditions somebody falls; without a temperature, at that of the installation [°C]. */
-    private record Conditions(OptionalDouble temperature, DeploymentForce side, ClearanceRules clearance) {}
+    /**
+     * Under what conditions somebody falls; without a temperature, at that of the installation [°C]. Of those who fall at the
+     * place of the first fall, delays of some by their ids [s].
+     */
+    private record Conditions(
+            OptionalDouble temperature, DeploymentForce side, ClearanceRules clearance, Map<String, Double> delays) {
+        Conditions at(OptionalDouble value) {
+            return new Conditions(value, side, clearance, delays);
+        }
+    }
 
     private TransientArrest(
             Conditions conditions,
@@ -107,7 +118,8 @@ public final class TransientArrest implements Canonical {
      */
     public static TransientArrest withDefaults() {
         return new TransientArrest(
-                new Conditions(OptionalDouble.empty(), DeploymentForce.MAXIMUM, ClearanceRules.commonPractice()),
+                new Conditions(
+                        OptionalDouble.empty(), DeploymentForce.MAXIMUM, ClearanceRules.commonPractice(), Map.of()),
                 new MeshRefinement.Request(
                         ACCURACY,
                         REFINEMENTS,
@@ -136,7 +148,7 @@ public final class TransientArrest implements Canonical {
      * @return the new analysis
      */
     public TransientArrest atInstalledTemperature() {
-        return with(new Conditions(OptionalDouble.empty(), conditions.side, conditions.clearance));
+        return with(conditions.at(OptionalDouble.empty()));
     }
 
     /**
@@ -148,7 +160,7 @@ public final class TransientArrest implements Canonical {
      */
     public TransientArrest withTemperature(double value) {
         double plausible = PlausibleRange.TEMPERATURE.required("temperature", value);
-        return with(new Conditions(OptionalDouble.of(plausible), conditions.side, conditions.clearance));
+        return with(conditions.at(OptionalDouble.of(plausible)));
     }
 
     /**
@@ -158,7 +170,8 @@ public final class TransientArrest implements Canonical {
      * @return the new analysis
      */
     public TransientArrest withSide(DeploymentForce value) {
-        return with(new Conditions(conditions.temperature, Violations.required("side", value), conditions.clearance));
+        Violations.required("side", value);
+        return with(new Conditions(conditions.temperature, value, conditions.clearance, conditions.delays));
     }
 
     /**
@@ -168,7 +181,8 @@ public final class TransientArrest implements Canonical {
      * @return the new analysis
      */
     public TransientArrest withClearance(ClearanceRules value) {
-        return with(new Conditions(conditions.temperature, conditions.side, Violations.required("clearance", value)));
+        Violations.required("clearance", value);
+        return with(new Conditions(conditions.temperature, conditions.side, value, conditions.delays));
     }
 
     /**
@@ -315,6 +329,24 @@ public final class TransientArrest implements Canonical {
     }
 
     /**
+     * The same with a delay of one of those who fall at the place of the fall: falls that nearly coincide. Unlike
+     * {@linkplain #withLaterFall a later fall} it is a part of the fall: the first catch lasts until all of them have been
+     * caught, peaks are those of all, and the clearance is that of the one who needs the most.
+     *
+     * @param worker id of one of those who fall
+     * @param delay time from the start of the fall until this worker begins to fall [s], not negative
+     * @return the new analysis
+     * @throws org.lifeline.base.InvalidInputException if the delay is negative
+     */
+    public TransientArrest withDelay(String worker, double delay) {
+        Violations.required("delay.worker", worker);
+        new Violations().notNegative("delay", delay, "s").throwIfAny();
+        Map<String, Double> all = new TreeMap<>(conditions.delays);
+        all.put(worker, delay);
+        return with(new Conditions(conditions.temperature, conditions.side, conditions.clearance, Map.copyOf(all)));
+    }
+
+    /**
      * The same with a listener that hears when the line before the fall, the motion, and the energy balance beside it are done,
      * and again and again while a long line is brought to rest. It can end the analysis, which then has no result; while the
      * motion or the balance is under way, an interrupt of the thread does.
@@ -334,8 +366,8 @@ public final class TransientArrest implements Canonical {
      * @param fall the fall
      * @return histories, peaks and the arrest
      * @throws org.lifeline.base.InvalidInputException if a place does not lie on the line, the line cannot hang as
-     *     stated, the cable has no mass, a worker cannot reach the line or takes part twice, a fall is not caught within the duration, or a later
-     *     fall is asked for together with an end after the first catch
+     *     stated, the cable has no mass, a worker cannot reach the line or takes part twice, a fall is not caught within the duration, a later
+     *     fall is asked for together with an end after the first catch, or a delay is that of somebody who does not fall
      * @throws NoEquilibriumException if the line before the fall has no equilibrium, or the motion is lost: its energies do not add up
      * @throws java.util.concurrent.CancellationException if the thread is interrupted, whose flag stays set, or the listener
      *     ended the work
@@ -407,6 +439,10 @@ public final class TransientArrest implements Canonical {
             GivenValue given = GivenValue.countOf(later.size(), "later falls");
             v.add("endAfterFirstCatch", given, InputRule.EXCLUDES, "later falls");
         }
+        for (String id : new TreeSet<>(conditions.delays.keySet())) {
+            boolean falls = fall.fallers().stream().anyMatch(w -> w.id().equals(id));
+            v.require(falls, "delay.worker", GivenValue.text(id), InputRule.NOT_A_FALLER);
+        }
         List<String> seen = new ArrayList<>();
         fall.fallers().forEach(w -> seen.add(w.id()));
         fall.hanging().forEach(h -> seen.add(h.worker().id()));
@@ -460,17 +496,18 @@ public final class TransientArrest implements Canonical {
             double above = at.z() - w.harnessElevation();
             double taut = Math.max(w.connection().tautLength(above), above);
             double free = fall.freeFall().orElseGet(() -> w.connection().freeFall(above));
+            double begins = each.time + (first ? conditions.delays.getOrDefault(w.id(), 0.0) : 0);
             people.add(new MotionSetup.Person(
                     w.mass(),
                     w.connection().curve(conditions.side),
                     taut,
-                    new MotionSetup.Timing(each.time, free, first)));
+                    new MotionSetup.Timing(begins, free, first)));
             if (first) {
                 c.addFirst(w, at, taut, free);
             } else {
                 c.add(w, at, taut);
             }
-            double caught = each.time + Math.sqrt(2 * free / model.line().gravity());
+            double caught = begins + Math.sqrt(2 * free / model.line().gravity());
             double end = numerics.course().sampling().duration();
             if (!(caught < end)) {
                 String rule = first
@@ -526,6 +563,8 @@ public final class TransientArrest implements Canonical {
                 .number("sampling", numerics.course().sampling().interval(), "s")
                 .number("endAfterFirstCatch", numerics.course().afterCatch(), "s")
                 .text("attachmentHeld", held);
+        new TreeMap<>(conditions.delays)
+                .forEach((id, delay) -> b.number(CanonicalForm.Builder.element("delay", id), delay, "s"));
         for (int i = 0; i < later.size(); i++) {
             String path = CanonicalForm.Builder.element("laterFall", i);
             b.part(path + ".fall", later.get(i).fall).number(path + ".time", later.get(i).time, "s");

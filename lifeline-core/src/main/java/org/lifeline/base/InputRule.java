@@ -144,6 +144,10 @@ public enum InputRule implements ViolationCode {
     EXCLUDES("must not be asked for together with {0}"),
     /** A worker who takes part in two falls of one motion. */
     TAKES_PART_TWICE("must take part only once"),
+    /** A second worker who takes part in every fall already. */
+    NO_FALL_WITHOUT("takes part in every fall already; name a fall without this worker"),
+    /** A delay of somebody who does not fall. */
+    NOT_A_FALLER("must be the id of one of those who fall"),
     /** A time that ends before the catch. */
     TIME_TOO_SHORT("must be {0}"),
     /** A text that is no quantity of the wanted dimension. */

@@ -114,6 +114,33 @@ public final class Fall implements Canonical {
     }
 
     /**
+     * Tells whether a worker takes part in the fall.
+     *
+     * @param worker id of the worker
+     * @return true for one who falls or hangs already
+     */
+    public boolean names(String worker) {
+        return fallers.stream().anyMatch(w -> w.id().equals(worker))
+                || hanging.stream().anyMatch(h -> h.worker().id().equals(worker));
+    }
+
+    /**
+     * The same fall with one more worker who falls at its place.
+     *
+     * @param worker the further worker
+     * @return the new fall
+     * @throws org.lifeline.base.InvalidInputException if he takes part already, or is attached in another way
+     */
+    public Fall withFaller(Worker worker) {
+        Builder b = builder(id).at(place);
+        b.fallers.addAll(fallers);
+        b.faller(worker);
+        b.hanging.addAll(hanging);
+        b.freeFall = freeFall;
+        return b.build();
+    }
+
+    /**
      * Free fall that overrides the one from geometry.
      *
      * @return free fall [m], if stated

@@ -6,6 +6,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.Function;
@@ -17,6 +18,7 @@ import org.lifeline.base.PlausibleRange;
 import org.lifeline.base.Violations;
 import org.lifeline.base.canonical.Canonical;
 import org.lifeline.base.canonical.CanonicalForm;
+import org.lifeline.model.incident.SecondFall;
 
 /**
  * A whole design: the line, those who work on it, the falls to look at, and what lies below.
@@ -34,6 +36,8 @@ public final class LifelineDesign implements Canonical {
     private final ClearanceRules clearance;
     private final ModelFactors modelFactors;
     private final @Nullable Double workingFloor;
+    private final @Nullable SecondFall secondFall;
+    private final @Nullable Double rescuerMass;
 
     private LifelineDesign(Builder b, Lifeline line) {
         this.title = Objects.requireNonNull(b.title);
@@ -45,6 +49,8 @@ public final class LifelineDesign implements Canonical {
         this.clearance = Objects.requireNonNull(b.clearance);
         this.modelFactors = Objects.requireNonNull(b.modelFactors);
         this.workingFloor = b.workingFloor;
+        this.secondFall = b.secondFall;
+        this.rescuerMass = b.rescuerMass;
     }
 
     /**
@@ -130,6 +136,24 @@ public final class LifelineDesign implements Canonical {
     }
 
     /**
+     * A further worker who may fall within the first second of a fall.
+     *
+     * @return the second fall; empty where none is stated, and none is looked at
+     */
+    public Optional<SecondFall> secondFall() {
+        return Optional.ofNullable(secondFall);
+    }
+
+    /**
+     * Mass of a rescuer who hangs on the line together with those who have fallen.
+     *
+     * @return mass [kg]; empty where none is stated, and no rescue is looked at
+     */
+    public OptionalDouble rescuerMass() {
+        return rescuerMass == null ? OptionalDouble.empty() : OptionalDouble.of(rescuerMass);
+    }
+
+    /**
      * A builder that starts from this design.
      *
      * @return a builder with all parts of this design
@@ -140,6 +164,8 @@ public final class LifelineDesign implements Canonical {
         b.workers.addAll(workers);
         b.falls.addAll(falls);
         b.workingFloor = workingFloor;
+        b.secondFall = secondFall;
+        b.rescuerMass = rescuerMass;
         return b;
     }
 
@@ -195,6 +221,7 @@ public final class LifelineDesign implements Canonical {
     public LifelineDesign withFalls(List<Fall> values) {
         Builder b = toBuilder();
         b.falls.clear();
+        b.otherFalls = true;
         Violations.required("falls", values).forEach(b::fall);
         return b.build();
     }
@@ -220,12 +247,15 @@ public final class LifelineDesign implements Canonical {
                 && falls.equals(d.falls)
                 && clearance.equals(d.clearance)
                 && modelFactors.equals(d.modelFactors)
-                && Objects.equals(workingFloor, d.workingFloor);
+                && Objects.equals(workingFloor, d.workingFloor)
+                && Objects.equals(secondFall, d.secondFall)
+                && Objects.equals(rescuerMass, d.rescuerMass);
     }
 
     @Override
     public int hashCode() {
-        return Objects.hash(title, line, temperatures, workers, falls, clearance, modelFactors, workingFloor);
+        List<Object> service = List.of(temperatures, workers, falls, clearance, modelFactors);
+        return Objects.hash(title, line, service, workingFloor, secondFall, rescuerMass);
     }
 
     @Override
@@ -245,6 +275,11 @@ public final class LifelineDesign implements Canonical {
         private @Nullable ClearanceRules clearance = ClearanceRules.commonPractice();
         private @Nullable ModelFactors modelFactors = ModelFactors.none();
         private @Nullable Double workingFloor;
+        private @Nullable SecondFall secondFall;
+        private @Nullable Double rescuerMass;
+
+        /** Set where falls take the place of those that were stated: a search moves some of them alone. */
+        private boolean otherFalls;
 
         private Builder(@Nullable String title) {
             this.title = title;
@@ -336,6 +371,32 @@ public final class LifelineDesign implements Canonical {
         }
 
         /**
+         * A further worker who may fall within the first second of a fall, at its place. The assessment follows both in time.
+         *
+         * @param value who, and after which delays
+         * @return this
+         */
+        public Builder secondFall(SecondFall value) {
+            if (value == null) {
+                early.missing("secondFall");
+            }
+            secondFall = value;
+            return this;
+        }
+
+        /**
+         * Mass of a rescuer who hangs on the line together with those who have fallen, at the place of their fall. The
+         * assessment computes the line at rest under all of them.
+         *
+         * @param value mass with the rescue equipment [kg]
+         * @return this
+         */
+        public Builder rescuerMass(double value) {
+            rescuerMass = value;
+            return this;
+        }
+
+        /**
          * Checks everything and makes the design.
          *
          * @return the design
@@ -366,11 +427,15 @@ public final class LifelineDesign implements Canonical {
             if (workingFloor != null) {
                 PlausibleRange.COORDINATE.check(v, "workingFloor", workingFloor);
             }
+            if (rescuerMass != null) {
+                PlausibleRange.WORKER_MASS.check(v, "rescuerMass", rescuerMass);
+            }
             PlausibleRange.checkCount(v, "worker", workers.size());
             PlausibleRange.checkCount(v, "fall", falls.size());
             unique(v, "worker", workers, Worker::id);
             unique(v, "fall", falls, Fall::id);
             checkFallers(v);
+            checkSecondFall(v);
             if (line != null) {
                 for (int i = 0; i < falls.size(); i++) {
                     checkPlaces(v, line, i, falls.get(i));
@@ -397,6 +462,36 @@ public final class LifelineDesign implements Canonical {
                     String path = "fall[" + i + "].hanging[" + j + "].worker";
                     checkWorker(v, path, fall.hanging().get(j).worker(), byId);
                 }
+            }
+        }
+
+        /** The further worker is one of the design, and at least one fall happens without him, at a place that both can share. */
+        private void checkSecondFall(Violations v) {
+            SecondFall second = secondFall;
+            if (second == null) {
+                return;
+            }
+            String path = "secondFall.worker";
+            GivenValue given = GivenValue.text(second.worker());
+            Worker worker = workers.stream()
+                    .filter(w -> w.id().equals(second.worker()))
+                    .findFirst()
+                    .orElse(null);
+            if (worker == null) {
+                v.add(path, given, InputRule.WORKER_UNKNOWN);
+                return;
+            }
+            List<Worker> first = new ArrayList<>();
+            if (falls.isEmpty()) {
+                workers.stream().filter(w -> !w.id().equals(worker.id())).forEach(first::add);
+            }
+            falls.stream()
+                    .filter(f -> !f.names(worker.id()))
+                    .forEach(f -> first.add(f.fallers().get(0)));
+            if (first.isEmpty() && !otherFalls) {
+                v.add(path, given, InputRule.NO_FALL_WITHOUT);
+            } else if (first.stream().anyMatch(w -> w.attachment() != worker.attachment())) {
+                v.add(path, given, InputRule.ATTACHMENT_DIFFERS);
             }
         }
 

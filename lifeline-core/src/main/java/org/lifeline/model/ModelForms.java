@@ -129,11 +129,13 @@ final class ModelForms {
         d.workers().forEach(w -> b.part(CanonicalForm.Builder.element("worker", w.id()), w));
         d.falls().forEach(f -> b.part(CanonicalForm.Builder.element("fall", f.id()), f));
         b.part("clearance", d.clearance());
-        ModelFactors m = d.modelFactors();
-        b.number("modelFactors.force", m.force(), "")
-                .number("modelFactors.distance", m.distance(), "")
-                .text("modelFactors.reason", m.reason());
+        ModelFactors factors = d.modelFactors();
+        b.number("modelFactors.force", factors.force(), "")
+                .number("modelFactors.distance", factors.distance(), "")
+                .text("modelFactors.reason", factors.reason());
         OptionalDouble floor = d.workingFloor();
+        d.secondFall().ifPresent(f -> b.part("secondFall", f));
+        d.rescuerMass().ifPresent(m -> b.number("rescuerMass", m, "kg"));
         return b.number("workingFloor", floor, "m").build();
     }
 

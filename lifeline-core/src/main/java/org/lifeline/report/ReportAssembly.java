@@ -69,9 +69,13 @@ final class ReportAssembly {
         calculations(governing, sections);
         sections.add(check.section(options.detail == ReportDetail.FULL, installed, arrests));
         Optional<HandoverResult> handover = Optional.ofNullable(options.handover);
-        sections.add(RemarkSections.notConsidered(
-                design, arrests, !options.motions.isEmpty(), HandoverSections.pullsAside(handover)));
         AssessmentResult assessment = options.assessment;
+        sections.add(RemarkSections.notConsidered(
+                design,
+                arrests,
+                !options.motions.isEmpty(),
+                HandoverSections.pullsAside(handover),
+                Optional.ofNullable(assessment)));
         sections.add(new PlanDocumentsSection(design, arrests, installed, q)
                 .section(Optional.ofNullable(assessment).map(a -> new AssessmentSection(a, q))));
         handover.ifPresent(h -> {
@@ -121,6 +125,7 @@ final class ReportAssembly {
                             .map(AssessedCriterion::result)
                             .toList()));
             sections.add(worst.warnings(check));
+            worst.incidents().ifPresent(sections::add);
             sections.add(new SummarySection(governing, q).section(options.detail, "Stated falls"));
             return;
         }

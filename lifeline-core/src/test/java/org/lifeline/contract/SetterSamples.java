@@ -8,6 +8,7 @@ import java.util.function.Supplier;
 import java.util.function.UnaryOperator;
 import org.lifeline.analysis.EnergyBalance;
 import org.lifeline.analysis.LoadedSpans;
+import org.lifeline.analysis.RescueLoad;
 import org.lifeline.analysis.Statics;
 import org.lifeline.analysis.TransientArrest;
 import org.lifeline.analysis.state.AttachmentLimit;
@@ -33,6 +34,7 @@ import org.lifeline.model.absorber.LoadingCurve;
 import org.lifeline.model.cable.Cable;
 import org.lifeline.model.cable.LoadElongation;
 import org.lifeline.model.cable.RopeClass;
+import org.lifeline.model.incident.SecondFall;
 import org.lifeline.verify.Check;
 import org.lifeline.verify.Verifier;
 
@@ -120,6 +122,7 @@ final class SetterSamples {
                         .secondMomentY(1e-5));
         map.put(EnergyBalance.class, EnergyBalance::withDefaults);
         map.put(Statics.class, Statics::withDefaults);
+        map.put(RescueLoad.class, () -> RescueLoad.ofRescuer(100));
         map.put(TransientArrest.class, TransientArrest::withDefaults);
         map.put(Verifier.class, Verifier::withDefaults);
         return map;
@@ -169,6 +172,7 @@ final class SetterSamples {
         map.put(Point.class, Point.of(36, 0, 12.4));
         map.put(ProgressListener.class, ProgressListener.none());
         map.put(RopeClass.class, RopeClass.C6X19_STEEL);
+        map.put(SecondFall.class, SecondFall.of("B"));
         map.put(Stiffness.class, Stiffness.rigid());
         map.put(Support.class, post());
         map.put(Worker.class, worker());

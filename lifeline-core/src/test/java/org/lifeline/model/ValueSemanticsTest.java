@@ -17,6 +17,7 @@ import org.lifeline.model.absorber.LoadingCurve;
 import org.lifeline.model.cable.Cable;
 import org.lifeline.model.cable.LoadElongation;
 import org.lifeline.model.cable.RopeClass;
+import org.lifeline.model.incident.SecondFall;
 
 /**
  * Values of the model are equal when everything that was stated is, and differ when anything of it does: made twice, each is
@@ -201,6 +202,13 @@ class ValueSemanticsTest {
                         .build(),
                 () -> design().modelFactors(new ModelFactors(1.1, 1)).build(),
                 () -> design().workingFloor(10).build(),
+                () -> design().rescuerMass(90).build(),
+                () -> design().worker(worker("B").build())
+                        .secondFall(SecondFall.of("B"))
+                        .build(),
+                () -> design().worker(worker("B").build())
+                        .secondFall(new SecondFall("B", List.of(0.5)))
+                        .build(),
                 () -> design().line(line().gravity(9.81).build()).build()));
         return rows;
     }

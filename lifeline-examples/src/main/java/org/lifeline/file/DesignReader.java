@@ -129,6 +129,7 @@ public final class DesignReader {
             SiteReader site = new SiteReader(top);
             site.clearance(b);
             site.modelFactors(b);
+            site.incidents(b);
             Lifeline checked = line(cable, supports, installed, gravity);
             List<@Nullable Fall> falls = new FallReader(workers, checked, supports.size() - 1).readAll(top);
             if (findings.count() > 0 || cable == null || installed == null || checked == null) {

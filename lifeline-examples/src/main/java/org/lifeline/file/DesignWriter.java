@@ -89,6 +89,12 @@ public final class DesignWriter {
         design.workers().forEach(w -> workers.add(worker(w)));
         ArrayNode falls = root.putArray("falls");
         design.falls().forEach(f -> falls.add(fall(f)));
+        design.secondFall().ifPresent(f -> {
+            ObjectNode second = root.putObject("secondFall").put("worker", f.worker());
+            ArrayNode delays = second.putArray("delays");
+            f.delays().forEach(d -> delays.add(quantity(d, "s")));
+        });
+        design.rescuerMass().ifPresent(m -> root.putObject("rescue").put("rescuerMass", quantity(m, "kg")));
         ObjectNode clearance = root.putObject("clearance");
         clearance.put("harnessStretch", metres(design.clearance().harnessStretch()));
         clearance.put("margin", metres(design.clearance().margin()));

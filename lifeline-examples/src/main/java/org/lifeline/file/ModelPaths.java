@@ -32,6 +32,7 @@ public final class ModelPaths {
     private static Map<Pattern, String> ofTheDesign() {
         Map<Pattern, String> map = new LinkedHashMap<>();
         map.put(Pattern.compile("^workingFloor$"), "clearance.workingFloor");
+        map.put(Pattern.compile("^rescuerMass$"), "rescue.rescuerMass");
         map.put(Pattern.compile("^(pretension|horizontalTension|initialSag|unstretchedLength)$"), "installed.$1");
         return map;
     }

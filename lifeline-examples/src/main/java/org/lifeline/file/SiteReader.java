@@ -9,8 +9,9 @@ import org.lifeline.model.ClearanceRules;
 import org.lifeline.model.LifelineDesign;
 import org.lifeline.model.ModelFactors;
 import org.lifeline.model.Obstruction;
+import org.lifeline.model.incident.SecondFall;
 
-/** Reads {@code service}, {@code clearance} and {@code modelFactors}. */
+/** Reads {@code service}, {@code clearance}, {@code modelFactors}, {@code secondFall} and {@code rescue}. */
 final class SiteReader {
     private static final double ABSOLUTE_ZERO = -273.15;
     private static final double HOTTEST = 1000;
@@ -77,6 +78,43 @@ final class SiteReader {
         if (read != null) {
             b.clearance(read);
         }
+    }
+
+    /** A further worker who may fall within the first second, and a rescuer. */
+    void incidents(LifelineDesign.Builder b) {
+        Fields f = top.object("secondFall");
+        if (f != null) {
+            String worker = f.requiredText("worker");
+            List<Double> delays = delays(f);
+            f.close();
+            SecondFall second = worker == null
+                    ? null
+                    : f.build(() -> f.has("delays") ? new SecondFall(worker, delays) : SecondFall.of(worker));
+            if (second != null) {
+                b.secondFall(second);
+            }
+        }
+        Fields r = top.object("rescue");
+        if (r != null) {
+            double mass = r.requiredQuantity("rescuerMass", Dimension.MASS, Range.POSITIVE);
+            r.close();
+            if (!Double.isNaN(mass)) {
+                b.rescuerMass(mass);
+            }
+        }
+    }
+
+    private static List<Double> delays(Fields f) {
+        List<Double> list = new ArrayList<>();
+        List<JsonNode> items = f.array("delays");
+        for (int i = 0; i < items.size(); i++) {
+            double delay =
+                    f.quantity(items.get(i), f.path("delays") + "[" + i + "]", Dimension.TIME, Range.NOT_NEGATIVE);
+            if (!Double.isNaN(delay)) {
+                list.add(delay);
+            }
+        }
+        return list;
     }
 
     void modelFactors(LifelineDesign.Builder b) {

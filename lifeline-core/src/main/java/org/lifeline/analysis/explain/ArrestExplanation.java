@@ -75,10 +75,17 @@ final class ArrestExplanation {
             writeClearance(f, m.descent(), m.deployment());
             return sheet.finish();
         }
+        boolean rest = arrest.method() == Method.RESCUE_AT_REST;
         LineExplanation peak = new LineExplanation(sheet, arrest.peak(), cable, "");
-        peak.writeSpans(", at the lowest point", true);
+        peak.writeSpans(rest ? ", at rest with a rescuer" : ", at the lowest point", true);
         Figure descent = writeDescent(peak, f);
-        peak.writeSupports("Supports at the lowest point");
+        peak.writeSupports(rest ? "Supports at rest with a rescuer" : "Supports at the lowest point");
+        if (rest) {
+            Figure torn = sheet.given(
+                    "x", "deployment", arrest.deployment(), Dimension.LENGTH, "the arrest before, by energy balance");
+            writeClearance(f, descent, torn);
+            return sheet.finish();
+        }
         Figure deployment = new BalanceExplanation(sheet, arrest)
                 .write(beforeLines, peak, new BalanceExplanation.Drop(f.falling(), f.gravity(), descent));
         writeClearance(f, descent, deployment);

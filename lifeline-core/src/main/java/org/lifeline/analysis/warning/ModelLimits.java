@@ -11,13 +11,26 @@ public final class ModelLimits {
     /** The limit that loads for the supporting structure go beyond. */
     public static final String SIDE_PULL = "pull across the line, out of its vertical plane";
 
+    /** The limit that an assessment goes beyond where the design states a second fall within the first second. */
+    public static final String NEAR_FALLS =
+            "falls that nearly coincide: together or in sequence is computed, not half a second apart";
+
+    /** What is left of {@link #NEAR_FALLS} where the design states a second fall within the first second. */
+    public static final String NEAR_FALLS_ELSEWHERE = "falls that nearly coincide at different places of the line";
+
+    /** The limit that an assessment goes beyond where the design states a rescuer. */
+    public static final String RESCUE = "loads of rescue";
+
+    /** What is left of {@link #RESCUE} where the design states a rescuer. */
+    public static final String RESCUE_IN_MOTION = "what moves in a rescue: raising, lowering, swing";
+
     private static final List<String> LIST = List.of(
             "creep and constructional stretch of the cable",
             "wet, iced or cold energy absorbers, whose forces differ",
             "edges that the connection or the cable runs over",
-            "falls that nearly coincide: together or in sequence is computed, not half a second apart",
+            NEAR_FALLS,
             "wind and ice on the line",
-            "loads of rescue",
+            RESCUE,
             SIDE_PULL,
             "dependence of absorbers on the speed of deployment",
             "damage, wear, corrosion, fatigue, bad terminations, and what was overloaded before",

@@ -31,6 +31,10 @@ import org.lifeline.model.Place;
  * Assesses a design: the stated falls, the envelope over the whole line, arrests in time, criteria judged on the worst of all
  * of them, the independent check of what governs, warnings, and what could not be computed.
  *
+ * <p>Where the design states a further worker who may fall within the first second, that second fall is followed in time beside
+ * the worst arrests; where it states the mass of a rescuer, the line at rest with him and those who have fallen is computed.
+ * Both count in what governs.
+ *
  * <p>{@code Assessment.withDefaults().withCriteria(criteria).solve(design)}. The result is the same for any number of threads.
  * Immutable and thread-safe.
  *
@@ -174,11 +178,32 @@ public final class Assessment implements WorstCases, Canonical {
         if (settings.inTime.followed && envelope.isComplete()) {
             motion.run(cases(stated, balance));
         }
+        RescueSearch rescue = rescue(stated, envelope, plain, progress);
         return new AssessmentResult(
                 new AssessmentResult.Basics(
                         settings.basis, settings.inTime.followed, settings.inTime.filter, settings.criteria),
-                new AssessmentResult.Computed(stated, envelope, balance, motion),
-                checks(design, balance, motion, progress));
+                new AssessmentResult.Computed(stated, envelope, balance, motion, rescue),
+                checks(
+                        design,
+                        rescue == null
+                                ? List.of(balance, motion.extremes())
+                                : List.of(balance, motion.extremes(), rescue.extremes()),
+                        progress));
+    }
+
+    /** The line at rest with a rescuer, where the design states one. */
+    private @Nullable RescueSearch rescue(
+            DesignResult stated, EnvelopeResult envelope, Envelope plain, StagedProgress progress) {
+        LifelineDesign design = stated.design();
+        if (design.rescuerMass().isEmpty()) {
+            return null;
+        }
+        RescueSearch rescue = new RescueSearch(
+                design, plain, shared, progress, design.rescuerMass().getAsDouble());
+        if (envelope.isComplete()) {
+            rescue.run(stated.cases());
+        }
+        return rescue;
     }
 
     @Override
@@ -210,11 +235,10 @@ public final class Assessment implements WorstCases, Canonical {
         return station == place.station() ? e.fallCase() : e.fallCase().at(Place.of(place.span(), station));
     }
 
-    private List<IndependentCheck> checks(
-            LifelineDesign design, Extremes balance, MotionSearch motion, StagedProgress progress) {
+    private List<IndependentCheck> checks(LifelineDesign design, List<Extremes> found, StagedProgress progress) {
         Map<String, ComputedCase> cases = new LinkedHashMap<>();
-        List<Extreme> all = new ArrayList<>(AssessmentResult.governing(design, balance));
-        all.addAll(AssessmentResult.governing(design, motion.extremes()));
+        List<Extreme> all = new ArrayList<>();
+        found.forEach(e -> all.addAll(AssessmentResult.governing(design, e)));
         for (Extreme e : all) {
             FallCase c = e.fallCase();
             cases.putIfAbsent(e.arrest().method() + c.describe() + c.fall().place(), new ComputedCase(c, e.arrest()));

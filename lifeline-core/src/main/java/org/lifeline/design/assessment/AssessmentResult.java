@@ -5,6 +5,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import org.lifeline.analysis.Method;
 import org.lifeline.analysis.motion.ForceFilter;
 import org.lifeline.analysis.warning.Warning;
 import org.lifeline.base.Interval;
@@ -13,6 +15,7 @@ import org.lifeline.base.canonical.Canonical;
 import org.lifeline.base.canonical.CanonicalForm;
 import org.lifeline.design.criteria.Criterion;
 import org.lifeline.design.criteria.CriterionResult;
+import org.lifeline.design.envelope.ComputedCase;
 import org.lifeline.design.envelope.DesignResult;
 import org.lifeline.design.envelope.EnvelopeResult;
 import org.lifeline.design.envelope.Extreme;
@@ -34,6 +37,7 @@ public final class AssessmentResult implements Canonical {
     private final List<FollowedArrest> followed;
     private final Extremes balance;
     private final Extremes inTime;
+    private final @Nullable RescueSearch rescue;
     private final Extremes extremes;
     private final List<GoverningValue> governing;
     private final List<AssessedCriterion> criteria;
@@ -46,7 +50,12 @@ public final class AssessmentResult implements Canonical {
     record Basics(Basis basis, boolean motion, ForceFilter filter, List<Criterion> criteria) {}
 
     /** What was computed. */
-    record Computed(DesignResult stated, EnvelopeResult envelope, Extremes balance, MotionSearch motion) {}
+    record Computed(
+            DesignResult stated,
+            EnvelopeResult envelope,
+            Extremes balance,
+            MotionSearch motion,
+            @Nullable RescueSearch rescue) {}
 
     AssessmentResult(Basics basics, Computed computed, List<IndependentCheck> checks) {
         this.basics = basics;
@@ -57,7 +66,8 @@ public final class AssessmentResult implements Canonical {
         this.balance = computed.balance();
         this.inTime = motion.extremes();
         this.checks = List.copyOf(checks);
-        this.complete = envelope.isComplete() && motion.isComplete();
+        this.rescue = computed.rescue();
+        this.complete = envelope.isComplete() && motion.isComplete() && (rescue == null || rescue.isComplete());
         this.notComputed = notComputed(motion);
         this.extremes = judged(motion);
         this.governing = governingValues(motion);
@@ -79,8 +89,15 @@ public final class AssessmentResult implements Canonical {
                 cases.size() == 1 ? cases.get(0).reason() : why)));
         if (!basics.motion) {
             list.add(new NotComputed("arrests in time", "they were left out"));
+            design().secondFall()
+                    .ifPresent(f -> list.add(new NotComputed(
+                            "second fall of " + f.worker() + " within the first second",
+                            "it is followed in time only, and arrests in time were left out")));
         }
         list.addAll(motion.failures());
+        if (rescue != null) {
+            list.addAll(rescue.failures());
+        }
         if (!complete) {
             list.add(new NotComputed("the rest of the search", "it was ended early"));
         }
@@ -104,6 +121,15 @@ public final class AssessmentResult implements Canonical {
                 e = e.lacking("the search in time was ended early");
             }
         }
+        if (basics.basis == Basis.ENERGY_BALANCE && design().secondFall().isPresent()) {
+            e = e.lacking("a second fall within the first second is followed in time only");
+        }
+        if (rescue != null) {
+            e = Extremes.joined(e, List.of(rescue.extremes()));
+            if (rescue.states().isEmpty() || !rescue.failures().isEmpty()) {
+                e = e.lacking("the line at rest with a rescuer could not be computed everywhere");
+            }
+        }
         long failed =
                 checks.stream().filter(c -> !c.passed()).filter(c -> isOf(c)).count();
         return failed == 0 ? e : e.lacking("the independent check of " + failed + " governing arrests failed");
@@ -111,10 +137,13 @@ public final class AssessmentResult implements Canonical {
 
     /** Tells whether a check concerns the method that verdicts rest on. */
     private boolean isOf(IndependentCheck check) {
+        if (check.method() == Method.RESCUE_AT_REST) {
+            return true;
+        }
         return switch (basics.basis) {
             case LARGER_OF_BOTH -> true;
-            case ENERGY_BALANCE -> check.method() == org.lifeline.analysis.Method.ENERGY_BALANCE;
-            case IN_TIME -> check.method() == org.lifeline.analysis.Method.TRANSIENT;
+            case ENERGY_BALANCE -> check.method() == Method.ENERGY_BALANCE;
+            case IN_TIME -> check.method() == Method.TRANSIENT;
         };
     }
 
@@ -218,13 +247,25 @@ public final class AssessmentResult implements Canonical {
      */
     public String restsOn() {
         if (basics.motion || basics.basis == Basis.ENERGY_BALANCE) {
-            return "Verdicts rest on " + basics.basis.words() + ".";
+            return "Verdicts rest on " + basics.basis.words() + alsoRestsOn() + ".";
         }
         return basics.basis == Basis.IN_TIME
                 ? "Verdicts were to rest on arrests in time, which were left out: criteria on forces and distances"
                         + " are not evaluated."
                 : "Verdicts rest on energy balance alone: a criterion on the forces or distances of an arrest can"
                         + " fail by it, but is not met without arrests in time.";
+    }
+
+    /** What else the design states. */
+    private String alsoRestsOn() {
+        List<String> also = new ArrayList<>();
+        if (design().secondFall().isPresent() && basics.basis != Basis.ENERGY_BALANCE) {
+            also.add("a second fall within the first second");
+        }
+        if (rescue != null) {
+            also.add("the line at rest with a rescuer");
+        }
+        return also.isEmpty() ? "" : ", with " + String.join(" and ", also);
     }
 
     /**
@@ -288,6 +329,46 @@ public final class AssessmentResult implements Canonical {
      */
     public Extremes inTime() {
         return inTime;
+    }
+
+    /**
+     * The arrests that were followed finely with a further worker who falls within the first second.
+     *
+     * @return those of {@link #followed()} with a second fall, in the same order; unmodifiable
+     */
+    public List<FollowedArrest> secondFalls() {
+        return followed.stream().filter(f -> f.fallCase().later().isPresent()).toList();
+    }
+
+    /**
+     * The worst values of the arrests with a further worker who falls within the first second; {@link #inTime()} has them in it.
+     *
+     * @return the extremes; empty where none was followed: the design states none, or motion was left out
+     */
+    public Optional<Extremes> secondFall() {
+        List<ComputedCase> cases =
+                secondFalls().stream().map(FollowedArrest::computed).toList();
+        return cases.isEmpty() ? Optional.empty() : Optional.of(Extremes.ofCases(design(), cases, basics.filter));
+    }
+
+    /**
+     * The worst values of the line at rest after an arrest, with a rescuer beside those who have fallen; {@link #extremes()} has
+     * them in it, whatever the verdicts rest on.
+     *
+     * @return tensions, loads, sag and clearance of all places; empty where the design states no rescuer, or nothing was computed
+     */
+    public Optional<Extremes> rescue() {
+        return rescueStates().isEmpty() || rescue == null ? Optional.empty() : Optional.of(rescue.extremes());
+    }
+
+    /**
+     * The states at rest with a rescuer that were computed, at every place that was looked at.
+     *
+     * @return the cases, their results by the method {@link Method#RESCUE_AT_REST}; empty where the design states no rescuer;
+     *     unmodifiable
+     */
+    public List<ComputedCase> rescueStates() {
+        return rescue == null ? List.of() : rescue.states();
     }
 
     /**

@@ -13,6 +13,7 @@ import org.lifeline.model.Attachment;
 import org.lifeline.model.ClearanceRules;
 import org.lifeline.model.Lifeline;
 import org.lifeline.model.Place;
+import org.lifeline.model.Worker;
 
 /** Follows cases in time: finely, as a result, or on one coarse mesh, as a survey. Immutable and thread-safe. */
 final class Follower {
@@ -27,6 +28,11 @@ final class Follower {
         /** What tells cases from one another: everything that an arrest depends on. */
         Key key() {
             return new Key(fallCase.describe(), fallCase.fall().place().toString());
+        }
+
+        /** The same with a further worker who falls so much later [s]. */
+        Task later(Worker worker, double delay) {
+            return new Task(fallCase.withLater(worker, delay), line);
         }
     }
 
@@ -51,12 +57,17 @@ final class Follower {
                 .withTemperature(fallCase.temperature())
                 .withSide(fallCase.side())
                 .withClearance(clearance)
-                .withDuration(SearchParameters.DURATION)
+                .withDuration(SearchParameters.DURATION
+                        + fallCase.later().map(FallCase.Later::delay).orElse(0.0))
                 .withSampling(SearchParameters.SAMPLING)
                 .withEndAfterFirstCatch(0)
                 .withSegmentLength(Math.max(run / SearchParameters.SEGMENTS, SearchParameters.SHORTEST))
                 .withAccuracy(SearchParameters.ACCURACY)
                 .withRefinements(refinements);
+        if (fallCase.later().isPresent()) {
+            FallCase.Later later = fallCase.later().get();
+            analysis = analysis.withDelay(later.worker(), later.delay());
+        }
         return fallCase.attachmentLimit().filter(l -> l == AttachmentLimit.HELD).isPresent()
                 ? analysis.withAttachmentHeld()
                 : analysis;

@@ -1,14 +1,18 @@
 package org.lifeline.design.assessment;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.lifeline.analysis.ArrestResult;
 import org.lifeline.analysis.Method;
+import org.lifeline.analysis.state.AppliedLoad;
 import org.lifeline.design.envelope.FallCase;
+import org.lifeline.model.Fall;
+import org.lifeline.verify.VerificationReport;
 import org.lifeline.verify.Verifier;
 
 /**
  * The check of an arrest that governs by another way: of an energy balance by the verifier, which shares no formula with the
- * solver; of an arrest in time by the account of its energies.
+ * solver, as is the line at rest with a rescuer; of an arrest in time by the account of its energies.
  *
  * <p>Immutable and thread-safe.
  *
@@ -30,16 +34,36 @@ public record IndependentCheck(FallCase fallCase, Method method, List<String> fa
     }
 
     static IndependentCheck of(FallCase fallCase, ArrestResult arrest) {
-        List<String> failures = arrest.method() == Method.ENERGY_BALANCE
-                ? Verifier.withDefaults().arrest(arrest).failures().stream()
-                        .map(Object::toString)
-                        .toList()
-                : arrest.motion()
-                        .filter(m -> !(m.relativeDrift() <= SearchParameters.DRIFT))
-                        .map(m -> List.of("the energies of the motion drift apart by " + m.relativeDrift()
-                                + " of that of the fall (limit " + SearchParameters.DRIFT + ")"))
-                        .orElse(List.of());
+        List<String> failures =
+                switch (arrest.method()) {
+                    case ENERGY_BALANCE -> words(Verifier.withDefaults().arrest(arrest));
+                    case RESCUE_AT_REST -> words(Verifier.withDefaults().equilibrium(arrest.peak(), loads(arrest)));
+                    case TRANSIENT -> drift(arrest);
+                };
         return new IndependentCheck(fallCase, arrest.method(), failures);
+    }
+
+    private static List<String> words(VerificationReport report) {
+        return report.failures().stream().map(Object::toString).toList();
+    }
+
+    /** What hangs on a line at rest, read off the result. */
+    private static List<AppliedLoad> loads(ArrestResult rest) {
+        List<AppliedLoad> list = new ArrayList<>();
+        for (Fall.Hanging each : rest.fall().hanging()) {
+            double weight = each.worker().mass() * rest.line().gravity();
+            list.add(new AppliedLoad(each.place(), each.worker().attachment(), weight));
+        }
+        list.add(new AppliedLoad(rest.fall().place(), rest.attachment(), rest.lineLoad()));
+        return list;
+    }
+
+    private static List<String> drift(ArrestResult arrest) {
+        return arrest.motion()
+                .filter(m -> !(m.relativeDrift() <= SearchParameters.DRIFT))
+                .map(m -> List.of("the energies of the motion drift apart by " + m.relativeDrift()
+                        + " of that of the fall (limit " + SearchParameters.DRIFT + ")"))
+                .orElse(List.of());
     }
 
     /**

@@ -6,22 +6,28 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
 import java.util.function.LongFunction;
+import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
 import org.lifeline.analysis.Method;
 import org.lifeline.analysis.motion.ForceFilter;
+import org.lifeline.base.InvalidInputException;
 import org.lifeline.design.envelope.ComputedCase;
 import org.lifeline.design.envelope.Envelope;
 import org.lifeline.design.envelope.Extreme;
 import org.lifeline.design.envelope.Extremes;
+import org.lifeline.design.envelope.FailedCase;
 import org.lifeline.design.envelope.FallCase;
 import org.lifeline.design.envelope.LoadCombination;
+import org.lifeline.design.envelope.Quantity;
 import org.lifeline.internal.numeric.OrderedWork;
 import org.lifeline.internal.numeric.SharedWork;
 import org.lifeline.model.Attachment;
 import org.lifeline.model.Fall;
 import org.lifeline.model.LifelineDesign;
 import org.lifeline.model.Place;
+import org.lifeline.model.Worker;
 import org.lifeline.model.absorber.DeploymentForce;
+import org.lifeline.model.incident.SecondFall;
 
 /**
  * The search for the worst in time, in rounds; each works on its cases independently of one another, with what the rounds
@@ -32,6 +38,7 @@ import org.lifeline.model.absorber.DeploymentForce;
  *       every span on one coarse mesh, then beside the worst of these;
  *   <li>the worst of the survey are followed finely, quantity by quantity, where they may be worse than what is known, and so are
  *       the given cases that the coarse mesh lost;
+ *   <li>where the design states a further worker who may fall within the first second, the same with him beside the worst;
  *   <li>what governs is followed finely with other damping times.
  * </ol>
  */
@@ -83,7 +90,88 @@ final class MotionSearch {
         for (int pass = 0; pass < SearchParameters.FOLLOWED_PER_QUANTITY; pass++) {
             followFinely(worst().stream().map(Survey::task).toList());
         }
+        design.secondFall().ifPresent(this::secondFall);
         damping();
+    }
+
+    /**
+     * Follows a further worker who falls within the first second, after each of the delays beside every arrest that is worst
+     * without him; then at the places beside the worst of these and half-way between its delays.
+     */
+    private void secondFall(SecondFall second) {
+        String what = "second fall of " + second.worker() + " within the first second";
+        Worker worker = design.workers().stream()
+                .filter(w -> w.id().equals(second.worker()))
+                .findFirst()
+                .orElseThrow();
+        List<Follower.Task> tasks = new ArrayList<>();
+        try {
+            for (Survey each : worstOf(c -> !c.fall().names(worker.id()))) {
+                for (double delay : second.delays()) {
+                    tasks.add(each.task().later(worker, delay));
+                }
+            }
+        } catch (InvalidInputException e) {
+            failures.add(new NotComputed(what, FailedCase.words(e)));
+            return;
+        }
+        if (tasks.isEmpty()) {
+            failures.add(new NotComputed(what, "no arrest that it could come after was followed in time"));
+            return;
+        }
+        survey(tasks, SearchParameters.FIRST_STEP);
+        followFinely(tasks.stream().filter(t -> !surveyed.containsKey(t.key())).toList());
+        for (int round = 0; round < SearchParameters.ROUNDS; round++) {
+            besideTheWorst();
+            betweenDelays(worker, second.delays());
+        }
+        for (int pass = 0; pass < SearchParameters.FOLLOWED_PER_QUANTITY; pass++) {
+            followFinely(worst().stream().map(Survey::task).toList());
+        }
+        // What is worst with him is said even where something else governs.
+        followFinely(
+                worstOf(c -> c.later().isPresent()).stream().map(Survey::task).toList());
+    }
+
+    /** Looks half-way to the delays before and after the worst. */
+    private void betweenDelays(Worker worker, List<Double> delays) {
+        List<Follower.Task> tasks = new ArrayList<>();
+        for (Survey each : worst()) {
+            FallCase c = each.task().fallCase();
+            int at = c.later().map(l -> delays.indexOf(l.delay())).orElse(-1);
+            for (int other : new int[] {at - 1, at + 1}) {
+                if (at >= 0 && other >= 0 && other < delays.size()) {
+                    double delay = 0.5 * (delays.get(at) + delays.get(other));
+                    tasks.add(new Follower.Task(c.delayed(delay), each.task().line()));
+                }
+            }
+        }
+        survey(tasks, SearchParameters.FIRST_STEP);
+    }
+
+    /** The case of the survey that is worst for each quantity, of those that pass. */
+    private List<Survey> worstOf(Predicate<FallCase> passes) {
+        Map<String, Survey> worst = new LinkedHashMap<>();
+        for (Survey each : surveyed.values()) {
+            if (passes.test(each.task().fallCase())) {
+                each.expected().forEach((name, value) -> {
+                    Survey old = worst.get(name);
+                    double sign = isLeast(name) ? -1 : 1;
+                    if (old == null || sign * value > sign * old.expected().getOrDefault(name, Double.NaN)) {
+                        worst.put(name, each);
+                    }
+                });
+            }
+        }
+        // A free fall is over before a second one can matter.
+        worst.remove(Quantity.FREE_FALL.key());
+        Map<Follower.Key, Survey> distinct = new LinkedHashMap<>();
+        worst.values().forEach(s -> distinct.putIfAbsent(s.task().key(), s));
+        return List.copyOf(distinct.values());
+    }
+
+    private static boolean isLeast(String name) {
+        return Quantity.of(name).map(q -> !q.largestIsWorst()).orElse(name.startsWith("margin"));
     }
 
     private void followFinely(List<Follower.Task> tasks) {
@@ -174,7 +262,7 @@ final class MotionSearch {
     private List<Survey> worst() {
         Map<Follower.Key, Survey> found = new LinkedHashMap<>();
         for (Extreme known : AssessmentResult.governing(design, Extremes.joined(this.known, List.of(extremes())))) {
-            boolean least = isLeast(known);
+            boolean least = isLeast(known.name());
             double error = known.unit().equals("N")
                     ? SearchParameters.SURVEY_ERROR * Math.abs(known.value())
                     : SearchParameters.SURVEY_LENGTH_ERROR;
@@ -223,10 +311,6 @@ final class MotionSearch {
             map.put(e.name(), e.computed() + allowance);
         }
         return map;
-    }
-
-    private static boolean isLeast(Extreme e) {
-        return e.quantity().map(q -> !q.largestIsWorst()).orElse(e.name().startsWith("margin"));
     }
 
     private void damping() {

@@ -88,5 +88,18 @@ final class SearchParameters {
     /** Interval of the histories, which nobody looks at [s]. */
     static final double SAMPLING = 0.1;
 
+    /**
+     * Stations at which a rescuer may hang, as shares of a span [-]. What a weight at rest does varies smoothly along a span;
+     * where it is worst, smaller steps follow.
+     */
+    static final List<Double> RESCUE =
+            List.of(0.002, 0.05, 0.15, 0.25, 0.35, 0.45, 0.55, 0.65, 0.75, 0.85, 0.95, 0.998);
+
+    /** Distance of the first places that are looked at beside the worst of the rescue, as a share of the span [-]. */
+    static final double RESCUE_STEP = 0.05;
+
+    /** How often that distance is halved [-]: to less than 0.1 % of the span. */
+    static final int RESCUE_ROUNDS = 7;
+
     private SearchParameters() {}
 }

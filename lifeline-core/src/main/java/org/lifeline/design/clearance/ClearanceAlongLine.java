@@ -148,16 +148,20 @@ public final class ClearanceAlongLine {
 
     /**
      * What an arrest in time needs below that of its own energy balance, the largest of all that were followed [m]; with what its
-     * mesh may hide, as verdicts count it.
+     * mesh may hide, as verdicts count it. The same for the line at rest with a rescuer, and for a second fall within the first
+     * second, both against the energy balance of the first fall.
      */
     private static ClearanceAlongLineResult.Addition addition(AssessmentResult assessment) {
-        if (assessment.basis() == Basis.ENERGY_BALANCE) {
-            return new ClearanceAlongLineResult.Addition(0, 0);
+        List<ComputedCase> cases = new ArrayList<>(assessment.rescueStates());
+        if (assessment.basis() != Basis.ENERGY_BALANCE) {
+            for (FollowedArrest each : assessment.followed()) {
+                cases.add(new ComputedCase(each.fallCase(), each.arrest()));
+            }
         }
         LifelineDesign design = assessment.design();
         double most = 0;
         int arrests = 0;
-        for (FollowedArrest each : assessment.followed()) {
+        for (ComputedCase each : cases) {
             ArrestResult fast = each.arrest();
             try {
                 ArrestResult slow = EnergyBalance.withDefaults()
@@ -165,8 +169,8 @@ public final class ClearanceAlongLine {
                         .withSide(fast.side())
                         .withClearance(design.clearance())
                         .withAttachmentLimit(each.fallCase().attachmentLimit().orElse(AttachmentLimit.RUNNING))
-                        .solve(fast.line(), fast.fall());
-                double needed = Extremes.ofCases(design, List.of(new ComputedCase(each.fallCase(), fast)))
+                        .solve(fast.line(), each.fallCase().firstFall());
+                double needed = Extremes.ofCases(design, List.of(each))
                         .of(Quantity.REQUIRED_ELEVATION)
                         .orElseThrow()
                         .value();

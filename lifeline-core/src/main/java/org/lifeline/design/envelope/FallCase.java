@@ -1,12 +1,18 @@
 package org.lifeline.design.envelope;
 
 import java.util.Locale;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.jspecify.annotations.Nullable;
 import org.lifeline.analysis.ArrestResult;
 import org.lifeline.analysis.state.AttachmentLimit;
+import org.lifeline.base.GivenValue;
+import org.lifeline.base.InputRule;
+import org.lifeline.base.Violations;
 import org.lifeline.model.Fall;
 import org.lifeline.model.Place;
+import org.lifeline.model.Worker;
 import org.lifeline.model.absorber.DeploymentForce;
 
 /**
@@ -23,6 +29,7 @@ public final class FallCase {
     private final DeploymentForce side;
     private final Deviation deviation;
     private final AttachmentLimit limit;
+    private final @Nullable Later later;
 
     FallCase(Fall fall, double temperature, DeploymentForce side, Deviation deviation, AttachmentLimit limit) {
         this.fall = fall;
@@ -30,6 +37,36 @@ public final class FallCase {
         this.side = side;
         this.deviation = deviation;
         this.limit = limit;
+        this.later = null;
+    }
+
+    private FallCase(FallCase other, Fall fall, @Nullable Later later) {
+        this.fall = fall;
+        this.temperature = other.temperature;
+        this.side = other.side;
+        this.deviation = other.deviation;
+        this.limit = other.limit;
+        this.later = later;
+    }
+
+    /**
+     * One of those who fall at the place of the fall, but later than the others.
+     *
+     * @param worker id of the worker
+     * @param delay time after the start of the fall [s], from 0 to 1
+     */
+    public record Later(String worker, double delay) {
+        /**
+         * Checks the worker.
+         *
+         * @param worker id of the worker
+         * @param delay time after the start of the fall [s], from 0 to 1
+         * @throws org.lifeline.base.InvalidInputException if there is no worker, or the delay is negative
+         */
+        public Later {
+            Violations.required("worker", worker);
+            new Violations().notNegative("delay", delay, "s").throwIfAny();
+        }
     }
 
     /** How a case deviates from the design; NaN where it does not. */
@@ -111,13 +148,69 @@ public final class FallCase {
     }
 
     /**
+     * The further worker who falls within the first second.
+     *
+     * @return who, and how much later than the first; empty where nobody does
+     */
+    public Optional<Later> later() {
+        return Optional.ofNullable(later);
+    }
+
+    /**
+     * The fall without the further worker.
+     *
+     * @return the fall of those who fall first; the fall itself where nobody falls later
+     */
+    public Fall firstFall() {
+        Later late = later;
+        if (late == null) {
+            return fall;
+        }
+        Fall.Builder b = Fall.builder(fall.id()).at(fall.place());
+        fall.fallers().stream().filter(w -> !w.id().equals(late.worker())).forEach(b::faller);
+        fall.hanging().forEach(h -> b.hanging(h.worker(), h.place()));
+        fall.freeFall().ifPresent(b::freeFall);
+        return b.build();
+    }
+
+    /**
+     * The same case with a further worker who falls at the place of the fall, later than those of the case. Only an analysis
+     * in time can compute it.
+     *
+     * @param worker the worker, who has the mass of the case where one is examined
+     * @param delay time after the start of the fall [s], not negative
+     * @return the new case; its fall names the further worker last
+     * @throws org.lifeline.base.InvalidInputException if the delay is negative, or the worker takes part already or is attached
+     *     in another way
+     */
+    public FallCase withLater(Worker worker, double delay) {
+        Violations.required("worker", worker);
+        Worker his = mass().isPresent() ? worker.withMass(mass().getAsDouble()) : worker;
+        return new FallCase(this, fall.withFaller(his), new Later(worker.id(), delay));
+    }
+
+    /**
+     * The same case with another delay of the further worker.
+     *
+     * @param delay time after the start of the fall [s], not negative
+     * @return the new case
+     * @throws org.lifeline.base.InvalidInputException if the delay is negative, or nobody falls later
+     */
+    public FallCase delayed(double delay) {
+        new Violations()
+                .require(later != null, "later", GivenValue.text(describe()), InputRule.NOT_A_FALLER)
+                .throwIfAny();
+        return new FallCase(this, fall, new Later(Objects.requireNonNull(later).worker(), delay));
+    }
+
+    /**
      * The same case at another place.
      *
      * @param place where the fall is
      * @return the new case; its fall has the same name, workers and free fall
      */
     public FallCase at(Place place) {
-        return new FallCase(fall.at(place), temperature, side, deviation, limit);
+        return new FallCase(this, fall.at(place), later);
     }
 
     /**
@@ -133,6 +226,7 @@ public final class FallCase {
                 where(fall.place()),
                 temperature,
                 side == DeploymentForce.MAXIMUM ? "maximum" : "clearance"));
+        later().ifPresent(l -> b.append(String.format(Locale.ROOT, ", %s falls %.3f s later", l.worker(), l.delay())));
         attachmentLimit().filter(l -> l == AttachmentLimit.HELD).ifPresent(l -> b.append(", attachment held"));
         pretensionFactor().ifPresent(f -> b.append(String.format(Locale.ROOT, ", pretension × %.3f", f)));
         friction().ifPresent(f -> b.append(String.format(Locale.ROOT, ", friction %.3f", f)));

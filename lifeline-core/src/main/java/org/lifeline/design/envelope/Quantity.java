@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import org.lifeline.analysis.ArrestResult;
+import org.lifeline.analysis.Method;
 import org.lifeline.analysis.state.InlineAbsorberState;
 import org.lifeline.analysis.state.SupportReaction;
 import org.lifeline.base.Violations;
@@ -157,7 +158,24 @@ public enum Quantity {
     public double value(ArrestResult arrest, ModelFactors factors) {
         Violations.required("arrest", arrest);
         Violations.required("factors", factors);
+        if (arrest.method() == Method.RESCUE_AT_REST && isOfFall()) {
+            return Double.NaN;
+        }
         return isForce() ? factors.force() * force(arrest) : length(arrest, factors.distance());
+    }
+
+    /** Tells whether it is a quantity of the fall itself, which the line at rest afterwards does not have. */
+    private boolean isOfFall() {
+        return switch (this) {
+            case ARREST_FORCE,
+                    FREE_FALL,
+                    DEPLOYMENT,
+                    TOTAL_FALL_DISTANCE,
+                    SWING_DISPLACEMENT,
+                    SWING_ANGLE,
+                    SWING_DROP -> true;
+            default -> false;
+        };
     }
 
     private double force(ArrestResult r) {

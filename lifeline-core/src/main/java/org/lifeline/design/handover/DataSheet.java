@@ -182,13 +182,15 @@ public final class DataSheet {
                 : OptionalDouble.of(StationSteps.COMMON.up(most + additionInTime()));
     }
 
-    /** By how much the lowest elevation that any arrest in time needs is below that of the energy balance [m]. */
+    /** By how much the lowest elevation that any arrest in time, or the line at rest with a rescuer, needs is below that of the energy balance [m]. */
     private double additionInTime() {
         Optional<Extreme> slow = handover.assessment().balance().of(Quantity.REQUIRED_ELEVATION);
         Optional<Extreme> fast = handover.assessment().inTime().of(Quantity.REQUIRED_ELEVATION);
-        return slow.isEmpty() || fast.isEmpty()
-                ? 0
-                : Math.max(0, slow.get().value() - fast.get().value());
+        Optional<Extreme> rest = handover.assessment().rescue().flatMap(e -> e.of(Quantity.REQUIRED_ELEVATION));
+        double lowest = Math.min(
+                fast.map(Extreme::value).orElse(Double.POSITIVE_INFINITY),
+                rest.map(Extreme::value).orElse(Double.POSITIVE_INFINITY));
+        return slow.map(e -> Math.max(0, e.value() - lowest)).orElse(0.0);
     }
 
     /**

@@ -35,7 +35,9 @@ final class GoverningLoads {
 
     void add(ComputedCase computed) {
         ArrestResult arrest = computed.arrest();
-        List<Map<LoadEffect, GoverningReaction>> known = worst.getOrDefault(arrest.method(), List.of());
+        // The line at rest with a rescuer is an equilibrium, as the lowest point of an energy balance is.
+        Method method = arrest.method() == Method.RESCUE_AT_REST ? Method.ENERGY_BALANCE : arrest.method();
+        List<Map<LoadEffect, GoverningReaction>> known = worst.getOrDefault(method, List.of());
         for (double angle : angles) {
             Forces forces = forces(arrest, angle);
             for (int i = 0; i < known.size(); i++) {

@@ -103,13 +103,13 @@ public final class GoverningReaction {
     }
 
     /**
-     * Tells whether the forces act at the same moment. By energy balance they do; in time each is the peak of its own
+     * Tells whether the forces act at the same moment. By energy balance and at rest they do; in time each is the peak of its own
      * support, which together are on the safe side.
      *
      * @return true if they act together
      */
     public boolean simultaneous() {
-        return method() == Method.ENERGY_BALANCE;
+        return method() != Method.TRANSIENT;
     }
 
     /**
@@ -124,7 +124,7 @@ public final class GoverningReaction {
     /**
      * The method that it was computed with.
      *
-     * @return energy balance or transient
+     * @return energy balance, transient, or rescue at rest
      */
     public Method method() {
         return computed.arrest().method();

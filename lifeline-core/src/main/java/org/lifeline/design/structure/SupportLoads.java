@@ -22,7 +22,7 @@ import org.lifeline.model.Support;
  * simultaneous partner loads, as service loads and with the user's factors.
  *
  * <p>Looks at the stated falls, at all cases that govern by either method, and by energy balance once more along the whole
- * line for what the envelope does not search. Immutable and thread-safe.
+ * line for what the envelope does not search; the line at rest with a rescuer is among what stands under energy balance. Immutable and thread-safe.
  *
  * @since 1.0.0
  */
@@ -100,6 +100,7 @@ public final class SupportLoads {
         addExtremes(assessment.balance(), loads);
         addExtremes(assessment.inTime(), loads);
         assessment.followed().stream().map(SupportLoads::computed).forEach(loads::add);
+        assessment.rescueStates().forEach(loads::add);
         EffectScan scan = new EffectScan(
                 design,
                 Envelope.withDefaults().withTolerances(assessment.envelope().tolerances()));

@@ -41,6 +41,8 @@ final class SpanChange {
                                 .map(c::moved)
                                 .toList()));
         design.workingFloor().ifPresent(b::workingFloor);
+        design.secondFall().ifPresent(b::secondFall);
+        design.rescuerMass().ifPresent(b::rescuerMass);
         design.temperatures().forEach(b::temperature);
         design.workers().forEach(b::worker);
         design.falls().forEach(f -> b.fall(c.moved(f)));

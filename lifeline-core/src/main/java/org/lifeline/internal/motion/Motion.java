@@ -27,6 +27,8 @@ public final class Motion {
     private final int[] stage;
     private final double start;
     private final double[] parts = new double[MotionState.Energy.PARTS];
+    private final boolean staggered;
+    private double lowestLine = Double.POSITIVE_INFINITY;
     private boolean caught;
     private boolean fresh = true;
     private double startEnergy;
@@ -60,6 +62,11 @@ public final class Motion {
             }
             stage[k] = b.first ? FREE : DONE;
         }
+        staggered = firstFallers()
+                        .mapToDouble(k -> system.bodies[k].start)
+                        .distinct()
+                        .count()
+                > 1;
         start = soonest < Double.POSITIVE_INFINITY ? soonest : 0;
         system.time = start;
     }
@@ -178,11 +185,28 @@ public final class Motion {
             }
             all &= stage[k] == DONE;
         }
-        if (turned) {
+        if (turned && isLowest()) {
             system.remember();
             lowest.take(system);
         }
         caught = all;
+    }
+
+    /**
+     * Tells whether the line counts as at its lowest now that somebody has come to rest: of those who fall at one time the last
+     * to come to rest decides, of those who fall one after the other the one at whose turn the line hangs lowest.
+     */
+    private boolean isLowest() {
+        if (!staggered) {
+            return true;
+        }
+        double line = firstFallers()
+                .mapToDouble(k -> system.chain.z[system.bodies[k].joint.node])
+                .min()
+                .orElseThrow();
+        boolean lower = line < lowestLine;
+        lowestLine = Math.min(line, lowestLine);
+        return lower;
     }
 
     /** Largest arrest force of those who fall first [N]. */

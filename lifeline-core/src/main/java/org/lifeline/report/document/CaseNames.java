@@ -1,9 +1,11 @@
 package org.lifeline.report.document;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.lifeline.analysis.ArrestResult;
+import org.lifeline.analysis.Method;
 import org.lifeline.analysis.state.AttachmentLimit;
 import org.lifeline.base.InertText;
 import org.lifeline.design.envelope.FallCase;
@@ -88,6 +90,16 @@ public final class CaseNames {
     }
 
     /**
+     * How a value was computed, as tables say it.
+     *
+     * @param method the method
+     * @return "energy balance", "in time" or "rescue at rest"
+     */
+    public static String method(Method method) {
+        return method == Method.TRANSIENT ? "in time" : method.label();
+    }
+
+    /**
      * What deviates from the design in a case.
      *
      * @param c the case
@@ -97,6 +109,10 @@ public final class CaseNames {
      */
     public static String deviations(FallCase c, Quantities q, String separator) {
         StringBuilder b = new StringBuilder(isHeld(c.attachmentLimit()) ? separator + "attachment held" : "");
+        c.later()
+                .ifPresent(l -> b.append(separator)
+                        .append(InertText.name(l.worker()))
+                        .append(String.format(Locale.ROOT, " falls %.3f s later", l.delay())));
         c.pretensionFactor()
                 .ifPresent(f -> b.append(separator).append("pretension × ").append(q.input(QuantityKind.RATIO, f)));
         c.friction().ifPresent(f -> b.append(separator).append("friction ").append(q.input(QuantityKind.RATIO, f)));

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import org.lifeline.analysis.Method;
 import org.lifeline.base.InertText;
 import org.lifeline.base.Vector3;
 import org.lifeline.base.unit.SignificantDigits;
@@ -94,8 +93,7 @@ final class StructureSection {
             }
             cells.addAll(components(r.vector()));
             cells.add(q.input(QuantityKind.ANGLE, r.angle()));
-            cells.add(CaseNames.name(r.fallCase(), q)
-                    + (r.method() == Method.ENERGY_BALANCE ? ", energy balance" : ", in time"));
+            cells.add(CaseNames.name(r.fallCase(), q) + ", " + CaseNames.method(r.method()));
             t.row(cells);
         }
         return t.build();

@@ -6,9 +6,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.lifeline.analysis.ArrestResult;
-import org.lifeline.analysis.Method;
 import org.lifeline.analysis.motion.ForceFilter;
 import org.lifeline.analysis.motion.MotionSummary;
 import org.lifeline.analysis.state.SupportReaction;
@@ -22,8 +22,11 @@ import org.lifeline.design.assessment.MotionScope;
 import org.lifeline.design.assessment.NotComputed;
 import org.lifeline.design.envelope.ComputedCase;
 import org.lifeline.design.envelope.Extreme;
+import org.lifeline.design.envelope.Extremes;
 import org.lifeline.design.envelope.FallCase;
 import org.lifeline.design.envelope.Quantity;
+import org.lifeline.model.LifelineDesign;
+import org.lifeline.model.incident.SecondFall;
 import org.lifeline.report.document.CaseNames;
 import org.lifeline.report.document.Quantities;
 import org.lifeline.report.document.QuantityKind;
@@ -93,7 +96,7 @@ public final class AssessmentSection {
             t.row(
                     name(g),
                     number(g, g.factored()),
-                    g.method() == Method.ENERGY_BALANCE ? "energy balance" : "in time",
+                    CaseNames.method(g.method()),
                     cell(g, g.balanceExtreme()),
                     cell(g, g.inTimeExtreme()),
                     cell(g, stated(g)));
@@ -192,6 +195,69 @@ public final class AssessmentSection {
         return t.build();
     }
 
+    /**
+     * A second fall within the first second, and the line at rest with a rescuer.
+     *
+     * @return the section; empty where the design states neither
+     */
+    public Optional<ReportSection> incidents() {
+        LifelineDesign design = result.design();
+        List<ReportBlock> blocks = new ArrayList<>();
+        design.secondFall().ifPresent(f -> secondFall(f, blocks));
+        design.rescuerMass().ifPresent(m -> rescue(m, blocks));
+        return blocks.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new ReportSection("Second fall and rescue", 1, blocks));
+    }
+
+    private void secondFall(SecondFall second, List<ReportBlock> blocks) {
+        blocks.add(new ReportBlock.Paragraph(
+                "Second fall: " + InertText.name(second.worker()) + " falls at the place of the first fall, begun "
+                        + second.delays().stream().map(d -> d + " s").collect(Collectors.joining(", "))
+                        + " after it, beside the arrests that are worst without; half-way between two delays, and beside those"
+                        + " places, where it is worst. The values are those of arrests in time with what their meshes may hide;"
+                        + " a worse delay between two that were followed is not excluded."));
+        blocks.add(
+                result.secondFall().isEmpty()
+                        ? new ReportBlock.Paragraph("It was NOT COMPUTED; see the warnings.")
+                        : incident(
+                                "Worst with a second fall", result.secondFall().get()));
+    }
+
+    private void rescue(double mass, List<ReportBlock> blocks) {
+        blocks.add(
+                new ReportBlock.Paragraph("Rescue: the line at rest under the weights of those who have fallen and of a"
+                        + " rescuer of " + q.input(QuantityKind.MASS, mass)
+                        + " at the place of the fall, at every station, temperature"
+                        + " and deployment of the absorber. Nothing moves: raising, lowering and swing are not in it. In-line absorbers"
+                        + " and anchors with friction are taken as before the arrest."));
+        blocks.add(
+                result.rescue().isEmpty()
+                        ? new ReportBlock.Paragraph("It was NOT COMPUTED; see the warnings.")
+                        : incident(
+                                "Worst of the line at rest with a rescuer",
+                                result.rescue().get()));
+    }
+
+    private ReportBlock incident(String title, Extremes extremes) {
+        TableBuilder t = new TableBuilder(title + ", model factors applied")
+                .text("Quantity")
+                .number("Worst")
+                .text("Governs")
+                .text("Case");
+        for (Extreme e : extremes.governing()) {
+            boolean governs = result.governing(e.name())
+                    .map(g -> g.arrest().equals(e.arrest()) && g.factored() == e.value())
+                    .orElse(false);
+            t.row(
+                    name(e.name(), e.quantity(), e.support().isPresent()),
+                    number(e.unit(), e.value()),
+                    governs ? "yes" : "no",
+                    CaseNames.name(e.fallCase(), q));
+        }
+        return t.build();
+    }
+
     private Optional<Extreme> stated(GoverningValue g) {
         return result.stated().extremes().governing().stream()
                 .filter(e -> e.name().equals(g.name()))
@@ -220,9 +286,13 @@ public final class AssessmentSection {
     }
 
     private static String name(GoverningValue g) {
-        return g.support().isPresent()
-                ? CaseNames.capital(InertText.name(g.name()))
-                : CaseNames.capital(g.quantity().map(Quantity::words).orElse(g.name()));
+        return name(g.name(), g.quantity(), g.support().isPresent());
+    }
+
+    private static String name(String name, Optional<Quantity> quantity, boolean ofSupport) {
+        return ofSupport
+                ? CaseNames.capital(InertText.name(name))
+                : CaseNames.capital(quantity.map(Quantity::words).orElse(name));
     }
 
     private String cell(GoverningValue g, Optional<Extreme> extreme) {
@@ -230,8 +300,12 @@ public final class AssessmentSection {
     }
 
     private String number(GoverningValue g, double value) {
+        return number(g.unit(), value);
+    }
+
+    private String number(String unit, double value) {
         return q.result(
-                switch (g.unit()) {
+                switch (unit) {
                     case "N" -> QuantityKind.FORCE;
                     case "rad" -> QuantityKind.ANGLE;
                     default -> QuantityKind.LENGTH;
@@ -278,6 +352,7 @@ public final class AssessmentSection {
                         result.stated().cases().stream().map(ComputedCase::fallCase),
                         result.followed().stream().map(FollowedArrest::fallCase),
                         result.governing().stream().map(GoverningValue::fallCase),
+                        result.rescueStates().stream().map(ComputedCase::fallCase),
                         result.envelope().extremes().all().stream().map(Extreme::fallCase))
                 .flatMap(s -> s);
         return known.filter(c -> c.describe().equals(described))
@@ -322,7 +397,7 @@ public final class AssessmentSection {
     Optional<String> inDocuments(String name) {
         return result.governing(name)
                 .map(g -> number(g, g.factored()) + " ("
-                        + (g.method() == Method.ENERGY_BALANCE ? "energy balance" : "in time") + "; "
+                        + CaseNames.method(g.method()) + "; "
                         + CaseNames.name(g.fallCase(), q) + ")");
     }
 

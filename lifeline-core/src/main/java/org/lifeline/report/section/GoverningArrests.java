@@ -161,13 +161,16 @@ public final class GoverningArrests {
     /** A worst value's case as one of the arrests where it is one, else in words; said where its value is one in time. */
     String name(Extreme e, Quantities q) {
         String name = name(e.fallCase(), e.arrest().method(), q);
-        return e.arrest().method() == Method.TRANSIENT ? name + ", in time" : name;
+        return e.arrest().method() == Method.ENERGY_BALANCE
+                ? name
+                : name + ", " + CaseNames.method(e.arrest().method());
     }
 
     private String name(FallCase c, Method method, Quantities q) {
         boolean asDesigned = c.pretensionFactor().isEmpty()
                 && c.friction().isEmpty()
-                && c.mass().isEmpty();
+                && c.mass().isEmpty()
+                && c.later().isEmpty();
         for (int i = 0; i < arrests.size() && asDesigned; i++) {
             ArrestResult r = arrests.get(i);
             if (r.method() == method

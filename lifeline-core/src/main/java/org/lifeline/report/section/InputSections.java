@@ -229,6 +229,19 @@ public final class InputSections {
         return blocks;
     }
 
+    private ReportBlock incidents() {
+        TableBuilder t = new TableBuilder("Second fall and rescue").text("Item").text("Value");
+        design.secondFall().ifPresent(f -> {
+            t.row("A further worker may fall within the first second", InertText.name(f.worker()));
+            t.row(
+                    "Start after the first fall",
+                    f.delays().stream().map(d -> d + " s").collect(Collectors.joining(", ")));
+        });
+        design.rescuerMass()
+                .ifPresent(m -> t.row("Rescuer on the line with those who have fallen", q.input(QuantityKind.MASS, m)));
+        return t.build();
+    }
+
     static String kind(Connection.Kind kind) {
         return switch (kind) {
             case LANYARD_WITH_ABSORBER -> "lanyard with energy absorber";
@@ -268,6 +281,9 @@ public final class InputSections {
                 design.falls().isEmpty()
                         ? new ReportBlock.Paragraph("No falls are named; the analysis chose the places.")
                         : t.build());
+        if (design.secondFall().isPresent() || design.rescuerMass().isPresent()) {
+            blocks.add(incidents());
+        }
         TableBuilder c = new TableBuilder("Clearance").text("Item").number("Value");
         c.row("Harness stretch", q.input(QuantityKind.LENGTH, design.clearance().harnessStretch()));
         c.row(

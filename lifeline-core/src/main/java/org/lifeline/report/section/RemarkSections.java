@@ -7,6 +7,7 @@ import org.lifeline.analysis.ArrestResult;
 import org.lifeline.analysis.Method;
 import org.lifeline.analysis.warning.ModelLimits;
 import org.lifeline.base.InertText;
+import org.lifeline.design.assessment.AssessmentResult;
 import org.lifeline.model.Attachment;
 import org.lifeline.model.LifelineDesign;
 import org.lifeline.model.ModelFactors;
@@ -176,12 +177,32 @@ public final class RemarkSections {
      */
     public static ReportSection notConsidered(
             LifelineDesign design, List<ArrestResult> arrests, boolean inTime, boolean sidePull) {
+        return notConsidered(design, arrests, inTime, sidePull, Optional.empty());
+    }
+
+    /**
+     * What the analysis leaves out, where an assessment may go further.
+     *
+     * @param design the design
+     * @param arrests its arrests
+     * @param inTime true if arrests were followed in time
+     * @param sidePull true if loads for the supporting structure have a pull across the line in them
+     * @param assessment the assessment, if there is one: it may have followed a second fall or computed a rescue
+     * @return the section
+     */
+    public static ReportSection notConsidered(
+            LifelineDesign design,
+            List<ArrestResult> arrests,
+            boolean inTime,
+            boolean sidePull,
+            Optional<AssessmentResult> assessment) {
         List<String> items = new ArrayList<>();
         if (arrests.stream().anyMatch(r -> r.method() == Method.ENERGY_BALANCE)) {
             items.add("Motion: overshoot beyond the static path, waves in the cable, rebound"
                     + (inTime ? ", except in the arrests that were followed in time." : " (energy balance only)."));
         }
-        ModelLimits.list()
+        ModelLimits.list().stream()
+                .map(each -> left(each, assessment))
                 .forEach(each -> items.add(CaseNames.capital(each)
                         + (each.equals(ModelLimits.SIDE_PULL) && sidePull
                                 ? ", except in the loads for the supporting structure."
@@ -190,6 +211,19 @@ public final class RemarkSections {
             items.add("What is put into a load–elongation curve of the rope is not taken out again when it unloads.");
         }
         return new ReportSection("Not considered", 1, List.of(new ReportBlock.Items(items)));
+    }
+
+    /** What is left of a limit where the assessment has computed what it names. */
+    private static String left(String limit, Optional<AssessmentResult> assessment) {
+        if (limit.equals(ModelLimits.NEAR_FALLS)
+                && assessment.flatMap(AssessmentResult::secondFall).isPresent()) {
+            return ModelLimits.NEAR_FALLS_ELSEWHERE;
+        }
+        if (limit.equals(ModelLimits.RESCUE)
+                && assessment.flatMap(AssessmentResult::rescue).isPresent()) {
+            return ModelLimits.RESCUE_IN_MOTION;
+        }
+        return limit;
     }
 
     /**

@@ -19,6 +19,7 @@ import org.lifeline.design.assessment.MotionScope;
 import org.lifeline.design.criteria.CriterionResult;
 import org.lifeline.design.criteria.Status;
 import org.lifeline.design.envelope.Extreme;
+import org.lifeline.design.envelope.Extremes;
 import org.lifeline.design.envelope.FallCase;
 import org.lifeline.model.absorber.DeploymentForce;
 import org.lifeline.report.document.CaseNames;
@@ -39,6 +40,13 @@ public final class FirstScreen {
 
     /** The quantities that are shown, in short words, in their order. */
     private static final Map<String, String> SHOWN = shown();
+
+    /** The quantities that are said of a second fall and of a rescue, in short words. */
+    private static final Map<String, String> IN_SHORT = Map.of(
+            "endAnchorLoad", "end anchor load",
+            "maximumTension", "tension",
+            "sag", "sag",
+            "clearanceMargin", "clearance margin");
 
     private static final int MOST_SUPPORTS = 6;
     private static final int MOST_CRITERIA = 12;
@@ -80,6 +88,7 @@ public final class FirstScreen {
         screen.governing();
         screen.allowance();
         screen.damping();
+        screen.incidents();
         screen.criteria();
         screen.warnings();
         return screen.lines.stream().map(l -> cut(l) + "\n").collect(Collectors.joining());
@@ -121,12 +130,12 @@ public final class FirstScreen {
     }
 
     private void value(String name, GoverningValue g) {
-        boolean balance = g.method() == Method.ENERGY_BALANCE;
+        boolean rest = g.method() == Method.RESCUE_AT_REST;
         lines.add(row(
                 name,
-                column(g, g.balanceExtreme(), balance),
-                column(g, g.inTimeExtreme(), !balance),
-                where(g.fallCase())));
+                column(g, g.balanceExtreme(), g.method() == Method.ENERGY_BALANCE),
+                column(g, g.inTimeExtreme(), g.method() == Method.TRANSIENT),
+                (rest ? "RESCUE " + number(g.unit(), g.factored()) + "* " : "") + where(g.fallCase())));
     }
 
     private String column(GoverningValue g, Optional<Extreme> extreme, boolean governs) {
@@ -166,7 +175,10 @@ public final class FirstScreen {
                 .map(id -> "at " + InertText.name(id))
                 .orElseGet(() -> "span " + c.fall().place().span() + " "
                         + number("m", c.fall().place().station()));
-        return place + " " + quantities.input(QuantityKind.TEMPERATURE, c.temperature())
+        String later = c.later()
+                .map(l -> String.format(Locale.ROOT, "+%.2fs ", l.delay()))
+                .orElse("");
+        return later + place + " " + quantities.input(QuantityKind.TEMPERATURE, c.temperature())
                 + (c.side() == DeploymentForce.MAXIMUM ? " max" : " clr")
                 + (c.attachmentLimit().filter(l -> l == AttachmentLimit.HELD).isPresent() ? " held" : "");
     }
@@ -196,6 +208,28 @@ public final class FirstScreen {
         }
     }
 
+    /** A second fall within the first second, and the line at rest with a rescuer, where the design states them. */
+    private void incidents() {
+        result.design().secondFall().ifPresent(f -> {
+            String who = "With a second fall, " + InertText.name(f.worker()) + " (+…s: so much later): ";
+            lines.addAll(WrappedText.of(who + worst(result.secondFall()), COLUMNS, "  "));
+        });
+        result.design().rescuerMass().ifPresent(m -> {
+            String what = "At rest with a rescuer of " + quantities.input(QuantityKind.MASS, m) + ": ";
+            lines.addAll(WrappedText.of(what + worst(result.rescue()), COLUMNS, "  "));
+        });
+    }
+
+    private String worst(Optional<Extremes> extremes) {
+        if (extremes.isEmpty()) {
+            return "NOT COMPUTED";
+        }
+        return extremes.get().governing().stream()
+                .filter(e -> IN_SHORT.containsKey(e.name()))
+                .map(e -> IN_SHORT.get(e.name()) + " " + number(e.unit(), e.value()))
+                .collect(Collectors.joining(", "));
+    }
+
     private void criteria() {
         lines.add("");
         if (result.criteria().isEmpty()) {
@@ -209,6 +243,14 @@ public final class FirstScreen {
         if (result.criteria().size() > most) {
             lines.add("  and " + (result.criteria().size() - most) + " more: see the report");
         }
+    }
+
+    private static String letter(Method method) {
+        return switch (method) {
+            case ENERGY_BALANCE -> "b ";
+            case TRANSIENT -> "t ";
+            case RESCUE_AT_REST -> "r ";
+        };
     }
 
     private boolean open() {
@@ -226,7 +268,7 @@ public final class FirstScreen {
         String numbers =
                 Double.isNaN(r.ratio()) ? "" : bare(r.unit(), r.demand()) + " of " + number(r.unit(), r.capacity());
         String why = r.governing()
-                .map(e -> (e.arrest().method() == Method.ENERGY_BALANCE ? "b " : "t ") + where(e.fallCase()))
+                .map(e -> letter(e.arrest().method()) + where(e.fallCase()))
                 .orElse("");
         if (r.status() == Status.NOT_EVALUATED && numbers.isEmpty()) {
             numbers = r.reason();

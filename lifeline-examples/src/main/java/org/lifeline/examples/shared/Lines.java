@@ -37,6 +37,10 @@ public final class Lines {
                 .orElseGet(() -> ": span " + place.span() + " at " + SI.result(QuantityKind.LENGTH, place.station())));
         b.append(", ").append(SI.input(QuantityKind.TEMPERATURE, c.temperature()));
         b.append(c.side() == DeploymentForce.CLEARANCE ? ", clearance force" : ", maximum force");
+        c.later()
+                .ifPresent(l -> b.append(", ")
+                        .append(InertText.name(l.worker()))
+                        .append(String.format(Locale.ROOT, " %.3f s later", l.delay())));
         c.attachmentLimit().filter(l -> l == AttachmentLimit.HELD).ifPresent(l -> b.append(", attachment held"));
         c.pretensionFactor().ifPresent(f -> b.append(", pretension × ").append(f));
         c.friction().ifPresent(f -> b.append(", friction ").append(f));

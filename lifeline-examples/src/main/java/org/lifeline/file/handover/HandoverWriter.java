@@ -168,6 +168,7 @@ public final class HandoverWriter {
         number(node, "temperature", c.temperature());
         node.put("force", c.side().name().toLowerCase(Locale.ROOT));
         c.attachmentLimit().ifPresent(l -> node.put("attachmentLimit", l.label()));
+        c.later().ifPresent(l -> number(node.putObject("laterFall").put("worker", l.worker()), "delay", l.delay()));
         return node;
     }
 

@@ -17,9 +17,11 @@ import org.lifeline.design.criteria.CapacityCheck;
 import org.lifeline.design.criteria.CriterionResult;
 import org.lifeline.design.criteria.Status;
 import org.lifeline.design.envelope.Extreme;
+import org.lifeline.design.envelope.Extremes;
 import org.lifeline.design.envelope.FallCase;
 import org.lifeline.design.envelope.Quantity;
 import org.lifeline.model.Place;
+import org.lifeline.model.incident.SecondFall;
 
 /** Draws up the member {@code assessment} of a result file: plain SI numbers, unrounded. */
 final class AssessmentWriter {
@@ -46,6 +48,8 @@ final class AssessmentWriter {
                 .put("arrests", result.followed().size());
         ArrayNode followed = node.putArray("arrestsInTime");
         result.followed().forEach(f -> followed.add(followed(f)));
+        result.design().secondFall().ifPresent(f -> node.set("secondFall", secondFall(f, result)));
+        result.design().rescuerMass().ifPresent(m -> node.set("rescue", rescue(m, result)));
         ArrayNode checks = node.putArray("independentChecks");
         for (IndependentCheck each : result.checks()) {
             ObjectNode check = fallCase(each.fallCase());
@@ -77,6 +81,40 @@ final class AssessmentWriter {
         return node;
     }
 
+    /** The further worker of the design, with the worst values of the arrests in which he falls; none if none was computed. */
+    private static ObjectNode secondFall(SecondFall second, AssessmentResult result) {
+        ObjectNode node = NODES.objectNode();
+        node.put("worker", second.worker());
+        ArrayNode delays = node.putArray("delays");
+        second.delays().forEach(delays::add);
+        node.put("arrests", result.secondFalls().size());
+        result.secondFall().ifPresent(e -> node.set("governing", extremes(e)));
+        return node;
+    }
+
+    private static ObjectNode rescue(double mass, AssessmentResult result) {
+        ObjectNode node = NODES.objectNode();
+        ResultWriter.number(node, "rescuerMass", mass);
+        node.put("states", result.rescueStates().size());
+        result.rescue().ifPresent(e -> node.set("governing", extremes(e)));
+        return node;
+    }
+
+    private static ArrayNode extremes(Extremes extremes) {
+        ArrayNode list = NODES.arrayNode();
+        for (Extreme e : extremes.governing()) {
+            ObjectNode node = list.addObject();
+            node.put("quantity", e.quantity().map(Quantity::key).orElse(e.name()));
+            e.support().ifPresent(s -> node.put("support", s));
+            ResultWriter.number(node, "value", e.computed());
+            ResultWriter.number(node, "allowance", e.allowance());
+            ResultWriter.number(node, "factored", e.value());
+            node.put("unit", e.unit());
+            node.setAll(fallCase(e.fallCase()));
+        }
+        return list;
+    }
+
     /** Names a case: fall, place, attachment, temperature, force, deviations. */
     private static ObjectNode fallCase(FallCase c) {
         ObjectNode node = NODES.objectNode();
@@ -85,6 +123,9 @@ final class AssessmentWriter {
         node.put("attachment", attachment(c));
         ResultWriter.number(node, "temperature", c.temperature());
         node.put("force", c.side().name().toLowerCase(Locale.ROOT));
+        c.later()
+                .ifPresent(l ->
+                        ResultWriter.number(node.putObject("laterFall").put("worker", l.worker()), "delay", l.delay()));
         c.pretensionFactor().ifPresent(v -> ResultWriter.number(node, "pretensionFactor", v));
         c.friction().ifPresent(v -> ResultWriter.number(node, "friction", v));
         c.mass().ifPresent(v -> ResultWriter.number(node, "mass", v));
