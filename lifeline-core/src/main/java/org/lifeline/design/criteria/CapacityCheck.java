@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.lifeline.design.envelope.Extreme;
 
@@ -19,6 +20,11 @@ import org.lifeline.design.envelope.Extreme;
  * @since 1.0.0
  */
 public final class CapacityCheck {
+    /** One that is met is better than one that is open or not met, and then the one with the smaller ratio. */
+    private static final Comparator<CapacityCheck> BETTER_ALTERNATIVE = Comparator.<CapacityCheck>comparingInt(
+                    c -> c.status == Status.MET ? 0 : 1)
+            .thenComparingDouble(c -> Double.isNaN(c.ratio()) ? Double.POSITIVE_INFINITY : c.ratio());
+
     private final String title;
     private final String key;
     private final String component;
@@ -122,11 +128,10 @@ public final class CapacityCheck {
         Builder b = new Builder(title);
         b.parts = parts;
         b.alternatives = !all;
-        Comparator<CapacityCheck> byRatio = Comparator.comparingDouble(c -> c.ratio());
-        Optional<CapacityCheck> worst = parts.stream()
-                .filter(c -> !Double.isNaN(c.ratio()))
-                .reduce((x, y) -> (byRatio.compare(x, y) < 0) == all ? y : x);
-        worst.ifPresent(b::from);
+        Stream<CapacityCheck> known = parts.stream().filter(c -> !Double.isNaN(c.ratio()));
+        Optional<CapacityCheck> shown =
+                all ? known.reduce((x, y) -> x.ratio() < y.ratio() ? y : x) : known.min(BETTER_ALTERNATIVE);
+        shown.ifPresent(b::from);
         boolean met = all
                 ? !parts.isEmpty() && parts.stream().allMatch(c -> c.status == Status.MET)
                 : parts.stream().anyMatch(c -> c.status == Status.MET);
@@ -281,10 +286,7 @@ public final class CapacityCheck {
             return List.of(this);
         }
         if (alternatives) {
-            Comparator<CapacityCheck> better = Comparator.<CapacityCheck>comparingInt(
-                            c -> c.status == Status.MET ? 0 : 1)
-                    .thenComparingDouble(c -> Double.isNaN(c.ratio()) ? Double.POSITIVE_INFINITY : c.ratio());
-            return parts.stream().min(better).orElseThrow().deciding();
+            return parts.stream().min(BETTER_ALTERNATIVE).orElseThrow().deciding();
         }
         List<CapacityCheck> list = new ArrayList<>();
         parts.forEach(p -> list.addAll(p.deciding()));

@@ -2,10 +2,10 @@ package org.lifeline.design.criteria;
 
 import java.util.ArrayList;
 import java.util.Collection;
-import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.stream.Stream;
 import org.lifeline.analysis.LineEquilibrium;
 import org.lifeline.analysis.Statics;
@@ -32,19 +32,20 @@ final class CheckedDesign {
         this.design = extremes.design();
         List<Fall> falls = new ArrayList<>(design.falls());
         extremes.all().forEach(e -> falls.add(e.arrest().fall()));
-        Map<String, Worker> all = new LinkedHashMap<>();
+        Set<Worker> all = new LinkedHashSet<>();
         design.workers().forEach(w -> add(all, w));
         int most = design.workers().size();
         for (Fall each : falls) {
             participants(each).forEach(w -> add(all, w));
             most = Math.max(most, each.fallers().size() + each.hanging().size());
         }
-        this.workers = List.copyOf(all.values());
+        this.workers = List.copyOf(all);
         this.users = most;
     }
 
-    private static void add(Map<String, Worker> all, Worker worker) {
-        all.putIfAbsent(worker.id() + " " + worker.mass(), worker);
+    /** Workers are told apart by all that they are: another mass or another connection is another worker. */
+    private static void add(Set<Worker> all, Worker worker) {
+        all.add(worker);
     }
 
     private static Stream<Worker> participants(Fall fall) {

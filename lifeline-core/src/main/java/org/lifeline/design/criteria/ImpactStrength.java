@@ -8,6 +8,7 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import org.lifeline.analysis.ArrestResult;
 import org.lifeline.analysis.EnergyBalance;
+import org.lifeline.analysis.state.AttachmentLimit;
 import org.lifeline.base.InvalidInputException;
 import org.lifeline.base.NoEquilibriumException;
 import org.lifeline.base.Units;
@@ -104,6 +105,7 @@ final class ImpactStrength {
                 .withTemperature(arrest.temperature())
                 .withSide(side)
                 .withClearance(design.design().clearance())
+                .withAttachmentLimit(arrest.attachmentLimit().orElse(AttachmentLimit.RUNNING))
                 .solve(arrest.line(), b.build());
     }
 }

@@ -17,6 +17,9 @@ public final class LoadedSpan {
     /** Share of its horizontal tension that one step may take away. */
     private static final double MOST_LOSS = 0.8;
 
+    /** Share of the weight of the cable that is the first horizontal tension of a load below a support [-]. */
+    private static final double HANGING = 0.1;
+
     /** Slack, as a share of the chord, above which the start is the stiff triangle and not the parabola. */
     private static final double SLACK = 0.02;
 
@@ -65,7 +68,8 @@ public final class LoadedSpan {
     }
 
     /**
-     * Solves from {@link #horizontal} and {@link #vertical} as they stand, as after a neighbouring case.
+     * Solves from {@link #horizontal} and {@link #vertical} as they stand, as after a neighbouring case. The misfit is the
+     * gradient of the complementary energy, which is convex, so that Newton's method comes to its one minimum from any start.
      *
      * @return false if no equilibrium was found; a cold start may still find one
      */
@@ -74,6 +78,9 @@ public final class LoadedSpan {
         double v = vertical;
         evaluate(h, v);
         double misfit = misfit();
+        if (!(h > 0)) {
+            return false;
+        }
         for (iterations = 1; iterations <= STEPS; iterations++) {
             double rx = run - x;
             double rz = rise - z;
@@ -87,7 +94,7 @@ public final class LoadedSpan {
             if (size < SMALL_STEP) {
                 horizontal = h + dh;
                 vertical = v + dv;
-                return true;
+                return horizontal > 0;
             }
             double part = dh < -MOST_LOSS * h ? -MOST_LOSS * h / dh : 1;
             for (int k = 0; ; k++) {
@@ -142,7 +149,10 @@ public final class LoadedSpan {
         vertical = horizontal * rise / run - load * b / run - 0.5 * w * run;
     }
 
-    /** The load hangs where circles about the supports meet, each leg with half its weight at either end. */
+    /**
+     * The load hangs where circles about the supports meet, each leg with half its weight at either end; below the nearer
+     * support where they do not meet, because one leg is longer than the chord and the other leg.
+     */
     private void triangle(double c) {
         double along = (before * before - behind * behind + c * c) / (2 * c);
         double below = Math.sqrt(Math.max(before * before - along * along, CatenaryTolerances.FLAT_TRIANGLE * c * c));
@@ -151,6 +161,12 @@ public final class LoadedSpan {
         double depth = (along * rise - below * run) / c;
         double first = depth / foot;
         double second = (rise - depth) / (run - foot);
+        if (!(second > first)) {
+            double hanging = load + 0.5 * weight * (before + behind);
+            horizontal = HANGING * hanging;
+            vertical = before < behind ? -hanging : 0;
+            return;
+        }
         horizontal = (load + 0.5 * weight * (before + behind)) / (second - first);
         vertical = horizontal * first - 0.5 * weight * before;
     }

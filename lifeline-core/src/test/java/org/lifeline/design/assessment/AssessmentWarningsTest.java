@@ -295,7 +295,7 @@ class AssessmentWarningsTest {
                         PLAIN.forceFilter(),
                         List.of(Criterion.stated(
                                 "load", CheckedQuantity.of(Quantity.END_ANCHOR_LOAD), 1e9, "brief 1"))),
-                new AssessmentResult.Computed(PLAIN.stated(), PLAIN.envelope(), PLAIN.balance(), nothing),
+                new AssessmentResult.Computed(PLAIN.stated(), PLAIN.envelope(), PLAIN.balance(), nothing, null),
                 List.of(checks));
     }
 
