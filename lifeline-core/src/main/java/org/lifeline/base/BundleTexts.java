@@ -33,7 +33,7 @@ public final class BundleTexts implements MessageTexts {
     public String sentence(ViolationCode code) {
         try {
             return bundle.getString(code.key());
-        } catch (MissingResourceException e) {
+        } catch (MissingResourceException | ClassCastException notASentence) {
             return code.english();
         }
     }

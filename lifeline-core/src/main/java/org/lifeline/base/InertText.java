@@ -49,7 +49,7 @@ public final class InertText {
             shown++;
         }
         if (i < text.length()) {
-            b.append("… (").append(text.length()).append(" characters)");
+            b.append("… (").append(text.codePointCount(0, text.length())).append(" characters)");
         }
         return b.toString();
     }

@@ -228,7 +228,8 @@ public final class Worker implements Canonical {
          * @return this
          */
         public Builder offset(double value) {
-            offset = value;
+            // No minus zero: it would make another worker of the same one.
+            offset = value + 0.0;
             return this;
         }
 

@@ -65,9 +65,12 @@ public record Difference(String path, Optional<CanonicalForm.Entry> before, Opti
     /**
      * By how much a number changed.
      *
-     * @return second less first [unit of the entry]; empty unless both are finite numbers
+     * @return second less first [unit of the entry]; empty unless both are finite numbers of one unit
      */
     public OptionalDouble change() {
+        if (!before.map(CanonicalForm.Entry::unit).equals(after.map(CanonicalForm.Entry::unit))) {
+            return OptionalDouble.empty();
+        }
         double change = number(after) - number(before);
         return Double.isFinite(change) ? OptionalDouble.of(change) : OptionalDouble.empty();
     }

@@ -66,6 +66,7 @@ public record Fingerprint(int version, String sha256) {
      * @throws org.lifeline.base.InvalidInputException if there is none
      */
     public static Fingerprint combined(List<? extends Canonical> parts) {
+        Violations.requiredAll("parts", parts);
         new Violations().atLeast("parts", parts.size(), 1).throwIfAny();
         CanonicalForm.Builder b = CanonicalForm.builder("combined");
         for (int i = 0; i < parts.size(); i++) {

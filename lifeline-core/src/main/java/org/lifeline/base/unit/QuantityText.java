@@ -69,7 +69,11 @@ public final class QuantityText {
         if (unit.dimension() != wanted) {
             throw new RuleBroken("is " + unit.dimension().withArticle() + " (" + unit.symbol() + "); " + must(wanted));
         }
-        double si = unit.toSi(new BigDecimal(m.group(1)));
+        BigDecimal number = new BigDecimal(m.group(1));
+        if (number.signum() != 0 && number.doubleValue() == 0) {
+            throw new RuleBroken("is too small");
+        }
+        double si = unit.toSi(number);
         if (!Double.isFinite(si)) {
             throw new RuleBroken("is too large");
         }

@@ -123,7 +123,7 @@ final class MotionSearch {
         followFinely(tasks.stream().filter(t -> !surveyed.containsKey(t.key())).toList());
         for (int round = 0; round < SearchParameters.ROUNDS; round++) {
             besideTheWorst();
-            betweenDelays(worker, second.delays());
+            betweenDelays(second.delays());
         }
         for (int pass = 0; pass < SearchParameters.FOLLOWED_PER_QUANTITY; pass++) {
             followFinely(worst().stream().map(Survey::task).toList());
@@ -134,7 +134,7 @@ final class MotionSearch {
     }
 
     /** Looks half-way to the delays before and after the worst. */
-    private void betweenDelays(Worker worker, List<Double> delays) {
+    private void betweenDelays(List<Double> delays) {
         List<Follower.Task> tasks = new ArrayList<>();
         for (Survey each : worst()) {
             FallCase c = each.task().fallCase();

@@ -50,6 +50,9 @@ public final class Requirement {
         List<Limit> limits();
     }
 
+    /** Above it a whole number is no number of a criterion, and soon none of 64 bits. */
+    private static final double LARGEST_WHOLE = 1e15;
+
     private final Join join;
     private final List<Requirement> parts;
     private final @Nullable Comparison comparison;
@@ -259,7 +262,9 @@ public final class Requirement {
     }
 
     static String number(double value) {
-        return value == Math.rint(value) ? Long.toString((long) value) : Double.toString(value);
+        return value == Math.rint(value) && Math.abs(value) < LARGEST_WHOLE
+                ? Long.toString((long) value)
+                : Double.toString(value);
     }
 
     CapacityCheck check(String title, CheckedDesign design) {

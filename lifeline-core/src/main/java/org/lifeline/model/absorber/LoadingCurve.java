@@ -187,8 +187,11 @@ public final class LoadingCurve {
      */
     public double farExtension(double f) {
         int n = extension.length;
+        if (Double.isNaN(f)) {
+            return f;
+        }
         if (f >= force[n - 1]) {
-            return extension[n - 1] + (f - force[n - 1]) / stopStiffness;
+            return beyondLast(f);
         }
         int i = n - 1;
         while (i > 0 && f < force[i - 1]) {
@@ -205,14 +208,23 @@ public final class LoadingCurve {
      */
     public double nearExtension(double f) {
         int n = extension.length;
+        if (Double.isNaN(f)) {
+            return f;
+        }
         if (f > force[n - 1]) {
-            return extension[n - 1] + (f - force[n - 1]) / stopStiffness;
+            return beyondLast(f);
         }
         int i = 0;
         while (f > force[i]) {
             i++;
         }
         return i == 0 ? 0 : inPiece(i, f);
+    }
+
+    /** The extension under a force from that of the last corner on; a rigid stop does not give. */
+    private double beyondLast(double f) {
+        int last = extension.length - 1;
+        return extension[last] + (Double.isInfinite(stopStiffness) ? 0 : (f - force[last]) / stopStiffness);
     }
 
     private double inPiece(int i, double f) {

@@ -39,7 +39,7 @@ final class ChartTable {
             }
         }
         for (int k = 0; k <= INTERVALS && low <= high; k++) {
-            double x = low + (high - low) * k / INTERVALS;
+            double x = k == INTERVALS ? high : low + (high - low) * k / INTERVALS;
             List<String> cells = new ArrayList<>(List.of(horizontal.measure().number(x, system)));
             for (ChartPanel p : panels) {
                 for (ChartSeries s : p.series()) {
@@ -57,7 +57,10 @@ final class ChartTable {
         return InertText.plain(name) + (unit.isEmpty() ? "" : " [" + unit + "]");
     }
 
-    /** The ordinate at a place, linear between points; NaN outside the line and where it is broken. */
+    /**
+     * The ordinate at a place, linear between points, behind a step at that very place; NaN outside the line and where it is
+     * broken.
+     */
     static double at(ChartSeries s, double x) {
         int n = s.size();
         if (n == 0 || x < s.x(0) || x > s.x(n - 1)) {
@@ -67,7 +70,11 @@ final class ChartTable {
         Arrays.setAll(abscissas, s::x);
         int found = Arrays.binarySearch(abscissas, x);
         if (found >= 0) {
-            return s.y(found);
+            int last = found;
+            while (last + 1 < n && s.x(last + 1) == x) {
+                last++;
+            }
+            return s.y(last);
         }
         int i = -found - 1;
         double share = (x - s.x(i - 1)) / (s.x(i) - s.x(i - 1));

@@ -17,4 +17,13 @@ class ChartTableTest {
         assertThat(ChartTable.at(ChartSeries.of("none", new double[0], new double[0]), 0))
                 .isNaN();
     }
+
+    /** At a step the point behind it: there the drawing goes on, or ends. */
+    @Test
+    void atAStepTheLastPointCounts() {
+        ChartSeries s = ChartSeries.of("s", new double[] {0, 1, 1, 1, 2, 2}, new double[] {0, 1, 5, 7, 8, 3});
+        assertThat(ChartTable.at(s, 1)).isEqualTo(7);
+        assertThat(ChartTable.at(s, 2)).isEqualTo(3);
+        assertThat(ChartTable.at(s, 0)).isEqualTo(0);
+    }
 }

@@ -2,6 +2,7 @@ package org.lifeline.internal.line.installation;
 
 import java.util.function.DoubleUnaryOperator;
 import org.jspecify.annotations.Nullable;
+import org.lifeline.base.NoEquilibriumException;
 import org.lifeline.internal.catenary.SpanFinder;
 import org.lifeline.internal.numeric.Elementary;
 import org.lifeline.internal.numeric.Roots;
@@ -55,9 +56,14 @@ final class TensionedWithFriction {
         return spans;
     }
 
+    /** The span at a tension at its start; null where the cable is too slack for it, or so near that none is found. */
     private @Nullable SpanFinder found(int i, double tension) {
         SpanFinder f = finder(i);
-        return tension > 0 && f.find(SpanFinder.Known.START_TENSION, tension) ? f : null;
+        try {
+            return tension > 0 && f.find(SpanFinder.Known.START_TENSION, tension) ? f : null;
+        } catch (NoEquilibriumException atTheLeastTension) {
+            return null;
+        }
     }
 
     /** The span behind a support, from the span before it. */
