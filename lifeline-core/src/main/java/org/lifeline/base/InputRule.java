@@ -168,6 +168,8 @@ public enum InputRule implements ViolationCode {
     PUBLISHED_BY_NOBODY("must be named for a published value"),
     /** Bounds that reach zero on a logarithmic scale. */
     NOT_LOGARITHMIC("must lie above zero for a logarithmic scale"),
+    /** Bounds between two whole numbers of a variable that takes whole numbers only. */
+    NO_WHOLE_NUMBER("must hold a whole number"),
     /** A distribution that is cut down to next to nothing. */
     CUT_TOO_FAR("must hold at least a millionth of the distribution"),
     /** A value outside a range that was given with it. */
