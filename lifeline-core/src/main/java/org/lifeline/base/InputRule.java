@@ -174,6 +174,8 @@ public enum InputRule implements ViolationCode {
     PUBLISHED_BY_NOBODY("must be named for a published value"),
     /** Bounds that reach zero on a logarithmic scale. */
     NOT_LOGARITHMIC("must lie above zero for a logarithmic scale"),
+    /** Bounds between two whole numbers of a variable that takes whole numbers only. */
+    NO_WHOLE_NUMBER("must hold a whole number"),
     /** A distribution that is cut down to next to nothing. */
     CUT_TOO_FAR("must hold at least a millionth of the distribution"),
     /** A value outside a range that was given with it. */
@@ -229,7 +231,7 @@ public enum InputRule implements ViolationCode {
     /** A worker whose connection is to be changed in what it does not have. */
     DEPLOYMENT_FORCE_NEEDED("must have a connecting subsystem with a deployment force"),
     /** A measured value that no pretension gives. */
-    PRETENSION_NOT_FOUND("no pretension up to {0} times that of the design gives it"),
+    PRETENSION_NOT_FOUND("no pretension gives it: one above {0} {1}"),
     /** A measured value of a line that could not hang so. */
     SLACKER_THAN_IT_HANGS("the line would have to be slacker than it can hang"),
     /** A rule in words of its own, see {@link Violation#rule()}. */

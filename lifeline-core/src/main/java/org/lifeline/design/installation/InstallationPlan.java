@@ -8,6 +8,7 @@ import org.lifeline.analysis.LineEquilibrium;
 import org.lifeline.analysis.SpanState;
 import org.lifeline.analysis.Statics;
 import org.lifeline.base.Interval;
+import org.lifeline.base.InvalidInputException;
 import org.lifeline.base.Vector3;
 import org.lifeline.base.unit.SignificantDigits;
 import org.lifeline.design.envelope.Envelope;
@@ -83,7 +84,8 @@ public final class InstallationPlan {
      *
      * @param design the design
      * @return lengths, take-up, stretch, stringing table, readings
-     * @throws org.lifeline.base.InvalidInputException if the line cannot hang as stated, or no pretension gives a reading
+     * @throws InvalidInputException if the line cannot hang as stated, or cannot have the pretension of a reading; the
+     *     violation then says which reading it is
      * @throws org.lifeline.base.NoEquilibriumException if no equilibrium was found
      */
     public InstallationResult solve(LifelineDesign design) {
@@ -199,12 +201,21 @@ public final class InstallationPlan {
     private static ReadingEffect reading(WorstCases analysis, LifelineDesign design, String name, double tension) {
         double t = design.line().installed().temperature();
         Measurement measured = Measurement.firstTension(tension).atTemperature(t);
-        return new ReadingEffect(
-                name,
-                tension,
-                FieldCheck.withDefaults()
-                        .withAnalysis(analysis)
-                        .solve(design, measured)
-                        .extremes());
+        try {
+            return new ReadingEffect(
+                    name,
+                    tension,
+                    FieldCheck.withDefaults()
+                            .withAnalysis(analysis)
+                            .solve(design, measured)
+                            .extremes());
+        } catch (InvalidInputException e) {
+            // Nobody gave this reading: the message says which of the plan it is.
+            InvalidInputException named = new InvalidInputException(e.violations().stream()
+                    .map(v -> v.at(name + ", " + v.path()))
+                    .toList());
+            named.initCause(e);
+            throw named;
+        }
     }
 }

@@ -41,6 +41,11 @@ public final class DesignVariable {
                         "bounds",
                         GivenValue.text(bounds.toString()),
                         InputRule.NOT_LOGARITHMIC)
+                .require(
+                        scale != Scale.WHOLE || firstWhole() <= lastWhole(),
+                        "bounds",
+                        GivenValue.text(bounds.toString()),
+                        InputRule.NO_WHOLE_NUMBER)
                 .throwIfAny();
     }
 
@@ -64,15 +69,17 @@ public final class DesignVariable {
      * The same variable, its values spread evenly in the logarithm: for stiffnesses and the like.
      *
      * @return the new variable
+     * @throws org.lifeline.base.InvalidInputException if the bounds do not lie above zero
      */
     public DesignVariable logarithmic() {
         return new DesignVariable(name, unit, bounds, Scale.LOGARITHMIC, change);
     }
 
     /**
-     * The same variable, taking whole numbers only.
+     * The same variable, taking whole numbers only: those within its bounds, which need not be whole themselves.
      *
      * @return the new variable
+     * @throws org.lifeline.base.InvalidInputException if no whole number lies within the bounds
      */
     public DesignVariable whole() {
         return new DesignVariable(name, unit, bounds, Scale.WHOLE, change);
@@ -83,6 +90,8 @@ public final class DesignVariable {
      *
      * @param value lowest and highest value to consider [unit of the variable]
      * @return the new variable
+     * @throws org.lifeline.base.InvalidInputException if the scale of the variable has no values within them: they reach down to
+     *     zero or below for a logarithmic one, or hold no whole number for one of whole numbers
      */
     public DesignVariable within(Interval value) {
         Violations.required("value", value);
@@ -128,21 +137,33 @@ public final class DesignVariable {
     /**
      * A value from its share of the way between the bounds, on the scale of the variable.
      *
-     * @param share 0 for the lower bound, 1 for the upper [-]
-     * @return the value [unit of the variable]
+     * @param share 0 for the lower bound, 1 for the upper [-]; of a variable that takes whole numbers for the lowest and the
+     *     highest of them
+     * @return the value [unit of the variable], within the bounds
      */
     public double at(double share) {
         if (share <= 0) {
-            return bounds.low();
+            return scale == Scale.WHOLE ? firstWhole() : bounds.low();
         }
         if (share >= 1) {
-            return bounds.high();
+            return scale == Scale.WHOLE ? lastWhole() : bounds.high();
         }
         return switch (scale) {
             case LINEAR -> bounds.low() + share * bounds.width();
             case LOGARITHMIC -> bounds.low() * StrictMath.pow(bounds.high() / bounds.low(), share);
-            case WHOLE -> Math.rint(bounds.low() + share * bounds.width());
+            case WHOLE ->
+                Math.max(firstWhole(), Math.min(lastWhole(), Math.rint(bounds.low() + share * bounds.width())));
         };
+    }
+
+    /** The lowest whole number within the bounds; a zero without sign, so that it is one value with the other zero. */
+    double firstWhole() {
+        return Math.ceil(bounds.low()) + 0.0;
+    }
+
+    /** The highest whole number within the bounds. */
+    double lastWhole() {
+        return Math.floor(bounds.high()) + 0.0;
     }
 
     /**

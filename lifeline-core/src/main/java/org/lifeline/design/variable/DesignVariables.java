@@ -228,6 +228,7 @@ public final class DesignVariables {
      *
      * @param bounds numbers, at least 1 [-]
      * @return the variable, taking whole numbers
+     * @throws org.lifeline.base.InvalidInputException if no whole number lies within the bounds
      */
     public static DesignVariable workersTogether(Interval bounds) {
         Violations.required("bounds", bounds);

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.NavigableSet;
 import java.util.TreeSet;
 import java.util.concurrent.CancellationException;
+import java.util.function.DoubleUnaryOperator;
 import org.jspecify.annotations.Nullable;
 import org.lifeline.base.InvalidInputException;
 import org.lifeline.base.NoEquilibriumException;
@@ -47,6 +48,12 @@ final class FeasibleRangeSolver {
 
     /** Width of the bracket of a least ratio over the width of the bounds [-]; it only has to be seen to lie below 1. */
     private static final double MINIMUM_WIDTH = 1e-3;
+
+    /**
+     * Where it is seen whether a ratio of exactly 1 stays so, over the way to where it is known to be larger [-]: within the
+     * accuracy of an end, and far enough that a ratio that grows differs from 1 by more than rounding.
+     */
+    private static final double NEXT_TO_A_ROOT = 1e-6;
 
     /** Width over that of the bounds at which a jump counts as found [-]. */
     private static final double JUMP_WIDTH = 1e-9;
@@ -170,20 +177,16 @@ final class FeasibleRangeSolver {
             in = Math.abs(step) >= Math.abs(within - share) ? within : next;
             step *= STEP_GROWTH;
         }
-        double root = Roots.crossing(
-                "end of the feasible range of " + variable,
-                x -> Math.min(whole(x).ratio() - 1, LARGEST_EXCESS),
-                Math.min(in, share),
-                Math.max(in, share),
-                ACCURACY);
+        double root = beyondOne(x -> excess(whole(x)), in, share).in();
         return new FeasibleInterval.End(whole(root), Closure.CRITERION, end.by());
     }
 
     private double shareOf(double value) {
         Double known = shares.get(value);
-        return known == null
-                ? (value - variable.bounds().low()) / variable.bounds().width()
-                : known;
+        double width = variable.bounds().width();
+        return known != null
+                ? known
+                : width == 0 ? 0 : (value - variable.bounds().low()) / width;
     }
 
     /** A share tried over the whole envelope, whose cases the search knows from then on. */
@@ -215,9 +218,7 @@ final class FeasibleRangeSolver {
         }
         if (variable.isWhole()) {
             // Every whole number: a count has few, and no root to find between two.
-            for (double v = Math.ceil(variable.bounds().low());
-                    v <= variable.bounds().high();
-                    v++) {
+            for (double v = variable.firstWhole(); v <= variable.lastWhole(); v++) {
                 set.add((v - variable.bounds().low()) / width);
             }
             return set;
@@ -235,9 +236,10 @@ final class FeasibleRangeSolver {
             double here = excess(shares.get(i));
             boolean lowest = (i == 0 || here <= excess(shares.get(i - 1)))
                     && (i == shares.size() - 1 || here <= excess(shares.get(i + 1)));
-            if (here > 0 && lowest && here < LARGEST_EXCESS) {
-                double low = shares.get(Math.max(0, i - 1));
-                double high = shares.get(Math.min(shares.size() - 1, i + 1));
+            double low = shares.get(Math.max(0, i - 1));
+            double high = shares.get(Math.min(shares.size() - 1, i + 1));
+            // Bounds without width have nothing beside their one value.
+            if (here > 0 && lowest && here < LARGEST_EXCESS && low < high) {
                 double best = Roots.roughMinimum(this::excess, low, high, MINIMUM_WIDTH);
                 if (excess(best) <= 0) {
                     found.add(best);
@@ -291,19 +293,58 @@ final class FeasibleRangeSolver {
         if (Math.abs(out - in) <= JUMP_WIDTH) {
             return closed(trial(in), beyond, Closure.JUMP);
         }
-        double root = excess(in) == 0
-                ? in
-                : Roots.crossing(
-                        "end of the feasible range of " + variable,
-                        this::excess,
-                        Math.min(in, out),
-                        Math.max(in, out),
-                        ACCURACY);
-        Trial at = trial(root);
+        Ends ends = beyondOne(this::excess, in, out);
+        Trial at = trial(ends.in());
+        if (at.ratio() == 1) {
+            // What ends the range may be another criterion than the one that stays at its limit within.
+            Trial next = trial(ends.out());
+            return excess(next) <= ACCURACY
+                    ? new FeasibleInterval.End(at, Closure.CRITERION, next.governing())
+                    : closed(at, next, Closure.JUMP);
+        }
         if (at.ratio() >= 1 - 2 * ACCURACY) {
             return new FeasibleInterval.End(at, Closure.CRITERION, at.governing());
         }
-        return closed(at, firstBeyond(root, outside), Closure.JUMP);
+        return closed(at, firstBeyond(ends.in(), outside), Closure.JUMP);
+    }
+
+    /** Two shares, the one within the range and the other beyond its end. */
+    private record Ends(double in, double out) {}
+
+    /**
+     * Where an excess passes from zero or less to more. A root of it is no end where the excess stays at exactly zero beyond,
+     * as it does where another criterion is at its limit for every value: from there the end is closed in by halving.
+     */
+    private Ends beyondOne(DoubleUnaryOperator excess, double inside, double outside) {
+        double in = excess.applyAsDouble(inside) == 0
+                ? inside
+                : Roots.crossing(
+                        "end of the feasible range of " + variable,
+                        excess,
+                        Math.min(inside, outside),
+                        Math.max(inside, outside),
+                        ACCURACY);
+        double out = outside;
+        if (excess.applyAsDouble(in) < 0) {
+            return new Ends(in, out);
+        }
+        double slope = Double.POSITIVE_INFINITY;
+        double next = in + NEXT_TO_A_ROOT * (out - in);
+        while (true) {
+            double there = excess.applyAsDouble(next);
+            if (there > 0) {
+                slope = Math.abs((excess.applyAsDouble(out) - there) / (out - next));
+                out = next;
+            } else {
+                in = next;
+            }
+            double width = Math.abs(out - in);
+            // Within, the ratio says nothing of how near the end is: as far as it changes beyond the end is known.
+            if (width <= JUMP_WIDTH || (excess.applyAsDouble(out) <= ACCURACY && slope * width <= ACCURACY)) {
+                return new Ends(in, out);
+            }
+            next = 0.5 * (in + out);
+        }
     }
 
     /** The trial next to a share on the side of another one. */
@@ -333,7 +374,11 @@ final class FeasibleRangeSolver {
 
     /** How far the worst ratio lies above 1; kept finite. */
     private double excess(double share) {
-        return Math.min(trial(share).ratio() - 1, LARGEST_EXCESS);
+        return excess(trial(share));
+    }
+
+    private static double excess(Trial t) {
+        return Math.min(t.ratio() - 1, LARGEST_EXCESS);
     }
 
     private Trial trial(double share) {

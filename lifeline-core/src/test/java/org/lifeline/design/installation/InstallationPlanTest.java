@@ -14,6 +14,7 @@ import org.lifeline.base.InvalidInputException;
 import org.lifeline.base.Point;
 import org.lifeline.design.envelope.Designs;
 import org.lifeline.design.envelope.Envelope;
+import org.lifeline.design.envelope.Extremes;
 import org.lifeline.design.envelope.Quantity;
 import org.lifeline.design.field.StringingRow;
 import org.lifeline.model.Attachment;
@@ -179,6 +180,27 @@ class InstallationPlanTest {
                 .isGreaterThan(designed.worst(Quantity.END_ANCHOR_LOAD).orElseThrow());
         assertThat(half.worst(Quantity.REQUIRED_ELEVATION).orElseThrow())
                 .isLessThan(designed.worst(Quantity.REQUIRED_ELEVATION).orElseThrow());
+    }
+
+    /** Twice the upper end of 15 kN is 33 kN, far from the 81.6 kN that the line holds: the search must not start beyond. */
+    @Test
+    void readingsOfATightLineAreFollowedUp() {
+        LifelineDesign loose = Designs.design(1, Passage.free(), Attachment.FREE_RUNNING);
+        LifelineDesign tight = loose.withLine(loose.line().withInstalled(Installed.pretension(15e3)));
+        InstallationResult r = InstallationPlan.of(InstallationRequest.between(Interval.of(0, 30)))
+                .withAnalysis(d -> Extremes.of(d, List.of()))
+                .solve(tight);
+        assertThat(r.readings())
+                .extracting(ReadingEffect::pretension)
+                .usingElementComparator((a, b) -> Math.abs(a - b) < 1e-3 ? 0 : 1)
+                .containsExactly(15e3, 13.5e3, 16.5e3, 6.75e3, 33e3);
+        LifelineDesign tighter = loose.withLine(loose.line().withInstalled(Installed.pretension(45e3)));
+        assertThatThrownBy(() -> InstallationPlan.of(InstallationRequest.between(Interval.of(0, 30)))
+                        .withAnalysis(d -> Extremes.of(d, List.of()))
+                        .solve(tighter))
+                .isInstanceOf(InvalidInputException.class)
+                .hasMessageContaining("twice the upper end, tension at the first end anchor: 99000")
+                .hasMessageContaining("cable and terminations hold, 81630.0 N");
     }
 
     @Test

@@ -6,8 +6,11 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.lifeline.base.Interval;
 import org.lifeline.base.InvalidInputException;
@@ -44,6 +47,44 @@ class VariableScaleTest {
             assertThat(value).isEqualTo(Math.floor(value)).isBetween(1.0, 4.0);
         }
         assertThat(Axis.even(whole, 50).values()).containsExactly(1.0, 2.0, 3.0, 4.0);
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "1.4, 2.6, 2, 2",
+        "0.5, 4.5, 1, 4",
+        "-0.4, 1.9, 0, 1",
+        "2, 2, 2, 2",
+        "1.2, 3, 2, 3",
+        "-2.5, -1.5, -2, -2"
+    })
+    void aWholeScaleStaysWithinBoundsThatAreNotWhole(double low, double high, double first, double last) {
+        DesignVariable whole = LINEAR.within(Interval.of(low, high)).whole();
+        Set<Double> seen = new TreeSet<>();
+        for (int i = -1; i <= 101; i++) {
+            double value = whole.at(0.01 * i);
+            assertThat(value).isEqualTo(Math.rint(value)).isBetween(low, high);
+            seen.add(value);
+        }
+        assertThat(seen).hasSize((int) (last - first) + 1).startsWith(first).endsWith(last);
+        assertThat(whole.bounds()).isEqualTo(Interval.of(low, high));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"1.2, 1.8", "1.5, 1.5", "-0.9, -0.1"})
+    void boundsWithoutAWholeNumberAreRefused(double low, double high) {
+        Interval bounds = Interval.of(low, high);
+        DesignVariable between = LINEAR.within(bounds);
+        assertThatThrownBy(between::whole)
+                .isInstanceOf(InvalidInputException.class)
+                .hasMessage("bounds: " + bounds + ": must hold a whole number");
+        DesignVariable whole = LINEAR.whole();
+        assertThatThrownBy(() -> whole.within(bounds))
+                .isInstanceOf(InvalidInputException.class)
+                .hasMessageContaining("bounds: " + bounds);
+        assertThatThrownBy(() -> DesignVariables.workersTogether(bounds))
+                .isInstanceOf(InvalidInputException.class)
+                .hasMessageContaining("must hold a whole number");
     }
 
     @ParameterizedTest
