@@ -10,6 +10,7 @@ import org.lifeline.base.unit.Dimension;
 import org.lifeline.base.unit.QuantityText;
 
 /** Texts at the edges of what they may hold. */
+@SuppressWarnings("NullAway") // Null is handed over to be refused, and what is there is taken as there.
 class EdgesOfTextsTest {
     @Test
     void charactersOutsideTheBasicPlaneCountOnce() {

@@ -11,6 +11,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** Points, vectors, texts of another language, listeners and the messages of what could not be solved. */
+@SuppressWarnings("NullAway") // Null is handed over to be refused, and what is there is taken as there.
 class SmallTypesMoreTest {
     private static final ResourceBundle ONE_SENTENCE = new ListResourceBundle() {
         @Override

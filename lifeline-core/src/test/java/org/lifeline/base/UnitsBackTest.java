@@ -27,15 +27,15 @@ class UnitsBackTest {
                 new Pair("kip", Units::kips, Units::toKips, 4448.2216152605),
                 new Pair("lb", Units::pounds, Units::toPounds, 0.45359237),
                 new Pair("kN/m", Units::kNPerMetre, Units::toKNPerMetre, 1000),
-                new Pair("lbf/ft", Units::poundsForcePerFoot, Units::toPoundsForcePerFoot, 14.593902937206365),
-                new Pair("lbf/in", Units::poundsForcePerInch, Units::toPoundsForcePerInch, 175.12683524647638),
+                new Pair("lbf/ft", Units::poundsForcePerFoot, Units::toPoundsForcePerFoot, 14.593902937206366),
+                new Pair("lbf/in", Units::poundsForcePerInch, Units::toPoundsForcePerInch, 175.1268352464764),
                 new Pair("lb/ft", Units::poundsPerFoot, Units::toPoundsPerFoot, 1.4881639435695537),
                 new Pair("MPa", Units::megapascals, Units::toMegapascals, 1e6),
                 new Pair("GPa", Units::gigapascals, Units::toGigapascals, 1e9),
                 new Pair("psi", Units::psi, Units::toPsi, 6894.757293168361),
                 new Pair("ksi", Units::ksi, Units::toKsi, 6894757.293168361),
                 new Pair("mm²", Units::squareMillimetres, Units::toSquareMillimetres, 1e-6),
-                new Pair("ft·lbf", Units::footPoundsForce, Units::toFootPoundsForce, 1.3558179483314004),
+                new Pair("ft·lbf", Units::footPoundsForce, Units::toFootPoundsForce, 1.3558179483314003),
                 new Pair("°", Units::degrees, Units::toDegrees, Math.PI / 180));
     }
 

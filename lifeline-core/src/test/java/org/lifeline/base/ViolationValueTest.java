@@ -8,6 +8,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** One violation: its parts, its sentence, its copies, and when two are the same. */
+@SuppressWarnings("NullAway") // Null is handed over to be refused, and what is there is taken as there.
 class ViolationValueTest {
     private static final Violation MASS = Violation.of("mass", GivenValue.number(-3, "kg"), InputRule.NOT_ABOVE_ZERO)
             .allowing(AllowedRange.above(0));

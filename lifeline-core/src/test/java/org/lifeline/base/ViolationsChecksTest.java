@@ -41,7 +41,7 @@ class ViolationsChecksTest {
         assertThat(list.isEmpty()).isEqualTo(good);
         for (Violation each : list) {
             assertThat(each).hasToString("span: " + value + ": must be a span from 1 to 5");
-            assertThat(each.number()).hasValue(value);
+            assertThat(each.number()).hasValue((double) value);
             assertThat(each.allowed()).contains(AllowedRange.within(Interval.of(1, 5)));
         }
     }

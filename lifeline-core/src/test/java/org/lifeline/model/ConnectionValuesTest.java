@@ -17,6 +17,7 @@ import org.lifeline.model.absorber.LoadingCurve;
 import org.lifeline.model.absorber.LoadingCurve.Corner;
 
 /** Connecting subsystems: free fall by geometry, changed copies, text and form, and absorbers at their bounds. */
+@SuppressWarnings("NullAway") // Null is handed over to be refused, and what is there is taken as there.
 class ConnectionValuesTest {
     /** A rope of length L from a line h above the harness is taut after L - h; never before the fall began. */
     @ParameterizedTest

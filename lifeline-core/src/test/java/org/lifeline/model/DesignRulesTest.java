@@ -15,6 +15,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import org.lifeline.base.Refusal;
 
 /** Designs: what belongs together, what is refused by which name, and changed copies. */
+@SuppressWarnings("NullAway") // Null is handed over to be refused, and what is there is taken as there.
 class DesignRulesTest {
     private static final Worker A = worker("A").build();
     private static final Worker B = worker("B").mass(80).build();

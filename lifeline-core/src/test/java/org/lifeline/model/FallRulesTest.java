@@ -18,6 +18,7 @@ import org.lifeline.base.Refusal;
 import org.lifeline.base.Violation;
 
 /** Falls: who takes part, what is refused, changed copies, and whether a connection reaches the line. */
+@SuppressWarnings("NullAway") // Null is handed over to be refused, and what is there is taken as there.
 class FallRulesTest {
     private static final Worker A = worker("A").build();
     private static final Worker B = worker("B").mass(80).offset(0.4).build();

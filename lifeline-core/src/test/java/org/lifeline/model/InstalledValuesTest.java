@@ -20,6 +20,7 @@ import org.lifeline.model.Installed.TensioningEnd;
 import org.lifeline.model.cable.Cable;
 
 /** Installed states as values, and the limits that a line sets to them, inclined spans with them. */
+@SuppressWarnings("NullAway") // Null is handed over to be refused, and what is there is taken as there.
 class InstalledValuesTest {
     @Test
     void eachWayToStateItKeepsFormValueAndSpan() {

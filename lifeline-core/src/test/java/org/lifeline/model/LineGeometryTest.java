@@ -19,6 +19,7 @@ import org.lifeline.base.Violation;
 import org.lifeline.model.cable.Cable;
 
 /** Places along a line of 5, 10 and 12 m, the rules for its supports, and its changed copies. */
+@SuppressWarnings("NullAway") // Null is handed over to be refused, and what is there is taken as there.
 class LineGeometryTest {
     private static final Lifeline LINE = threeSpans().build();
 

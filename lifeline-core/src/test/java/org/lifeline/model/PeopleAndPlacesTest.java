@@ -15,6 +15,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.lifeline.base.Refusal;
 
 /** Workers, places, obstructions, clearance rules and model factors: bounds, text, form and equality. */
+@SuppressWarnings("NullAway") // Null is handed over to be refused, and what is there is taken as there.
 class PeopleAndPlacesTest {
     @Test
     void everythingGivenOfAWorkerComesBack() {

@@ -13,6 +13,7 @@ import org.lifeline.base.Point;
 import org.lifeline.base.Refusal;
 
 /** Supports, their stiffness and passage, and the posts that they stand on. */
+@SuppressWarnings("NullAway") // Null is handed over to be refused, and what is there is taken as there.
 class SupportsAndPostsTest {
     private static final Point HERE = Point.of(1, 2, 3);
     private static final double STEEL = 2.1e11;

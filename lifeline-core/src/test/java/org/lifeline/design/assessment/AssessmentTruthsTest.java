@@ -36,6 +36,7 @@ import org.lifeline.model.Place;
 import org.lifeline.model.absorber.DeploymentForce;
 
 /** What holds of every assessment, on one span without motion. */
+@SuppressWarnings("NullAway") // Null is handed over to be refused, and what is there is taken as there.
 class AssessmentTruthsTest {
     private static final LifelineDesign DESIGN = design(100);
     private static final Assessment PLAIN = Assessment.withDefaults().withoutMotion();

@@ -29,6 +29,7 @@ import org.lifeline.model.Worker;
 import org.lifeline.model.absorber.DeploymentForce;
 
 /** One level span of 12 m, one worker with a gripped attachment, one temperature: few falls, each solved again directly. */
+@SuppressWarnings("NullAway") // Null is handed over to be refused, and what is there is taken as there.
 class StretchesOfOneSpanTest {
     private static final LifelineDesign DESIGN = design(0, List.of());
     private static final AssessmentResult ASSESSMENT =

@@ -12,6 +12,7 @@ import org.lifeline.base.Refusal;
 import org.lifeline.design.envelope.Quantity;
 
 /** What can be limited: name, unit and side of each quantity, and the words of its comparison; requirements in words. */
+@SuppressWarnings("NullAway") // Null is handed over to be refused, and what is there is taken as there.
 class CheckedQuantityTest {
     /** Side of the limit: loads and lengths of falls at most, strengths and heights at least, a mass below. */
     @ParameterizedTest

@@ -16,6 +16,7 @@ import org.lifeline.base.Refusal;
  * The built-in criteria against the collected values from regulations, standards and the trade, each with its mark (published,
  * recalled, common practice), and the sources that they name.
  */
+@SuppressWarnings("NullAway") // Null is handed over to be refused, and what is there is taken as there.
 class CriteriaTableTest {
     private static Criterion of(String id) {
         return Criteria.of(id).orElseThrow();

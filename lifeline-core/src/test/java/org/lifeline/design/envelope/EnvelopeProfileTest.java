@@ -22,6 +22,7 @@ import org.lifeline.model.Place;
 import org.lifeline.model.Worker;
 
 /** Profiles along a symmetric line of two spans, cases by count, and pendulums by hand. */
+@SuppressWarnings("NullAway") // Null is handed over to be refused, and what is there is taken as there.
 class EnvelopeProfileTest {
     private static final LifelineDesign DESIGN =
             Designs.design(2, Passage.free(), Attachment.GRIPPED).withTemperatures(List.of(15.0));

@@ -18,6 +18,7 @@ import org.lifeline.model.Place;
 import org.lifeline.model.absorber.DeploymentForce;
 
 /** One fall moved over one span of 12 m, sample by sample, against arrests that are solved one by one. */
+@SuppressWarnings("NullAway") // Null is handed over to be refused, and what is there is taken as there.
 class InfluenceLineTest {
     private static final LifelineDesign DESIGN =
             Designs.design(1, Passage.free(), Attachment.GRIPPED).withTemperatures(List.of(15.0));

@@ -32,6 +32,7 @@ import org.lifeline.model.Worker;
 import org.lifeline.model.absorber.DeploymentForce;
 
 /** Extremes of arrests that were solved one by one: put together in any order, against maxima by hand. */
+@SuppressWarnings("NullAway") // Null is handed over to be refused, and what is there is taken as there.
 class JoinedExtremesTest {
     private static final LifelineDesign DESIGN = design();
     private static final List<ArrestResult> ARRESTS = arrests();

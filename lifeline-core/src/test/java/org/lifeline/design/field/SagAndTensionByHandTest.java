@@ -34,6 +34,7 @@ import org.lifeline.model.cable.Cable;
  * Readings against the parabola by hand: sag w L²/(8 H) at midspan, and the change of state of a span, whose stress-free length is
  * L (1 + (w L)²/(24 H²)) (1 − H/EA).
  */
+@SuppressWarnings("NullAway") // Null is handed over to be refused, and what is there is taken as there.
 class SagAndTensionByHandTest {
     private static final double EA = 4e6;
     private static final double ALPHA = 12e-6;

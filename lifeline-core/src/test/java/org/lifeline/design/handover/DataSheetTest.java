@@ -45,6 +45,7 @@ import org.lifeline.model.Worker;
 import org.lifeline.model.absorber.DeploymentForce;
 
 /** The data sheet line by line, each against what the design states or a second way gives; by energy balance on one span. */
+@SuppressWarnings("NullAway") // Null is handed over to be refused, and what is there is taken as there.
 class DataSheetTest {
     private static final Worker LONG = worker("long", 1.8, 3200, 100);
     private static final Worker SHORT = worker("short", 1.2, 5500, 80);

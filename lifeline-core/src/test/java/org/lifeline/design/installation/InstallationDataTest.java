@@ -25,6 +25,7 @@ import org.lifeline.model.Passage;
 import org.lifeline.model.Place;
 
 /** Requests and what they refuse; readings with an analysis that only notes what it was asked for. */
+@SuppressWarnings("NullAway") // Null is handed over to be refused, and what is there is taken as there.
 class InstallationDataTest {
     private static final LifelineDesign DESIGN = design();
 

@@ -26,6 +26,7 @@ import org.lifeline.model.Worker;
 import org.lifeline.model.cable.Cable;
 
 /** What holds of the number of workers whatever the numbers are; limits taken from what the analysis itself found. */
+@SuppressWarnings("NullAway") // Null is handed over to be refused, and what is there is taken as there.
 class OccupancyTruthsTest {
     private static LifelineDesign design(int spans, double... masses) {
         LifelineDesign.Builder b = LifelineDesign.builder("crew").line(Designs.line(spans, Passage.clamped()));

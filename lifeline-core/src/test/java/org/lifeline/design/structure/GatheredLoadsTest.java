@@ -31,6 +31,7 @@ import org.lifeline.model.Post;
 import org.lifeline.model.Support;
 
 /** Loads of single arrests on a straight line of two spans: what is gathered, and what a result makes of it. */
+@SuppressWarnings("NullAway") // Null is handed over to be refused, and what is there is taken as there.
 class GatheredLoadsTest {
     private static final double E = 210e9;
     private static final double I = 1.8e-5;

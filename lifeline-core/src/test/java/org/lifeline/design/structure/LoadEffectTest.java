@@ -16,6 +16,7 @@ import org.lifeline.model.Post;
 import org.lifeline.model.Support;
 
 /** Effects of a force on a support, by levers and Pythagoras. */
+@SuppressWarnings("NullAway") // Null is handed over to be refused, and what is there is taken as there.
 class LoadEffectTest {
     private static final Vector3 FORCE = new Vector3(3000, -4000, -12000);
     private static final double H = 1.2;

@@ -23,6 +23,7 @@ import org.lifeline.design.criteria.Criterion;
 import org.lifeline.design.variable.FeasibleInterval.Closure;
 
 /** Feasible ranges that are known in closed form: each end, what closes it, and what is said where there is none. */
+@SuppressWarnings("NullAway") // Null is handed over to be refused, and what is there is taken as there.
 class ClosedFormSearchTest {
     private static final Interval UNIT = Interval.of(0, 1);
     /** Ends are found to 2e-4 of the range of the variable, on the feasible side. */

@@ -27,6 +27,7 @@ import org.lifeline.model.Passage;
 import org.lifeline.model.Stiffness;
 
 /** Maps over two variables whose cells are known in closed form; names, units and refusals of the variables. */
+@SuppressWarnings("NullAway") // Null is handed over to be refused, and what is there is taken as there.
 class MapAndVariablesTest {
     private static final Interval ANY = Interval.of(0.01, 1e7);
     private static final Criterion CAPACITY =

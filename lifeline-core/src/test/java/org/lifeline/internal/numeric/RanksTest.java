@@ -48,7 +48,7 @@ class RanksTest {
                 double below = 0;
                 long lower = -1;
                 long upper = -1;
-                double term = Math.pow(1 - share, n);
+                double term = Math.pow(1 - share, (double) n);
                 for (long k = 0; k <= n; k++) {
                     below += term;
                     if (lower < 0 && below >= 0.05) {

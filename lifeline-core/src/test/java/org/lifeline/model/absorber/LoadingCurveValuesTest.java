@@ -16,6 +16,7 @@ import org.lifeline.base.Refusal;
 import org.lifeline.model.absorber.LoadingCurve.Corner;
 
 /** Curves as values: scaled, side by side, equal, printed; what is no number; and the scatter of published absorbers. */
+@SuppressWarnings("NullAway") // Null is handed over to be refused, and what is there is taken as there.
 class LoadingCurveValuesTest {
     private static final double RIGID = Double.POSITIVE_INFINITY;
 

@@ -16,6 +16,7 @@ import org.lifeline.base.Refusal;
 import org.lifeline.model.cable.LoadElongation.Corner;
 
 /** Cables as values: their canonical form, their changed copies, the bounds of what is taken, and laws of stretch. */
+@SuppressWarnings("NullAway") // Null is handed over to be refused, and what is there is taken as there.
 class CableFormTest {
     private static final LoadElongation BENT =
             LoadElongation.curve(List.of(new Corner(0, 0), new Corner(0.004, 8000), new Corner(0.01, 10_000)));

@@ -16,6 +16,7 @@ import org.lifeline.base.Interval;
 import org.lifeline.base.InvalidInputException;
 
 /** What is kept of a response: sums, counts, cases as drawn; what is read from outside is checked. */
+@SuppressWarnings("NullAway") // Null is handed over to be refused, and what is there is taken as there.
 class PartialDataTest {
     private static final SortedMap<Integer, Long> NONE = new TreeMap<>();
 

@@ -12,6 +12,7 @@ import org.junit.jupiter.api.Test;
 import org.lifeline.base.InvalidInputException;
 
 /** Parts of a study put together, against one part that holds all cases. */
+@SuppressWarnings("NullAway") // Null is handed over to be refused, and what is there is taken as there.
 class StudyPartialTest {
     private static final StudyPartial.FailedCases NONE = new StudyPartial.FailedCases(0, List.of());
 

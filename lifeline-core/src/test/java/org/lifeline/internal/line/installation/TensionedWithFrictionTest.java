@@ -14,6 +14,7 @@ import org.lifeline.model.Passage;
 import org.lifeline.model.cable.Cable;
 
 /** The capstan rule at every support of a line that was tensioned from one end. */
+@SuppressWarnings("NullAway") // Null is handed over to be refused, and what is there is taken as there.
 class TensionedWithFrictionTest {
     private static final double FRICTION = 0.2;
 
