@@ -117,7 +117,7 @@ public final class AssessmentResult implements Canonical {
                 e = e.lacking("arrests were not followed in time");
             } else if (!motion.failures().isEmpty()) {
                 e = e.lacking(motion.failures().size() + " arrests could not be followed in time");
-            } else if (!motion.isComplete()) {
+            } else if (!complete) {
                 e = e.lacking("the search in time was ended early");
             }
         }

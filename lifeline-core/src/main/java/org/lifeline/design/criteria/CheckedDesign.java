@@ -10,6 +10,7 @@ import java.util.stream.Stream;
 import org.lifeline.analysis.LineEquilibrium;
 import org.lifeline.analysis.Statics;
 import org.lifeline.base.Interval;
+import org.lifeline.design.envelope.Extreme;
 import org.lifeline.design.envelope.Extremes;
 import org.lifeline.model.Fall;
 import org.lifeline.model.Lifeline;
@@ -22,16 +23,21 @@ import org.lifeline.model.Worker;
  * installed.
  */
 final class CheckedDesign {
+    private static final String NO_CASE = "no arrest could be computed";
+
     private final Extremes extremes;
     private final LifelineDesign design;
     private final Collection<Worker> workers;
     private final int users;
+    private final boolean empty;
 
     CheckedDesign(Extremes extremes) {
         this.extremes = extremes;
         this.design = extremes.design();
         List<Fall> falls = new ArrayList<>(design.falls());
-        extremes.all().forEach(e -> falls.add(e.arrest().fall()));
+        List<Extreme> arrests = extremes.all();
+        this.empty = arrests.isEmpty();
+        arrests.forEach(e -> falls.add(e.arrest().fall()));
         Set<Worker> all = new LinkedHashSet<>();
         design.workers().forEach(w -> add(all, w));
         int most = design.workers().size();
@@ -54,6 +60,20 @@ final class CheckedDesign {
 
     Extremes extremes() {
         return extremes;
+    }
+
+    /** Tells whether there is no arrest at all to take values from. */
+    boolean hasNoArrest() {
+        return empty;
+    }
+
+    /** Why a value of an arrest is missing: that none was asked for is another reason than that none could be computed. */
+    String noCase() {
+        String lacking = empty ? extremes.lacking() : "";
+        if (lacking.isEmpty()) {
+            return NO_CASE;
+        }
+        return extremes.failures().isEmpty() ? lacking : NO_CASE + "; " + lacking;
     }
 
     LifelineDesign design() {

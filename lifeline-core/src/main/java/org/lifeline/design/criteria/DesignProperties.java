@@ -37,14 +37,13 @@ final class DesignProperties {
             case CLEARANCE_MARGIN ->
                 s.design().clearance().obstructions().isEmpty()
                         ? "no obstruction is given"
-                        : "no obstruction lies below a fall";
-            case INTERMEDIATE_ANCHOR_LOAD ->
-                s.line().spans() == 1 ? "there is no intermediate anchor" : Strengths.NO_CASE;
+                        : s.hasNoArrest() ? s.noCase() : "no obstruction lies below a fall";
+            case INTERMEDIATE_ANCHOR_LOAD -> s.line().spans() == 1 ? "there is no intermediate anchor" : s.noCase();
             case INLINE_EXTENSION ->
                 s.line().supports().stream().noneMatch(x -> x.inlineAbsorber().isPresent())
                         ? "there is no in-line energy absorber"
-                        : Strengths.NO_CASE;
-            default -> Strengths.NO_CASE;
+                        : s.noCase();
+            default -> s.noCase();
         };
     }
 
@@ -52,7 +51,7 @@ final class DesignProperties {
         if (s.line().supports().stream().noneMatch(x -> x.id().equals(id))) {
             return CheckedValue.missing(id, "no support has this id");
         }
-        return s.extremes().onSupport(id).map(CheckedValue::of).orElse(CheckedValue.missing(id, Strengths.NO_CASE));
+        return s.extremes().onSupport(id).map(CheckedValue::of).orElse(CheckedValue.missing(id, s.noCase()));
     }
 
     /** What is left below the feet at the lowest point; shown as needed against available below the line. */

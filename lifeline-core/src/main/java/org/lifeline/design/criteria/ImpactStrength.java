@@ -82,7 +82,7 @@ final class ImpactStrength {
 
     private CheckedValue of(String label, double strength, Optional<Extreme> governing, String failed) {
         if (governing.isEmpty() || !failed.isEmpty()) {
-            return CheckedValue.missing(label, governing.isEmpty() ? Strengths.NO_CASE : failed);
+            return CheckedValue.missing(label, governing.isEmpty() ? design.noCase() : failed);
         }
         Extreme extreme = governing.get();
         double force = doubled.stream()

@@ -12,7 +12,6 @@ import org.lifeline.model.cable.Cable;
 
 /** Strengths against loads. */
 final class Strengths {
-    static final String NO_CASE = "no arrest could be computed";
     static final String NO_BREAKING_STRENGTH = "its minimum breaking strength is not given";
     static final String NO_CAPACITY = "its capacity is not given";
 
@@ -32,7 +31,7 @@ final class Strengths {
             return List.of(CheckedValue.missing("cable", NO_BREAKING_STRENGTH));
         }
         if (load.isEmpty()) {
-            return List.of(CheckedValue.missing("cable", NO_CASE));
+            return List.of(CheckedValue.missing("cable", s.noCase()));
         }
         return List.of(CheckedValue.strength("cable", strength.getAsDouble(), load.get()));
     }
@@ -51,7 +50,7 @@ final class Strengths {
             if (each.capacity().isEmpty()) {
                 list.add(CheckedValue.missing(each.id(), NO_CAPACITY));
             } else if (load.isEmpty()) {
-                list.add(CheckedValue.missing(each.id(), NO_CASE));
+                list.add(CheckedValue.missing(each.id(), s.noCase()));
             } else {
                 list.add(CheckedValue.strength(each.id(), each.capacity().getAsDouble(), load.get()));
             }

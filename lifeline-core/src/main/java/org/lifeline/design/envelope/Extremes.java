@@ -395,6 +395,16 @@ public final class Extremes {
     }
 
     /**
+     * What would have to be computed as well before a force or a distance can be said to keep a limit, see {@link
+     * #lacking(String)}; where nothing at all was computed, why not.
+     *
+     * @return what is missing, in words; empty where nothing is
+     */
+    public String lacking() {
+        return scope.lacking();
+    }
+
+    /**
      * Tells whether every case was computed.
      *
      * @return false if cases failed or the analysis was ended early

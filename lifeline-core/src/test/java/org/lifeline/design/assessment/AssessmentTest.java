@@ -168,9 +168,56 @@ class AssessmentTest {
         AssessmentResult nothing =
                 PLAIN.withoutMotion().withBasis(Basis.IN_TIME).solve(DESIGN);
         assertThat(status(nothing, 0)).isEqualTo(Status.NOT_EVALUATED);
+        assertThat(nothing.criteria())
+                .extracting(c -> c.result().reason())
+                .containsOnly("arrests were not followed in time");
         assertThat(Basis.keys()).containsExactly("larger-of-both", "energy-balance", "in-time");
         assertThat(Basis.of("in-time")).contains(Basis.IN_TIME);
         assertThat(Basis.of("")).isEmpty();
+    }
+
+    /** Every criterion on what an arrest gives says why there is none; facts of the design are judged all the same. */
+    @Test
+    void criteriaWithoutAnyArrestSayWhy() {
+        AssessmentResult nothing = Assessment.withDefaults()
+                .withCriteria(List.of(
+                        Criterion.stated("strength", CheckedQuantity.STRENGTH_FACTOR, 2, "test"),
+                        Criterion.stated("impact", CheckedQuantity.IMPACT_STRENGTH, 1, "test"),
+                        Criterion.stated("margin", CheckedQuantity.of(Quantity.CLEARANCE_MARGIN), 0, "test"),
+                        Criterion.stated("height", CheckedQuantity.FREE_HEIGHT, 0, "test"),
+                        Criterion.stated("north", CheckedQuantity.loadOnSupport("north"), 20e3, "test"),
+                        Criterion.stated("posts", CheckedQuantity.of(Quantity.INTERMEDIATE_ANCHOR_LOAD), 20e3, "test"),
+                        Criterion.stated("span", CheckedQuantity.SPAN_LENGTH, 20, "test")))
+                .withBasis(Basis.IN_TIME)
+                .withoutMotion()
+                .solve(DESIGN);
+        String why = "arrests were not followed in time";
+        assertThat(nothing.extremes().lacking()).isEqualTo(why);
+        assertThat(nothing.criteria())
+                .extracting(c -> c.result().reason())
+                .containsExactly(
+                        "cable: " + why + "; north: " + why + "; south: " + why,
+                        "cable: " + why + "; north: " + why + "; south: " + why,
+                        why,
+                        why,
+                        "north: " + why,
+                        "there is no intermediate anchor",
+                        "");
+        assertThat(nothing.criteria())
+                .extracting(c -> c.stated().reason())
+                .as("by energy balance the stated falls were computed")
+                .noneMatch(r -> r.contains("arrest"));
+    }
+
+    /** Ended before anything was followed in time: that is the reason, not that arrests cannot be computed. */
+    @Test
+    void whatWasEndedEarlyIsSaidSo() {
+        AssessmentResult ended = PLAIN.withBasis(Basis.IN_TIME)
+                .withProgress((done, total) -> false)
+                .solve(DESIGN);
+        assertThat(ended.isComplete()).isFalse();
+        assertThat(ended.followed()).isEmpty();
+        assertThat(ended.criteria().get(0).result().reason()).isEqualTo("the search in time was ended early");
     }
 
     @Test
