@@ -56,6 +56,11 @@ final class HandMade {
                 line(), temperature, spans, supports, List.of(new InlineAbsorberState("c", 0.25, 0.5)), loads);
     }
 
+    /** A first span beside a second one that hardly pulls. */
+    static StateNumbers beside(SpanNumbers first) {
+        return state(15, List.of(first, span(2, piece(10, 16, 1, 0))), List.of());
+    }
+
     static LoadPosition load(int span, double x, double force) {
         return new LoadPosition(span, Point.of(x, 0, 5), force, Optional.empty());
     }

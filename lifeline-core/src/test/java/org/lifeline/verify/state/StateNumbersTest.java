@@ -96,10 +96,8 @@ class StateNumbersTest {
                 Point.of(0, 0, 5), Point.of(10, 0, 5), new Vector3(3, 0, 4), new Vector3(3, 0, -40), 10, 5, 0);
         PieceNumbers q = new PieceNumbers(
                 Point.of(0, 0, 5), Point.of(10, 0, 5), new Vector3(30, 0, 40), new Vector3(3, 0, 4), 10, 5, 0);
-        assertThat(HandMade.state(15, List.of(HandMade.span(1, p)), List.of()).largestTension())
-                .isCloseTo(Math.hypot(3, 40), within(1e-12));
-        assertThat(HandMade.state(15, List.of(HandMade.span(1, q)), List.of()).largestTension())
-                .isEqualTo(50);
+        assertThat(HandMade.beside(HandMade.span(1, p)).largestTension()).isCloseTo(Math.hypot(3, 40), within(1e-12));
+        assertThat(HandMade.beside(HandMade.span(1, q)).largestTension()).isEqualTo(50);
     }
 
     @Test
@@ -145,10 +143,10 @@ class StateNumbersTest {
         assertThat(LOADED.lastDigits()).isEqualTo(8 * Math.pow(2, -48));
         SpanNumbers far =
                 new SpanNumbers(1, Point.of(0, -1024, 5), Point.of(10, 0, 5), List.of(HandMade.piece(0, 10, 1000, 0)));
-        assertThat(HandMade.state(15, List.of(far), List.of()).lastDigits()).isEqualTo(8 * Math.pow(2, -42));
+        assertThat(HandMade.beside(far).lastDigits()).isEqualTo(8 * Math.pow(2, -42));
         SpanNumbers high =
                 new SpanNumbers(1, Point.of(0, 0, 5), Point.of(10, 0, 4096), List.of(HandMade.piece(0, 10, 1000, 0)));
-        assertThat(HandMade.state(15, List.of(high), List.of()).lastDigits()).isEqualTo(8 * Math.pow(2, -40));
+        assertThat(HandMade.beside(high).lastDigits()).isEqualTo(8 * Math.pow(2, -40));
     }
 
     @Test
@@ -157,7 +155,7 @@ class StateNumbersTest {
             PieceNumbers p =
                     new PieceNumbers(Point.of(0, 0, 5), Point.of(0, 0, 5), Vector3.ZERO, Vector3.ZERO, length, 5, 0);
             SpanNumbers span = HandMade.span(1, p, HandMade.piece(0, 10, 1000, 0));
-            StateNumbers s = HandMade.state(15, List.of(span), List.of());
+            StateNumbers s = HandMade.beside(span);
             assertThat(s.isTouch(span, 0)).as("%s m", length).isEqualTo(Math.abs(length) <= 1e-11);
             assertThat(s.isTouch(span, 1)).isFalse();
         }
