@@ -27,7 +27,7 @@ class JsonTextTest {
     @ValueSource(
             strings = {
                 "demo-design.json",
-                "demo-design.result.json",
+                "result-1.schema.json",
                 "result-2.schema.json",
                 "designs/every-alternative.json"
             })
