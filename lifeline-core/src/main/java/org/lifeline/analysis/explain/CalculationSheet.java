@@ -21,6 +21,9 @@ final class CalculationSheet {
     private static final int MOST_PASSES = 40;
     private static final int MANY = 20;
 
+    /** Digits by which a result may have more than it was given, to break a tie of its last one. */
+    private static final int TIE_DIGITS = 2;
+
     private final UnitSystem system;
     private final List<Row> rows = new ArrayList<>();
     private String section = "";
@@ -84,9 +87,13 @@ final class CalculationSheet {
         Set<Figure> operands = new LinkedHashSet<>();
         formula.figures(operands::add);
         boolean changed = false;
+        int more = 0;
         while (!comesOut(result, formula)) {
-            // With every digit there is, only a tie of the last digit is left: one digit more breaks it.
-            if (!refineTheWorst(operands, formula) && !result.refine()) {
+            // With every digit there is, a tie of the last digit may be left: a digit or two more break it. What is not
+            // a tie
+            // is a difference that cancels digits, and the result has fewer than its operands.
+            boolean gained = refineTheWorst(operands, formula) || (more++ < TIE_DIGITS && result.refine());
+            if (!gained && !result.coarsen()) {
                 return changed;
             }
             changed = true;

@@ -16,7 +16,7 @@ final class Figure extends Expression {
 
     private final String symbol;
     private final double value;
-    private final int mostDecimals;
+    private int mostDecimals;
     private final boolean exact;
     private final BigDecimal shortest;
     private int decimals;
@@ -71,6 +71,16 @@ final class Figure extends Expression {
             return false;
         }
         decimals++;
+        return true;
+    }
+
+    /** Gives a digit back, for good: what it is computed from does not hold it. False when there is none to give. */
+    boolean coarsen() {
+        if (exact || decimals == 0) {
+            return false;
+        }
+        decimals--;
+        mostDecimals = decimals;
         return true;
     }
 

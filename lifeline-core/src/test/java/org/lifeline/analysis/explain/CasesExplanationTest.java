@@ -51,7 +51,8 @@ class CasesExplanationTest {
                 Cases.clampsAndCorners(),
                 Cases.yielding(),
                 Cases.twoInlineAbsorbers(),
-                Cases.retracting())) {
+                Cases.retracting(),
+                Cases.climbing())) {
             map.put(each.name(), each.solve());
         }
         return map;
