@@ -31,10 +31,7 @@ public final class Programs {
                     YieldingPosts::main),
             new Program("sequence", "a second fall while the first worker hangs", List.of(), TwoInSequence::main),
             new Program(
-                    "second-fall",
-                    "a second fall within the first second, and a rescuer on the line",
-                    List.of(),
-                    SecondFallAndRescue::main),
+                    "second-fall", "a second fall within a second; a rescuer", List.of(), SecondFallAndRescue::main),
             new Program(
                     "synthetic-rope", "a rope that is not linear beside one of steel", List.of(), SyntheticRope::main),
             new Program(

@@ -11,7 +11,6 @@ import java.util.stream.DoubleStream;
 import org.lifeline.analysis.Statics;
 import org.lifeline.base.InertText;
 import org.lifeline.base.Interval;
-import org.lifeline.base.Violations;
 import org.lifeline.design.envelope.Extremes;
 import org.lifeline.design.envelope.Quantity;
 import org.lifeline.design.envelope.WorstCases;
@@ -63,7 +62,7 @@ public final class UncertainLine {
 
     private static void run(OutputSet outputs, String[] args, LineScope scope) throws IOException {
         DesignFile file = DesignArgument.read(args);
-        long cases = args.length > 1 ? cases(args[1]) : 200;
+        long cases = args.length > 1 ? FileArguments.cases(args[1]) : 200;
         Output table = args.length > 2 ? outputs.claim(args[2], FileKind.CASES) : null;
         List<UncertainVariable> variables = variables(file.design());
         WorstCases analysis = scope.analysis();
@@ -132,17 +131,6 @@ public final class UncertainLine {
             }
         }
         return most;
-    }
-
-    /** The number of cases; looked at before a file for them is begun. */
-    private static long cases(String text) {
-        try {
-            long cases = Long.parseLong(text);
-            new Violations().atLeast("cases", cases, 1).throwIfAny();
-            return cases;
-        } catch (NumberFormatException e) {
-            throw new IllegalArgumentException("number of cases: \"" + text + "\": must be a whole number", e);
-        }
     }
 
     /**

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import org.lifeline.base.Violations;
 import org.lifeline.file.output.FileNames;
 import org.lifeline.file.output.OutputSet;
 
@@ -57,5 +58,23 @@ public final class FileArguments {
     /** The outputs of a program that reads nothing. */
     public OutputSet outputs() {
         return OutputSet.of(has(OVERWRITE));
+    }
+
+    /**
+     * A number of cases; looked at before a file for them is begun.
+     *
+     * @param text the argument
+     * @return the number, at least 1
+     * @throws org.lifeline.base.InvalidInputException if it is smaller
+     * @throws IllegalArgumentException if it is no whole number
+     */
+    public static long cases(String text) {
+        try {
+            long cases = Long.parseLong(text);
+            new Violations().atLeast("cases", cases, 1).throwIfAny();
+            return cases;
+        } catch (NumberFormatException e) {
+            throw new IllegalArgumentException("number of cases: \"" + text + "\": must be a whole number", e);
+        }
     }
 }
