@@ -188,19 +188,6 @@ class LineGeometryTest {
     }
 
     @Test
-    void theSpanOfTheInstalledStateMustBeThere() {
-        assertThat(Refusal.of(() ->
-                        threeSpans().installed(Installed.initialSag(4, 0.1)).build()))
-                .containsExactly("installed.span: 4: must be a span from 1 to 3");
-        assertThat(threeSpans()
-                        .installed(Installed.initialSag(3, 0.1))
-                        .build()
-                        .installed()
-                        .span())
-                .isEqualTo(3);
-    }
-
-    @Test
     void gravityIsTakenFromAsteroidsToNeutronStars() {
         assertThat(threeSpans().gravity(1e-6).build().gravity()).isEqualTo(1e-6);
         assertThat(threeSpans().gravity(1000).build().gravity()).isEqualTo(1000);

@@ -89,9 +89,8 @@ final class CalculationSheet {
         boolean changed = false;
         int more = 0;
         while (!comesOut(result, formula)) {
-            // With every digit there is, a tie of the last digit may be left: a digit or two more break it. What is not
-            // a tie
-            // is a difference that cancels digits, and the result has fewer than its operands.
+            // With every digit there is, a tie of the last digit may be left: a digit or two more break it. Else it is
+            // a difference that cancels digits: the result has fewer than its operands.
             boolean gained = refineTheWorst(operands, formula) || (more++ < TIE_DIGITS && result.refine());
             if (!gained && !result.coarsen()) {
                 return changed;

@@ -38,20 +38,15 @@ final class CheckedDesign {
         List<Extreme> arrests = extremes.all();
         this.empty = arrests.isEmpty();
         arrests.forEach(e -> falls.add(e.arrest().fall()));
-        Set<Worker> all = new LinkedHashSet<>();
-        design.workers().forEach(w -> add(all, w));
+        // Workers are told apart by all that they are: another mass or another connection is another worker.
+        Set<Worker> all = new LinkedHashSet<>(design.workers());
         int most = design.workers().size();
         for (Fall each : falls) {
-            participants(each).forEach(w -> add(all, w));
+            participants(each).forEach(all::add);
             most = Math.max(most, each.fallers().size() + each.hanging().size());
         }
         this.workers = List.copyOf(all);
         this.users = most;
-    }
-
-    /** Workers are told apart by all that they are: another mass or another connection is another worker. */
-    private static void add(Set<Worker> all, Worker worker) {
-        all.add(worker);
     }
 
     private static Stream<Worker> participants(Fall fall) {
