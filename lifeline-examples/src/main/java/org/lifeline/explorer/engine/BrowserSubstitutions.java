@@ -16,7 +16,7 @@ public final class BrowserSubstitutions implements SubstitutionPolicy {
 
     @Override
     public void contribute(SubstitutionSink sink) {
-        replace(sink, "org.lifeline.internal.numeric", List.of("Elementary"));
+        replace(sink, "java.lang", List.of("StrictMath"));
         replace(sink, "java.util", List.of("HexFormat"));
         replace(sink, "java.security", List.of("MessageDigest"));
         replace(sink, "org.apache.commons.math3.exception.util", List.of("ExceptionContext"));

@@ -25,6 +25,9 @@ final class LiveAnswer {
     /** Straight pieces by which a piece of cable is drawn. */
     private static final int INTERVALS = 12;
 
+    /** A radian in degrees; a script divides where the JDK multiplies. */
+    private static final double RADIAN = 180 / Math.PI;
+
     private LiveAnswer() {}
 
     /** A design and one of its falls. */
@@ -152,7 +155,7 @@ final class LiveAnswer {
     }
 
     private static double below(org.lifeline.base.Vector3 tension) {
-        return Math.toDegrees(StrictMath.atan2(Math.abs(tension.z()), StrictMath.hypot(tension.x(), tension.y())));
+        return RADIAN * StrictMath.atan2(Math.abs(tension.z()), StrictMath.hypot(tension.x(), tension.y()));
     }
 
     private static List<Json> spans(LineEquilibrium installed) {

@@ -159,13 +159,11 @@ class PageInBrowserTest {
                 .value("ask('curve', {ask: 'curve', designs: " + JSON.writeValueAsString(designs)
                         + ", fall: 0, temperature: NaN})");
         int solved = 0;
-        int close = 0;
         int compared = 0;
         for (int i = 0; i < designs.size(); i++) {
             JsonNode here = JSON.readTree(Engine.numbers(designs.get(i), 0, Double.NaN));
-            Digits digits = Digits.of(designs.get(i)).compare(here, answers.get(i));
+            Digits digits = new Digits().compare(here, answers.get(i));
             compared += digits.compared();
-            close += digits.isClose() ? 1 : 0;
             assertThat(digits.differences())
                     .as("seed %d: %s", FIRST + i, designs.get(i))
                     .isEmpty();
@@ -173,7 +171,6 @@ class PageInBrowserTest {
         }
         assertThat(solved).as("designs that were solved, not refused").isGreaterThan(RANDOM_DESIGNS * 9 / 10);
         assertThat(compared).isGreaterThan(RANDOM_DESIGNS * 30);
-        assertThat(close).as("designs that agree to 1e-9").isGreaterThan(RANDOM_DESIGNS * 95 / 100);
     }
 
     /** The result in the page against the file that the command line writes for the same design. */
@@ -197,18 +194,8 @@ class PageInBrowserTest {
         assertThat(there.path("assessment").path("governing").size()).isGreaterThan(5);
         for (ObjectNode each : List.of(here, there)) {
             ((ObjectNode) each.path("provenance")).remove("jdk");
-            each.path("arrests").forEach(PageInBrowserTest::withoutRemainders);
-            each.path("heldArrests").forEach(PageInBrowserTest::withoutRemainders);
         }
         assertThat(new Digits().compare(here, there).differences()).isEmpty();
-    }
-
-    /** How an iteration ended and what an account is short of are rounding alone. */
-    private static void withoutRemainders(JsonNode arrest) {
-        ((ObjectNode) arrest).remove("convergence");
-        ((ObjectNode) arrest.path("energy")).remove("residual");
-        ((ObjectNode) arrest)
-                .put("fallEnergy", arrest.path("energy").path("fall").doubleValue());
     }
 
     @Test

@@ -8,50 +8,16 @@ import java.util.Set;
 import java.util.TreeSet;
 
 /**
- * Compares two answers number by number. Numbers agree to 1e-9 of the larger one, those of a line with friction to 1e-6, which
- * is how well its path is known: the lengths of its steps turn on last digits. Energies are compared by the energy of the
- * fall, and lengths that may be nothing at all, slip and displacement, by a metre: both are differences of larger numbers, in
- * which the last digits of logarithms and exponentials, on which platforms differ, stand farther to the left.
+ * Compares two answers number by number: the library adds and multiplies in the same order in a script as on the JVM and has the
+ * same functions, so that every number is the same double.
  */
 public final class Digits {
-    private static final double RELATIVE = 1e-9;
-    private static final double ROUGH = 1e-6;
-    private static final Set<String> ENERGIES =
-            Set.of("friction", "lineEnergy", "connectionEnergy", "fallEnergy", "residual", "line", "cable", "hanging");
-    private static final Set<String> LENGTHS = Set.of("slip", "displacement");
-
     private final List<String> differences = new ArrayList<>();
-    private final double allowed;
     private double largest;
     private int compared;
 
-    /** For answers to a design whose numbers do not turn on last digits. */
-    public Digits() {
-        this(RELATIVE);
-    }
-
-    private Digits(double allowed) {
-        this.allowed = allowed;
-    }
-
-    /**
-     * For answers to a design.
-     *
-     * @param design a design file; {@code friction} stands in it or does not
-     * @return the comparison
-     */
-    public static Digits of(String design) {
-        return new Digits(design.contains("friction") ? ROUGH : RELATIVE);
-    }
-
-    /**
-     * Tells whether all numbers agree as those of a line without friction do.
-     *
-     * @return true if they do
-     */
-    public boolean isClose() {
-        return largest <= RELATIVE;
-    }
+    /** With nothing compared so far. */
+    public Digits() {}
 
     /**
      * Compares two answers.
@@ -61,38 +27,35 @@ public final class Digits {
      * @return this
      */
     public Digits compare(JsonNode one, JsonNode other) {
-        compare("", one, other, 1);
+        compare("", one, other);
         return this;
     }
 
-    private void compare(String path, JsonNode one, JsonNode other, double energy) {
+    private void compare(String path, JsonNode one, JsonNode other) {
         if (one.isNumber() && other.isNumber()) {
-            number(path, one.doubleValue(), other.doubleValue(), energy);
+            number(path, one.doubleValue(), other.doubleValue());
         } else if (one.isObject() && other.isObject()) {
-            double scale = one.path("fallEnergy").asDouble(energy);
             Set<String> keys = new TreeSet<>();
             for (JsonNode each : List.of(one, other)) {
                 for (Iterator<String> names = each.fieldNames(); names.hasNext(); ) {
                     keys.add(names.next());
                 }
             }
-            keys.forEach(k -> compare(path + "." + k, one.path(k), other.path(k), scale));
+            keys.forEach(k -> compare(path + "." + k, one.path(k), other.path(k)));
         } else if (one.isArray() && other.isArray() && one.size() == other.size()) {
             for (int i = 0; i < one.size(); i++) {
-                compare(path + "[" + i + "]", one.get(i), other.get(i), energy);
+                compare(path + "[" + i + "]", one.get(i), other.get(i));
             }
         } else if (!one.equals(other)) {
             differences.add(path + ": " + one + " and " + other);
         }
     }
 
-    private void number(String path, double a, double b, double energy) {
+    private void number(String path, double a, double b) {
         compared++;
-        String key = path.substring(path.lastIndexOf('.') + 1);
-        double scale = ENERGIES.contains(key) ? energy : LENGTHS.contains(key) ? 1 : 0;
-        double difference = a == b ? 0 : Math.abs(a - b) / Math.max(scale, Math.max(Math.abs(a), Math.abs(b)));
+        double difference = a == b ? 0 : Math.abs(a - b) / Math.max(Math.abs(a), Math.abs(b));
         largest = Math.max(largest, difference);
-        if (!(difference <= allowed)) {
+        if (a != b) {
             differences.add(path + ": " + a + " and " + b);
         }
     }
@@ -109,7 +72,7 @@ public final class Digits {
     /**
      * The largest difference of two numbers that were compared.
      *
-     * @return share of the larger one, or of the scale [-]
+     * @return share of the larger one [-]
      */
     public double largest() {
         return largest;

@@ -41,7 +41,7 @@ class ScriptDigitsTest {
             String design = RandomDesigns.of(seed);
             JsonNode here = JSON.readTree(Engine.numbers(design, 0, Double.NaN));
             JsonNode there = JSON.readTree(script.call("numbers", design, 0, Double.NaN));
-            Digits digits = Digits.of(design).compare(here, there);
+            Digits digits = new Digits().compare(here, there);
             assertThat(digits.differences()).as("seed %d: %s", seed, design).isEmpty();
             solved += here.has("maximum") ? 1 : 0;
         }
