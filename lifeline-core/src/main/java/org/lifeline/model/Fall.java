@@ -261,8 +261,11 @@ public final class Fall implements Canonical {
     public static final class Builder {
         private final @Nullable String id;
         private @Nullable Place place;
-        private final List<Worker> fallers = new ArrayList<>();
-        private final List<Hanging> hanging = new ArrayList<>();
+
+        /** In the order in which they were given; null stands for one that was null: the others keep their numbers. */
+        private final List<@Nullable Worker> fallers = new ArrayList<>();
+
+        private final List<@Nullable Hanging> hanging = new ArrayList<>();
         private final Violations early = new Violations();
         private @Nullable Double freeFall;
 
@@ -290,9 +293,8 @@ public final class Fall implements Canonical {
         public Builder faller(Worker worker) {
             if (worker == null) {
                 early.missing("faller[" + fallers.size() + "]");
-            } else {
-                fallers.add(worker);
             }
+            fallers.add(worker);
             return this;
         }
 
@@ -311,9 +313,7 @@ public final class Fall implements Canonical {
             if (value == null) {
                 early.missing(path + ".place");
             }
-            if (worker != null && value != null) {
-                hanging.add(new Hanging(worker, value));
-            }
+            hanging.add(worker == null || value == null ? null : new Hanging(worker, value));
             return this;
         }
 
@@ -338,28 +338,13 @@ public final class Fall implements Canonical {
             Violations v = new Violations();
             v.named("id", id);
             early.list().forEach(v::add);
-            if (fallers.isEmpty() && early.isEmpty()) {
+            if (fallers.isEmpty()) {
                 v.add("faller", GivenValue.text("[]"), InputRule.EMPTY, "worker");
             }
             if (freeFall != null) {
                 PlausibleRange.LENGTH.check(v, "freeFall", freeFall);
             }
-            Set<String> seen = new HashSet<>(2 * (fallers.size() + hanging.size()));
-            for (int i = 0; i < fallers.size(); i++) {
-                String name = fallers.get(i).id();
-                if (!seen.add(name)) {
-                    v.add("faller[" + i + "]", GivenValue.text(name), InputRule.WORKER_TWICE);
-                }
-                if (fallers.get(i).attachment() != fallers.get(0).attachment()) {
-                    v.add("faller[" + i + "]", GivenValue.text(name), InputRule.ATTACHMENT_DIFFERS);
-                }
-            }
-            for (int i = 0; i < hanging.size(); i++) {
-                String name = hanging.get(i).worker().id();
-                if (!seen.add(name)) {
-                    v.add("hanging[" + i + "].worker", GivenValue.text(name), InputRule.WORKER_TWICE);
-                }
-            }
+            checkWorkers(v);
             Place p = place;
             if (p == null) {
                 v.missing("at");
@@ -369,6 +354,34 @@ public final class Fall implements Canonical {
                 throw new IllegalStateException("unreachable: a missing place has been reported");
             }
             return new Fall(this, p);
+        }
+
+        /** Everybody takes part once, and those who fall at one place are attached alike. */
+        private void checkWorkers(Violations v) {
+            Set<String> seen = new HashSet<>(2 * (fallers.size() + hanging.size()));
+            Worker first = null;
+            for (int i = 0; i < fallers.size(); i++) {
+                Worker worker = fallers.get(i);
+                if (worker == null) {
+                    continue;
+                }
+                first = first == null ? worker : first;
+                if (!seen.add(worker.id())) {
+                    v.add("faller[" + i + "]", GivenValue.text(worker.id()), InputRule.WORKER_TWICE);
+                }
+                if (worker.attachment() != first.attachment()) {
+                    v.add("faller[" + i + "]", GivenValue.text(worker.id()), InputRule.ATTACHMENT_DIFFERS);
+                }
+            }
+            for (int i = 0; i < hanging.size(); i++) {
+                Hanging each = hanging.get(i);
+                if (each != null && !seen.add(each.worker().id())) {
+                    v.add(
+                            "hanging[" + i + "].worker",
+                            GivenValue.text(each.worker().id()),
+                            InputRule.WORKER_TWICE);
+                }
+            }
         }
     }
 }

@@ -270,8 +270,11 @@ public final class LifelineDesign implements Canonical {
         private @Nullable Lifeline line;
         private final Violations early = new Violations();
         private final List<Double> temperatures = new ArrayList<>();
-        private final List<Worker> workers = new ArrayList<>();
-        private final List<Fall> falls = new ArrayList<>();
+
+        /** In the order in which they were given; null stands for one that was null: the others keep their numbers. */
+        private final List<@Nullable Worker> workers = new ArrayList<>();
+
+        private final List<@Nullable Fall> falls = new ArrayList<>();
         private @Nullable ClearanceRules clearance = ClearanceRules.commonPractice();
         private @Nullable ModelFactors modelFactors = ModelFactors.none();
         private @Nullable Double workingFloor;
@@ -316,9 +319,8 @@ public final class LifelineDesign implements Canonical {
         public Builder worker(Worker value) {
             if (value == null) {
                 early.missing("worker[" + workers.size() + "]");
-            } else {
-                workers.add(value);
             }
+            workers.add(value);
             return this;
         }
 
@@ -331,9 +333,8 @@ public final class LifelineDesign implements Canonical {
         public Builder fall(Fall value) {
             if (value == null) {
                 early.missing("fall[" + falls.size() + "]");
-            } else {
-                falls.add(value);
             }
+            falls.add(value);
             return this;
         }
 
@@ -417,7 +418,7 @@ public final class LifelineDesign implements Canonical {
             if (modelFactors == null) {
                 v.missing("modelFactors");
             }
-            if (workers.isEmpty() && early.isEmpty()) {
+            if (workers.isEmpty()) {
                 v.add("worker", GivenValue.text("[]"), InputRule.EMPTY, "worker");
             }
             for (int i = 0; i < temperatures.size(); i++) {
@@ -438,7 +439,10 @@ public final class LifelineDesign implements Canonical {
             checkSecondFall(v);
             if (line != null) {
                 for (int i = 0; i < falls.size(); i++) {
-                    checkPlaces(v, line, i, falls.get(i));
+                    Fall fall = falls.get(i);
+                    if (fall != null) {
+                        checkPlaces(v, line, i, fall);
+                    }
                 }
             }
             v.throwIfAny();
@@ -448,9 +452,12 @@ public final class LifelineDesign implements Canonical {
         /** Those who fall and hang are those of the design: what falls is what criteria judge. */
         private void checkFallers(Violations v) {
             Map<String, Worker> byId = new HashMap<>();
-            workers.forEach(w -> byId.putIfAbsent(w.id(), w));
+            given(workers).forEach(w -> byId.putIfAbsent(w.id(), w));
             for (int i = 0; i < falls.size(); i++) {
                 Fall fall = falls.get(i);
+                if (fall == null) {
+                    continue;
+                }
                 for (int j = 0; j < fall.fallers().size(); j++) {
                     checkWorker(
                             v,
@@ -473,7 +480,7 @@ public final class LifelineDesign implements Canonical {
             }
             String path = "secondFall.worker";
             GivenValue given = GivenValue.text(second.worker());
-            Worker worker = workers.stream()
+            Worker worker = given(workers).stream()
                     .filter(w -> w.id().equals(second.worker()))
                     .findFirst()
                     .orElse(null);
@@ -483,9 +490,9 @@ public final class LifelineDesign implements Canonical {
             }
             List<Worker> first = new ArrayList<>();
             if (falls.isEmpty()) {
-                workers.stream().filter(w -> !w.id().equals(worker.id())).forEach(first::add);
+                given(workers).stream().filter(w -> !w.id().equals(worker.id())).forEach(first::add);
             }
-            falls.stream()
+            given(falls).stream()
                     .filter(f -> !f.names(worker.id()))
                     .forEach(f -> first.add(f.fallers().get(0)));
             if (first.isEmpty() && !otherFalls) {
@@ -508,15 +515,26 @@ public final class LifelineDesign implements Canonical {
             }
         }
 
-        private static <T> void unique(Violations v, String path, List<T> list, Function<T, String> idOf) {
+        /** Those of a list that are not null. */
+        private static <T> List<T> given(List<@Nullable T> list) {
+            List<T> found = new ArrayList<>();
+            for (T each : list) {
+                if (each != null) {
+                    found.add(each);
+                }
+            }
+            return found;
+        }
+
+        private static <T> void unique(Violations v, String path, List<@Nullable T> list, Function<T, String> idOf) {
             if (list.size() < 2) {
                 return;
             }
             Set<String> seen = new HashSet<>();
             for (int i = 0; i < list.size(); i++) {
-                String id = idOf.apply(list.get(i));
-                if (!seen.add(id)) {
-                    v.add(path + "[" + i + "].id", GivenValue.text(id), InputRule.NOT_UNIQUE);
+                T each = list.get(i);
+                if (each != null && !seen.add(idOf.apply(each))) {
+                    v.add(path + "[" + i + "].id", GivenValue.text(idOf.apply(each)), InputRule.NOT_UNIQUE);
                 }
             }
         }

@@ -250,4 +250,32 @@ class DesignRulesTest {
                         "modelFactors.distance 1.2")
                 .endsWith("modelFactors.reason ", "workingFloor 9.5 m");
     }
+
+    /** What is null has the number at which it was given, and so has what comes after it. */
+    @Test
+    void everyNullHasItsNumber() {
+        Fall other = fall(B).build();
+        assertThat(Refusal.paths(() -> design(A, null, null, A)
+                        .fall(null)
+                        .fall(null)
+                        .fall(FALL)
+                        .fall(other)
+                        .build()))
+                .containsExactly(
+                        "worker[1]",
+                        "worker[2]",
+                        "fall[0]",
+                        "fall[1]",
+                        "worker[3].id",
+                        "fall[3].id",
+                        "fall[3].faller[0]");
+    }
+
+    /** A design without workers says so, whatever else is wrong. */
+    @Test
+    void aMissingFallHidesNoMissingWorkers() {
+        assertThat(Refusal.of(() -> design().fall(null).build()))
+                .containsExactly("fall[0]: missing: must be given", "worker: []: must name at least one worker");
+        assertThat(Refusal.paths(() -> design().worker(null).build())).containsExactly("worker[0]");
+    }
 }

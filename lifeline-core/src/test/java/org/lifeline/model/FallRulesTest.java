@@ -261,4 +261,25 @@ class FallRulesTest {
                 .extracting(Violation::path)
                 .containsExactly("faller[1].connection.tautLength", "faller[2].connection.tautLength");
     }
+
+    /** What is null has the number at which it was given, and so has what comes after it. */
+    @Test
+    void everyNullHasItsNumber() {
+        assertThat(Refusal.paths(() -> fall(A, null, null, A)
+                        .hanging(null, null)
+                        .hanging(A, null)
+                        .hanging(A, Place.of(1, 1))
+                        .build()))
+                .containsExactly(
+                        "faller[1]",
+                        "faller[2]",
+                        "hanging[0].worker",
+                        "hanging[0].place",
+                        "hanging[1].place",
+                        "faller[3]",
+                        "hanging[2].worker");
+        assertThat(Refusal.paths(() -> fall().hanging(null, Place.of(1, 1)).build()))
+                .as("nobody falls, whatever else is wrong")
+                .containsExactly("hanging[0].worker", "faller");
+    }
 }

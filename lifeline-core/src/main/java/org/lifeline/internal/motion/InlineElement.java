@@ -206,5 +206,10 @@ final class InlineElement {
         chain.excess[j] = chain.tension[j] - fresh;
         dampingHeat = -chain.excess[j] * delta;
         keepLink();
+        if (first) {
+            chain.firstLinkRate = delta / kick;
+        } else {
+            chain.lastLinkRate = delta / kick;
+        }
     }
 }

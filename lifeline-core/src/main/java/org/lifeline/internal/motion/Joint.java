@@ -166,18 +166,38 @@ abstract class Joint {
         // Only where material passes does the cable at a joint have a motion of its own.
     }
 
+    /**
+     * Gives away cable to a node that is split off and moves with the material.
+     *
+     * @param mass its mass [kg]
+     * @param segment the neighbouring segment that it goes to
+     */
+    void shed(double mass, int segment) {
+        // Only a ring has cable that moves otherwise than along a segment.
+    }
+
+    /** Takes the directions beside it after a change of the mesh, where they leap. */
+    void remeshed() {
+        // Only a ring keeps one.
+    }
+
     /** Kinetic energy of joint and cable lumped here, if the joint moves it [J]. */
     double cableEnergy() {
         return 0.5 * passingMass() * flow * flow;
     }
 
-    /** Fills in the velocity of the cable lumped here. */
-    void cableVelocity(Velocity out) {
-        int j = hasBehind() ? node : node - 1;
+    /** Fills in the velocity of the cable that passes here, on the side of a segment: along it, seen from the node. */
+    final void cableVelocity(int segment, Velocity out) {
+        double speed = flow * taut(segment);
         out.set(
-                chain.vx[node] + flow * chain.ux[j],
-                chain.vy[node] + flow * chain.uy[j],
-                chain.vz[node] + flow * chain.uz[j]);
+                chain.vx[node] + speed * chain.ux[segment],
+                chain.vy[node] + speed * chain.uy[segment],
+                chain.vz[node] + speed * chain.uz[segment]);
+    }
+
+    /** Stretch of a segment, stretched over unstretched length [-]; 1 where it is slack. */
+    final double taut(int segment) {
+        return Math.max(1, chain.ratio(segment));
     }
 
     /** Passes material on, from one neighbouring segment to the other. */

@@ -39,6 +39,11 @@ final class LumpedMassChain {
 
     double lastLink;
 
+    /** Speeds at which they grew in the last step [m/s]. */
+    double firstLinkRate;
+
+    double lastLinkRate;
+
     /** Positions [m]. */
     final double[] x;
 
@@ -191,6 +196,11 @@ final class LumpedMassChain {
         return node == 0 ? firstLink : node == nodes - 1 ? lastLink : 0;
     }
 
+    /** Speed at which that link grew in the last step [m/s]; 0 where there is none. */
+    double linkRate(int node) {
+        return node == 0 ? firstLinkRate : node == nodes - 1 ? lastLinkRate : 0;
+    }
+
     /** Cosine of the angle between a segment and the next one. */
     double cosine(int segment) {
         int k = segment + 1;
@@ -248,18 +258,27 @@ final class LumpedMassChain {
         setLength(node - 1, sum);
     }
 
+    /** Chord of a segment, with the link of an absorber in it [m]. */
+    double chord(int segment) {
+        double dx = x[segment + 1] - x[segment];
+        double dy = y[segment + 1] - y[segment];
+        double dz = z[segment + 1] - z[segment];
+        return Math.sqrt(dx * dx + dy * dy + dz * dz + NumericalParameters.TINY_SQUARE);
+    }
+
+    /** Where along its chord a segment is divided whose first part gets a share of the unstretched length [-]. */
+    double divide(int segment, double part) {
+        double links = link(segment) + link(segment + 1);
+        return part + (link(segment) - part * links) / chord(segment);
+    }
+
     /**
      * Inserts a node behind another one; the segment between is split, its first part gets the given length. Both parts
      * are stretched alike: the link of an in-line absorber stays whole beside its anchor.
      */
     void insert(int node, double firstPart) {
         double rest = length[node] - firstPart;
-        double dx = x[node + 1] - x[node];
-        double dy = y[node + 1] - y[node];
-        double dz = z[node + 1] - z[node];
-        double chord = Math.sqrt(dx * dx + dy * dy + dz * dz + NumericalParameters.TINY_SQUARE);
-        double part = firstPart * perLength[node];
-        double share = part + (link(node) - part * (link(node) + link(node + 1))) / chord;
+        double share = divide(node, firstPart * perLength[node]);
         int tail = nodes - node - 1;
         for (double[] a : nodeArrays) {
             System.arraycopy(a, node + 1, a, node + 2, tail);

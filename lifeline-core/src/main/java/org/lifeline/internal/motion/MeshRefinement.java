@@ -227,7 +227,7 @@ public final class MeshRefinement {
      */
     public double extensionBound() {
         return motion.firstFallers()
-                .mapToDouble(k -> bound(p -> p.extension[k], 0))
+                .mapToDouble(k -> lengthBound(p -> p.extension[k]))
                 .max()
                 .orElse(Double.POSITIVE_INFINITY);
     }
@@ -238,7 +238,7 @@ public final class MeshRefinement {
      * @return bound [m]; 0 where there are none, positive infinity on fewer than three meshes
      */
     public double inlineBound() {
-        return Math.max(bound(p -> p.inline[0], 0), bound(p -> p.inline[1], 0));
+        return Math.max(lengthBound(p -> p.inline[0]), lengthBound(p -> p.inline[1]));
     }
 
     /**
@@ -247,7 +247,7 @@ public final class MeshRefinement {
      * @return bound [m]; positive infinity on fewer than three meshes
      */
     public double lowestBound() {
-        return bound(motion::lowestOf, 0);
+        return bound(motion::lowestOf, RefinementBound.leastLength(motion.fallDistance(), segments));
     }
 
     /**
@@ -287,6 +287,12 @@ public final class MeshRefinement {
      */
     public double fallDistance() {
         return motion.fallDistance();
+    }
+
+    /** Bound of an extension, which starts at nothing [m]. */
+    private double lengthBound(ToDoubleFunction<PeakValues> extension) {
+        double size = extension.applyAsDouble(motion.firstCatch());
+        return bound(extension, RefinementBound.leastLength(size, segments));
     }
 
     private double bound(ToDoubleFunction<PeakValues> peak, double least) {

@@ -76,6 +76,12 @@ final class NumericalParameters {
     /** Time in which a ring that nothing pulls comes to rest on the cable [s]: short against any swing of a worker. */
     static final double RING_REST_TIME = 5e-3;
 
+    /**
+     * Time within which momentum acts that cable brings to a ring when the mesh changes [s]: long against an axial wave
+     * over a segment, so that it strains nothing, and short against any swing of a worker.
+     */
+    static final double MOMENTUM_TIME = 5e-3;
+
     /** Contact stiffness of a ring, in ring masses over the square of the step [-]: stable with a margin of forty. */
     static final double CONTACT_STIFFNESS = 0.1;
 

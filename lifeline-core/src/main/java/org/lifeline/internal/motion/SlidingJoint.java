@@ -41,6 +41,12 @@ final class SlidingJoint extends Joint {
     private double stopHeat;
     private double drag;
 
+    /** Momentum that cable has brought to the ring or taken from it and that has not acted yet [N·s]. */
+    private double owedX;
+
+    private double owedY;
+    private double owedZ;
+
     SlidingJoint(LumpedMassChain chain, int node, double ringMass) {
         super(chain, node);
         this.ringMass = ringMass;
@@ -89,11 +95,8 @@ final class SlidingJoint extends Joint {
         return az;
     }
 
-    /**
-     * Takes the direction of the cable at the ring from its two neighbours. The velocities of ring and cable along it
-     * stay as they are; across it the two share their momentum.
-     */
-    void turn() {
+    /** Takes the direction of the cable at the ring from its two neighbours. */
+    private void point() {
         LumpedMassChain c = chain;
         double sx = c.ux[node - 1] + c.ux[node];
         double sy = c.uy[node - 1] + c.uy[node];
@@ -105,12 +108,21 @@ final class SlidingJoint extends Joint {
             sz = c.uz[node];
             s = 1;
         }
-        double cableX = c.vx[node] + flow * ax;
-        double cableY = c.vy[node] + flow * ay;
-        double cableZ = c.vz[node] + flow * az;
         ax = sx / s;
         ay = sy / s;
         az = sz / s;
+    }
+
+    /**
+     * Takes the direction of the cable at the ring anew. The velocities of ring and cable along it stay as they are;
+     * across it the two share their momentum.
+     */
+    void turn() {
+        LumpedMassChain c = chain;
+        double cableX = c.vx[node] + flow * ax;
+        double cableY = c.vy[node] + flow * ay;
+        double cableZ = c.vz[node] + flow * az;
+        point();
         if (flow == 0) {
             return;
         }
@@ -123,6 +135,18 @@ final class SlidingJoint extends Joint {
         c.vx[node] += share * (cableX - c.vx[node]) - keep * ax;
         c.vy[node] += share * (cableY - c.vy[node]) - keep * ay;
         c.vz[node] += share * (cableZ - c.vz[node]) - keep * az;
+    }
+
+    @Override
+    void remeshed() {
+        double momentum = passingMass() * flow;
+        owedX += momentum * ax;
+        owedY += momentum * ay;
+        owedZ += momentum * az;
+        point();
+        owedX -= momentum * ax;
+        owedY -= momentum * ay;
+        owedZ -= momentum * az;
     }
 
     @Override
@@ -235,6 +259,7 @@ final class SlidingJoint extends Joint {
         if (waiting) {
             return;
         }
+        settle(kick);
         double stiffness = NumericalParameters.CONTACT_STIFFNESS * ringMass / (kick * kick);
         if (bounds != null) {
             bounds.act(stiffness);
@@ -305,29 +330,56 @@ final class SlidingJoint extends Joint {
         return 0.5 * (passingMass() * (mx * mx + my * my + mz * mz) + ringMass * chain.speedSquared(node));
     }
 
-    @Override
-    void cableVelocity(Velocity out) {
-        out.set(chain.vx[node] + flow * ax, chain.vy[node] + flow * ay, chain.vz[node] + flow * az);
-    }
-
+    /**
+     * Takes up cable without a jolt: what it goes along its segment joins the flow, and the ring goes on as it did. The
+     * cable lumped at the ring moves along the mean of both directions, so that at a kink the momentum does not come
+     * out; what is missing is owed, and acts on the ring little by little. A ring thrown aside at once would strain
+     * both segments in a single step, by forces that the line does not have.
+     */
     @Override
     void absorb(double mass, Velocity velocity, int segment) {
         LumpedMassChain c = chain;
         double own = passingMass();
-        double vx = c.vx[node];
-        double vy = c.vy[node];
-        double vz = c.vz[node];
-        double ringAlong = vx * ax + vy * ay + vz * az;
-        double newAlong = velocity.x * ax + velocity.y * ay + velocity.z * az;
-        double cableAlong = (own * (ringAlong + flow) + mass * newAlong) / (own + mass);
-        double share = mass / (own + ringMass + mass);
-        double dx = share * (velocity.x - newAlong * ax - vx + ringAlong * ax);
-        double dy = share * (velocity.y - newAlong * ay - vy + ringAlong * ay);
-        double dz = share * (velocity.z - newAlong * az - vz + ringAlong * az);
-        c.vx[node] += dx;
-        c.vy[node] += dy;
-        c.vz[node] += dz;
-        flow = cableAlong - ringAlong;
+        double wx = velocity.x - c.vx[node];
+        double wy = velocity.y - c.vy[node];
+        double wz = velocity.z - c.vz[node];
+        if (waiting) {
+            double share = mass / (own + ringMass + mass);
+            c.vx[node] += share * wx;
+            c.vy[node] += share * wy;
+            c.vz[node] += share * wz;
+            return;
+        }
+        double along = wx * c.ux[segment] + wy * c.uy[segment] + wz * c.uz[segment];
+        double next = (own * flow + mass * along / taut(segment)) / (own + mass);
+        double gained = (own + mass) * next - own * flow;
+        owedX += mass * wx - gained * ax;
+        owedY += mass * wy - gained * ay;
+        owedZ += mass * wz - gained * az;
+        flow = next;
+    }
+
+    @Override
+    void shed(double mass, int segment) {
+        LumpedMassChain c = chain;
+        double speed = taut(segment);
+        owedX += mass * flow * (ax - speed * c.ux[segment]);
+        owedY += mass * flow * (ay - speed * c.uy[segment]);
+        owedZ += mass * flow * (az - speed * c.uz[segment]);
+    }
+
+    /** Momentum along an axis that is owed and has not acted yet [N·s]. */
+    double owed(int axis) {
+        return axis == 0 ? owedX : axis == 1 ? owedY : owedZ;
+    }
+
+    /** Lets a part of the momentum that is owed act within a step [s]. */
+    private void settle(double kick) {
+        double share = Math.min(1, kick / NumericalParameters.MOMENTUM_TIME);
+        press(share * owedX / kick, share * owedY / kick, share * owedZ / kick);
+        owedX -= share * owedX;
+        owedY -= share * owedY;
+        owedZ -= share * owedZ;
     }
 
     /** Kinetic energy at the time of the positions, from the velocities half a step before and ahead [J]. */

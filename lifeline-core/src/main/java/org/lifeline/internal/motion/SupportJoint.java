@@ -395,7 +395,7 @@ final class SupportJoint extends Joint {
                 + (velocity.z - c.vz[i]) * c.uz[segment];
         double own = passingMass();
         double sum = own + mass;
-        flow = (own * flow + mass * along) / sum;
+        flow = runs ? (own * flow + mass * along / taut(segment)) / sum : 0;
         c.vx[i] = spring[0] < Double.POSITIVE_INFINITY ? (own * c.vx[i] + mass * velocity.x) / sum : c.vx[i];
         c.vy[i] = spring[1] < Double.POSITIVE_INFINITY ? (own * c.vy[i] + mass * velocity.y) / sum : c.vy[i];
         c.vz[i] = spring[2] < Double.POSITIVE_INFINITY ? (own * c.vz[i] + mass * velocity.z) / sum : c.vz[i];

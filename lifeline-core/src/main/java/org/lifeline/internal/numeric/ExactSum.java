@@ -13,6 +13,9 @@ public final class ExactSum {
     /** Bits behind the point: a multiple of 32 above 1074. */
     static final int POINT = 1088;
 
+    /** Power of two that the last bit of a subnormal number stands for. */
+    private static final int LEAST_EXPONENT = Double.MIN_EXPONENT - 52;
+
     private static final int DIGITS = 68; // 1088 behind the point, 1024 before it, carries above
     private static final long MASK = 0xffffffffL;
     private static final int ADDS = 1 << 28; // each changes a digit by less than 2^33; a digit holds 2^63
@@ -148,8 +151,21 @@ public final class ExactSum {
             q = sticky ? q.setBit(0) : q;
             shift -= more;
         }
-        double value = Math.scalb(q.doubleValue(), -shift - point);
+        int last = -shift - point;
+        if (q.bitLength() + last <= Double.MIN_EXPONENT) {
+            // Subnormal numbers carry fewer bits than 53: rounded to those first, nothing is left for scalb to round.
+            q = nearest(q, LEAST_EXPONENT - last);
+            last = LEAST_EXPONENT;
+        }
+        double value = Math.scalb(q.doubleValue(), last);
         return numerator.signum() < 0 ? -value : value;
+    }
+
+    /** q · 2^−bits, rounded to the nearest whole number, ties to even; bits above zero. */
+    private static BigInteger nearest(BigInteger q, int bits) {
+        BigInteger whole = q.shiftRight(bits);
+        boolean more = q.getLowestSetBit() < bits - 1;
+        return q.testBit(bits - 1) && (more || whole.testBit(0)) ? whole.add(BigInteger.ONE) : whole;
     }
 
     /**

@@ -4,8 +4,12 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
+import org.lifeline.base.AllowedRange;
 import org.lifeline.base.GivenValue;
 import org.lifeline.base.InputRule;
+import org.lifeline.base.Interval;
+import org.lifeline.base.PlausibleRange;
+import org.lifeline.base.Violation;
 import org.lifeline.base.Violations;
 
 /**
@@ -133,16 +137,46 @@ public final class LoadingCurve {
      *
      * @param factor factor on every force and stiffness [-], above zero
      * @return the new curve
-     * @throws org.lifeline.base.InvalidInputException if the factor is not above zero
+     * @throws org.lifeline.base.InvalidInputException if the factor is not above zero, or brings forces or stiffnesses to
+     *     where none can be stated, so that a spring would turn into something rigid or into nothing
      */
     public LoadingCurve scaled(double factor) {
         new Violations().positive("factor", factor, "").throwIfAny();
+        checkFactor(factor);
         double[] f = force.clone();
         for (int i = 0; i < f.length; i++) {
             f[i] *= factor;
         }
         return new LoadingCurve(
                 extension, f, stopStiffness * factor, new Start(start.activation * factor, start.stiffness * factor));
+    }
+
+    /**
+     * A factor must leave forces and stiffnesses where they can be stated. Sums of curves may lie beyond that already: they
+     * may stay there.
+     */
+    private void checkFactor(double factor) {
+        double softest = Math.min(start.stiffness, stopStiffness);
+        double stiffest = Math.max(ifFinite(start.stiffness), ifFinite(stopStiffness));
+        double weakest = Double.POSITIVE_INFINITY;
+        for (double f : force) {
+            weakest = f > 0 ? Math.min(weakest, f) : weakest;
+        }
+        double least = Math.max(PlausibleRange.STIFFNESS.lowest() / softest, Double.MIN_NORMAL / weakest);
+        double most = Math.min(
+                PlausibleRange.STIFFNESS.highest() / stiffest, PlausibleRange.ARREST_FORCE.highest() / lastForce());
+        Interval range = Interval.of(Math.min(1, least), Math.max(1, Math.min(most, Double.MAX_VALUE)));
+        Violations v = new Violations();
+        if (factor < range.low() || factor > range.high()) {
+            GivenValue given = GivenValue.number(factor, "");
+            v.add(Violation.of("factor", given, InputRule.OUTSIDE_RANGE, range.low(), range.high())
+                    .allowing(AllowedRange.within(range)));
+        }
+        v.throwIfAny();
+    }
+
+    private static double ifFinite(double stiffness) {
+        return Double.isFinite(stiffness) ? stiffness : 0;
     }
 
     /**

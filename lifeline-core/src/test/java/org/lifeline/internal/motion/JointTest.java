@@ -175,15 +175,23 @@ class JointTest {
     void theCableAtAJointMovesWithItAndWithTheFlow() {
         LumpedMassChain c = Chains.crooked(8, 4, Chains.G);
         Joint.Velocity v = new Joint.Velocity();
-        for (int node : new int[] {1, 3}) {
-            FixedJoint joint = fixed(c, node);
-            joint.flow = 2;
-            joint.cableVelocity(v);
-            // At the last node the direction is that of the segment before.
-            double[] u = Chains.direction(c, Math.min(node, 2));
-            double[] want = Chains.sum(Chains.velocity(c, node), 2, u);
+        FixedJoint joint = fixed(c, 1);
+        joint.flow = 2;
+        for (int segment = 0; segment < 2; segment++) {
+            joint.cableVelocity(segment, v);
+            double[] want = Chains.sum(Chains.velocity(c, 1), 2 * c.ratio(segment), Chains.direction(c, segment));
             assertThat(new double[] {v.x, v.y, v.z}).containsExactly(want, within(1e-14));
-            assertThat(joint.cableEnergy()).isCloseTo(0.5 * c.mass(node) * 4, within(1e-14));
         }
+        assertThat(joint.cableEnergy()).isCloseTo(0.5 * c.mass(1) * 4, within(1e-14));
+        // What is slack is not stretched.
+        c.setLength(0, 2 * c.length[0]);
+        assertThat(joint.taut(0)).isEqualTo(1);
+        joint.cableVelocity(0, v);
+        assertThat(v.x).isCloseTo(c.vx[1] + 2 * c.ux[0], within(1e-14));
+        // Nothing but a ring owes anything.
+        joint.shed(1, 0);
+        joint.remeshed();
+        joint.absorb(1, v, 0);
+        assertThat(joint.flow).isEqualTo(2);
     }
 }

@@ -326,9 +326,23 @@ class SupportJointTest {
         double added = 0.3;
         post.absorb(added, v, 1);
         double sum = own + added;
-        assertThat(sum * post.flow).as("along").isCloseTo(own * 2 + added * 5, within(1e-12));
+        assertThat(sum * post.flow).as("along").isCloseTo(own * 2 + added * 5 / Math.max(1, c.ratio(1)), within(1e-12));
         assertThat(sum * c.vy[1]).isCloseTo(own * 1 - added * 3, within(1e-12));
         assertThat(sum * c.vz[1]).isCloseTo(-own * 1 + added * 4, within(1e-12));
         assertThat(c.vx[1]).as("rigid along x").isZero();
+    }
+
+    /** An end anchor takes up momentum where it gives way, and no cable passes it. */
+    @Test
+    void nothingPassesAnEndThatTakesUpCable() {
+        LumpedMassChain c = over(0, 0, 1);
+        SupportJoint post = post(c, Passage.clamped(), new Stiffness(RIGID, RIGID, 1e5));
+        Joint.Velocity v = new Joint.Velocity();
+        v.set(5, -3, 4);
+        double own = c.mass(1);
+        post.absorb(0.3, v, 1);
+        assertThat(post.flow).isZero();
+        assertThat((own + 0.3) * c.vz[1]).isCloseTo(0.3 * 4, within(1e-12));
+        assertThat(c.vx[1]).isZero();
     }
 }

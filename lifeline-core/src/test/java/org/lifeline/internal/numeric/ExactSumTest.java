@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.math.BigDecimal;
+import java.math.BigInteger;
 import java.math.MathContext;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
@@ -99,6 +100,35 @@ class ExactSumTest {
         assertThat(sum.over(1)).isNaN();
         for (String bad : new String[] {"", "1", "p", "xp1", "1p", "1p2000", "1p-1089", "f".repeat(700) + "p0"}) {
             assertThatThrownBy(() -> ExactSum.parse(bad)).as(bad).isInstanceOf(NumberFormatException.class);
+        }
+    }
+
+    /** A quotient that is subnormal is rounded once: a little less than 1.5 of the least number is that number. */
+    @Test
+    void aSubnormalQuotientIsRoundedOnce() {
+        BigInteger belowHalf = BigInteger.valueOf(3).shiftLeft(59).subtract(BigInteger.ONE);
+        assertThat(ExactSum.quotient(belowHalf, BigInteger.ONE, 60 + 1074)).isEqualTo(Double.MIN_VALUE);
+        assertThat(ExactSum.quotient(belowHalf.negate(), BigInteger.ONE, 60 + 1074))
+                .isEqualTo(-Double.MIN_VALUE);
+        assertThat(ExactSum.quotient(BigInteger.valueOf(3), BigInteger.ONE, 1 + 1074))
+                .as("a tie goes to the even one")
+                .isEqualTo(2 * Double.MIN_VALUE);
+        assertThat(ExactSum.quotient(BigInteger.ONE, BigInteger.ONE, 1 + 1074)).isZero();
+        assertThat(ExactSum.quotient(BigInteger.ONE, BigInteger.valueOf(7), 2000))
+                .isZero();
+        // The largest of them rounds up to the least normal number.
+        BigInteger ones = BigInteger.ONE.shiftLeft(53).subtract(BigInteger.ONE);
+        assertThat(ExactSum.quotient(ones, BigInteger.ONE, 1 + 1074)).isEqualTo(Double.MIN_NORMAL);
+        for (long seed = 1; seed <= 2000; seed++) {
+            Random random = new Random(seed);
+            double tiny = random.nextDouble() * Math.scalb(1.0, -1021 - random.nextInt(50));
+            long n = 3 + random.nextInt(1000);
+            ExactSum sum = new ExactSum();
+            sum.add(tiny);
+            double want = new BigDecimal(tiny)
+                    .divide(BigDecimal.valueOf(n), new MathContext(1200))
+                    .doubleValue();
+            assertThat(sum.over(n)).as("seed %d", seed).isEqualTo(want);
         }
     }
 }

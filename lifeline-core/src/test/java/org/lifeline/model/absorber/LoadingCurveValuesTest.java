@@ -55,6 +55,26 @@ class LoadingCurveValuesTest {
                 .containsExactly("factor: " + factor + ": must be a finite number above zero");
     }
 
+    /** Nothing turns rigid, or into nothing, by being scaled; what is a sum already may stay what it is. */
+    @Test
+    void aCurveStaysOneThatCanBeStated() {
+        LoadingCurve stiff = LoadingCurve.spring(1e15);
+        assertThat(Refusal.of(() -> stiff.scaled(1e300)))
+                .containsExactly("factor: 1.0E300: must lie from 1.0E-17 to 1.0");
+        assertThat(Refusal.of(() -> LoadingCurve.spring(1e-2).scaled(1e-320)))
+                .containsExactly("factor: 1.0E-320: must lie from 1.0 to 1.0E17");
+        assertThat(Refusal.of(() -> plateau(6000, RIGID, RIGID).scaled(1e6)))
+                .containsExactly("factor: 1000000.0: must lie from " + Double.MIN_NORMAL / 6000 + " to " + 1e9 / 6000);
+        assertThat(stiff.scaled(1e-17).stopStiffness()).isEqualTo(1e-2);
+        LoadingCurve sum = LoadingCurve.parallel(List.of(stiff, stiff));
+        assertThat(sum.scaled(1)).isEqualTo(sum);
+        assertThat(Refusal.of(() -> sum.scaled(1.5))).hasSize(1);
+        assertThat(sum.scaled(0.5)).isEqualTo(stiff);
+        LoadingCurve faint = plateau(1e-300, RIGID, RIGID);
+        assertThat(faint.scaled(1e300).lastForce()).isEqualTo(1);
+        assertThat(Refusal.of(() -> faint.scaled(1e-20))).hasSize(1);
+    }
+
     /** Trapezes by hand: ½ 4 kN 80 mm = 160 J; then 4.5 kN mean over 0.92 m = 4140 J; then 5 kN 0.1 m + ½ 100 kN/m 0.01 m². */
     @ParameterizedTest
     @CsvSource({

@@ -33,6 +33,9 @@ public final class RefinementBound {
     /** Multiple of the part of a peak that the low-pass filter takes off [-]. */
     static final double SPIKE = 1.5;
 
+    /** Square of 2π over 24 [-]: what dispersion takes off the speed of a wave as long as the span, times n^(−2). */
+    static final double DISPERSION = Math.PI * Math.PI / 6;
+
     private RefinementBound() {}
 
     /**
@@ -69,6 +72,18 @@ public final class RefinementBound {
         return FILTERED_FRONT * size * width(segments);
     }
 
+    /**
+     * Least bound of a length: meshes that agree by chance are not exact. A chain carries a wave that is as long as the
+     * span, n segments, slower by (2π/n)²/24, and puts what moves with it out of place by that share.
+     *
+     * @param size how far what is measured has moved [m]
+     * @param segments segments of the finest mesh in the shortest span of a fall
+     * @return least bound [m]
+     */
+    public static double leastLength(double size, double segments) {
+        return DISPERSION * size / (segments * segments);
+    }
+
     /** Width of a kink that has run along a span of so many segments, as a share of the span [-]. */
     private static double width(double segments) {
         return Elementary.power(segments, -2.0 / 3);
@@ -78,7 +93,7 @@ public final class RefinementBound {
      * The bound.
      *
      * @param peaks the peak on each mesh, from the coarsest to the finest [any unit]
-     * @param least what the bound is at least, 0 for what no front cuts [unit of the peak]
+     * @param least what the bound is at least [unit of the peak]
      * @return largest distance of the last peak from that of ever finer meshes [unit of the peak]; positive infinity if
      *     there are too few meshes
      */

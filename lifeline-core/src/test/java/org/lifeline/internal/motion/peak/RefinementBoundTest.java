@@ -79,6 +79,21 @@ class RefinementBoundTest {
         assertThat(RefinementBound.leastFiltered(20_000, 512)).isLessThan(fine);
     }
 
+    /**
+     * The same for a length: its least bound falls by the square of the mesh, as the dispersion of a lumped chain does.
+     */
+    @Test
+    void aLengthIsNotExactEither() {
+        double n = 128;
+        double wave = 2 * Math.PI / n;
+        // A wave of the number k runs at c sin(kL/2)/(kL/2) on segments of the length L.
+        double slower = 1 - Math.sin(0.5 * wave) / (0.5 * wave);
+        assertThat(RefinementBound.leastLength(2, n)).isCloseTo(2 * slower, within(1e-3 * slower));
+        assertThat(RefinementBound.leastLength(2, 2 * n))
+                .isCloseTo(0.25 * RefinementBound.leastLength(2, n), within(1e-15));
+        assertThat(RefinementBound.leastLength(0, n)).isZero();
+    }
+
     /** A spike that the filter takes off may grow, of either sign. */
     @Test
     void aSpikeCounts() {
