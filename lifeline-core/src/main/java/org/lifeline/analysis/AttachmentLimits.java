@@ -29,6 +29,7 @@ public final class AttachmentLimits {
      * @param value the value [unit of the quantity]
      * @param limit the limit that it belongs to
      * @param arrest the arrest that it belongs to
+     * @since 1.0.0
      */
     public record Governing(double value, AttachmentLimit limit, ArrestResult arrest) {}
 

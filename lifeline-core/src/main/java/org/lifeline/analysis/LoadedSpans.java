@@ -110,6 +110,8 @@ public final class LoadedSpans {
      * The equilibria of a batch, by row.
      *
      * <p>Immutable and thread-safe.
+     *
+     * @since 1.0.0
      */
     public static final class Solution {
         private final double[] horizontal;
@@ -198,7 +200,11 @@ public final class LoadedSpans {
         }
     }
 
-    /** Collects the columns. Not thread-safe. */
+    /**
+     * Collects the columns. Not thread-safe.
+     *
+     * @since 1.0.0
+     */
     public static final class Builder {
         private static final String[] NAMES = {
             "run", "rise", "weightPerLength", "axialStiffness", "unstretchedLength", "loadShare", "load"

@@ -23,6 +23,7 @@ public record AllowedRange(Bound lowest, Bound highest) implements Serializable 
      * @param value where the range ends [unit of the value]; may be infinite
      * @param included true if the end itself is allowed
      * @serial exclude
+     * @since 1.0.0
      */
     @SuppressWarnings("InvalidBlockTag") // components have no comment of their own to be serialized with
     public record Bound(double value, boolean included) implements Serializable {}

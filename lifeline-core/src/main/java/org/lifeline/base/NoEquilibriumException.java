@@ -58,6 +58,7 @@ public final class NoEquilibriumException extends RuntimeException {
      *
      * @param share share of the load [-], from 0 to 1; 0 where the whole load was not known
      * @param load the load that was still carried [N], not negative; NaN where no load was being put on
+     * @since 1.0.0
      */
     public record Reached(double share, double load) {}
 

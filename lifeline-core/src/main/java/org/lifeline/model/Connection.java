@@ -23,7 +23,11 @@ import org.lifeline.model.absorber.LoadingCurve;
  * @since 1.0.0
  */
 public final class Connection implements Canonical {
-    /** The kinds of connecting subsystem. */
+    /**
+     * The kinds of connecting subsystem.
+     *
+     * @since 1.0.0
+     */
     public enum Kind {
         /** Lanyard with personal energy absorber. */
         LANYARD_WITH_ABSORBER,
@@ -216,7 +220,11 @@ public final class Connection implements Canonical {
         return ModelForms.of(this);
     }
 
-    /** Personal energy absorber, or the brake of a self-retracting device. Immutable and thread-safe. */
+    /**
+     * Personal energy absorber, or the brake of a self-retracting device. Immutable and thread-safe.
+     *
+     * @since 1.0.0
+     */
     public static final class PersonalAbsorber {
         private final LoadingCurve clearance;
         private final LoadingCurve maximum;
@@ -262,7 +270,11 @@ public final class Connection implements Canonical {
         }
     }
 
-    /** Collects what is known of a personal energy absorber. Not thread-safe. */
+    /**
+     * Collects what is known of a personal energy absorber. Not thread-safe.
+     *
+     * @since 1.0.0
+     */
     public static final class AbsorberBuilder {
         private @Nullable Double clearanceForce;
         private @Nullable Double maximumForce;

@@ -35,6 +35,7 @@ public final class Fall implements Canonical {
      *
      * @param worker the worker
      * @param place where on the line
+     * @since 1.0.0
      */
     public record Hanging(Worker worker, Place place) {
         /**
@@ -257,7 +258,11 @@ public final class Fall implements Canonical {
                 + (freeFall == null ? "" : ", free fall " + freeFall + " m");
     }
 
-    /** Collects what is known of a fall. Not thread-safe. */
+    /**
+     * Collects what is known of a fall. Not thread-safe.
+     *
+     * @since 1.0.0
+     */
     public static final class Builder {
         private final @Nullable String id;
         private @Nullable Place place;

@@ -25,7 +25,11 @@ public final class Installed implements Canonical {
     /** Temperature of installation where none is stated [°C]. */
     public static final double DEFAULT_TEMPERATURE = 15;
 
-    /** The four forms. */
+    /**
+     * The four forms.
+     *
+     * @since 1.0.0
+     */
     public enum Form {
         /** Magnitude of the cable tension at the first end anchor [N]. */
         PRETENSION,
@@ -37,7 +41,11 @@ public final class Installed implements Canonical {
         UNSTRETCHED_LENGTH
     }
 
-    /** The end from which a line was tensioned. */
+    /**
+     * The end from which a line was tensioned.
+     *
+     * @since 1.0.0
+     */
     public enum TensioningEnd {
         /** The first end anchor. */
         FIRST,

@@ -308,6 +308,8 @@ public final class Lifeline implements Canonical {
      * Collects what is known of a line; what is wrong with it is reported by {@link #build}, all of it together. Paths of
      * violations name the methods of this builder; one that adds a support carries the support's number along the line,
      * from 0: {@code intermediateAnchor[1].passage}. Not thread-safe.
+     *
+     * @since 1.0.0
      */
     public static final class Builder {
         private static final String SUPPORT = "support";

@@ -264,7 +264,11 @@ public final class LifelineDesign implements Canonical {
                 + " °C";
     }
 
-    /** Collects the parts of a design. Not thread-safe. */
+    /**
+     * Collects the parts of a design. Not thread-safe.
+     *
+     * @since 1.0.0
+     */
     public static final class Builder {
         private final @Nullable String title;
         private @Nullable Lifeline line;

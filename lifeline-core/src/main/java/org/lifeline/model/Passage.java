@@ -27,7 +27,11 @@ public final class Passage {
     private static final Passage FREE = new Passage(Kind.FREE, 0);
     private static final Passage CLAMPED = new Passage(Kind.CLAMPED, Double.POSITIVE_INFINITY);
 
-    /** The three kinds of passage. */
+    /**
+     * The three kinds of passage.
+     *
+     * @since 1.0.0
+     */
     public enum Kind {
         /** Runs without friction. */
         FREE,

@@ -32,6 +32,7 @@ public final class Post {
      *
      * @param x distance along x [m], positive toward +x
      * @param y distance along y [m], positive toward +y
+     * @since 1.0.0
      */
     public record Eccentricity(double x, double y) {
         /**
@@ -199,7 +200,11 @@ public final class Post {
                 + (eccentricity.equals(CENTRED) ? "" : ", off axis " + eccentricity.x + ", " + eccentricity.y + " m");
     }
 
-    /** Collects what is known of a post. Not thread-safe. */
+    /**
+     * Collects what is known of a post. Not thread-safe.
+     *
+     * @since 1.0.0
+     */
     public static final class Builder {
         private final double height;
         private Eccentricity eccentricity = CENTRED;

@@ -152,7 +152,11 @@ public final class Worker implements Canonical {
         return toBuilder(id).connection(value).build();
     }
 
-    /** Collects what is known of a worker. Not thread-safe. */
+    /**
+     * Collects what is known of a worker. Not thread-safe.
+     *
+     * @since 1.0.0
+     */
     public static final class Builder {
         private final @Nullable String id;
         private @Nullable Double mass;

@@ -11,14 +11,12 @@ import org.lifeline.analysis.state.AttachmentLimit;
 import org.lifeline.base.InvalidInputException;
 import org.lifeline.base.Point;
 import org.lifeline.model.Attachment;
-import org.lifeline.model.Connection;
-import org.lifeline.model.Connection.PersonalAbsorber;
 import org.lifeline.model.Fall;
 import org.lifeline.model.Lifeline;
 import org.lifeline.model.Passage;
 import org.lifeline.model.Place;
-import org.lifeline.model.Worker;
 import org.lifeline.model.cable.Cable;
+import org.lifeline.testing.FreeRunningWorker;
 import org.lifeline.verify.Verifier;
 
 /** A free-running attachment at its two limits; decision 32. */
@@ -35,19 +33,8 @@ class AttachmentLimitTest {
     private static Fall fall(Attachment attachment, Place place) {
         return Fall.builder("f")
                 .at(place)
-                .faller(Worker.builder("w")
-                        .mass(100)
-                        .walkingLevel(4.5)
+                .faller(FreeRunningWorker.lanyardOfSixKilonewtons().toBuilder("w")
                         .attachment(attachment)
-                        .connection(Connection.lanyard(
-                                1.8,
-                                PersonalAbsorber.builder()
-                                        .clearanceForce(6000)
-                                        .maximumForce(6000)
-                                        .maximumExtension(1.2)
-                                        .initialStiffness(1e5)
-                                        .stopStiffness(2e5)
-                                        .build()))
                         .build())
                 .build();
     }

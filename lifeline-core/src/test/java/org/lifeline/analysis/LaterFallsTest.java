@@ -15,6 +15,7 @@ import org.lifeline.model.Passage;
 import org.lifeline.model.Place;
 import org.lifeline.model.Worker;
 import org.lifeline.model.cable.Cable;
+import org.lifeline.testing.PlainParts;
 
 /** Falls beside the first or after it: what they add, what they do not, and when they are refused. */
 class LaterFallsTest {
@@ -37,14 +38,7 @@ class LaterFallsTest {
                 .mass(100)
                 .walkingLevel(8.5)
                 .attachment(Attachment.GRIPPED)
-                .connection(Connection.lanyard(
-                        1.8,
-                        Connection.PersonalAbsorber.builder()
-                                .clearanceForce(6000)
-                                .maximumForce(6000)
-                                .maximumExtension(1.75)
-                                .initialStiffness(1e5)
-                                .build()))
+                .connection(PlainParts.sixKilonewtons())
                 .build();
         return Fall.builder("fall of " + id)
                 .at(place)

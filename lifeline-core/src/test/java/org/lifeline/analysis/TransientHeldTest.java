@@ -9,13 +9,13 @@ import org.junit.jupiter.api.Test;
 import org.lifeline.base.InvalidInputException;
 import org.lifeline.base.Point;
 import org.lifeline.model.Attachment;
-import org.lifeline.model.Connection;
 import org.lifeline.model.Fall;
 import org.lifeline.model.Lifeline;
 import org.lifeline.model.Passage;
 import org.lifeline.model.Place;
 import org.lifeline.model.Worker;
 import org.lifeline.model.cable.Cable;
+import org.lifeline.testing.PlainParts;
 
 /** A free-running attachment that is held at the station of the fall, a run that is interrupted, settings refused. */
 class TransientHeldTest {
@@ -40,14 +40,7 @@ class TransientHeldTest {
                 .mass(100)
                 .walkingLevel(8.5)
                 .attachment(attachment)
-                .connection(Connection.lanyard(
-                        1.8,
-                        Connection.PersonalAbsorber.builder()
-                                .clearanceForce(6000)
-                                .maximumForce(6000)
-                                .maximumExtension(1.75)
-                                .initialStiffness(1e5)
-                                .build()))
+                .connection(PlainParts.sixKilonewtons())
                 .build();
         return Fall.builder("f")
                 .at(Place.of(2, station))

@@ -13,7 +13,6 @@ import org.lifeline.design.envelope.EnvelopeResult;
 import org.lifeline.design.field.StringingRow;
 import org.lifeline.design.field.StringingTable;
 import org.lifeline.model.Attachment;
-import org.lifeline.model.Connection;
 import org.lifeline.model.Fall;
 import org.lifeline.model.Lifeline;
 import org.lifeline.model.LifelineDesign;
@@ -21,19 +20,14 @@ import org.lifeline.model.Place;
 import org.lifeline.model.Support;
 import org.lifeline.model.Worker;
 import org.lifeline.model.cable.Cable;
+import org.lifeline.testing.PlainParts;
 
 /** Every result carries its warnings: typed, with subject, value, limit and unit. */
 class WarningsOfResultsTest {
     private static final Worker WORKER = Worker.builder("A")
             .mass(100)
             .walkingLevel(10.9)
-            .connection(Connection.lanyard(
-                    1.8,
-                    Connection.PersonalAbsorber.builder()
-                            .clearanceForce(3200)
-                            .maximumForce(6000)
-                            .maximumExtension(1.2)
-                            .build()))
+            .connection(PlainParts.lanyard(3200, 6000, 1.2))
             .build();
 
     /** A cable of 20 kN between anchors of 15 kN, terminations of 80 %. */

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
@@ -23,6 +24,13 @@ final class SourceHabits {
     /** Functions and formats that other platforms than the JVM compute with fewer digits, or lack. */
     private static final Pattern PLATFORM = Pattern.compile(
             "StrictMath\\.(pow|cbrt|sinh|cosh|tanh|hypot|expm1|log1p)\\b|\"[^\"\\n]*%[-0-9.]*[gGaA]\\b");
+
+    private static final Pattern EXPORTED = Pattern.compile("(?m)^ *exports ([\\w.]+);");
+
+    /** Indentation, "public", kind and name of a type on the outside or one level in. */
+    private static final Pattern TYPE =
+            Pattern.compile("( {0,4})(public )?(?:static |final |abstract |sealed |non-sealed )*"
+                    + "(class|@?interface|enum|record) (\\w+)");
 
     private SourceHabits() {}
 
@@ -70,6 +78,47 @@ final class SourceHabits {
             }
         }
         return findings;
+    }
+
+    /** Types that a module hands out without saying since which version: those of the packages that its descriptor exports. */
+    static List<String> undatedTypes(Path module) throws IOException {
+        List<String> findings = new ArrayList<>();
+        Matcher exported = EXPORTED.matcher(Files.readString(module.resolve("src/main/module/module-info.java")));
+        while (exported.find()) {
+            Path folder =
+                    module.resolve("src/main/java").resolve(exported.group(1).replace('.', '/'));
+            for (Path file : javaFiles(folder)) {
+                if (folder.equals(file.getParent())) {
+                    undated(Files.readAllLines(file)).forEach(t -> findings.add(file + " does not date " + t));
+                }
+            }
+        }
+        return findings;
+    }
+
+    /** Names of public types whose comment lacks {@code @since}; in an interface a nested type is public unsaid. */
+    private static List<String> undated(List<String> lines) {
+        List<String> names = new ArrayList<>();
+        boolean inInterface = false;
+        StringBuilder comment = new StringBuilder();
+        for (String line : lines) {
+            String text = line.strip();
+            Matcher type = TYPE.matcher(line);
+            boolean declared = type.lookingAt() && (type.group(2) != null || (inInterface && line.startsWith("    ")));
+            if (declared && comment.indexOf("@since ") < 0) {
+                names.add(type.group(4));
+            }
+            inInterface |= declared && type.group(1).isEmpty() && type.group(3).equals("interface");
+            if (text.startsWith("/**")) {
+                comment.setLength(0);
+            }
+            if (text.startsWith("/**") || text.startsWith("*")) {
+                comment.append(text).append('\n');
+            } else if (!text.startsWith("@")) {
+                comment.setLength(0);
+            }
+        }
+        return names;
     }
 
     /** Packages that hold more types than a reader keeps in mind: they are two duties. Nested types are their owner's. */

@@ -11,6 +11,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** All modules keep the habits of {@link SourceHabits}, and breaking one is noticed. */
 class SourceHabitsTest {
@@ -58,6 +59,32 @@ class SourceHabitsTest {
         Files.writeString(Files.createDirectory(full.resolve("below")).resolve("T.java"), "");
 
         assertThat(SourceHabits.crowdedPackages(root)).containsExactly(crowded + " holds 21 types, more than 20");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"lifeline-core", "lifeline-examples"})
+    void everyTypeThatAModuleHandsOutSaysSinceWhen(String module) throws IOException {
+        assertThat(SourceHabits.undatedTypes(Path.of("..", module))).isEmpty();
+    }
+
+    @Test
+    void aTypeWithoutItsVersionIsFound(@TempDir Path module) throws IOException {
+        Path descriptor = Files.createDirectories(module.resolve("src/main/module"));
+        Files.writeString(descriptor.resolve("module-info.java"), "module m {\n    exports a;\n}\n");
+        Path a = Files.createDirectories(module.resolve("src/main/java/a"));
+        Path kept = Files.createDirectories(a.resolve("kept"));
+        Files.writeString(kept.resolve("K.java"), "public class K {}\n");
+        Files.writeString(a.resolve("Small.java"), "class Small {}\n");
+        String dated = "/**\n * A.\n *\n * @since 1.0.0\n */\n@Fine\n";
+        Path file = Files.writeString(
+                a.resolve("A.java"),
+                dated + "public sealed interface A {\n    /** B. */\n    record B(int c) {}\n\n    int d();\n}\n");
+        Path other = Files.writeString(
+                a.resolve("E.java"),
+                dated + "public final class E {\n    class F {}\n\n    public enum G {\n    }\n}\n");
+
+        assertThat(SourceHabits.undatedTypes(module))
+                .containsExactly(file + " does not date B", other + " does not date G");
     }
 
     /** The numbers of the core are the same on every Java machine (decision 53). */

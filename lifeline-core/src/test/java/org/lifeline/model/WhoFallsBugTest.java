@@ -3,10 +3,9 @@ package org.lifeline.model;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import org.junit.jupiter.api.Test;
-import org.lifeline.base.Point;
 import org.lifeline.base.Refusal;
 import org.lifeline.model.absorber.LoadingCurve;
-import org.lifeline.model.cable.Cable;
+import org.lifeline.testing.PlainParts;
 
 /** What falls is what is judged: a fall of another worker than those of the design is refused. */
 class WhoFallsBugTest {
@@ -20,15 +19,7 @@ class WhoFallsBugTest {
 
     private static LifelineDesign.Builder design(Fall fall) {
         return LifelineDesign.builder("d")
-                .line(Lifeline.builder()
-                        .cable(Cable.builder()
-                                .massPerLength(0.5)
-                                .axialStiffness(5e6)
-                                .build())
-                        .endAnchor("a", Point.of(0, 0, 5))
-                        .endAnchor("b", Point.of(10, 0, 5))
-                        .pretension(1000)
-                        .build())
+                .line(PlainParts.span(PlainParts.cable(0.5, 5e6), 10, 5, 1000))
                 .worker(worker("A", 100))
                 .fall(fall);
     }

@@ -20,6 +20,7 @@ import org.lifeline.report.document.ProjectData;
  * @param criteriaChoice what the design is judged by
  * @param written texts and quantities as they were written, by path, in the order of reading
  * @param hashes what tells this file from another one
+ * @since 1.0.0
  */
 public record DesignFile(
         LifelineDesign design,
@@ -43,6 +44,7 @@ public record DesignFile(
      * @param criteria the criteria asked for, in the order of the file
      * @param basis what the verdicts rest on
      * @param handover the parts that are to be handed over
+     * @since 1.0.0
      */
     public record CriteriaChoice(List<Criterion> criteria, Basis basis, HandoverRequest handover) {
         /**
@@ -62,6 +64,7 @@ public record DesignFile(
      *
      * @param bytes SHA-256 of the bytes as read
      * @param content SHA-256 of what stands in it, without white space between its parts
+     * @since 1.0.0
      */
     public record Hashes(String bytes, String content) {}
 

@@ -35,6 +35,8 @@ import org.lifeline.report.document.ProjectData;
  * Reads a design file.
  *
  * <p>Immutable and thread-safe.
+ *
+ * @since 1.0.0
  */
 public final class DesignReader {
     /** The format that is read. */
@@ -54,8 +56,8 @@ public final class DesignReader {
      * @throws InvalidInputException with all violations of the file
      */
     public DesignFile read(byte[] bytes) {
-        JsonTree.Parsed parsed = JsonTree.parse(bytes);
-        Findings findings = new Findings();
+        JsonTree.Parsed parsed = JsonTree.parse(bytes, FileRule::of);
+        Findings findings = new Findings(FileRule::of);
         parsed.duplicates().forEach(findings::add);
         findings.addUnlisted(parsed.furtherDuplicates());
         Fields top = Fields.of(parsed.root(), "", findings);

@@ -33,6 +33,8 @@ import org.lifeline.report.document.ProjectData;
  * a self-retracting device as part of its lock-up distance.
  *
  * <p>Immutable and thread-safe.
+ *
+ * @since 1.0.0
  */
 public final class DesignWriter {
     private static final JsonNodeFactory NODES = JsonNodeFactory.instance;

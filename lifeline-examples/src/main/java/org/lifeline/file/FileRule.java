@@ -1,6 +1,7 @@
 package org.lifeline.file;
 
 import org.lifeline.base.ViolationCode;
+import org.lifeline.file.json.JsonRule;
 
 /**
  * The rules that a design file is held to, beside those of the library. Names do not change within a major version; sentences
@@ -135,6 +136,20 @@ public enum FileRule implements ViolationCode {
 
     FileRule(String english) {
         this.english = english;
+    }
+
+    /** The code of a rule that the text of any file is held to. */
+    static FileRule of(JsonRule rule) {
+        return switch (rule) {
+            case LARGER_THAN_READ -> LARGER_THAN_READ;
+            case BEYOND_A_LIMIT -> BEYOND_A_LIMIT;
+            case NO_OBJECT -> NO_OBJECT;
+            case GOES_ON -> GOES_ON;
+            case NOT_JSON -> NOT_JSON;
+            case NOT_UTF8 -> NOT_UTF8;
+            case KEY_TWICE -> KEY_TWICE;
+            case NOT_LISTED -> NOT_LISTED;
+        };
     }
 
     @Override

@@ -4,7 +4,11 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.util.Properties;
 
-/** The version of the library, from the build; result files name it. */
+/**
+ * The version of the library, from the build; result files name it.
+ *
+ * @since 1.0.0
+ */
 public final class LibraryVersion {
     private static final String UNKNOWN = "unknown";
 

@@ -10,6 +10,8 @@ import org.lifeline.base.Violation;
  * support[1].position}; the file names its members, {@code supports[1].position}.
  *
  * <p>Immutable and thread-safe.
+ *
+ * @since 1.0.0
  */
 public final class ModelPaths {
     private static final Map<Pattern, String> MEMBERS = members();

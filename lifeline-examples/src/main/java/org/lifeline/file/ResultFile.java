@@ -26,6 +26,8 @@ import org.lifeline.file.result.ResultWriter;
  *
  * <p>The independent check of the arrests is made when the file is drawn up, and stands in it; {@link #failedChecks()} must be
  * empty before the numbers are used. Immutable and thread-safe.
+ *
+ * @since 1.0.0
  */
 public final class ResultFile {
     private final DesignFile file;

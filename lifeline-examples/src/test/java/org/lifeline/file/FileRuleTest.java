@@ -17,6 +17,7 @@ import org.lifeline.base.PlausibleRange;
 import org.lifeline.base.Violation;
 import org.lifeline.base.ViolationCode;
 import org.lifeline.examples.TestFiles;
+import org.lifeline.file.json.JsonRule;
 
 /** What is wrong with a design file has a code, and each code its sentence. */
 class FileRuleTest {
@@ -31,6 +32,14 @@ class FileRuleTest {
             assertThat(file.remove(each.key())).as(each.key()).isEqualTo(each.english());
         }
         assertThat(file).isEmpty();
+    }
+
+    /** A caller finds the rules of the text among those of the file, under the same names. */
+    @Test
+    void everyRuleOfTheTextIsOneOfTheFile() {
+        for (JsonRule each : JsonRule.values()) {
+            assertThat(FileRule.of(each)).isEqualTo(FileRule.valueOf(each.name()));
+        }
     }
 
     @Test

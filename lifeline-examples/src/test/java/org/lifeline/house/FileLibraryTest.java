@@ -1,9 +1,11 @@
 package org.lifeline.house;
 
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAPackage;
 import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAnyPackage;
 import static com.tngtech.archunit.lang.conditions.ArchConditions.dependOnClassesThat;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.tngtech.archunit.base.DescribedPredicate;
@@ -15,10 +17,16 @@ import com.tngtech.archunit.core.domain.JavaModifier;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
 import com.tngtech.archunit.core.importer.ImportOption;
 import com.tngtech.archunit.lang.ArchRule;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Iterator;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.regex.MatchResult;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
@@ -65,6 +73,20 @@ class FileLibraryTest {
                 .should(dependOnClassesThat(resideInAnyPackage("org.lifeline.file..")));
         assertThat(turned.evaluate(CLASSES).hasViolation())
                 .as("the same rule the other way round is broken by the command line")
+                .isTrue();
+    }
+
+    private static ArchRule withoutCircles(String root) {
+        return slices().matching(root + ".(**)").should().beFreeOfCycles();
+    }
+
+    /** Every package can be read and changed with those that it uses, and none of these uses it. */
+    @Test
+    void noPackagesUseEachOther() {
+        withoutCircles("org.lifeline").check(CLASSES.that(resideInAPackage("org.lifeline.file..")));
+        JavaClasses circle = new ClassFileImporter().importClasses(Iterable.class, Iterator.class, Object.class);
+        assertThat(withoutCircles("java").evaluate(circle).hasViolation())
+                .as("the same rule finds the circle of two packages of the JDK")
                 .isTrue();
     }
 
@@ -116,6 +138,24 @@ class FileLibraryTest {
         assertThat(leaks).isEmpty();
         assertThat(surface).contains("org.lifeline.file.ResultFile", "org.lifeline.file.DesignReader");
         assertThat(surface.size()).as("public types: %s", surface).isLessThanOrEqualTo(25);
+    }
+
+    /** The page of questions names public methods of the files, and an entry into each of their packages. */
+    @Test
+    void thePageOfQuestionsHasItsEntries() throws IOException {
+        String page = Files.readString(Path.of("../lifeline-core/src/docs/questions.md"));
+        List<MatchResult> answers = Pattern.compile("`((org\\.lifeline\\.file[a-z.]*)\\.[A-Z]\\w*)#(\\w+)`")
+                .matcher(page)
+                .results()
+                .toList();
+        assertThat(answers).extracting(m -> m.group(2)).containsAll(PUBLIC);
+        for (MatchResult each : answers) {
+            assertThat(CLASSES.get(each.group(1)).getMethods())
+                    .as(each.group())
+                    .filteredOn(m -> m.getModifiers().contains(JavaModifier.PUBLIC))
+                    .extracting(JavaMethod::getName)
+                    .contains(each.group(3));
+        }
     }
 
     private static boolean isKeptBack(JavaClass type) {

@@ -30,6 +30,7 @@ public final class ClearanceAccount {
      * @param harnessLowest elevation of the harness attachment at the lowest point [m], where a motion gives it; a
      *     subsystem out of plumb reaches less far down than it is long
      * @param atSupport true where the connection pulls on a support and not on the line
+     * @since 1.0.0
      */
     public record Levels(double lineBefore, double lineLowest, OptionalDouble harnessLowest, boolean atSupport) {}
 
@@ -38,6 +39,7 @@ public final class ClearanceAccount {
      *
      * @param taut its taut length [m]
      * @param deployment its extension beyond that at the lowest point [m]
+     * @since 1.0.0
      */
     public record Reach(double taut, double deployment) {}
 

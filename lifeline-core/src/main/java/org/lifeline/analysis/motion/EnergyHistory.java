@@ -15,7 +15,11 @@ import org.lifeline.base.Violations;
 public final class EnergyHistory {
     private final Map<Part, double[]> parts;
 
-    /** The parts of the account. */
+    /**
+     * The parts of the account.
+     *
+     * @since 1.0.0
+     */
     public enum Part {
         /** Kinetic energy of the cable. */
         CABLE_MOTION,

@@ -18,6 +18,7 @@ public record MeshRun(Mesh mesh, long steps, Peaks peaks, double spread) {
      *
      * @param segmentLength length of the segments in the spans where somebody falls [m]; twice that elsewhere
      * @param nodes number of nodes
+     * @since 1.0.0
      */
     public record Mesh(double segmentLength, long nodes) {}
 
@@ -27,6 +28,7 @@ public record MeshRun(Mesh mesh, long steps, Peaks peaks, double spread) {
      * @param arrestForce largest force in a connecting subsystem [N]
      * @param tension largest tension in the cable [N]
      * @param lowest lowest elevation of a harness attachment [m]
+     * @since 1.0.0
      */
     public record Peaks(double arrestForce, double tension, double lowest) {}
 }

@@ -20,6 +20,7 @@ public record MotionSummary(Quality quality, MotionPeaks wholeRun, double harnes
      * @param mesh the last mesh; its spread says how much the peaks changed when mesh and step were halved last
      * @param allowances what that mesh may hide of the peaks
      * @param relativeDrift largest deviation of the sum of all energies, as a share of the energy of the fall [-]
+     * @since 1.0.0
      */
     public record Quality(MeshRun mesh, PeakAllowances allowances, double relativeDrift) {}
 

@@ -31,6 +31,7 @@ public final class PeakAllowances {
      *
      * @param force for the force as it is [N], not negative
      * @param filteredForce for the force behind the 100 Hz low-pass filter [N], not negative
+     * @since 1.0.0
      */
     public record Force(double force, double filteredForce) {}
 
@@ -41,6 +42,7 @@ public final class PeakAllowances {
      * @param extensions of the largest extensions
      * @param relative the largest bound of all, of a force over that force or the arrest force, whichever is larger, and
      *     of the lowest elevation over the fall [-], not negative
+     * @since 1.0.0
      */
     public record Bounds(double lowest, Extensions extensions, double relative) {}
 
@@ -49,6 +51,7 @@ public final class PeakAllowances {
      *
      * @param connection of the connecting subsystems of those who fall [m], not negative
      * @param inline of the in-line absorbers [m], not negative, 0 where there are none
+     * @since 1.0.0
      */
     public record Extensions(double connection, double inline) {}
 

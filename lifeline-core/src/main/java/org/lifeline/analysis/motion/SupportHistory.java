@@ -19,7 +19,11 @@ public final class SupportHistory {
     private final String id;
     private final Map<Quantity, double[]> values;
 
-    /** What is recorded of a support. */
+    /**
+     * What is recorded of a support.
+     *
+     * @since 1.0.0
+     */
     public enum Quantity {
         /** Tension of the cable that comes from the start of the line [N]. */
         TENSION_BEFORE,

@@ -15,7 +15,11 @@ public final class WorkerHistory {
     private final String id;
     private final Map<Quantity, double[]> values;
 
-    /** What is recorded of a worker. */
+    /**
+     * What is recorded of a worker.
+     *
+     * @since 1.0.0
+     */
     public enum Quantity {
         /** Force in the connecting subsystem [N]. */
         FORCE,

@@ -20,7 +20,11 @@ import org.lifeline.base.unit.SignificantDigits;
  */
 public record Warning(Code code, String subject, String text, String place, Measured measured) {
 
-    /** The kinds of warning. */
+    /**
+     * The kinds of warning.
+     *
+     * @since 1.0.0
+     */
     public enum Code {
         /** The cable stretches by more than its stiffness is taken to hold for. */
         CABLE_STRAIN("the strain is beyond what the stiffness is taken to hold for"),

@@ -32,6 +32,7 @@ public final class CanonicalForm {
      * @param text the text; the number as text for an entry that is a number
      * @param value the number [unit of the entry]; may be infinite; empty for a text
      * @param unit unit of the number; empty for a bare number or a text
+     * @since 1.0.0
      */
     public record Entry(String path, String text, OptionalDouble value, String unit) {
         /**
@@ -121,7 +122,11 @@ public final class CanonicalForm {
         return b.toString();
     }
 
-    /** Collects the entries of a form. Not thread-safe. */
+    /**
+     * Collects the entries of a form. Not thread-safe.
+     *
+     * @since 1.0.0
+     */
     public static final class Builder {
         private final String kind;
         private final List<Entry> entries = new ArrayList<>();

@@ -30,7 +30,11 @@ public final class QuantityText {
 
     private QuantityText() {}
 
-    /** A text is no quantity of the wanted dimension; the message is the rule that it breaks. */
+    /**
+     * A text is no quantity of the wanted dimension; the message is the rule that it breaks.
+     *
+     * @since 1.0.0
+     */
     public static final class RuleBroken extends Exception {
         private static final long serialVersionUID = 1L;
 

@@ -33,6 +33,7 @@ public final class ClearanceStretch {
      * @param amplitude horizontal reach of the pendulum about where the attachment is held or comes to rest [m]
      * @param angle largest angle of the pendulum [rad]
      * @param drop drop in the swing [m]
+     * @since 1.0.0
      */
     public record Swing(double displacement, double amplitude, double angle, double drop) {}
 

@@ -21,7 +21,11 @@ import org.lifeline.base.Violations;
  * @since 1.0.0
  */
 public final class Requirement {
-    /** How the parts of a requirement are joined. */
+    /**
+     * How the parts of a requirement are joined.
+     *
+     * @since 1.0.0
+     */
     public enum Join {
         /** No parts: a limit, or a rule that is built in. */
         NONE,
@@ -40,6 +44,7 @@ public final class Requirement {
      * @param limit the limit [unit of the quantity]
      * @param perWorker true for a limit that counts once for each worker on the line
      * @param factor factor on the value before it is compared [-]
+     * @since 1.0.0
      */
     public record Comparison(CheckedQuantity quantity, double limit, boolean perWorker, double factor) {}
 
@@ -144,6 +149,7 @@ public final class Requirement {
      * A factor on a load.
      *
      * @param value the factor [-]
+     * @since 1.0.0
      */
     public record Factor(double value) {}
 

@@ -22,6 +22,7 @@ public record Source(String body, Work work, Jurisdiction jurisdiction, SourceKi
      * @param title title of the work, or the words of a source that is not published
      * @param year year or edition; {@code "in force"} for a regulation that is read as it stands
      * @param place clause, section, chapter or page
+     * @since 1.0.0
      */
     public record Work(String title, String year, String place) {}
 

@@ -126,6 +126,7 @@ public final class EnvelopeResult {
      * @param along horizontal distance along the line from the first support [m]
      * @param value worst value over temperatures, sides and ranges [unit of the quantity]
      * @param fallCase the case that governs there
+     * @since 1.0.0
      */
     public record ProfilePoint(Place place, double along, double value, FallCase fallCase) {}
 
@@ -180,6 +181,7 @@ public final class EnvelopeResult {
      * @param along horizontal distance along the line from the first support [m]
      * @param requiredElevation elevation below which nothing may stand, the lowest over all cases [m]
      * @param obstructionElevation elevation of the highest obstruction below the place [m]; NaN where there is none
+     * @since 1.0.0
      */
     public record ClearancePoint(Place place, double along, double requiredElevation, double obstructionElevation) {
         /**

@@ -54,6 +54,7 @@ public final class FallCase {
      *
      * @param worker id of the worker
      * @param delay time after the start of the fall [s], from 0 to 1
+     * @since 1.0.0
      */
     public record Later(String worker, double delay) {
         /**

@@ -47,6 +47,7 @@ public final class DataSheet {
      * @param freeFall largest free fall with it anywhere on the line [m]; NaN if no fall with it was computed
      * @param forces deployment forces that it must keep between [N]: clearance force to maximum force
      * @param users ids of the workers who use it
+     * @since 1.0.0
      */
     public record Permitted(Connection connection, double freeFall, Interval forces, List<String> users) {
         /**
@@ -69,6 +70,7 @@ public final class DataSheet {
      * @param support id of the support
      * @param load largest load on it, with the model factor [N]
      * @param stated capacity that the design states [N]; NaN if it states none
+     * @since 1.0.0
      */
     public record AnchorLoad(String support, double load, double stated) {}
 

@@ -209,6 +209,7 @@ public final class SupportLoadsResult {
      * @param support id of the support
      * @param text what must not be overlooked
      * @param share share of the elastic moment of resistance [-]; NaN where it is about something else
+     * @since 1.0.0
      */
     public record PostWarning(String support, String text, double share) {}
 }

@@ -28,7 +28,11 @@ public final class Evaluation {
     private final List<Response> responses;
     private final Function function;
 
-    /** Computes the responses of a design. */
+    /**
+     * Computes the responses of a design.
+     *
+     * @since 1.0.0
+     */
     @FunctionalInterface
     public interface Function {
         /**

@@ -14,6 +14,8 @@ import org.lifeline.model.LifelineDesign;
  * Some of the cases of a Monte Carlo study, for one machine of several; see {@link MonteCarlo#withCases}.
  *
  * <p>Immutable and thread-safe.
+ *
+ * @since 1.0.0
  */
 public final class MonteCarloPart {
     private static final int BATCH = 256; // cases worked out at a time by one thread

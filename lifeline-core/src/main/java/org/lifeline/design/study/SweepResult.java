@@ -12,6 +12,7 @@ import org.lifeline.base.Violations;
  *
  * @param rows the rows that were computed, the last variable varying fastest
  * @param asked number of rows that were asked for
+ * @since 1.0.0
  */
 public record SweepResult(List<StudyRow> rows, long asked) {
     /**

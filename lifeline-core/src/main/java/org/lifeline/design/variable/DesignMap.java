@@ -88,6 +88,7 @@ public final class DesignMap {
      * @param value value of the first variable [unit of the variable]
      * @param cells the values of the second variable that were asked for, tried
      * @param range feasible ranges of the second variable, with all values that were tried
+     * @since 1.0.0
      */
     public record Column(double value, List<Trial> cells, FeasibleResult range) {
         /**

@@ -12,6 +12,7 @@ import org.lifeline.base.Violations;
  *
  * @param columns the columns that are whole, in the order of the values of the first variable
  * @param asked number of columns that were asked for
+ * @since 1.0.0
  */
 public record DesignMapResult(List<DesignMap.Column> columns, int asked) {
     /**

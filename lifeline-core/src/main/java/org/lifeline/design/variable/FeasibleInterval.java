@@ -10,7 +10,11 @@ package org.lifeline.design.variable;
  * @since 1.0.0
  */
 public record FeasibleInterval(End low, End high) {
-    /** What closes an end. */
+    /**
+     * What closes an end.
+     *
+     * @since 1.0.0
+     */
     public enum Closure {
         /** A criterion whose ratio reaches 1. */
         CRITERION,
@@ -28,6 +32,7 @@ public record FeasibleInterval(End low, End high) {
      * @param trial the last value at which all criteria are met
      * @param closure what closes the end
      * @param by id of the criterion, or why the design beyond cannot be analysed; empty for a bound
+     * @since 1.0.0
      */
     public record End(Trial trial, Closure closure, String by) {
         /**

@@ -54,6 +54,7 @@ public final class LoadingCurve {
      *
      * @param extension extension beyond the taut length [m], not negative
      * @param force force at that extension [N], not negative
+     * @since 1.0.0
      */
     public record Corner(double extension, double force) {}
 

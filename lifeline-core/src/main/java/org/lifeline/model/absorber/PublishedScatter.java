@@ -9,6 +9,8 @@ import org.lifeline.base.Violations;
  * lanyards of 10 models; the average deployment force was about 87.5 % of its maximum in the same drop, and two of the lanyards
  * bought went above the permitted maximum force. A pair of forces of a design that lies closer together than that leaves no room
  * for what one and the same absorber does in one drop. Immutable and thread-safe.
+ *
+ * @since 1.0.0
  */
 public final class PublishedScatter {
     /** Average deployment force over the maximum force of the same drop [-]. */

@@ -268,7 +268,11 @@ public final class Cable implements Canonical {
                 .build();
     }
 
-    /** Collects what is known of a cable. Not thread-safe. */
+    /**
+     * Collects what is known of a cable. Not thread-safe.
+     *
+     * @since 1.0.0
+     */
     public static final class Builder {
         String name = "";
 

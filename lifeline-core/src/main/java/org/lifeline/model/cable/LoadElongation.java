@@ -40,6 +40,7 @@ public final class LoadElongation {
      *
      * @param strain elongation over unstretched length [-]
      * @param tension tension at that strain [N]
+     * @since 1.0.0
      */
     public record Corner(double strain, double tension) {}
 

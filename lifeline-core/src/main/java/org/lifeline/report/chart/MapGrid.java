@@ -11,6 +11,8 @@ import java.util.List;
  * and where the design itself lies.
  *
  * <p>Immutable and thread-safe.
+ *
+ * @since 1.0.0
  */
 public final class MapGrid {
     final double[] x;

@@ -14,7 +14,11 @@ import java.util.Map;
  * @since 1.0.0
  */
 public final class ProjectData {
-    /** A text of the project block. */
+    /**
+     * A text of the project block.
+     *
+     * @since 1.0.0
+     */
     public enum Item {
         /** The project, for example the building. */
         NAME("name", "Project"),
@@ -71,6 +75,7 @@ public final class ProjectData {
      * @param date its date, in the words of who issues it
      * @param description what changed
      * @param by who made it
+     * @since 1.0.0
      */
     public record Revision(String revision, String date, String description, String by) {}
 

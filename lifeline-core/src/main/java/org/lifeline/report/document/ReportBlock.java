@@ -14,6 +14,7 @@ public sealed interface ReportBlock {
      * Running text.
      *
      * @param text the text
+     * @since 1.0.0
      */
     record Paragraph(String text) implements ReportBlock {}
 
@@ -21,6 +22,7 @@ public sealed interface ReportBlock {
      * A list of remarks.
      *
      * @param items the remarks
+     * @since 1.0.0
      */
     record Items(List<String> items) implements ReportBlock {
         /**
@@ -39,6 +41,7 @@ public sealed interface ReportBlock {
      * @param caption what the table shows
      * @param columns the columns
      * @param rows the rows
+     * @since 1.0.0
      */
     record Table(String caption, List<Column> columns, List<Row> rows) implements ReportBlock {
         /**
@@ -66,6 +69,7 @@ public sealed interface ReportBlock {
      *
      * @param heading its heading, with the unit where the cells have none
      * @param numeric true if the cells are numbers, to be aligned at the right
+     * @since 1.0.0
      */
     record Column(String heading, boolean numeric) {}
 
@@ -74,6 +78,7 @@ public sealed interface ReportBlock {
      *
      * @param cells the cells
      * @param total true for a row that is a sum or a result of those above it
+     * @since 1.0.0
      */
     record Row(List<String> cells, boolean total) {
         /**
@@ -91,6 +96,7 @@ public sealed interface ReportBlock {
      * A calculation, line by line.
      *
      * @param steps the lines
+     * @since 1.0.0
      */
     record Calculation(List<CalculationStep> steps) implements ReportBlock {
         /**
@@ -107,6 +113,7 @@ public sealed interface ReportBlock {
      * A picture.
      *
      * @param picture the picture
+     * @since 1.0.0
      */
     record Figure(Picture picture) implements ReportBlock {}
 }

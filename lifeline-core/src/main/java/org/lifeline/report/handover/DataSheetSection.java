@@ -16,7 +16,11 @@ import org.lifeline.report.document.ReportBlock;
 import org.lifeline.report.document.ReportSection;
 import org.lifeline.report.document.TableBuilder;
 
-/** The data sheet for the line: one page for those who use it and those who inspect it. */
+/**
+ * The data sheet for the line: one page for those who use it and those who inspect it.
+ *
+ * @since 1.0.0
+ */
 public final class DataSheetSection {
     private final DataSheet sheet;
     private final Quantities q;

@@ -10,7 +10,11 @@ import org.lifeline.report.document.Quantities;
 import org.lifeline.report.document.ReportBlock;
 import org.lifeline.report.document.ReportSection;
 
-/** The sections of the parts that are handed over, in the order of those who need them. */
+/**
+ * The sections of the parts that are handed over, in the order of those who need them.
+ *
+ * @since 1.0.0
+ */
 public final class HandoverSections {
     private final HandoverResult result;
     private final Quantities q;

@@ -98,6 +98,7 @@ public record ArrestNumbers(
      * @param loadX horizontal distance of the load from the first support [m]
      * @param totalFallDistance total fall distance [m]
      * @param slip slip toward the fall at each support [m]
+     * @since 1.0.0
      */
     public record Distances(double sag, double lineDescent, double loadX, double totalFallDistance, List<Double> slip) {
         /**

@@ -17,7 +17,6 @@ import org.lifeline.model.Place;
 import org.lifeline.model.Support;
 import org.lifeline.model.Worker;
 import org.lifeline.model.absorber.LoadingCurve;
-import org.lifeline.model.cable.Cable;
 
 /** Invented lines for the tests of assessments, one temperature each. */
 final class AssessedLines {
@@ -36,13 +35,7 @@ final class AssessedLines {
     private static Lifeline line(int spans, Passage passage, boolean absorber) {
         Support end = Support.end("south", Point.of(10 * spans, 0, 12.4)).withCapacity(kN(45));
         Lifeline.Builder b = Lifeline.builder()
-                .cable(Cable.builder()
-                        .diameter(0.012)
-                        .massPerLength(0.576)
-                        .axialStiffness(4.9e6)
-                        .breakingStrength(90.7e3)
-                        .terminationEfficiency(0.9)
-                        .build())
+                .cable(Designs.cable())
                 .support(Support.end("north", Point.of(0, 0, 12.4)).withCapacity(kN(45)));
         for (int i = 1; i < spans; i++) {
             b.support(Support.intermediate("post " + i, Point.of(10 * i, 0, 12.4), passage)

@@ -10,7 +10,6 @@ import org.junit.jupiter.api.Test;
 import org.lifeline.analysis.Method;
 import org.lifeline.analysis.motion.ForceFilter;
 import org.lifeline.analysis.warning.Warning;
-import org.lifeline.base.Point;
 import org.lifeline.base.Units;
 import org.lifeline.design.criteria.CheckedQuantity;
 import org.lifeline.design.criteria.Criterion;
@@ -19,15 +18,11 @@ import org.lifeline.design.envelope.Designs;
 import org.lifeline.design.envelope.Extreme;
 import org.lifeline.design.envelope.Quantity;
 import org.lifeline.model.Attachment;
-import org.lifeline.model.Connection;
 import org.lifeline.model.Fall;
-import org.lifeline.model.Lifeline;
 import org.lifeline.model.LifelineDesign;
 import org.lifeline.model.ModelFactors;
 import org.lifeline.model.Passage;
 import org.lifeline.model.Place;
-import org.lifeline.model.Worker;
-import org.lifeline.model.cable.Cable;
 
 /** What an assessment says, on a single span with one stated fall that is not at the worst place. */
 class AssessmentTest {
@@ -305,35 +300,12 @@ class AssessmentTest {
     /** A stop without stiffness is arrested by nothing at a rigid support: that stands once, and no criterion is met. */
     @Test
     void whatFailsForOneReasonIsSaidOnce() {
-        Worker rigid = Worker.builder("w")
-                .mass(100)
-                .walkingLevel(4.5)
-                .connection(Connection.lanyard(
-                        1.8,
-                        Connection.PersonalAbsorber.builder()
-                                .clearanceForce(4000)
-                                .maximumForce(6000)
-                                .maximumExtension(0.2)
-                                .build()))
-                .build();
-        LifelineDesign design = LifelineDesign.builder("rigid stop")
-                .line(Lifeline.builder()
-                        .cable(Cable.builder()
-                                .weightPerLength(4.2)
-                                .axialStiffness(4.9e6)
-                                .build())
-                        .endAnchor("a", Point.of(0, 0, 6))
-                        .endAnchor("b", Point.of(8, 0, 6))
-                        .pretension(1500)
-                        .build())
-                .worker(rigid)
-                .build();
         AssessmentResult result = Assessment.withDefaults()
                 .withoutMotion()
                 .withBasis(Basis.ENERGY_BALANCE)
                 .withCriteria(
                         List.of(Criterion.stated("load", CheckedQuantity.of(Quantity.END_ANCHOR_LOAD), 1e9, "test")))
-                .solve(design);
+                .solve(Designs.rigidStop());
         assertThat(result.notComputed())
                 .filteredOn(n -> n.why().contains("state the stiffness of the stop"))
                 .hasSize(1)

@@ -21,7 +21,6 @@ import org.lifeline.design.envelope.Designs;
 import org.lifeline.design.envelope.Extreme;
 import org.lifeline.design.envelope.Extremes;
 import org.lifeline.design.envelope.Quantity;
-import org.lifeline.model.Attachment;
 import org.lifeline.model.Fall;
 import org.lifeline.model.Installed;
 import org.lifeline.model.Lifeline;
@@ -54,13 +53,6 @@ class SagAndTensionByHandTest {
         }
         return b.endAnchor("z", Point.of(run * spans, 0, 12.4 + rise * spans))
                 .pretension(1500)
-                .build();
-    }
-
-    private static LifelineDesign design(Lifeline line) {
-        return LifelineDesign.builder("line")
-                .line(line)
-                .worker(Designs.worker("A", Attachment.GRIPPED))
                 .build();
     }
 
@@ -227,7 +219,7 @@ class SagAndTensionByHandTest {
         double h = W * 144 / (8 * sag);
         double expected = warmed(12, h, 15 - temperature);
         FieldCheckResult r = NOTHING.solve(
-                design(line(12, 0, 1, Passage.free())),
+                Designs.withWorker(line(12, 0, 1, Passage.free())),
                 Measurement.midspanSag(1, sag).atTemperature(temperature));
         assertThat(r.pretensionNow()).isEqualTo(expected, within(4e-3 * expected));
         assertThat(r.designNow().line().installed().value()).isEqualTo(r.pretensionNow());
@@ -238,7 +230,7 @@ class SagAndTensionByHandTest {
     @Test
     void whatTheDesignWouldHaveGivenIsSaidBeside() {
         FieldCheckResult r = NOTHING.solve(
-                design(line(12, 0, 1, Passage.free())),
+                Designs.withWorker(line(12, 0, 1, Passage.free())),
                 Measurement.midspanSag(1, 0.1).atTemperature(40));
         double tension = warmed(12, 1500, 25);
         assertThat(r.readingOfDesign()).isEqualTo(W * 144 / (8 * tension), within(4e-3 * r.readingOfDesign()));
@@ -249,7 +241,7 @@ class SagAndTensionByHandTest {
     @ParameterizedTest
     @ValueSource(doubles = {300, 1500, 9000, 30_000})
     void aTensionThatIsReadIsThePretension(double tension) {
-        LifelineDesign d = design(line(12, 0, 1, Passage.free()));
+        LifelineDesign d = Designs.withWorker(line(12, 0, 1, Passage.free()));
         assertThat(NOTHING.solve(d, Measurement.firstTension(tension)).pretensionNow())
                 .isEqualTo(tension, within(1e-7 * tension));
         assertThat(NOTHING.solve(d, Measurement.lastTension(tension)).pretensionNow())
@@ -266,14 +258,14 @@ class SagAndTensionByHandTest {
                 Statics.withDefaults().solve(byTension, List.of()).span(1).unstretchedLength();
         Lifeline byLength = byTension.withInstalled(Installed.unstretchedLength(length));
         Measurement m = Measurement.midspanSag(1, 0.08);
-        assertThat(NOTHING.solve(design(byLength), m).pretensionNow())
-                .isEqualTo(NOTHING.solve(design(byTension), m).pretensionNow(), within(1e-5));
+        assertThat(NOTHING.solve(Designs.withWorker(byLength), m).pretensionNow())
+                .isEqualTo(NOTHING.solve(Designs.withWorker(byTension), m).pretensionNow(), within(1e-5));
     }
 
     /** Each analysis is asked once, as measured, slackest, tightest; for a tension the slackest is the lower one. */
     @Test
     void theEndsOfTheUncertaintyAreAnalysedSlackestFirst() {
-        LifelineDesign d = design(line(12, 0, 1, Passage.free()));
+        LifelineDesign d = Designs.withWorker(line(12, 0, 1, Passage.free()));
         for (Measurement m : List.of(
                 Measurement.midspanSag(1, 0.06).withUncertainty(0.01),
                 Measurement.firstTension(1400).withUncertainty(200))) {
@@ -297,7 +289,7 @@ class SagAndTensionByHandTest {
 
     @Test
     void tighterReadingsAreTighterLines() {
-        LifelineDesign d = design(line(12, 0, 2, Passage.friction(0.1)));
+        LifelineDesign d = Designs.withWorker(line(12, 0, 2, Passage.friction(0.1)));
         double before = Double.POSITIVE_INFINITY;
         for (double sag = 0.03; sag < 0.3; sag *= 1.7) {
             double p = NOTHING.solve(d, Measurement.midspanSag(2, sag)).pretensionNow();
@@ -310,7 +302,7 @@ class SagAndTensionByHandTest {
 
     @Test
     void aReadingOfNoPretensionIsRefusedWithItsName() {
-        LifelineDesign d = design(line(12, 0, 1, Passage.free()));
+        LifelineDesign d = Designs.withWorker(line(12, 0, 1, Passage.free()));
         assertThatThrownBy(() -> NOTHING.solve(d, Measurement.midspanSag(1, 1e-8)))
                 .isInstanceOf(InvalidInputException.class)
                 .hasMessageStartingWith("midspan sag of span 1: ")
@@ -340,7 +332,7 @@ class SagAndTensionByHandTest {
     /** Three arrests as if of three pretensions, in every order: the worst is the worst, of equals the first. */
     @Test
     void theWorstOfTheAnalysesCountsWhereverItStands() {
-        LifelineDesign d = design(line(12, 0, 1, Passage.free()));
+        LifelineDesign d = Designs.withWorker(line(12, 0, 1, Passage.free()));
         List<Extremes> three = new ArrayList<>();
         for (double station : new double[] {2, 4, 6}) {
             Fall f = Fall.builder("f")

@@ -21,7 +21,6 @@ import org.lifeline.design.installation.InstallationRequest;
 import org.lifeline.design.structure.StatedFactor;
 import org.lifeline.design.structure.SupportLoads;
 import org.lifeline.model.Attachment;
-import org.lifeline.model.Connection;
 import org.lifeline.model.Fall;
 import org.lifeline.model.LifelineDesign;
 import org.lifeline.model.Passage;
@@ -34,15 +33,7 @@ import org.lifeline.report.TextReport;
 
 class HandoverTest {
     private static final Worker WIDE = Designs.worker("A", Attachment.GRIPPED);
-    private static final Worker NARROW = WIDE.toBuilder("B")
-            .connection(Connection.lanyard(
-                    1.8,
-                    Connection.PersonalAbsorber.builder()
-                            .clearanceForce(5500)
-                            .maximumForce(6000)
-                            .maximumExtension(1.2)
-                            .build()))
-            .build();
+    private static final Worker NARROW = Designs.narrow("B");
 
     private static AssessmentResult assessed(List<Criterion> criteria) {
         LifelineDesign design = LifelineDesign.builder("walkway")

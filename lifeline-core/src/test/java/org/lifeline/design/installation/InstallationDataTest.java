@@ -18,25 +18,12 @@ import org.lifeline.design.envelope.Designs;
 import org.lifeline.design.envelope.Extremes;
 import org.lifeline.design.envelope.Quantity;
 import org.lifeline.design.envelope.WorstCases;
-import org.lifeline.model.Attachment;
-import org.lifeline.model.Fall;
 import org.lifeline.model.LifelineDesign;
-import org.lifeline.model.Passage;
-import org.lifeline.model.Place;
 
 /** Requests and what they refuse; readings with an analysis that only notes what it was asked for. */
 @SuppressWarnings("NullAway") // Null is handed over to be refused, and what is there is taken as there.
 class InstallationDataTest {
-    private static final LifelineDesign DESIGN = design();
-
-    private static LifelineDesign design() {
-        LifelineDesign d = Designs.design(1, Passage.free(), Attachment.GRIPPED);
-        return d.withTemperatures(List.of(15.0))
-                .withFalls(List.of(Fall.builder("middle")
-                        .at(Place.of(1, 6))
-                        .faller(d.workers().get(0))
-                        .build()));
-    }
+    private static final LifelineDesign DESIGN = Designs.fallInTheMiddle();
 
     private static InstallationRequest request(double low, double high) {
         return new InstallationRequest(Interval.of(0, 30), 100, Interval.of(low, high), Optional.empty());

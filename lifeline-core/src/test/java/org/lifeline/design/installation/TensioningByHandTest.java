@@ -14,11 +14,9 @@ import org.lifeline.base.Point;
 import org.lifeline.design.envelope.Designs;
 import org.lifeline.design.field.StringingRow;
 import org.lifeline.design.field.StringingTable;
-import org.lifeline.model.Attachment;
 import org.lifeline.model.InlineAbsorber;
 import org.lifeline.model.Installed;
 import org.lifeline.model.Lifeline;
-import org.lifeline.model.LifelineDesign;
 import org.lifeline.model.Passage;
 import org.lifeline.model.Stiffness;
 import org.lifeline.model.Support;
@@ -54,20 +52,13 @@ class TensioningByHandTest {
                 .build();
     }
 
-    private static LifelineDesign design(Lifeline line) {
-        return LifelineDesign.builder("line")
-                .line(line)
-                .worker(Designs.worker("A", Attachment.GRIPPED))
-                .build();
-    }
-
     private static InstallationResult plan(Lifeline line, Interval temperatures, double hand, double... stretch) {
         Optional<ConstructionalStretch> s = stretch.length == 0
                 ? Optional.empty()
                 : Optional.of(new ConstructionalStretch(Interval.of(stretch[0], stretch[1]), "test"));
         return InstallationPlan.of(new InstallationRequest(temperatures, hand, Interval.of(0.9, 1.1), s))
                 .withoutReadings()
-                .solve(design(line));
+                .solve(Designs.withWorker(line));
     }
 
     private static InstallationResult plan(Lifeline line) {

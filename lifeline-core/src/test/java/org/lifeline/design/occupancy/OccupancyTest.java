@@ -2,6 +2,8 @@ package org.lifeline.design.occupancy;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.lifeline.design.occupancy.Crews.anchors;
+import static org.lifeline.design.occupancy.Crews.design;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -9,32 +11,14 @@ import org.lifeline.analysis.ArrestResult;
 import org.lifeline.analysis.EnergyBalance;
 import org.lifeline.analysis.state.AttachmentLimit;
 import org.lifeline.base.InvalidInputException;
-import org.lifeline.design.criteria.CheckedQuantity;
 import org.lifeline.design.criteria.Criteria;
-import org.lifeline.design.criteria.Criterion;
-import org.lifeline.design.envelope.Designs;
-import org.lifeline.design.envelope.Quantity;
-import org.lifeline.model.Attachment;
 import org.lifeline.model.Fall;
 import org.lifeline.model.LifelineDesign;
-import org.lifeline.model.Passage;
 import org.lifeline.model.Place;
 import org.lifeline.model.Worker;
 import org.lifeline.model.absorber.DeploymentForce;
 
 class OccupancyTest {
-    private static LifelineDesign design(int spans, double... masses) {
-        LifelineDesign.Builder b = LifelineDesign.builder("crew").line(Designs.line(spans, Passage.clamped()));
-        for (int i = 0; i < masses.length; i++) {
-            b.worker(Designs.worker("W" + i, Attachment.GRIPPED).withMass(masses[i]));
-        }
-        return b.build();
-    }
-
-    private static Criterion anchors(double limit) {
-        return Criterion.stated("anchors", CheckedQuantity.of(Quantity.END_ANCHOR_LOAD), limit, "brief 1");
-    }
-
     private static double load(LifelineDesign d, List<Worker> fallers, List<Worker> hanging, double station) {
         Fall.Builder b = Fall.builder("f").at(Place.of(1, station));
         fallers.forEach(b::faller);

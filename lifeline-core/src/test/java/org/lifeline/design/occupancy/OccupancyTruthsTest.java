@@ -2,12 +2,13 @@ package org.lifeline.design.occupancy;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.lifeline.design.occupancy.Crews.anchors;
+import static org.lifeline.design.occupancy.Crews.design;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.lifeline.base.Interval;
 import org.lifeline.base.InvalidInputException;
-import org.lifeline.base.Point;
 import org.lifeline.design.assessment.Assessment;
 import org.lifeline.design.assessment.Basis;
 import org.lifeline.design.criteria.CheckedQuantity;
@@ -17,29 +18,11 @@ import org.lifeline.design.envelope.Designs;
 import org.lifeline.design.envelope.Envelope;
 import org.lifeline.design.envelope.Quantity;
 import org.lifeline.design.envelope.Tolerances;
-import org.lifeline.model.Attachment;
-import org.lifeline.model.Connection;
-import org.lifeline.model.Lifeline;
 import org.lifeline.model.LifelineDesign;
-import org.lifeline.model.Passage;
-import org.lifeline.model.Worker;
-import org.lifeline.model.cable.Cable;
 
 /** What holds of the number of workers whatever the numbers are; limits taken from what the analysis itself found. */
 @SuppressWarnings("NullAway") // Null is handed over to be refused, and what is there is taken as there.
 class OccupancyTruthsTest {
-    private static LifelineDesign design(int spans, double... masses) {
-        LifelineDesign.Builder b = LifelineDesign.builder("crew").line(Designs.line(spans, Passage.clamped()));
-        for (int i = 0; i < masses.length; i++) {
-            b.worker(Designs.worker("W" + i, Attachment.GRIPPED).withMass(masses[i]));
-        }
-        return b.build();
-    }
-
-    private static Criterion anchors(double limit) {
-        return Criterion.stated("anchors", CheckedQuantity.of(Quantity.END_ANCHOR_LOAD), limit, "brief 1");
-    }
-
     private static Criterion clearance(double limit) {
         return Criterion.stated("clearance", CheckedQuantity.of(Quantity.REQUIRED_BELOW_LINE), limit, "brief 2");
     }
@@ -186,29 +169,7 @@ class OccupancyTruthsTest {
     /** A stop without stiffness is arrested by nothing at a rigid support: then nobody is admitted, and the cause is said. */
     @Test
     void whatCannotBeComputedCountsAsNotMet() {
-        LifelineDesign rigid = LifelineDesign.builder("rigid stop")
-                .line(Lifeline.builder()
-                        .cable(Cable.builder()
-                                .weightPerLength(4.2)
-                                .axialStiffness(4.9e6)
-                                .build())
-                        .endAnchor("a", Point.of(0, 0, 6))
-                        .endAnchor("b", Point.of(8, 0, 6))
-                        .pretension(1500)
-                        .build())
-                .worker(Worker.builder("w")
-                        .mass(100)
-                        .walkingLevel(4.5)
-                        .connection(Connection.lanyard(
-                                1.8,
-                                Connection.PersonalAbsorber.builder()
-                                        .clearanceForce(4000)
-                                        .maximumForce(6000)
-                                        .maximumExtension(0.2)
-                                        .build()))
-                        .build())
-                .build();
-        OccupancyResult r = Occupancy.meeting(List.of(anchors(1e9))).solve(rigid);
+        OccupancyResult r = Occupancy.meeting(List.of(anchors(1e9))).solve(Designs.rigidStop());
         assertThat(r.inAll()).isZero();
         assertThat(r.tried().get(0).notMet())
                 .singleElement()

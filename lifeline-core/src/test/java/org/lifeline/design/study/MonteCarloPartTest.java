@@ -17,16 +17,12 @@ import org.lifeline.design.envelope.Quantity;
 import org.lifeline.design.study.partial.CaseRange;
 import org.lifeline.design.study.partial.StudyPartial;
 import org.lifeline.design.variable.DesignVariables;
-import org.lifeline.model.Attachment;
-import org.lifeline.model.Fall;
 import org.lifeline.model.LifelineDesign;
-import org.lifeline.model.Passage;
-import org.lifeline.model.Place;
 import org.lifeline.model.absorber.DeploymentForce;
 
 /** Parts of a study, in any order and grouping, give what one machine gives, to the last bit. */
 class MonteCarloPartTest {
-    private static final LifelineDesign DESIGN = design();
+    private static final LifelineDesign DESIGN = Designs.fallInTheMiddle();
     private static final MonteCarlo STUDY = MonteCarlo.withSeed(11);
 
     /** Some cases fail: the pretension is drawn beyond its bounds now and then. */
@@ -47,15 +43,6 @@ class MonteCarloPartTest {
                     d.line().installed().value() - 1480 + 3 * (mass - 90), mass < 95 ? mass : Double.NaN
                 };
             });
-
-    private static LifelineDesign design() {
-        LifelineDesign d = Designs.design(1, Passage.free(), Attachment.GRIPPED);
-        return d.withTemperatures(List.of(15.0))
-                .withFalls(List.of(Fall.builder("middle")
-                        .at(Place.of(1, 6))
-                        .faller(d.workers().get(0))
-                        .build()));
-    }
 
     /** Every number that a result gives, bit by bit. */
     private static List<String> digits(MonteCarloResult r) {

@@ -15,15 +15,11 @@ import org.lifeline.design.envelope.Designs;
 import org.lifeline.design.envelope.Quantity;
 import org.lifeline.design.variable.DesignVariable;
 import org.lifeline.design.variable.DesignVariables;
-import org.lifeline.model.Attachment;
-import org.lifeline.model.Fall;
 import org.lifeline.model.LifelineDesign;
-import org.lifeline.model.Passage;
-import org.lifeline.model.Place;
 import org.lifeline.model.absorber.DeploymentForce;
 
 class MonteCarloTest {
-    private static final LifelineDesign DESIGN = design();
+    private static final LifelineDesign DESIGN = Designs.fallInTheMiddle();
     private static final Evaluation LOAD =
             Evaluation.firstFall(DeploymentForce.MAXIMUM, List.of(Quantity.END_ANCHOR_LOAD, Quantity.SAG));
 
@@ -31,15 +27,6 @@ class MonteCarloTest {
     private static final DesignVariable STIFFNESS = DesignVariables.axialStiffness(Interval.of(1e6, 1e7));
     private static final DesignVariable MASS = DesignVariables.workerMass(Interval.of(50, 150));
     private static final DesignVariable FORCE = DesignVariables.deploymentForce(Interval.of(4e3, 8e3));
-
-    private static LifelineDesign design() {
-        LifelineDesign d = Designs.design(1, Passage.free(), Attachment.GRIPPED);
-        return d.withTemperatures(List.of(15.0))
-                .withFalls(List.of(Fall.builder("middle")
-                        .at(Place.of(1, 6))
-                        .faller(d.workers().get(0))
-                        .build()));
-    }
 
     private static final double[] MEANS = {1500, 4.9e6, 6000};
     private static final double[] DEVIATIONS = {120, 2.5e5, 300};

@@ -3,17 +3,15 @@ package org.lifeline.design.variable;
 import java.util.List;
 import java.util.function.DoubleUnaryOperator;
 import org.lifeline.base.Interval;
-import org.lifeline.base.Point;
 import org.lifeline.design.criteria.CheckedQuantity;
 import org.lifeline.design.criteria.Criterion;
 import org.lifeline.design.envelope.Extremes;
 import org.lifeline.design.envelope.WorstCases;
 import org.lifeline.model.Connection;
-import org.lifeline.model.Lifeline;
 import org.lifeline.model.LifelineDesign;
 import org.lifeline.model.Worker;
 import org.lifeline.model.absorber.LoadingCurve;
-import org.lifeline.model.cable.Cable;
+import org.lifeline.testing.PlainParts;
 
 /**
  * A search whose answer is known in closed form: a line of one level span of 8 m, judged by quantities of the design alone, so
@@ -24,16 +22,7 @@ final class PlainSearch {
     static final WorstCases NOTHING = design -> Extremes.ofCases(design, List.of());
 
     static final LifelineDesign BASE = LifelineDesign.builder("plain")
-            .line(Lifeline.builder()
-                    .cable(Cable.builder()
-                            .massPerLength(0.5)
-                            .axialStiffness(5e6)
-                            .breakingStrength(5e4)
-                            .build())
-                    .endAnchor("a", Point.of(0, 0, 12))
-                    .endAnchor("b", Point.of(8, 0, 12))
-                    .pretension(1500)
-                    .build())
+            .line(PlainParts.span(PlainParts.cable(0.5, 5e6).withBreakingStrength(5e4), 8, 12, 1500))
             .worker(Worker.builder("A")
                     .mass(100)
                     .walkingLevel(11)

@@ -9,15 +9,12 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.lifeline.base.InvalidInputException;
-import org.lifeline.base.Point;
 import org.lifeline.model.Attachment;
-import org.lifeline.model.Connection;
 import org.lifeline.model.Fall;
-import org.lifeline.model.Lifeline;
 import org.lifeline.model.LifelineDesign;
 import org.lifeline.model.Place;
 import org.lifeline.model.Worker;
-import org.lifeline.model.cable.Cable;
+import org.lifeline.testing.PlainParts;
 
 /** A second fall and a rescuer as members of a design: what is taken, what is refused, and what stays as it is. */
 class SecondFallTest {
@@ -26,28 +23,14 @@ class SecondFallTest {
                 .mass(100)
                 .walkingLevel(10.5)
                 .attachment(attachment)
-                .connection(Connection.lanyard(
-                        1.8,
-                        Connection.PersonalAbsorber.builder()
-                                .clearanceForce(3200)
-                                .maximumForce(6000)
-                                .maximumExtension(1.2)
-                                .build()))
+                .connection(PlainParts.lanyard(3200, 6000, 1.2))
                 .build();
     }
 
     private static LifelineDesign.Builder design() {
         Worker a = worker("A", Attachment.GRIPPED);
         return LifelineDesign.builder("two")
-                .line(Lifeline.builder()
-                        .cable(Cable.builder()
-                                .massPerLength(0.5)
-                                .axialStiffness(4e6)
-                                .build())
-                        .endAnchor("a", Point.of(0, 0, 12))
-                        .endAnchor("b", Point.of(10, 0, 12))
-                        .pretension(1500)
-                        .build())
+                .line(PlainParts.span(PlainParts.cable(0.5, 4e6), 10, 12, 1500))
                 .worker(a)
                 .worker(worker("B", Attachment.GRIPPED))
                 .worker(worker("C", Attachment.FREE_RUNNING))

@@ -39,16 +39,7 @@ final class HandedOver {
     static final Worker WIDE = Designs.worker("A", Attachment.GRIPPED);
 
     /** Average and maximum closer together than they were found to be. */
-    static final Worker NARROW = WIDE.toBuilder("B")
-            .mass(80)
-            .connection(Connection.lanyard(
-                    1.8,
-                    Connection.PersonalAbsorber.builder()
-                            .clearanceForce(5500)
-                            .maximumForce(6000)
-                            .maximumExtension(1.2)
-                            .build()))
-            .build();
+    static final Worker NARROW = Designs.narrow("B").withMass(80);
 
     private HandedOver() {}
 

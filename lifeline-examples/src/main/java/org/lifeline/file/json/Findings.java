@@ -5,12 +5,12 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Function;
 import java.util.regex.Pattern;
 import org.lifeline.base.GivenValue;
 import org.lifeline.base.InvalidInputException;
 import org.lifeline.base.Violation;
 import org.lifeline.base.ViolationCode;
-import org.lifeline.file.FileRule;
 
 /**
  * Collects, while a design is read, what is wrong with it and how its values were written.
@@ -26,9 +26,15 @@ public final class Findings {
 
     private static final Pattern PLAIN_KEY = Pattern.compile("[A-Za-z_][A-Za-z0-9_-]*");
 
+    private final Function<JsonRule, ViolationCode> codes;
     private final List<Violation> violations = new ArrayList<>();
     private long further;
     private final Map<String, String> written = new LinkedHashMap<>();
+
+    /** Nothing found yet; with the code that a rule has for who reads. */
+    public Findings(Function<JsonRule, ViolationCode> codes) {
+        this.codes = codes;
+    }
 
     /** The path of a key below a parent. */
     public static String child(String parent, String key) {
@@ -102,7 +108,7 @@ public final class Findings {
     public void throwIfAny() {
         if (further > 0) {
             GivenValue number = GivenValue.countOf(further, "further violations");
-            violations.add(Violation.of("file", number, FileRule.NOT_LISTED));
+            violations.add(Violation.of("file", number, codes.apply(JsonRule.NOT_LISTED)));
         }
         if (!violations.isEmpty()) {
             throw new InvalidInputException(violations);

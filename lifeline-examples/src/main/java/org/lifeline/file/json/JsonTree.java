@@ -21,11 +21,12 @@ import java.nio.charset.CodingErrorAction;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import org.lifeline.base.GivenValue;
 import org.lifeline.base.InvalidInputException;
 import org.lifeline.base.Violation;
-import org.lifeline.file.FileRule;
+import org.lifeline.base.ViolationCode;
 
 /**
  * Reads JSON text as strictly as a design deserves: UTF-8 only, no key twice, nothing behind the end, limited size and
@@ -57,11 +58,13 @@ public final class JsonTree {
     private static final JsonNodeFactory NODES = new JsonNodeFactory(true);
 
     private final JsonParser parser;
+    private final Function<JsonRule, ViolationCode> codes;
     private final List<Violation> duplicates = new ArrayList<>();
     private int furtherDuplicates;
 
-    private JsonTree(JsonParser parser) {
+    private JsonTree(JsonParser parser, Function<JsonRule, ViolationCode> codes) {
         this.parser = parser;
+        this.codes = codes;
     }
 
     /**
@@ -77,19 +80,26 @@ public final class JsonTree {
      * Reads a whole text.
      *
      * @param bytes the text in UTF-8
+     * @param codes the code of each rule that the text may break
      * @return the tree and the keys given twice
      * @throws InvalidInputException with one violation if this is no JSON text within the limits
      */
-    public static Parsed parse(byte[] bytes) {
+    public static Parsed parse(byte[] bytes, Function<JsonRule, ViolationCode> codes) {
         if (bytes.length > LARGEST) {
-            throw broken("file", GivenValue.countOf(bytes.length, "bytes"), FileRule.LARGER_THAN_READ, LARGEST);
+            throw broken(
+                    "file", GivenValue.countOf(bytes.length, "bytes"), codes.apply(JsonRule.LARGER_THAN_READ), LARGEST);
         }
-        String text = decode(bytes);
+        String text = decode(bytes, codes);
         try (JsonParser parser = FACTORY.createParser(text)) {
-            return new JsonTree(parser).whole(text);
+            return new JsonTree(parser, codes).whole(text);
         } catch (StreamConstraintsException e) {
             throw broken(
-                    "file", GivenValue.text("JSON"), FileRule.BEYOND_A_LIMIT, DEEPEST, LONGEST_NUMBER, LONGEST_KEY);
+                    "file",
+                    GivenValue.text("JSON"),
+                    codes.apply(JsonRule.BEYOND_A_LIMIT),
+                    DEEPEST,
+                    LONGEST_NUMBER,
+                    LONGEST_KEY);
         } catch (IOException e) {
             throw new IllegalStateException("reading from memory failed", e);
         }
@@ -98,21 +108,21 @@ public final class JsonTree {
     private Parsed whole(String text) throws IOException {
         try {
             if (parser.nextToken() == null) {
-                throw broken("file", GivenValue.text("empty"), FileRule.NO_OBJECT);
+                throw broken("file", GivenValue.text("empty"), codes.apply(JsonRule.NO_OBJECT));
             }
             JsonNode root = value("");
             if (parser.nextToken() != null) {
-                throw located(parser.currentTokenLocation(), text, FileRule.GOES_ON);
+                throw located(parser.currentTokenLocation(), text, codes.apply(JsonRule.GOES_ON));
             }
             return new Parsed(root, List.copyOf(duplicates), furtherDuplicates);
         } catch (StreamConstraintsException e) {
             throw e;
         } catch (JsonProcessingException e) {
-            throw located(e.getLocation(), text, FileRule.NOT_JSON, JsonFault.words(e));
+            throw located(e.getLocation(), text, codes.apply(JsonRule.NOT_JSON), JsonFault.words(e));
         }
     }
 
-    private static String decode(byte[] bytes) {
+    private static String decode(byte[] bytes, Function<JsonRule, ViolationCode> codes) {
         ByteBuffer in = ByteBuffer.wrap(bytes);
         if (bytes.length >= 3 && bytes[0] == (byte) 0xEF && bytes[1] == (byte) 0xBB && bytes[2] == (byte) 0xBF) {
             in.position(3);
@@ -136,7 +146,7 @@ public final class JsonTree {
             throw broken(
                     "line " + line + ", column " + column,
                     GivenValue.text(String.format(java.util.Locale.ROOT, "byte 0x%02X", bytes[in.position()])),
-                    FileRule.NOT_UTF8);
+                    codes.apply(JsonRule.NOT_UTF8));
         }
         out.flip();
         return out.toString();
@@ -170,7 +180,8 @@ public final class JsonTree {
                 furtherDuplicates++;
             } else if (node.has(key)) {
                 GivenValue again = GivenValue.text(Findings.written(value));
-                duplicates.add(Violation.of(at, again, FileRule.KEY_TWICE, where.getLineNr(), where.getColumnNr()));
+                duplicates.add(Violation.of(
+                        at, again, codes.apply(JsonRule.KEY_TWICE), where.getLineNr(), where.getColumnNr()));
             } else {
                 node.set(key, value);
             }
@@ -187,7 +198,7 @@ public final class JsonTree {
     }
 
     private static InvalidInputException located(
-            @Nullable JsonLocation where, String text, FileRule rule, Object... arguments) {
+            @Nullable JsonLocation where, String text, ViolationCode rule, Object... arguments) {
         if (where == null) {
             return broken("file", GivenValue.text("JSON"), rule, arguments);
         }
@@ -199,7 +210,8 @@ public final class JsonTree {
         return broken("line " + line + ", column " + column, GivenValue.text(Findings.clip(shown)), rule, arguments);
     }
 
-    private static InvalidInputException broken(String path, GivenValue given, FileRule rule, Object... arguments) {
+    private static InvalidInputException broken(
+            String path, GivenValue given, ViolationCode rule, Object... arguments) {
         return new InvalidInputException(List.of(Violation.of(path, given, rule, arguments)));
     }
 }

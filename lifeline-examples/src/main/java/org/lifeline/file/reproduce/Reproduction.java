@@ -30,6 +30,8 @@ import org.lifeline.verify.Verifier;
  * Checks a result file against its design file.
  *
  * <p>Immutable and thread-safe.
+ *
+ * @since 1.0.0
  */
 public final class Reproduction {
     /** Largest relative difference that counts as the same number, unless set [-]. */
@@ -122,6 +124,7 @@ public final class Reproduction {
      * @param stored checks of the stored numbers, without the solver
      * @param verified checks of the recomputed results by the independent verifier that failed; empty where none could be
      *     made, since an arrest in time is no equilibrium
+     * @since 1.0.0
      */
     public record Outcome(
             Verdict verdict,

@@ -9,6 +9,7 @@ package org.lifeline.file.reproduce;
  * @param law the law in words
  * @param off by how much it is missed, over its scale [-]
  * @param limit what is allowed [-]
+ * @since 1.0.0
  */
 public record StoredCheck(String where, String law, double off, double limit) {
 

@@ -1,6 +1,10 @@
 package org.lifeline.file.reproduce;
 
-/** What a result file turned out to be. */
+/**
+ * What a result file turned out to be.
+ *
+ * @since 1.0.0
+ */
 public enum Verdict {
     /** Every number came out again, and all checks hold. */
     REPRODUCED("reproduced: every number came out again"),

@@ -16,6 +16,8 @@ import org.lifeline.design.study.partial.StudyPartial;
 /**
  * Writes and reads the part of a study: JSON in UTF-8, format {@value #FORMAT}. Values are SI and unrounded: what is read is equal
  * to what was written. The same part gives the same bytes on one version of Java.
+ *
+ * @since 1.0.0
  */
 public final class StudyFile {
     /** The format. */

@@ -9,6 +9,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.lifeline.base.InvalidInputException;
 import org.lifeline.base.Violation;
+import org.lifeline.file.FileRule;
 
 class JsonTreeTest {
 
@@ -16,8 +17,12 @@ class JsonTreeTest {
         return text.getBytes(StandardCharsets.UTF_8);
     }
 
+    private static JsonTree.Parsed parse(byte[] bytes) {
+        return JsonTree.parse(bytes, rule -> FileRule.valueOf(rule.name()));
+    }
+
     private static Violation refused(byte[] bytes) {
-        InvalidInputException e = catchThrowableOfType(InvalidInputException.class, () -> JsonTree.parse(bytes));
+        InvalidInputException e = catchThrowableOfType(InvalidInputException.class, () -> parse(bytes));
         assertThat(e).isNotNull();
         assertThat(e.violations()).hasSize(1);
         return e.violations().get(0);
@@ -76,14 +81,13 @@ class JsonTreeTest {
 
     @Test
     void aByteOrderMarkIsSkipped() {
-        assertThat(JsonTree.parse(utf8("\ufeff{\"a\": 1}")).root().get("a").intValue())
-                .isEqualTo(1);
+        assertThat(parse(utf8("\ufeff{\"a\": 1}")).root().get("a").intValue()).isEqualTo(1);
     }
 
     @Test
     void keysGivenTwiceAreCollectedAndTheFirstCounts() {
-        JsonTree.Parsed parsed = JsonTree.parse(
-                utf8("{\"a\": {\"b\": 1, \"b\": 2},\n \"list\": [{}, {\"c\": 1, \"c\": \"x\", \"c\": 3}]}"));
+        JsonTree.Parsed parsed =
+                parse(utf8("{\"a\": {\"b\": 1, \"b\": 2},\n \"list\": [{}, {\"c\": 1, \"c\": \"x\", \"c\": 3}]}"));
         assertThat(parsed.duplicates()).extracting(Violation::path).containsExactly("a.b", "list[1].c", "list[1].c");
         assertThat(parsed.duplicates()).extracting(Violation::value).containsExactly("2", "\"x\"", "3");
         assertThat(parsed.duplicates().get(1).rule()).contains("line 2");
@@ -110,7 +114,7 @@ class JsonTreeTest {
 
     @Test
     void numbersKeepTheDigitsThatWereWritten() {
-        JsonTree.Parsed parsed = JsonTree.parse(utf8("{\"a\": 1.80, \"b\": 100, \"c\": NaN}"));
+        JsonTree.Parsed parsed = parse(utf8("{\"a\": 1.80, \"b\": 100, \"c\": NaN}"));
         assertThat(Findings.written(parsed.root().get("a"))).isEqualTo("1.80");
         assertThat(Findings.written(parsed.root().get("b"))).isEqualTo("100");
         assertThat(Findings.written(parsed.root().get("c"))).isEqualTo("NaN");
@@ -147,7 +151,7 @@ class JsonTreeTest {
     @Test
     void aLongKeyIsRefusedAndAMillionOfThemAreCounted() {
         assertThat(refused(utf8("{\"" + "k".repeat(20_000) + "\": 1}")).rule()).contains("limit");
-        JsonTree.Parsed parsed = JsonTree.parse(utf8("{" + "\"a\": 1,".repeat(500) + "\"a\": 1}"));
+        JsonTree.Parsed parsed = parse(utf8("{" + "\"a\": 1,".repeat(500) + "\"a\": 1}"));
         assertThat(parsed.duplicates()).hasSize(Findings.MOST);
         assertThat(parsed.furtherDuplicates()).isEqualTo(400);
     }

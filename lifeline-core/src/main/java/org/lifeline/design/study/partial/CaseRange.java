@@ -14,6 +14,7 @@ import org.lifeline.base.Violations;
  *
  * @param first number of the first case, from 1
  * @param last number of the last case, which belongs to the range
+ * @since 1.0.0
  */
 public record CaseRange(long first, long last) {
     /**

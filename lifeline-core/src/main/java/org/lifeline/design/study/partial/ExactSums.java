@@ -16,6 +16,7 @@ import org.lifeline.internal.numeric.Covariances;
  * @param count number of cases with a value
  * @param sums the sum of each variable in its order, then that of the response
  * @param products the sums of products, row by row of the lower triangle: first·first, second·first, second·second, …
+ * @since 1.0.0
  */
 public record ExactSums(long count, List<String> sums, List<String> products) {
     /**

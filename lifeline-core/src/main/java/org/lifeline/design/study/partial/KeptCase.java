@@ -13,6 +13,7 @@ import org.lifeline.base.Violations;
  * @param number number of the case, from 1
  * @param values values of the variables [unit of each], and after them the value of the response where the case has one
  * @param reason why the case has no result; empty if it has one
+ * @since 1.0.0
  */
 public record KeptCase(long number, List<Double> values, String reason) {
     /**

@@ -13,6 +13,7 @@ import org.lifeline.base.Violations;
  * @param counts how many values lie where
  * @param sums sums of values and products
  * @param first the first {@value #FIRST_CASES} cases with a value, for rank correlations
+ * @since 1.0.0
  */
 public record ResponsePartial(ValueCounts counts, ExactSums sums, List<KeptCase> first) {
     /** Number of cases that are kept as they were drawn. */

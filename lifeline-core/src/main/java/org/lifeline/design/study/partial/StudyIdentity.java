@@ -14,6 +14,7 @@ import org.lifeline.base.Violations;
  * @param study name of the study: the fingerprint of its design, unless the caller gives another
  * @param variables the uncertain variables with unit and distribution, in words
  * @param responses the responses with unit
+ * @since 1.0.0
  */
 public record StudyIdentity(long seed, String study, List<String> variables, List<String> responses) {
     /**

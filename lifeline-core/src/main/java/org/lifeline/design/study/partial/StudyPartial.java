@@ -19,6 +19,7 @@ import org.lifeline.base.Violations;
  * @param cases the cases that were done; in rising order, neighbours joined
  * @param failures the cases without a result
  * @param responses one for each response of the study
+ * @since 1.0.0
  */
 public record StudyPartial(
         StudyIdentity identity, List<CaseRange> cases, FailedCases failures, List<ResponsePartial> responses) {
@@ -30,6 +31,7 @@ public record StudyPartial(
      *
      * @param count number of them
      * @param first the first {@value #MOST} of them, with their reasons
+     * @since 1.0.0
      */
     public record FailedCases(long count, List<KeptCase> first) {
         /** Number of failed cases that are kept as they were drawn. */

@@ -19,6 +19,7 @@ import org.lifeline.internal.numeric.LogHistogram;
  * @param extent smallest and largest value, exactly [unit of the response]; from 0 to 0 if there is no value
  * @param positive number of values in each bin above zero
  * @param negative number of values in each bin below zero, numbered by magnitude
+ * @since 1.0.0
  */
 public record ValueCounts(
         long zeros, Interval extent, SortedMap<Integer, Long> positive, SortedMap<Integer, Long> negative) {

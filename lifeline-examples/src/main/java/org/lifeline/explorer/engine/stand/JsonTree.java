@@ -8,11 +8,13 @@ import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
 import java.util.regex.Pattern;
 import org.lifeline.base.GivenValue;
 import org.lifeline.base.InvalidInputException;
 import org.lifeline.base.Violation;
-import org.lifeline.file.FileRule;
+import org.lifeline.base.ViolationCode;
+import org.lifeline.file.json.JsonRule;
 import org.lifeline.file.result.JsonText;
 
 /**
@@ -31,12 +33,14 @@ public final class JsonTree {
     private static final Pattern NUMBER = Pattern.compile("[0-9]+(\\.[0-9]+)?([eE][+-]?[0-9]+)?");
 
     private final String text;
+    private final Function<JsonRule, ViolationCode> codes;
     private final List<Violation> duplicates = new ArrayList<>();
     private int furtherDuplicates;
     private int at;
 
-    private JsonTree(String text) {
+    private JsonTree(String text, Function<JsonRule, ViolationCode> codes) {
         this.text = text;
+        this.codes = codes;
     }
 
     /**
@@ -52,23 +56,24 @@ public final class JsonTree {
      * Reads a whole text.
      *
      * @param bytes the text in UTF-8
+     * @param codes the code of each rule that the text may break
      * @return the tree and the keys given twice
      * @throws InvalidInputException with one violation if this is no JSON text within the limits
      */
-    public static Parsed parse(byte[] bytes) {
+    public static Parsed parse(byte[] bytes, Function<JsonRule, ViolationCode> codes) {
         if (bytes.length > LARGEST) {
-            throw broken("file", bytes.length + " bytes", FileRule.LARGER_THAN_READ, LARGEST);
+            throw broken("file", bytes.length + " bytes", codes.apply(JsonRule.LARGER_THAN_READ), LARGEST);
         }
         String text = new String(bytes, StandardCharsets.UTF_8);
-        JsonTree tree = new JsonTree(text.startsWith("\uFEFF") ? text.substring(1) : text);
+        JsonTree tree = new JsonTree(text.startsWith("\uFEFF") ? text.substring(1) : text, codes);
         tree.blanks();
         if (tree.ended()) {
-            throw broken("file", "empty", FileRule.NO_OBJECT);
+            throw broken("file", "empty", codes.apply(JsonRule.NO_OBJECT));
         }
         JsonNode root = tree.value("", 1);
         tree.blanks();
         if (!tree.ended()) {
-            throw tree.located(FileRule.GOES_ON);
+            throw tree.located(codes.apply(JsonRule.GOES_ON));
         }
         return new Parsed(root, List.copyOf(tree.duplicates), tree.furtherDuplicates);
     }
@@ -133,7 +138,7 @@ public final class JsonTree {
             } else if (node.has(key)) {
                 int[] where = lineAndColumn(begin);
                 GivenValue again = GivenValue.text(clip(JsonText.compact(value)));
-                duplicates.add(Violation.of(child, again, FileRule.KEY_TWICE, where[0], where[1]));
+                duplicates.add(Violation.of(child, again, codes.apply(JsonRule.KEY_TWICE), where[0], where[1]));
             } else {
                 node.set(key, value);
             }
@@ -274,14 +279,14 @@ public final class JsonTree {
     }
 
     private InvalidInputException limit() {
-        return broken("file", "JSON", FileRule.BEYOND_A_LIMIT, DEEPEST, LONGEST_NUMBER, LONGEST_KEY);
+        return broken("file", "JSON", codes.apply(JsonRule.BEYOND_A_LIMIT), DEEPEST, LONGEST_NUMBER, LONGEST_KEY);
     }
 
     private InvalidInputException noJson(String fault) {
-        return located(FileRule.NOT_JSON, fault);
+        return located(codes.apply(JsonRule.NOT_JSON), fault);
     }
 
-    private InvalidInputException located(FileRule rule, Object... arguments) {
+    private InvalidInputException located(ViolationCode rule, Object... arguments) {
         int[] where = lineAndColumn(at);
         int start = text.lastIndexOf('\n', Math.min(at, text.length() - 1) - 1) + 1;
         int end = text.indexOf('\n', start);
@@ -291,7 +296,7 @@ public final class JsonTree {
         return broken("line " + where[0] + ", column " + where[1], given, rule, arguments);
     }
 
-    private static InvalidInputException broken(String path, String value, FileRule rule, Object... arguments) {
+    private static InvalidInputException broken(String path, String value, ViolationCode rule, Object... arguments) {
         return new InvalidInputException(List.of(Violation.of(path, GivenValue.text(value), rule, arguments)));
     }
 }
