@@ -79,6 +79,8 @@ public enum InputRule implements ViolationCode {
     COUNT_FROM_ONE("must be 1 or more"),
     /** A number that must not be below zero. */
     COUNT_FROM_ZERO("must not be negative"),
+    /** A cable that weighs next to nothing, which is neither a rope nor the limit of none. */
+    NEXT_TO_WEIGHTLESS("must be 0 or at least {0}: 16 digits do not carry the shape of a slack cable that light"),
     /** Mass and weight of the cable: not exactly one given. */
     MASS_OR_WEIGHT("give exactly one of massPerLength and weightPerLength (or a ropeClass with diameter)"),
     /** Stiffness of the cable: not exactly one way given. */

@@ -172,9 +172,11 @@ final class EnergyChecks {
                 double moved = arrest.peak().supports().get(i).slip()
                         - arrest.before().supports().get(i).slip();
                 double turned = Math.min(turned(arrest.before(), i), turned(arrest.peak(), i));
+                double heatOfSlip = Math.abs(moved) * Math.min(drag(arrest.before(), i), drag(arrest.peak(), i));
                 certain |=
                         Math.abs(moved) > CheckTolerances.SLIP * arrest.peak().chordAt(i)
-                                && turned > CheckTolerances.TURN;
+                                && turned > CheckTolerances.TURN
+                                && heatOfSlip > Check.ENERGY_FRICTION.defaultLimit() * scale;
             }
         }
         log.add(Check.ENERGY_FRICTION, "sign", Deviation.over(0, heat) / scale);
@@ -184,6 +186,15 @@ final class EnergyChecks {
         if (certain) {
             log.add(Check.ENERGY_FRICTION, "slip against friction", heat > 0 ? 0 : 1);
         }
+    }
+
+    /** What a cable that slips over a support loses of its tension there [N]. */
+    private static double drag(StateNumbers state, int support) {
+        double lower = Math.min(
+                state.tensionBefore(support).magnitude(),
+                state.tensionBehind(support).magnitude());
+        double mu = state.line().supports().get(support).passage().friction();
+        return lower * Math.expm1(mu * turned(state, support));
     }
 
     private static double turned(StateNumbers state, int support) {

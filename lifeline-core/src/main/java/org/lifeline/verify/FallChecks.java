@@ -106,6 +106,8 @@ final class FallChecks {
         List<Worker> fallers = arrest.fall().fallers();
         double lower = 0;
         double upper = 0;
+        double least = 0;
+        double greatest = 0;
         double most = 0;
         double largest = 0;
         boolean over = false;
@@ -118,12 +120,15 @@ final class FallChecks {
             LoadingTable curve = new LoadingTable(stated, integration.quadrature());
             lower += curve.lower(x);
             upper += curve.upper(x);
+            // The last digit of the deployment is some force on a stop that is next to rigid.
+            least += Math.min(curve.lower(x), curve.lower(x - Math.ulp(x)));
+            greatest += Math.max(curve.upper(x), curve.upper(x + Math.ulp(x)));
             most = Math.max(most, curve.lower(x));
             over |= x > w.connection().maximumExtension();
             atEnd |= x == w.connection().maximumExtension();
         }
         log.add(Check.DERIVED, "largest deployment", Math.abs(largest - arrest.deployment()) / arrest.levelScale());
-        double outside = Deviation.over(p, upper) + Deviation.over(lower, p);
+        double outside = Deviation.over(p, greatest) + Deviation.over(least, p);
         log.add(Check.CONNECTION_FORCE, "connecting subsystem", outside / p);
         log.add(Check.ARREST_FORCE, "worker", arrestForce(lower, upper, most));
         double limit = log.limit(Check.CONNECTION_FORCE);

@@ -300,7 +300,7 @@ class EnergyBalanceBranchTest {
         double length = RUN * 1.02;
         Lifeline slack = Lifeline.builder()
                 .cable(Cable.builder()
-                        .weightPerLength(1e-6)
+                        .weightPerLength(1e-5)
                         .axialStiffness(STIFFNESS)
                         .build())
                 .endAnchor("a", Point.of(0, 0, 8))

@@ -3,6 +3,7 @@ package org.lifeline.examples;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
 import org.lifeline.design.assessment.Assessment;
 import org.lifeline.design.assessment.AssessmentResult;
 import org.lifeline.file.DesignFile;
@@ -30,7 +31,8 @@ public final class StoredAssessment {
         if (!result.failedChecks().isEmpty()) {
             throw new IllegalStateException("not to be used: " + result.failedChecks());
         }
-        Files.write(Path.of(args[1]), result.bytes());
+        // A file that is there already is not replaced; it might be the design.
+        Files.write(Path.of(args[1]), result.bytes(), StandardOpenOption.CREATE_NEW);
         System.out.println(Reproduction.withDefaults()
                 .check(file, Files.readAllBytes(Path.of(args[1])))
                 .verdict()

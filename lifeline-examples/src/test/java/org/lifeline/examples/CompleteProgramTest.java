@@ -2,6 +2,9 @@ package org.lifeline.examples;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import org.junit.jupiter.api.io.TempDir;
+import java.nio.file.FileAlreadyExistsException;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -26,5 +29,17 @@ class CompleteProgramTest {
 
         assertThat(readme).contains("<artifactId>lifeline-core</artifactId>\n    " + version);
         assertThat(readme).contains("<artifactId>lifeline-examples</artifactId>\n    " + version);
+    }
+
+    /** Nobody's design is lost by naming it twice. */
+    @Test
+    void itReplacesNoFile(@TempDir Path folder) throws IOException {
+        String text = TestFiles.text("independent/silo-roof-gripped-middle.design.json");
+        String design = Files.writeString(folder.resolve("d.json"), text).toString();
+
+        assertThatThrownBy(() -> StoredAssessment.main(new String[] {design, design}))
+                .isInstanceOf(FileAlreadyExistsException.class);
+
+        assertThat(Path.of(design)).hasContent(text);
     }
 }

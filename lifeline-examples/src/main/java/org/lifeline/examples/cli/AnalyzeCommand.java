@@ -50,7 +50,8 @@ import picocli.CommandLine.Parameters;
         footer = {
             "",
             "The result file stands beside the design file, with the ending .result.json, unless --result names another"
-                    + " place. The demonstration writes none unless --result is given.",
+                    + " place. The demonstration, and a design that is read from a stream such as /dev/stdin, have none"
+                    + " unless --result is given.",
             "",
             "Exit codes: 0 done, 2 bad file or command line, 3 no equilibrium found, 4 a result failed the independent"
                     + " check, 1 fault of the program."
@@ -265,6 +266,12 @@ public final class AnalyzeCommand implements Callable<Integer> {
         }
     }
 
+    /** Beside a FIFO, or a name that the system gives to a stream, nobody looks for a result. */
+    private static boolean isStream(Path design) {
+        Path whole = design.toAbsolutePath();
+        return !Files.isRegularFile(design) || whole.startsWith("/dev") || whole.startsWith("/proc");
+    }
+
     private @Nullable String target() {
         if (noResult || "-".equals(result)) {
             return null;
@@ -272,7 +279,7 @@ public final class AnalyzeCommand implements Callable<Integer> {
         if (result != null) {
             return result;
         }
-        if (file == null || file.getFileName() == null) {
+        if (file == null || file.getFileName() == null || isStream(file)) {
             return null;
         }
         String name = file.getFileName().toString();

@@ -61,6 +61,7 @@ public final class CommandLines {
         line.addSubcommand(new ExplorerCommand(out, err));
         line.addSubcommand(new ExampleCommand(out, err));
         line.registerConverter(Path.class, CommandLines::path);
+        line.registerConverter(double.class, CommandLines::number);
         askForHelp(line.getCommandSpec());
         line.getSubcommands().values().stream()
                 .map(CommandLine::getCommandSpec)
@@ -89,6 +90,14 @@ public final class CommandLines {
             return FileNames.path(name);
         } catch (IllegalArgumentException e) {
             throw new TypeConversionException(String.valueOf(e.getMessage()));
+        }
+    }
+
+    private static double number(String text) {
+        try {
+            return Double.parseDouble(text);
+        } catch (NumberFormatException e) {
+            throw new TypeConversionException('"' + text + "\" must be a number");
         }
     }
 

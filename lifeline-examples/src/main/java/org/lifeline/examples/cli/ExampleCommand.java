@@ -61,6 +61,9 @@ public final class ExampleCommand implements Callable<Integer> {
             description = "solve-for: does not look in time at the ends of the range of a variable that is named.")
     private boolean noMotion;
 
+    @Option(names = "--stack-trace", description = "Shows where the program failed, for a report of a fault.")
+    private boolean stackTrace;
+
     /**
      * The command with its streams; examples print to the standard output.
      *
@@ -133,9 +136,8 @@ public final class ExampleCommand implements Callable<Integer> {
             return unread(e);
         } catch (NoEquilibriumException e) {
             return new Failures(err).noEquilibrium(e);
-        } catch (Exception e) {
-            err.println("The example failed: " + InertText.plain(String.valueOf(e)));
-            return ExitCode.FAULT;
+        } catch (Exception | StackOverflowError | OutOfMemoryError e) {
+            return new Failures(err).fault(e, stackTrace);
         }
     }
 
@@ -157,9 +159,13 @@ public final class ExampleCommand implements Callable<Integer> {
         if (e instanceof OutputException output) {
             return new Failures(err).output(output);
         }
-        String name = e instanceof FileSystemException f && f.getFile() != null ? f.getFile() : "the design";
+        String name = e instanceof FileSystemException f && f.getFile() != null ? f.getFile() : given();
         err.println("A file cannot be read: " + InertText.plain(name) + ": " + Failures.reason(e));
         return ExitCode.BAD_INPUT;
+    }
+
+    private String given() {
+        return arguments.isEmpty() ? "the design" : arguments.get(0);
     }
 
     private static void list(PrintStream stream) {

@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -87,14 +86,9 @@ public final class ReproduceCommand implements Callable<Integer> {
             err.println("Bad command line: --tolerance " + tolerance + ": must be at least 0 and below 1");
             return ExitCode.BAD_INPUT;
         }
-        byte[] designBytes;
-        byte[] resultBytes;
-        try {
-            designBytes = read(design, DesignReader.LARGEST_FILE);
-            resultBytes = read(result, Reproduction.LARGEST_FILE);
-        } catch (IOException e) {
-            String name = e instanceof FileSystemException f && f.getFile() != null ? f.getFile() : "one of the two";
-            err.println("A file cannot be read: " + InertText.plain(name) + ": " + Failures.reason(e));
+        byte[] designBytes = read(design, DesignReader.LARGEST_FILE);
+        byte[] resultBytes = designBytes == null ? null : read(result, Reproduction.LARGEST_FILE);
+        if (designBytes == null || resultBytes == null) {
             return ExitCode.BAD_INPUT;
         }
         try {
@@ -127,9 +121,13 @@ public final class ReproduceCommand implements Callable<Integer> {
         return start.contains('"' + format);
     }
 
-    private static byte[] read(Path path, int largest) throws IOException {
+    /** The bytes of a file; null after it was said why there are none. */
+    private byte @Nullable [] read(Path path, int largest) {
         try (InputStream in = Files.newInputStream(path)) {
             return in.readNBytes(largest + 1);
+        } catch (IOException e) {
+            err.println("A file cannot be read: " + InertText.plain(path.toString()) + ": " + Failures.reason(e));
+            return null;
         }
     }
 

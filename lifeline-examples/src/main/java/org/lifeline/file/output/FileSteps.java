@@ -12,6 +12,8 @@ interface FileSteps {
         MAKE_FOLDER,
         /** An unfinished file is made. */
         MAKE_PART,
+        /** The unfinished file is given the owner of the one that it will replace. */
+        KEEP_OWNER,
         /** Bytes are written. */
         WRITE,
         /** The disk is told to keep what was written. */

@@ -6,6 +6,7 @@ import java.io.OutputStream;
 import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
@@ -136,7 +137,7 @@ public final class Output {
     }
 
     /** The new file is as accessible as the old one, before there is anything in it. */
-    private static void keepOwnerAndMode(Path from, Path to) throws IOException {
+    private void keepOwnerAndMode(Path from, Path to) throws IOException {
         PosixFileAttributeView old = Files.getFileAttributeView(from, PosixFileAttributeView.class);
         PosixFileAttributeView made =
                 Files.getFileAttributeView(to, PosixFileAttributeView.class, LinkOption.NOFOLLOW_LINKS);
@@ -146,11 +147,19 @@ public final class Output {
         PosixFileAttributes was = old.readAttributes();
         PosixFileAttributes is = made.readAttributes();
         // The mode comes last: a change of owner may take bits away.
-        if (!was.group().equals(is.group())) {
-            made.setGroup(was.group());
-        }
-        if (!was.owner().equals(is.owner())) {
-            made.setOwner(was.owner());
+        try {
+            steps.before(FileSteps.Step.KEEP_OWNER, target.place());
+            if (!was.group().equals(is.group())) {
+                made.setGroup(was.group());
+            }
+            if (!was.owner().equals(is.owner())) {
+                made.setOwner(was.owner());
+            }
+        } catch (FileSystemException e) {
+            throw OutputException.refused(
+                    name,
+                    "belongs to user " + was.owner().getName() + " and group "
+                            + was.group().getName() + ", for whom this user cannot make a file in its place");
         }
         made.setPermissions(was.permissions());
     }

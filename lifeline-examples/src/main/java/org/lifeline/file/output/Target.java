@@ -1,5 +1,6 @@
 package org.lifeline.file.output;
 
+import java.io.File;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
@@ -10,6 +11,8 @@ import java.nio.file.Path;
 import java.nio.file.attribute.BasicFileAttributes;
 import java.nio.file.attribute.PosixFileAttributeView;
 import java.nio.file.attribute.PosixFilePermission;
+import java.util.LinkedHashMap;
+import java.util.Map;
 import java.util.Set;
 
 /**
@@ -22,7 +25,8 @@ import java.util.Set;
  * @param exists true if there is something at the place
  */
 record Target(Path place, boolean stream, boolean exists) {
-    private static final Path STANDARD_OUTPUT = Path.of("/proc/self/fd/1");
+    /** What the streams of this process lead to, where the system tells it; what is printed there is told first. */
+    private static final Map<Path, String> STREAMS = streams();
 
     /** How much of a file is searched for the mark of a design [bytes]; a longer file is no design that could be read. */
     private static final int LARGEST_DESIGN = 10_000_000;
@@ -32,6 +36,13 @@ record Target(Path place, boolean stream, boolean exists) {
 
     private static final int FIFO = 0010000;
     private static final int CHARACTER_DEVICE = 0020000;
+
+    private static Map<Path, String> streams() {
+        Map<Path, String> streams = new LinkedHashMap<>();
+        streams.put(Path.of("/proc/self/fd/1"), "output");
+        streams.put(Path.of("/proc/self/fd/2"), "error");
+        return streams;
+    }
 
     /** Looks at a place; what cannot be written to is refused. */
     static Target of(String name) throws OutputException {
@@ -69,12 +80,17 @@ record Target(Path place, boolean stream, boolean exists) {
         if (found.isOther()) {
             int type = type(path);
             if (type == FIFO || type == CHARACTER_DEVICE) {
-                refuseStandardOutput(name, path, type == FIFO);
+                if (type == FIFO) {
+                    refuseStandardStreams(name, path);
+                }
                 return new Target(path, true, true);
             }
             throw OutputException.refused(name, "is neither a file nor a FIFO nor a character device");
         }
-        refuseStandardOutput(name, path, true);
+        if (namesAFolder(name)) {
+            throw OutputException.refused(name, "is no folder");
+        }
+        refuseStandardStreams(name, path);
         Path place = path.toRealPath();
         folder(name, place);
         return new Target(place, false, true);
@@ -84,6 +100,9 @@ record Target(Path place, boolean stream, boolean exists) {
         Path last = path.getFileName();
         if (last == null) {
             throw OutputException.refused(name, "is no name of a file");
+        }
+        if (namesAFolder(name)) {
+            throw OutputException.refused(name, "is the name of a folder");
         }
         return folder(name, path.toAbsolutePath()).toRealPath().resolve(last);
     }
@@ -129,10 +148,18 @@ record Target(Path place, boolean stream, boolean exists) {
         return Files.getAttribute(path, "unix:mode") instanceof Integer mode ? mode & TYPE : 0;
     }
 
-    /** What is printed goes to the standard output; a file or FIFO behind it is the place of that output. */
-    private static void refuseStandardOutput(String name, Path path, boolean kept) throws IOException {
-        if (kept && Files.exists(STANDARD_OUTPUT) && Files.isSameFile(STANDARD_OUTPUT, path)) {
-            throw OutputException.refused(name, "is where the standard output of this command goes");
+    /** A path forgets the separator at the end of a name, by which somebody meant a folder. */
+    private static boolean namesAFolder(String name) {
+        return name.endsWith("/") || name.endsWith(File.separator);
+    }
+
+    /** What is printed, and what is wrong, goes to the standard streams; a file or FIFO behind one is the place of that output. */
+    private static void refuseStandardStreams(String name, Path path) throws IOException {
+        for (Map.Entry<Path, String> each : STREAMS.entrySet()) {
+            if (Files.exists(each.getKey()) && Files.isSameFile(each.getKey(), path)) {
+                throw OutputException.refused(
+                        name, "is where the standard " + each.getValue() + " of this command goes");
+            }
         }
     }
 

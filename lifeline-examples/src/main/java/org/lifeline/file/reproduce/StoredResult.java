@@ -13,6 +13,7 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import org.jspecify.annotations.Nullable;
+import org.lifeline.file.json.JsonFault;
 
 /**
  * A result file as read: its tree, or why it is none.
@@ -28,10 +29,14 @@ record StoredResult(@Nullable JsonNode root, @Nullable Verdict verdict, String w
     /** Longest number that is read [characters]; a double needs 24. */
     private static final int LONGEST_NUMBER = 200;
 
+    /** Longest key that is read [characters]. */
+    private static final int LONGEST_KEY = 10_000;
+
     private static final ObjectMapper READER = new ObjectMapper(JsonFactory.builder()
                     .streamReadConstraints(StreamReadConstraints.builder()
                             .maxNestingDepth(DEEPEST)
                             .maxNumberLength(LONGEST_NUMBER)
+                            .maxNameLength(LONGEST_KEY)
                             .maxStringLength(Reproduction.LARGEST_FILE)
                             .build())
                     .build())
@@ -48,8 +53,8 @@ record StoredResult(@Nullable JsonNode root, @Nullable Verdict verdict, String w
         } catch (StreamConstraintsException e) {
             return no(
                     Verdict.DAMAGED,
-                    "it is nested deeper than " + DEEPEST + " levels, or a number in it has more than " + LONGEST_NUMBER
-                            + " digits");
+                    "it is nested deeper than " + DEEPEST + " levels, a number in it has more than " + LONGEST_NUMBER
+                            + " digits, or a key more than " + LONGEST_KEY + " characters");
         } catch (JsonProcessingException e) {
             return notJson(bytes, e);
         } catch (IOException e) {
@@ -76,7 +81,9 @@ record StoredResult(@Nullable JsonNode root, @Nullable Verdict verdict, String w
         if (e instanceof JsonEOFException || (begun && at.getByteOffset() >= bytes.length - 1)) {
             return no(Verdict.TRUNCATED, "the text ends in the middle of line " + at.getLineNr());
         }
-        return no(Verdict.DAMAGED, "no JSON at line " + at.getLineNr() + ", column " + at.getColumnNr());
+        return no(
+                Verdict.DAMAGED,
+                "no JSON at line " + at.getLineNr() + ", column " + at.getColumnNr() + ": " + JsonFault.words(e));
     }
 
     private static StoredResult no(Verdict verdict, String why) {

@@ -328,4 +328,21 @@ class CommandLinesTest {
                         .booleanValue())
                 .isTrue();
     }
+
+    @Test
+    void aToleranceIsANumber() {
+        assertThat(run("reproduce", "a", "b", "--tolerance", "small")).isEqualTo(ExitCode.BAD_INPUT);
+        assertThat(err()).contains("\"small\" must be a number").doesNotContain("double");
+    }
+
+    @Test
+    void theFileThatCannotBeReadIsNamed() throws IOException {
+        String design = file("d.json", TestFiles.text("independent/silo-roof-gripped-middle.design.json"))
+                .toString();
+        assertThat(run("reproduce", folder.toString(), design)).isEqualTo(ExitCode.BAD_INPUT);
+        assertThat(err()).startsWith("A file cannot be read: " + folder + ": ");
+        errBytes.reset();
+        assertThat(run("example", "envelope", folder.toString())).isEqualTo(ExitCode.BAD_INPUT);
+        assertThat(err()).startsWith("A file cannot be read: " + folder + ": ");
+    }
 }

@@ -3,6 +3,7 @@ package org.lifeline.examples.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
+import java.nio.charset.StandardCharsets;
 import java.io.File;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -102,5 +103,49 @@ class ProcessTest {
         }
         assertThat(process.exitValue()).as("128 and the number of the signal").isEqualTo(143);
         assertThat(names()).containsExactly("d.json", "err", "out");
+    }
+
+    /** The messages of a command would go with the file that is replaced. */
+    @Test
+    void aResultIsNotWrittenOverTheStandardError() throws Exception {
+        assumeTrue(Files.exists(Path.of("/proc/self/fd/2")), "the system tells where the standard error goes");
+        for (String name : List.of("/dev/stderr", folder.resolve("err").toString())) {
+            int code = program("analyze", "--no-motion", design.toString(), "--result", name)
+                    .redirectOutput(folder.resolve("out").toFile())
+                    .start()
+                    .waitFor();
+            assertThat(code).isEqualTo(2);
+            assertThat(folder.resolve("err")).content().contains("is where the standard error of this command goes");
+        }
+    }
+
+    /** The name of a stream says nothing of where its design came from. */
+    @Test
+    void aDesignFromAStreamHasNoResultBesideIt() throws Exception {
+        Path stream = Path.of("/dev/stdin");
+        assumeTrue(Files.exists(stream), "the standard input has a name");
+        int code = program("analyze", "--no-motion", stream.toString())
+                .redirectInput(design.toFile())
+                .redirectOutput(folder.resolve("out").toFile())
+                .start()
+                .waitFor();
+        assertThat(code).isZero();
+        assertThat(folder.resolve("out")).content().contains("Silo roof").doesNotContain("Result file");
+    }
+
+    /** An example that meets the end of the memory says so in words, as a command does. */
+    @Test
+    void tooLittleMemoryIsToldInWords() throws Exception {
+        Path old = folder.resolve("cases.csv");
+        Files.write(old, ("case,x,failure\n" + " ".repeat(11_000_000)).getBytes(StandardCharsets.UTF_8));
+        ProcessBuilder example = program("example", "study", design.toString(), "1", old.toString());
+        example.command().add(1, "-Xmx16m");
+        int code = example.redirectOutput(folder.resolve("out").toFile()).start().waitFor();
+        assertThat(code).isEqualTo(1);
+        assertThat(folder.resolve("err"))
+                .content()
+                .startsWith("The memory that this program may use is not enough")
+                .doesNotContain("\tat ");
+        assertThat(names()).containsExactly("cases.csv", "d.json", "err", "out");
     }
 }

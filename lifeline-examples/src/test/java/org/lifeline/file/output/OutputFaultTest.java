@@ -2,6 +2,9 @@ package org.lifeline.file.output;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import static org.assertj.core.api.Assertions.catchThrowableOfType;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
+import java.nio.file.FileSystemException;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.file.Files;
@@ -141,5 +144,27 @@ class OutputFaultTest {
                     .hasMessage(folder.resolve("fresh") + ": No space left on device");
         }
         assertThat(contents()).hasSize(1);
+    }
+
+    /** A user who may write a file may not always make one for its owner. */
+    @Test
+    void anOwnerThatCannotBeKeptIsToldAndTheFileStays() throws IOException {
+        Path old = Files.writeString(folder.resolve("old"), OLD);
+        assumeTrue(Files.getFileStore(old).supportsFileAttributeView("posix"), "files have an owner");
+        FileSteps steps = (step, path) -> {
+            if (step == FileSteps.Step.KEEP_OWNER) {
+                throw new FileSystemException(path.toString(), null, "Operation not permitted");
+            }
+        };
+        try (OutputSet set = new OutputSet(false, List.of(), steps)) {
+            Output output = set.claim(old.toString(), FileKind.RESULT);
+            OutputException e = catchThrowableOfType(OutputException.class, () -> output.put(NEW));
+            assertThat(e.isRefused()).isTrue();
+            assertThat(e)
+                    .hasMessageStartingWith(old + ": belongs to user ")
+                    .hasMessageEndingWith(", for whom this user cannot make a file in its place");
+        }
+        assertThat(old).hasContent(OLD);
+        assertThat(contents()).hasSize(2);
     }
 }

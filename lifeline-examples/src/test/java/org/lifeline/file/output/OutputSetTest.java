@@ -308,4 +308,14 @@ class OutputSetTest {
         assertThatThrownBy(() -> OutputSet.of(true).claimFolder(table.toString()))
                 .hasMessage(table + ": is no folder");
     }
+
+    /** Somebody who types a separator at the end means a folder, which a path does not remember. */
+    @Test
+    void aNameThatEndsLikeAFolderIsRefused() throws IOException {
+        Path file = Files.writeString(folder.resolve("file"), RESULT);
+        assertRefused(true, file + "/", "is no folder");
+        assertRefused(true, folder.resolve("new") + "/", "is the name of a folder");
+        assertThat(names()).containsExactly("file");
+        assertThat(file).hasContent(RESULT);
+    }
 }

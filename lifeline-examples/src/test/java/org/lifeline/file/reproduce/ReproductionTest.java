@@ -356,4 +356,19 @@ class ReproductionTest {
                         .verdict())
                 .isEqualTo(Verdict.UNVERIFIED);
     }
+
+    @Test
+    void whatIsNoJsonIsToldInWords() {
+        String twice = "{\"arrests\": [],\n \"arrests\": []}";
+        assertThat(check(twice.getBytes(StandardCharsets.UTF_8)).identity())
+                .singleElement()
+                .asString()
+                .startsWith("no JSON at line 2, column ")
+                .endsWith(": a key is given twice in one object");
+        String key = "{\"" + "k".repeat(20_000) + "\": 1, \"arrests\": []}";
+        assertThat(check(key.getBytes(StandardCharsets.UTF_8)).identity())
+                .singleElement()
+                .asString()
+                .endsWith("or a key more than 10000 characters");
+    }
 }
