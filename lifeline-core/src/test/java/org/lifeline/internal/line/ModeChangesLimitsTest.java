@@ -320,4 +320,77 @@ class ModeChangesLimitsTest {
             assertThat(s.extension[0]).isEqualTo(end);
         }
     }
+
+    /** Only those who follow go along; the cable of the second span carries at its start what it gave to the post. */
+    @Test
+    void aLoadThatComesToAPostTakesItsFollowersAlong() {
+        LoadSlot[] slots = {
+            new LoadSlot(1, false, 1), new LoadSlot(1, false, 1), new LoadSlot(1, false, 4), new LoadSlot(1, false, 5)
+        };
+        LineSystem sys = row(Passage.friction(FRICTION), slots);
+        LineState past = bent(sys, 1000, 1000, slots);
+        Lines.loaded(Lines.loaded(Lines.loaded(past, 0, FORCE), 1, 30), 3, 5);
+        past.mode[1] = LineState.FOLLOWS;
+        past.mode[2] = LineState.FOLLOWS;
+        past.coordinate[0] = -0.1;
+        LineState s = past.copy();
+        assertThat(changes(sys, s, past, 0)).isTrue();
+        assertThat(s.coordinate).containsExactly(0, 0, 4, 5);
+        assertThat(s.tension[2]).isEqualTo(past.tension[2]);
+        assertThat(s.tension[5]).isEqualTo(past.tension[5] + FORCE + 30);
+        LineState end = past.copy();
+        end.coordinate[0] = 10.1;
+        assertThat(changes(sys, end, past, 0)).isTrue();
+        assertThat(end.tension).as("what rests at the end was not at the start").containsExactly(past.tension);
+    }
+
+    /** A ring that comes up to a grip still hangs on the cable. */
+    @Test
+    void aLoadThatComesToAGripStaysOnTheCable() {
+        LoadSlot[] slots = {new LoadSlot(1, true, 4), new LoadSlot(1, false, 3.9)};
+        LineSystem sys = row(Passage.friction(FRICTION), slots);
+        LineState past = Lines.loaded(Lines.loaded(bent(sys, 1000, 1000, slots), 0, 50), 1, FORCE);
+        LineState s = past.copy();
+        assertThat(changes(sys, s, past, 0)).isTrue();
+        assertThat(s.mode[1]).isEqualTo(LineState.AT_START);
+        assertThat(s.coordinate[1]).isEqualTo(4);
+        assertThat(s.tension).containsExactly(past.tension);
+    }
+
+    @Test
+    void onlyWhatYieldsIsTorn() {
+        LineSystem sys = absorbing(ELASTIC_STOP);
+        LineState past = Lines.straight(sys, 1000);
+        LineState s = past.copy();
+        s.extension[0] = 0.3;
+        s.extension[1] = 0.3;
+        new ModeChanges(sys).keepYield(s, past);
+        assertThat(s.yielded).containsExactly(0, 0);
+        s.yielding[0] = true;
+        past.yielded[0] = 0.35;
+        new ModeChanges(sys).keepYield(s, past);
+        assertThat(s.yielded).as("no less than before").containsExactly(0.35, 0);
+    }
+
+    @Test
+    void anAbsorberYieldsFromWhereItWasTorn() {
+        for (LoadingCurve curve : List.of(ELASTIC_STOP, RIGID_STOP)) {
+            LineSystem sys = absorbing(curve);
+            double end = curve.maximumExtension();
+            for (double torn : new double[] {0, 0.3, 0.7, end}) {
+                for (double extension : new double[] {0.1, end + 0.1}) {
+                    LineState s = Lines.straight(sys, 9000);
+                    s.yielded[0] = torn;
+                    s.extension[0] = extension;
+                    new ModeChanges(sys).startYield(s, 0, InlineAbsorber.of(curve));
+                    int first = curve.firstYieldPiece();
+                    assertThat(s.yielding[0]).isTrue();
+                    assertThat(s.piece[0]).isEqualTo(Math.max(first, curve.piece(torn)));
+                    double least = Math.max(torn, curve.pieceStart(first));
+                    boolean stopped = curve == RIGID_STOP && torn == end;
+                    assertThat(s.extension[0]).isEqualTo(stopped ? end : Math.max(least, extension));
+                }
+            }
+        }
+    }
 }
