@@ -188,6 +188,35 @@ class SpanEstimateTest {
         }
     }
 
+    /**
+     * A stretch of 1 % in a cable that hangs by λ = 0.1 and 0.3: weight and length by its mean tension, which leaves of the
+     * stretch a share of the order λ²; a known length says less about the tension, by the order λ.
+     */
+    @Test
+    void stretchIsTakenByTheMeanTension() {
+        double strain = 0.01;
+        LoadElongation soft = LoadElongation.linear(1000);
+        double h = 1000 * strain;
+        for (double rise : new double[] {-6, 0, 3}) {
+            for (double lambda : new double[] {0.1, 0.3}) {
+                double weight = 2 * lambda * h / RUN;
+                SpanFinder exact = new SpanFinder(soft, weight, RUN, rise);
+                assertThat(exact.find(Known.HORIZONTAL_TENSION, h)).isTrue();
+                SpanEstimate found = of(soft, weight, rise);
+                found.h = exact.h;
+                found.v = exact.v;
+                found.s = exact.s;
+                double[] values = {tension(found), h, sag(soft, found, weight, rise), exact.s};
+                for (Known known : Known.values()) {
+                    SpanEstimate e = of(soft, weight, rise);
+                    assertThat(e.of(known, values[known.ordinal()])).isTrue();
+                    double share = known == Known.UNSTRETCHED_LENGTH ? 2 * lambda : 0.4 * lambda * lambda + 0.01;
+                    same(e, found, share * strain, known + ", rise " + rise + ", lambda " + lambda);
+                }
+            }
+        }
+    }
+
     @Test
     void theParabolaKnowsNoCornersAndNoPush() {
         LoadElongation bent = LoadElongation.curve(List.of(
