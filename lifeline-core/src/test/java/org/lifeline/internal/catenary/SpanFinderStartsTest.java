@@ -16,8 +16,7 @@ class SpanFinderStartsTest {
     private static final LoadElongation ROPE = LoadElongation.linear(2e6);
 
     private static double sag(LoadElongation law, SpanFinder f, double weight, double run, double rise) {
-        CatenaryQuadrature part =
-                new CatenaryQuadrature(law, f.h, f.v, (f.h * rise / run - f.v) / weight, weight);
+        CatenaryQuadrature part = new CatenaryQuadrature(law, f.h, f.v, (f.h * rise / run - f.v) / weight, weight);
         return part.run() * rise / run - part.rise();
     }
 
@@ -33,7 +32,8 @@ class SpanFinderStartsTest {
                 double[] values = {Math.hypot(f.h, f.v), f.h, sag(ROPE, f, WEIGHT, RUN, rise), f.s};
                 for (Known known : Known.values()) {
                     SpanFinder again = new SpanFinder(ROPE, WEIGHT, RUN, rise);
-                    // Slack of a span that hangs low is found from its catenary where the parabola leads beyond λ = 0.4.
+                    // Slack of a span that hangs low is found from its catenary where the parabola leads beyond λ =
+                    // 0.4.
                     assertThat(again.find(known, values[known.ordinal()])).isTrue();
                     assertThat(again.exact || lambda > 0.3)
                             .as("%s, rise %s, lambda %s", known, rise, lambda)
@@ -50,14 +50,17 @@ class SpanFinderStartsTest {
     @Test
     void whatIsNotTautIsFoundFromItsCatenary() {
         SpanFinder slack = new SpanFinder(ROPE, WEIGHT, RUN, 1);
-        assertThat(slack.find(Known.HORIZONTAL_TENSION, WEIGHT * RUN / (2 * 0.401))).isTrue();
+        assertThat(slack.find(Known.HORIZONTAL_TENSION, WEIGHT * RUN / (2 * 0.401)))
+                .isTrue();
         assertThat(slack.exact).as("beyond λ = 0.4").isFalse();
-        assertThat(slack.find(Known.HORIZONTAL_TENSION, WEIGHT * RUN / (2 * 0.399))).isTrue();
+        assertThat(slack.find(Known.HORIZONTAL_TENSION, WEIGHT * RUN / (2 * 0.399)))
+                .isTrue();
         assertThat(slack.exact).as("below it").isTrue();
         SpanFinder weightless = new SpanFinder(ROPE, 0, RUN, 1);
         assertThat(weightless.find(Known.HORIZONTAL_TENSION, 1000)).isTrue();
         assertThat(weightless.exact).isFalse();
-        LoadElongation bent = LoadElongation.curve(List.of(new Corner(0, 0), new Corner(1e-3, 1e3), new Corner(2e-3, 4e3)));
+        LoadElongation bent =
+                LoadElongation.curve(List.of(new Corner(0, 0), new Corner(1e-3, 1e3), new Corner(2e-3, 4e3)));
         SpanFinder curved = new SpanFinder(bent, WEIGHT, RUN, 1);
         assertThat(curved.find(Known.HORIZONTAL_TENSION, 2000)).isTrue();
         assertThat(curved.exact).isFalse();
@@ -72,8 +75,7 @@ class SpanFinderStartsTest {
         LoadElongation[] ropes = {
             LoadElongation.curve(List.of(new Corner(0, 0), new Corner(0.0882, 25368), new Corner(0.0893, 25372))),
             LoadElongation.curve(List.of(new Corner(0, 0), new Corner(0.0062, 80942.03), new Corner(0.00621, 80942.4))),
-            LoadElongation.curve(
-                    List.of(new Corner(0, 0), new Corner(0.0626, 539.95), new Corner(0.0705, 540.45))),
+            LoadElongation.curve(List.of(new Corner(0, 0), new Corner(0.0626, 539.95), new Corner(0.0705, 540.45))),
             LoadElongation.curve(List.of(new Corner(0, 0), new Corner(0.0958, 8674615), new Corner(0.0961, 8676686)))
         };
         // run, rise, weight per length, sag
@@ -99,7 +101,9 @@ class SpanFinderStartsTest {
     void whatCannotBeIsNotFound() {
         SpanFinder f = new SpanFinder(ROPE, WEIGHT, RUN, 1);
         assertThat(f.find(Known.START_TENSION, 0.5 * f.leastStartTension())).isFalse();
-        assertThat(f.find(Known.HORIZONTAL_TENSION, WEIGHT * RUN / 60)).as("λ = 30").isFalse();
+        assertThat(f.find(Known.HORIZONTAL_TENSION, WEIGHT * RUN / 60))
+                .as("λ = 30")
+                .isFalse();
         SpanFinder weightless = new SpanFinder(ROPE, 0, RUN, 1);
         assertThat(weightless.find(Known.SAG, 0.1)).isFalse();
         assertThat(weightless.find(Known.UNSTRETCHED_LENGTH, 11)).isFalse();

@@ -95,7 +95,9 @@ class LineAssemblyStopsTest {
         for (int sign = -1; sign <= 1; sign += 2) {
             LineState drawn = s.copy();
             drawn.slip[1] = sign * 1.001 * sys.length[sign < 0 ? 0 : 1];
-            assertThat(assembly.assemble(drawn, false)).as("all cable of a span drawn away").isFalse();
+            assertThat(assembly.assemble(drawn, false))
+                    .as("all cable of a span drawn away")
+                    .isFalse();
             drawn.slip[1] = sign * 0.999 * sys.length[sign < 0 ? 0 : 1];
             assertThat(assembly.assemble(drawn, false)).as("a little left").isTrue();
         }
@@ -104,7 +106,9 @@ class LineAssemblyStopsTest {
         assertThat(assembly.assemble(none, false)).isFalse();
         LineState nothing = s.copy();
         Arrays.fill(nothing.tension, 0);
-        assertThat(assembly.assemble(nothing, false)).as("no tension has no direction").isFalse();
+        assertThat(assembly.assemble(nothing, false))
+                .as("no tension has no direction")
+                .isFalse();
     }
 
     /** What was factored solves what was assembled: matrix times solution is the right side. */

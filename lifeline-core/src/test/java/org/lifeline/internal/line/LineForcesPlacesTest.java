@@ -15,8 +15,8 @@ import org.lifeline.model.absorber.LoadingCurve;
 
 /** Where loads rest and what bounds them, read off small lines by hand; and angles, tensions and groups of loads. */
 class LineForcesPlacesTest {
-    private static final LoadingCurve CURVE = LoadingCurve.through(
-            List.of(new LoadingCurve.Corner(0, 5000), new LoadingCurve.Corner(1, 7000)), 8e6, 2e5);
+    private static final LoadingCurve CURVE =
+            LoadingCurve.through(List.of(new LoadingCurve.Corner(0, 5000), new LoadingCurve.Corner(1, 7000)), 8e6, 2e5);
 
     /** Level spans of 10 m, with in-line absorbers at the ends if wanted. */
     private static LineSystem line(int spans, boolean first, boolean last, LoadSlot... slots) {
@@ -62,7 +62,9 @@ class LineForcesPlacesTest {
         assertThat(sys.forces.boundIsSupport(s, 3, true)).isFalse();
         s.active[2] = false;
         s.active[5] = false;
-        assertThat(sys.forces.bound(s, 3, false)).as("the next one that takes part").isEqualTo(2);
+        assertThat(sys.forces.bound(s, 3, false))
+                .as("the next one that takes part")
+                .isEqualTo(2);
         assertThat(sys.forces.bound(s, 3, true)).as("the end of the span").isEqualTo(sys.length[1] - 0.2);
         assertThat(sys.forces.boundIsSupport(s, 3, false)).isFalse();
         assertThat(sys.forces.boundIsSupport(s, 3, true)).isTrue();
@@ -174,12 +176,16 @@ class LineForcesPlacesTest {
         assertThat(sys.forces.groupForce(s, 0)).isEqualTo(100 + 200 + 300 + 400);
         s.active[2] = false;
         assertThat(sys.forces.leader(s, 3)).isZero();
-        assertThat(sys.forces.groupForce(s, 0)).as("without the one that takes no part").isEqualTo(700);
+        assertThat(sys.forces.groupForce(s, 0))
+                .as("without the one that takes no part")
+                .isEqualTo(700);
         s.mode[1] = LineState.RUNNING;
         assertThat(sys.forces.leader(s, 3)).as("the nearest one").isEqualTo(1);
         assertThat(sys.forces.groupForce(s, 0)).isEqualTo(100);
         assertThat(sys.forces.groupForce(s, 1)).isEqualTo(600);
-        assertThat(sys.forces.groupForce(s, 5)).as("not the one in the next span").isEqualTo(600);
+        assertThat(sys.forces.groupForce(s, 5))
+                .as("not the one in the next span")
+                .isEqualTo(600);
     }
 
     /** By the law of cosines, and by hand for right and straight angles. */
@@ -201,8 +207,7 @@ class LineForcesPlacesTest {
                 bb += b[c] * b[c];
             }
             double cosine = (aa + bb - third) / (2 * Math.sqrt(aa * bb));
-            assertThat(LineForces.angle(a[0], a[1], a[2], b[0], b[1], b[2]))
-                    .isCloseTo(Math.acos(cosine), within(1e-9));
+            assertThat(LineForces.angle(a[0], a[1], a[2], b[0], b[1], b[2])).isCloseTo(Math.acos(cosine), within(1e-9));
         }
     }
 

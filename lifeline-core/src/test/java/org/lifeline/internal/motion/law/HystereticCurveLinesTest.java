@@ -129,13 +129,16 @@ class HystereticCurveLinesTest {
     @Test
     void theStiffestPartOfACurve() {
         List<Corner> corners = List.of(new Corner(0, 0), new Corner(0.02, 10_000), new Corner(0.7, 10_000));
-        assertThat(HystereticCurve.stiffest(LoadingCurve.through(corners, 5e5, 3e5))).isCloseTo(5e5, within(1e-6));
-        assertThat(HystereticCurve.stiffest(LoadingCurve.through(corners, 5e5, 8e5))).isEqualTo(8e5);
+        assertThat(HystereticCurve.stiffest(LoadingCurve.through(corners, 5e5, 3e5)))
+                .isCloseTo(5e5, within(1e-6));
+        assertThat(HystereticCurve.stiffest(LoadingCurve.through(corners, 5e5, 8e5)))
+                .isEqualTo(8e5);
         List<Corner> plateau = List.of(new Corner(0, 4000), new Corner(0.5, 4000));
         assertThat(HystereticCurve.stiffest(LoadingCurve.through(plateau, INFINITE, INFINITE)))
                 .as("rigid and flat")
                 .isZero();
-        assertThat(HystereticCurve.stiffest(LoadingCurve.through(plateau, 6e5, INFINITE))).isCloseTo(6e5, within(1e-6));
+        assertThat(HystereticCurve.stiffest(LoadingCurve.through(plateau, 6e5, INFINITE)))
+                .isCloseTo(6e5, within(1e-6));
     }
 
     /** Without a steep part of its own it unloads as its stop does. */
