@@ -47,7 +47,8 @@ class PathEnergyStepTest {
         double length = sys.length[0];
         double heightOne = 3 * (1 + first / ea) * -900 / first;
         double heightTwo = heightOne + 4 * (1 + second / ea) * -500 / second;
-        double strain = (first * first * 3 + second * second * 4 + third * third * (length - 7 + sys.length[1])) / (2 * ea);
+        double strain =
+                (first * first * 3 + second * second * 4 + third * third * (length - 7 + sys.length[1])) / (2 * ea);
         PathPoint p = new PathPoint(sys, true);
         p.state.set(s);
         PathEnergy energy = energy(sys, true);

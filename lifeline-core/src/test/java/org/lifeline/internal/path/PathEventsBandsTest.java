@@ -48,11 +48,12 @@ class PathEventsBandsTest {
         assertThat(e.passesOver()).isFalse();
         assertThat(e.share(low, bent(sys, LIMIT + 5e-11))).isEqualTo(1);
         double beyond = 3e-10;
-        assertThat(e.share(low, bent(sys, LIMIT + beyond)))
-                .isCloseTo((0.01 - 4e-9) / (0.01 + beyond), within(1e-11));
+        assertThat(e.share(low, bent(sys, LIMIT + beyond))).isCloseTo((0.01 - 4e-9) / (0.01 + beyond), within(1e-11));
         assertThat(e.beyond(bent(sys, LIMIT), bent(sys, 1))).isCloseTo(4e-9, within(1e-13));
         e.passOver(true);
-        assertThat(e.share(low, bent(sys, LIMIT + 0.03))).as("slips are never passed over").isCloseTo(0.25, within(1e-6));
+        assertThat(e.share(low, bent(sys, LIMIT + 0.03)))
+                .as("slips are never passed over")
+                .isCloseTo(0.25, within(1e-6));
         assertThat(e.steps(bent(sys, LIMIT - 5e-9), bent(sys, LIMIT)))
                 .as("at its limit from the start")
                 .isInfinite();
@@ -144,8 +145,10 @@ class PathEventsBandsTest {
         LineState high = loaded(sys, LineState.AT_START, 0, 20);
         assertThat(e.share(low, high)).isCloseTo(10.0 / 160 / (10.0 / 160 + 30.0 / 120), within(1e-6));
         assertThat(e.beyond(high, high)).isCloseTo(0.25, within(1e-7));
-        assertThat(e.isMet(loaded(sys, LineState.AT_START, 0, 50 - 0.5e-9 * 150), high)).isFalse();
-        assertThat(e.isMet(loaded(sys, LineState.AT_START, 0, 50 - 2e-9 * 150), high)).isTrue();
+        assertThat(e.isMet(loaded(sys, LineState.AT_START, 0, 50 - 0.5e-9 * 150), high))
+                .isFalse();
+        assertThat(e.isMet(loaded(sys, LineState.AT_START, 0, 50 - 2e-9 * 150), high))
+                .isTrue();
     }
 
     @Test
@@ -156,8 +159,10 @@ class PathEventsBandsTest {
         LineState high = loaded(sys, LineState.RUNNING, end + 0.3, 0);
         assertThat(e.share(loaded(sys, LineState.RUNNING, end - 0.1, 0), high)).isCloseTo(0.25, within(1e-6));
         assertThat(e.beyond(high, high)).isCloseTo(0.03, within(1e-9));
-        assertThat(e.isMet(loaded(sys, LineState.RUNNING, end + 1e-12, 0), high)).isTrue();
-        assertThat(e.isMet(loaded(sys, LineState.RUNNING, end - 1e-12, 0), high)).isFalse();
+        assertThat(e.isMet(loaded(sys, LineState.RUNNING, end + 1e-12, 0), high))
+                .isTrue();
+        assertThat(e.isMet(loaded(sys, LineState.RUNNING, end - 1e-12, 0), high))
+                .isFalse();
         LineState near = loaded(sys, LineState.RUNNING, end - 0.1, 0);
         assertThat(e.steps(near, loaded(sys, LineState.RUNNING, end - 0.09, 0))).isCloseTo(10, within(1e-6));
     }
