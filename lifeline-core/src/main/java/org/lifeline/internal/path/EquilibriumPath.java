@@ -381,9 +381,12 @@ final class EquilibriumPath {
         return point.hasTangent ? end.slope(point) : Double.NaN;
     }
 
-    /** Passes a place at which the path jumps over its end; true if it was met on the way. */
+    /**
+     * Passes a place at which the path jumps over its end; true if it was met on the way. A line that stays as it is has
+     * none: what looks like one is a connection whose extension runs far while its force hardly rises.
+     */
     boolean passJump(End end, double watchFrom) {
-        return snap != null && snap.pass(end, watchFrom);
+        return snap != null && !still && snap.pass(end, watchFrom);
     }
 
     NoEquilibriumException failure(double share) {

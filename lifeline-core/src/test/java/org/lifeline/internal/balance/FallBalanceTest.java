@@ -23,7 +23,7 @@ import org.lifeline.model.cable.Cable;
  */
 class FallBalanceTest {
     private static final double RIGID = Double.POSITIVE_INFINITY;
-    private static final int CASES = 200;
+    private static final int CASES = Integer.getInteger("lifeline.cases", 200);
 
     /**
      * What the cable adds to the vertical stiffness of its end: T/L = 0.1 N/m, and EA δ²/2L³ of stretch, at most as much,

@@ -18,7 +18,7 @@ import org.lifeline.model.cable.Cable;
 
 /** Bounds of those who fall together, on a rigid support, where nobody feels the others, and on a span, where they do. */
 class UnequalFallersTest {
-    private static final int CASES = 20;
+    private static final int CASES = Integer.getInteger("lifeline.cases", 20);
 
     private static Lifeline line() {
         return Lifeline.builder()

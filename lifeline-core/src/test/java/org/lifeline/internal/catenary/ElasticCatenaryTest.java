@@ -11,7 +11,8 @@ import org.lifeline.model.cable.LoadElongation;
 
 /** Properties of a piece of cable that hold whatever the numbers are; seeded. */
 class ElasticCatenaryTest {
-    private static final int CASES = Boolean.getBoolean("lifeline.long") ? 20_000 : 2000;
+    private static final int CASES =
+            Integer.getInteger("lifeline.cases", Boolean.getBoolean("lifeline.long") ? 20_000 : 2000);
 
     /** A random piece. */
     private static final class Case {

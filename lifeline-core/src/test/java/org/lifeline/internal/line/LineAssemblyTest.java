@@ -13,7 +13,8 @@ import org.lifeline.internal.numeric.WatchedWork;
  * systems in which every mode occurs. The states are not in equilibrium.
  */
 class LineAssemblyTest {
-    private static final int CASES = Boolean.getBoolean("lifeline.long") ? 10_000 : 600;
+    private static final int CASES =
+            Integer.getInteger("lifeline.cases", Boolean.getBoolean("lifeline.long") ? 10_000 : 600);
 
     /** Modes whose equations have been seen. */
     enum Seen {

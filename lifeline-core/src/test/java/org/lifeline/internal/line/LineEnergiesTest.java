@@ -9,7 +9,7 @@ import org.lifeline.base.Vector3;
 
 /** Energies in closed form against quadrature along the pieces, on random states, which need not be in equilibrium. */
 class LineEnergiesTest {
-    private static final int CASES = 300;
+    private static final int CASES = Integer.getInteger("lifeline.cases", 300);
 
     /** Gauss points and weights on (0, 1), five points: M. Abramowitz, I. Stegun, table 25.4. */
     private static final double[] NODE = {

@@ -10,7 +10,7 @@ import org.lifeline.base.Vector3;
 
 /** Pieces of cable hang on each other: point by point, and force by force. */
 class LineGeometryTest {
-    private static final int CASES = 300;
+    private static final int CASES = Integer.getInteger("lifeline.cases", 300);
 
     @Test
     void piecesHangOnEachOther() {

@@ -9,7 +9,7 @@ import org.lifeline.internal.numeric.WatchedWork;
 
 /** Rates in closed form against central differences, on random systems in every mode. */
 class LineRatesTest {
-    private static final int CASES = 2000;
+    private static final int CASES = Integer.getInteger("lifeline.cases", 2000);
 
     @Test
     void ratesAgreeWithDifferences() {

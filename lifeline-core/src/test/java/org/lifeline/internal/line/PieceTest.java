@@ -12,7 +12,7 @@ import org.lifeline.model.cable.LoadElongation;
 
 /** A piece of cable against the common catenary of textbooks, the straight bar, and itself read backwards. */
 class PieceTest {
-    private static final int CASES = 500;
+    private static final int CASES = Integer.getInteger("lifeline.cases", 500);
 
     private static Piece piece(double stiffness, Vector3 tension, double length, double weight) {
         ElasticCatenary c = new ElasticCatenary(LoadElongation.linear(stiffness));

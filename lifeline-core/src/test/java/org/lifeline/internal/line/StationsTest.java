@@ -10,7 +10,7 @@ import org.lifeline.base.Point;
 
 /** Material points and where they hang, on random spans without loads and without springs. */
 class StationsTest {
-    private static final int CASES = 600;
+    private static final int CASES = Integer.getInteger("lifeline.cases", 600);
 
     /** A random system whose loads take no part. */
     private static RandomSystem bare(long seed) {

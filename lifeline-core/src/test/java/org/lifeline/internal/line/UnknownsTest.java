@@ -15,7 +15,7 @@ import org.lifeline.model.cable.LoadElongation;
 
 /** Every unknown has a place of its own, and the band holds every derivative that is not zero. */
 class UnknownsTest {
-    private static final int CASES = 300;
+    private static final int CASES = Integer.getInteger("lifeline.cases", 300);
 
     @Test
     void placesAreCountedOutWithoutGapOrClash() {

@@ -10,7 +10,7 @@ import org.lifeline.model.cable.LoadElongation;
 
 /** What a change of the mesh must not change: material, mass, momentum, the shape of a straight segment. */
 class ChainMeshTest {
-    private static final int CASES = 300;
+    private static final int CASES = Integer.getInteger("lifeline.cases", 300);
     private static final double MASS = 0.4;
 
     private static LumpedMassChain random(SplittableRandom r, int nodes) {

@@ -10,7 +10,7 @@ class SlidingJointTest {
     private static final double KICK = 1e-4;
     private static final double RING = 0.02;
     private static final int NODE = 2;
-    private static final int CASES = 50;
+    private static final int CASES = Integer.getInteger("lifeline.cases", 50);
 
     private static LumpedMassChain chain(long seed) {
         return Chains.crooked(seed, 5, Chains.G);

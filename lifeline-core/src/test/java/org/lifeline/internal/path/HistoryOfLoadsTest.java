@@ -14,7 +14,8 @@ import org.lifeline.model.PlausibleLine;
 
 /** Loads that are hooked on in any order stand in the order of the line, and keep what they weigh. */
 class HistoryOfLoadsTest {
-    private static final int CASES = Boolean.getBoolean("lifeline.long") ? 600 : 40;
+    private static final int CASES =
+            Integer.getInteger("lifeline.cases", Boolean.getBoolean("lifeline.long") ? 600 : 40);
 
     @Test
     void piecesStandInTheOrderOfTheStations() {

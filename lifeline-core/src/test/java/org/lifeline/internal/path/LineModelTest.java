@@ -20,7 +20,8 @@ import org.lifeline.model.cable.Cable;
 
 /** A line through its history: heat and cold, loads one after the other, where things are. */
 class LineModelTest {
-    private static final int CASES = Boolean.getBoolean("lifeline.long") ? 1000 : 60;
+    private static final int CASES =
+            Integer.getInteger("lifeline.cases", Boolean.getBoolean("lifeline.long") ? 1000 : 60);
 
     private static PlausibleLine free(long seed) {
         return new PlausibleLine(seed, true).withoutInlineAbsorbers().allFree();

@@ -15,7 +15,8 @@ import org.lifeline.model.cable.Cable;
 
 /** The path of one growing load: work against quadrature, roots, events of friction, and the way back of nothing. */
 class LoadPathTest {
-    private static final int CASES = Boolean.getBoolean("lifeline.long") ? 1000 : 60;
+    private static final int CASES =
+            Integer.getInteger("lifeline.cases", Boolean.getBoolean("lifeline.long") ? 1000 : 60);
     private static final double[] NODE = {0.1834346424956498, 0.5255324099163290, 0.7966664774136267, 0.9602898564975363
     };
     private static final double[] WEIGHT = {

@@ -16,7 +16,8 @@ import org.lifeline.model.PlausibleLine;
  * than 1e-3 in tension on 32 of 688 such lines.
  */
 class OneFollowerTest {
-    private static final int LINES = Boolean.getBoolean("lifeline.long") ? 2000 : 30;
+    private static final int LINES =
+            Integer.getInteger("lifeline.cases", Boolean.getBoolean("lifeline.long") ? 2000 : 30);
     private static final int PARTS = 100;
     private static final double AGREE = 1e-6;
 

@@ -8,7 +8,7 @@ import org.junit.jupiter.api.Test;
 
 /** The coordinate in which a path is measured: inverse functions, derivatives by differences, both its limits. */
 class PathCoordinateTest {
-    private static final int CASES = 1000;
+    private static final int CASES = Integer.getInteger("lifeline.cases", 1000);
 
     private static PathCoordinate random(SplittableRandom r) {
         return new PathCoordinate(Math.exp(r.nextDouble(-10, 10)));

@@ -10,7 +10,7 @@ import org.lifeline.model.cable.LoadElongation;
 
 /** What a unit of cable that slips over a support turns to heat, against an integral and against the energy of the cable. */
 class PathEnergyTest {
-    private static final int CASES = 300;
+    private static final int CASES = Integer.getInteger("lifeline.cases", 300);
 
     private static LoadElongation law(SplittableRandom r) {
         if (r.nextBoolean()) {

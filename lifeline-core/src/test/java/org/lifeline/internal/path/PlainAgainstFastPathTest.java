@@ -13,7 +13,8 @@ import org.lifeline.model.cable.Cable;
 
 /** The load path against the plain one, on random lines. */
 class PlainAgainstFastPathTest {
-    private static final int CASES = Boolean.getBoolean("lifeline.long") ? 1000 : 60;
+    private static final int CASES =
+            Integer.getInteger("lifeline.cases", Boolean.getBoolean("lifeline.long") ? 1000 : 60);
     private static final double[] FORCES = {400, 2500, 6000};
 
     private static LineModel.Load hook(LineModel m, PlausibleLine p) {

@@ -11,7 +11,7 @@ import org.lifeline.model.cable.LoadElongation;
 
 /** Tension by strain against the rope's strain by tension: inverse functions, their slopes and their energies. */
 class StrainLawAgainstRopeTest {
-    private static final int CASES = 300;
+    private static final int CASES = Integer.getInteger("lifeline.cases", 300);
 
     private static LoadElongation random(SplittableRandom r) {
         if (r.nextInt(3) == 0) {
