@@ -122,7 +122,7 @@ class ExactSumTest {
         for (long seed = 1; seed <= 2000; seed++) {
             Random random = new Random(seed);
             double tiny = random.nextDouble() * Math.scalb(1.0, -1021 - random.nextInt(50));
-            long n = 3 + random.nextInt(1000);
+            long n = 3L + random.nextInt(1000);
             ExactSum sum = new ExactSum();
             sum.add(tiny);
             double want = new BigDecimal(tiny)
