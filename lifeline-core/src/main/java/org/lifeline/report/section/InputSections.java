@@ -14,7 +14,9 @@ import org.lifeline.model.Obstruction;
 import org.lifeline.model.Stiffness;
 import org.lifeline.model.Support;
 import org.lifeline.model.Worker;
+import org.lifeline.model.absorber.AbsorberCondition;
 import org.lifeline.model.absorber.DeploymentForce;
+import org.lifeline.model.absorber.DeploymentRange;
 import org.lifeline.model.absorber.LoadingCurve;
 import org.lifeline.model.cable.Cable;
 import org.lifeline.model.cable.LoadElongation;
@@ -221,12 +223,50 @@ public final class InputSections {
             String name = "Connecting subsystem of " + InertText.name(w.id());
             boolean two =
                     c.kind() == Connection.Kind.LANYARD_WITH_ABSORBER || c.kind() == Connection.Kind.SELF_RETRACTING;
+            DeploymentRange range = c.deployment();
+            String dry = range.conditions().isEmpty() ? "" : ", dry";
             if (two) {
-                blocks.add(curve(name + ", clearance deployment force", c.curve(DeploymentForce.CLEARANCE)));
+                blocks.add(curve(name + dry + ", clearance deployment force", range.dry(DeploymentForce.CLEARANCE)));
             }
-            blocks.add(curve(two ? name + ", maximum deployment force" : name, c.curve(DeploymentForce.MAXIMUM)));
+            blocks.add(
+                    curve(two ? name + dry + ", maximum deployment force" : name, range.dry(DeploymentForce.MAXIMUM)));
+            if (!range.conditions().isEmpty()) {
+                blocks.add(conditions(name, range));
+            }
         }
         return blocks;
+    }
+
+    /** The forces under other conditions than dry; each arrest takes the lowest or the highest of those that apply. */
+    private ReportBlock conditions(String name, DeploymentRange range) {
+        TableBuilder t = new TableBuilder(
+                        name + ": deployment forces as stated by condition. Distances are computed with the"
+                                + " lowest, loads with the highest of those that apply, the dry among them")
+                .text("Condition")
+                .text("Applies")
+                .number("Lowest")
+                .number("Highest")
+                .text("Source");
+        for (AbsorberCondition each : range.conditions()) {
+            t.row(
+                    each.kind().label(),
+                    applies(each),
+                    q.input(QuantityKind.FORCE, each.clearanceForce()),
+                    q.input(QuantityKind.FORCE, each.maximumForce()),
+                    InertText.plain(each.source()));
+        }
+        return t.build();
+    }
+
+    private String applies(AbsorberCondition c) {
+        if (c.temperature().isEmpty()) {
+            return "at every temperature";
+        }
+        String limit = (c.kind() == AbsorberCondition.Kind.COLD ? "at or below " : "at or above ")
+                + q.input(QuantityKind.TEMPERATURE, c.temperature().getAsDouble());
+        return design.temperatures().stream().anyMatch(c::appliesAt)
+                ? limit
+                : limit + ": at none of the temperatures in service";
     }
 
     private ReportBlock incidents() {
