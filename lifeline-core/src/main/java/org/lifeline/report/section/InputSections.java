@@ -2,6 +2,7 @@ package org.lifeline.report.section;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import org.lifeline.base.InertText;
 import org.lifeline.base.Point;
@@ -100,7 +101,8 @@ public final class InputSections {
         t.row(
                 "Temperatures in service",
                 design.temperatures().stream()
-                        .map(x -> q.input(QuantityKind.TEMPERATURE, x))
+                        .map(x -> q.input(QuantityKind.TEMPERATURE, x)
+                                + (isLimit(x) ? ", where a stated condition of an absorber ends or begins" : ""))
                         .collect(Collectors.joining("; ")));
         t.row("Acceleration of gravity", q.input(QuantityKind.RATIO, g) + " m/s²");
         List<ReportBlock> blocks = new ArrayList<>(List.of(t.build()));
@@ -256,6 +258,13 @@ public final class InputSections {
                     InertText.plain(each.source()));
         }
         return t.build();
+    }
+
+    /** Tells whether an absorber counts as cold up to a temperature, or as hot from it on; such ones are computed besides. */
+    private boolean isLimit(double temperature) {
+        return design.workers().stream()
+                .flatMap(w -> w.connection().deployment().conditions().stream())
+                .anyMatch(c -> c.temperature().equals(OptionalDouble.of(temperature)));
     }
 
     private String applies(AbsorberCondition c) {
