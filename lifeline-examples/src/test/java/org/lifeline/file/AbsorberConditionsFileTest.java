@@ -196,6 +196,21 @@ class AbsorberConditionsFileTest {
                 .contains("35 °C clr wet");
     }
 
+    /** Run with {@code -Dlifeline.writeDocs=true} to write what the screen says into README.md anew. */
+    @Test
+    void theReadmeShowsTheScreen() throws IOException {
+        Path readme = Path.of("README.md");
+        String text = Files.readString(readme);
+        int from = text.indexOf("```text\n", text.indexOf("A design with `conditions`")) + "```text\n".length();
+        String screen = FirstScreen.of(RUN.assessment(), UnitSystem.SI);
+        String shown = screen.substring(screen.indexOf("WHAT GOVERNS"), screen.indexOf("Load on "));
+        if (Boolean.getBoolean("lifeline.writeDocs")) {
+            text = text.substring(0, from) + shown + text.substring(text.indexOf("```", from));
+            Files.writeString(readme, text);
+        }
+        assertThat(text.substring(from, text.indexOf("```", from))).isEqualTo(shown);
+    }
+
     @Test
     void aDesignWithoutThemSaysNothingOfThem() throws IOException {
         LifelineDesign design =
