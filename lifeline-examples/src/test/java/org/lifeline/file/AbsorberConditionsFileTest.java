@@ -164,7 +164,8 @@ class AbsorberConditionsFileTest {
                 .of(Quantity.END_ANCHOR_LOAD)
                 .orElseThrow()
                 .value();
-        // The search looks at other cases besides, so that it may stop elsewhere within the millimetre to which places are found.
+        // The search looks at other cases besides, so that it may stop elsewhere within the millimetre to which places
+        // are found.
         assertThat(load.path("energyBalance").asDouble()).isCloseTo(wanted, withinPercentage(1e-4));
     }
 
@@ -213,17 +214,14 @@ class AbsorberConditionsFileTest {
 
     @Test
     void aDesignWithoutThemSaysNothingOfThem() throws IOException {
-        LifelineDesign design =
-                TestFiles.read(Files.readAllBytes(Path.of("designs/loading-roof-raised.design.json")))
-                        .design();
+        LifelineDesign design = TestFiles.read(Files.readAllBytes(Path.of("designs/loading-roof-raised.design.json")))
+                .design();
         assertThat(new String(DesignWriter.write(design), StandardCharsets.UTF_8))
                 .doesNotContain("conditions");
         assertThat(design.workers().get(0).connection().curve(DeploymentForce.CLEARANCE, 10))
                 .isEqualTo(design.workers().get(0).connection().curve(DeploymentForce.CLEARANCE));
         String report = TextReport.write(CalculationReport.of(
-                        design, DesignAnalysis.withDefaults()
-                                .solve(design)
-                                .arrests())
+                        design, DesignAnalysis.withDefaults().solve(design).arrests())
                 .build());
         assertThat(report).doesNotContain("by condition").contains("Wet, iced or cold energy absorbers");
     }

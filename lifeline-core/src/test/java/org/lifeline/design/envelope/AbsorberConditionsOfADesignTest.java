@@ -99,9 +99,8 @@ class AbsorberConditionsOfADesignTest {
                 assertThat(Verifier.withDefaults().arrest(found).failures()).isEmpty();
             }
         }
-        TransientArrest inTime = TransientArrest.withDefaults()
-                .withTemperature(COLDEST)
-                .withSide(DeploymentForce.MAXIMUM);
+        TransientArrest inTime =
+                TransientArrest.withDefaults().withTemperature(COLDEST).withSide(DeploymentForce.MAXIMUM);
         LifelineDesign byHand = design(absorber(2500, 7000), List.of(COLDEST));
         same(
                 inTime.solve(stated.line(), stated.falls().get(0)).arrest(),
@@ -121,17 +120,16 @@ class AbsorberConditionsOfADesignTest {
         Extremes found = Envelope.withDefaults().solve(stated).extremes();
         Extremes wanted = Envelope.withDefaults().solve(byHand).extremes();
         for (Quantity q : Quantity.values()) {
-            assertThat(found.of(q).map(Extreme::value)).as(q.key()).isEqualTo(wanted.of(q).map(Extreme::value));
+            assertThat(found.of(q).map(Extreme::value))
+                    .as(q.key())
+                    .isEqualTo(wanted.of(q).map(Extreme::value));
         }
         Extreme load = found.of(Quantity.END_ANCHOR_LOAD).orElseThrow();
         assertThat(load.fallCase().describe()).contains("maximum deployment force (cold)");
         assertThat(load.fallCase().conditions()).containsOnlyKeys("A");
         assertThat(found.of(Quantity.DEPLOYMENT).orElseThrow().fallCase().describe())
                 .contains("clearance deployment force (wet)");
-        assertThat(wanted.of(Quantity.END_ANCHOR_LOAD)
-                        .orElseThrow()
-                        .fallCase()
-                        .describe())
+        assertThat(wanted.of(Quantity.END_ANCHOR_LOAD).orElseThrow().fallCase().describe())
                 .endsWith("maximum deployment force");
     }
 
@@ -206,7 +204,8 @@ class AbsorberConditionsOfADesignTest {
                     .solve(design(absorber, List.of(COLDEST, HOTTEST)))
                     .extremes();
             for (Quantity q : Quantity.values()) {
-                Optional<Double> less = before == null ? Optional.empty() : before.of(q).map(Extreme::value);
+                Optional<Double> less =
+                        before == null ? Optional.empty() : before.of(q).map(Extreme::value);
                 if (less.isPresent()) {
                     double sign = q == Quantity.CLEARANCE_MARGIN || q == Quantity.REQUIRED_ELEVATION ? -1 : 1;
                     assertThat(sign * now.of(q).orElseThrow().value())

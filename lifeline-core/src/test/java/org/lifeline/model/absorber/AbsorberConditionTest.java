@@ -51,10 +51,8 @@ class AbsorberConditionTest {
 
     @Test
     void whatIsWrongIsListedTogether() {
-        assertThatThrownBy(() -> of(Kind.WET, 4000, 3999)
-                        .temperature(-300)
-                        .source(" ")
-                        .build())
+        assertThatThrownBy(() ->
+                        of(Kind.WET, 4000, 3999).temperature(-300).source(" ").build())
                 .isInstanceOf(InvalidInputException.class)
                 .hasMessageContaining("maximumForce")
                 .hasMessageContaining("must not be lower than clearanceForce")
@@ -66,7 +64,8 @@ class AbsorberConditionTest {
                 .hasMessageContaining("clearanceForce")
                 .hasMessageContaining("maximumForce")
                 .hasMessageContaining("source");
-        assertThatThrownBy(() -> of(Kind.COLD, 3000, 4000).temperature(Double.NaN).build())
+        assertThatThrownBy(
+                        () -> of(Kind.COLD, 3000, 4000).temperature(Double.NaN).build())
                 .isInstanceOf(InvalidInputException.class)
                 .hasMessageContaining("temperature");
         assertThatThrownBy(() -> AbsorberCondition.builder(null))
@@ -78,8 +77,8 @@ class AbsorberConditionTest {
     @Test
     void aConditionIsStatedOnce() {
         AbsorberCondition wet = of(Kind.WET, 3000, 4000).build();
-        assertThatThrownBy(() ->
-                        absorber(3000, 6000).condition(wet).condition(wet).build())
+        assertThatThrownBy(
+                        () -> absorber(3000, 6000).condition(wet).condition(wet).build())
                 .isInstanceOf(InvalidInputException.class)
                 .hasMessageContaining("condition[1]")
                 .hasMessageContaining("wet")
@@ -163,7 +162,8 @@ class AbsorberConditionTest {
         assertThat(cold.temperature()).hasValue(-10);
         assertThat(cold.source()).isEqualTo("report");
         Connection brake = Connection.selfRetracting(
-                0.7, absorber(2600, 4000).condition(of(Kind.WET, 2000, 4000).build()).build());
+                0.7,
+                absorber(2600, 4000).condition(of(Kind.WET, 2000, 4000).build()).build());
         assertThat(brake.curve(LOW, 15).activationForce()).isEqualTo(2000);
     }
 
@@ -184,8 +184,10 @@ class AbsorberConditionTest {
 
     @Test
     void rangesCompareByValue() {
-        LoadingCurve low = LoadingCurve.through(List.of(new LoadingCurve.Corner(0, 3000), new LoadingCurve.Corner(1, 3000)), 1e5, 1e5);
-        LoadingCurve high = LoadingCurve.through(List.of(new LoadingCurve.Corner(0, 6000), new LoadingCurve.Corner(1, 6000)), 1e5, 1e5);
+        LoadingCurve low = LoadingCurve.through(
+                List.of(new LoadingCurve.Corner(0, 3000), new LoadingCurve.Corner(1, 3000)), 1e5, 1e5);
+        LoadingCurve high = LoadingCurve.through(
+                List.of(new LoadingCurve.Corner(0, 6000), new LoadingCurve.Corner(1, 6000)), 1e5, 1e5);
         DeploymentRange range = DeploymentRange.of(low, high);
         assertThat(range).isEqualTo(DeploymentRange.of(low, high)).hasSameHashCodeAs(DeploymentRange.of(low, high));
         assertThat(range.with(of(Kind.WET, 3000, 6000).build(), low, high)).isNotEqualTo(range);

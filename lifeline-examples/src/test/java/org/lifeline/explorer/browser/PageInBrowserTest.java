@@ -303,14 +303,16 @@ class PageInBrowserTest {
         settled();
         ObjectNode wanted = (ObjectNode) JSON.readTree(design);
         ((ObjectNode) wanted.path("workers").path(0)).put("mass", "98 kg");
-        browser().until("location.hash.length > 100 && fromBase64url(/design=([^&]*)/.exec(location.hash)[1]) === state.text");
+        browser()
+                .until(
+                        "location.hash.length > 100 && fromBase64url(/design=([^&]*)/.exec(location.hash)[1]) === state.text");
         assertThat(JSON.readTree(browser().value("state.text").asText())).isEqualTo(wanted);
         assertThat(browser()
                         .value("document.getElementById('caution-list').textContent")
                         .asText())
                 .contains(said);
-        JsonNode here = JSON.readTree(Engine.arrest(
-                browser().value("state.text").asText(), 0, incidents ? Double.NaN : -25));
+        JsonNode here =
+                JSON.readTree(Engine.arrest(browser().value("state.text").asText(), 0, incidents ? Double.NaN : -25));
         assertThat(new Digits().compare(here, browser().value("state.answer")).differences())
                 .isEmpty();
         browser().until("document.getElementById('result').textContent");
