@@ -153,7 +153,11 @@ public final class EnergyBalance implements Canonical {
         checkPlaces(line, fall);
         Start start = start(line, fall);
         checkReach(line, fall, start.point());
-        Fallers fallers = new Fallers(fall, side, line.gravity(), start.point().z());
+        Fallers fallers = new Fallers(
+                fall,
+                new Fallers.Sided(side, start.before().temperature()),
+                line.gravity(),
+                start.point().z());
         LoadPath path = start.path(fallers);
         Fallers.LowestPoint found;
         if (fallers.areAlike()) {

@@ -22,14 +22,14 @@ final class Fallers {
     /** The loading curve of all connections side by side. */
     private final LoadingCurve together;
 
-    Fallers(Fall fall, DeploymentForce side, double gravity, double lineElevation) {
+    Fallers(Fall fall, Sided at, double gravity, double lineElevation) {
         this.fall = fall;
         double moments = 0;
         for (Worker each : fall.fallers()) {
             double h = fall.freeFall()
                     .orElseGet(() -> each.connection().freeFall(lineElevation - each.harnessElevation()));
             list.add(new UnequalFallers.Faller(
-                    each.mass() * gravity, each.connection().curve(side), h));
+                    each.mass() * gravity, each.connection().curve(at.side(), at.temperature()), h));
             moments += h * each.mass() / fall.fallingMass();
         }
         this.weight = fall.fallingMass() * gravity;
@@ -40,6 +40,14 @@ final class Fallers {
         }
         this.together = LoadingCurve.parallel(curves);
     }
+
+    /**
+     * What the curve of each depends on.
+     *
+     * @param side side of the force range
+     * @param temperature temperature of the arrest [°C]
+     */
+    record Sided(DeploymentForce side, double temperature) {}
 
     /**
      * Force on the line, and extension and force of each, at the lowest point.

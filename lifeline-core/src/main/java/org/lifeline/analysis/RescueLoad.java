@@ -152,7 +152,7 @@ public final class RescueLoad implements Canonical {
                     new ClearanceAccount.Reach(taut, arrest.deployments().get(i)),
                     below);
             if (worst == null || c.requiredElevation() < worst.account.requiredElevation()) {
-                worst = new WorkerClearance(each, c);
+                worst = new WorkerClearance(each, ClearanceAccount.atRest(c, Method.RESCUE_AT_REST.label()));
             }
         }
         if (worst == null) {

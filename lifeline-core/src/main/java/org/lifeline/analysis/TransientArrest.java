@@ -472,7 +472,10 @@ public final class TransientArrest implements Canonical {
             Point at = model.position(hooks.get(i));
             double taut = w.connection().tautLength(Math.max(0, at.z() - w.harnessElevation()));
             List<MotionSetup.Person> person = List.of(new MotionSetup.Person(
-                    w.mass(), w.connection().curve(conditions.side), taut, MotionSetup.Timing.hanging()));
+                    w.mass(),
+                    w.connection().curve(conditions.side, c.temperature()),
+                    taut,
+                    MotionSetup.Timing.hanging()));
             if (atSupport) {
                 setup.attachToSupport(model.line().supportOf(each.place()), person);
             } else {
@@ -499,7 +502,7 @@ public final class TransientArrest implements Canonical {
             double begins = each.time + (first ? conditions.delays.getOrDefault(w.id(), 0.0) : 0);
             people.add(new MotionSetup.Person(
                     w.mass(),
-                    w.connection().curve(conditions.side),
+                    w.connection().curve(conditions.side, c.temperature()),
                     taut,
                     new MotionSetup.Timing(begins, free, first)));
             if (first) {

@@ -44,6 +44,10 @@ final class TransientCase {
     /** One who takes part, in the order of the motion's numbers. */
     record Person(Worker worker, Point attachment, double taut, boolean falls) {}
 
+    double temperature() {
+        return temperature;
+    }
+
     TransientCase(Fall fall, DeploymentForce side, ClearanceRules clearance, double temperature) {
         this.fall = fall;
         this.side = side;

@@ -107,6 +107,12 @@ public enum InputRule implements ViolationCode {
     RISE_TOO_SOFT("is so low that the deployment force is not reached within the maximum extension"),
     /** A maximum force below the clearance force. */
     MAXIMUM_BELOW_CLEARANCE("must not be lower than clearanceForce"),
+    /** A temperature of a condition that has none. */
+    WET_AT_ANY_TEMPERATURE("belongs to cold or hot: an absorber may be wet at any temperature"),
+    /** Forces of a condition without a source. */
+    FORCES_WITHOUT_SOURCE("must not be blank: forces without source are nobody's"),
+    /** A condition of an absorber that is stated twice. */
+    CONDITION_TWICE("must not be stated twice for one absorber"),
     /** An end of a range that lies before its start. */
     BEFORE_START("must not lie before {0}"),
     /** A model factor below 1 without a reason. */

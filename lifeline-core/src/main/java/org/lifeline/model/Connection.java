@@ -1,6 +1,9 @@
 package org.lifeline.model;
 
+import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import org.lifeline.base.AllowedRange;
@@ -11,7 +14,9 @@ import org.lifeline.base.Violation;
 import org.lifeline.base.Violations;
 import org.lifeline.base.canonical.Canonical;
 import org.lifeline.base.canonical.CanonicalForm;
+import org.lifeline.model.absorber.AbsorberCondition;
 import org.lifeline.model.absorber.DeploymentForce;
+import org.lifeline.model.absorber.DeploymentRange;
 import org.lifeline.model.absorber.LoadingCurve;
 
 /**
@@ -41,14 +46,12 @@ public final class Connection implements Canonical {
 
     private final Kind kind;
     private final double length;
-    private final LoadingCurve clearanceCurve;
-    private final LoadingCurve maximumCurve;
+    private final DeploymentRange deployment;
 
-    private Connection(Kind kind, double length, LoadingCurve clearanceCurve, LoadingCurve maximumCurve) {
+    private Connection(Kind kind, double length, DeploymentRange deployment) {
         this.kind = kind;
         this.length = length;
-        this.clearanceCurve = clearanceCurve;
-        this.maximumCurve = maximumCurve;
+        this.deployment = deployment;
         Violations v = new Violations();
         PlausibleRange.LENGTH.check(v, kind == Kind.SELF_RETRACTING ? "lockDistance" : "tautLength", length);
         v.throwIfAny();
@@ -63,11 +66,7 @@ public final class Connection implements Canonical {
      */
     public static Connection lanyard(double tautLength, PersonalAbsorber absorber) {
         Violations.required("absorber", absorber);
-        return new Connection(
-                Kind.LANYARD_WITH_ABSORBER,
-                tautLength,
-                absorber.curve(DeploymentForce.CLEARANCE),
-                absorber.curve(DeploymentForce.MAXIMUM));
+        return new Connection(Kind.LANYARD_WITH_ABSORBER, tautLength, absorber.deployment);
     }
 
     /**
@@ -79,7 +78,7 @@ public final class Connection implements Canonical {
      */
     public static Connection plainLanyard(double tautLength, LoadingCurve spring) {
         Violations.required("stiffness", spring);
-        return new Connection(Kind.PLAIN_LANYARD, tautLength, spring, spring);
+        return new Connection(Kind.PLAIN_LANYARD, tautLength, DeploymentRange.of(spring, spring));
     }
 
     /**
@@ -91,7 +90,7 @@ public final class Connection implements Canonical {
      */
     public static Connection givenCurve(double tautLength, LoadingCurve curve) {
         Violations.required("loadingCurve", curve);
-        return new Connection(Kind.GIVEN_CURVE, tautLength, curve, curve);
+        return new Connection(Kind.GIVEN_CURVE, tautLength, DeploymentRange.of(curve, curve));
     }
 
     /**
@@ -103,22 +102,19 @@ public final class Connection implements Canonical {
      */
     public static Connection selfRetracting(double lockDistance, PersonalAbsorber brake) {
         Violations.required("brakeForce", brake);
-        return new Connection(
-                Kind.SELF_RETRACTING,
-                lockDistance,
-                brake.curve(DeploymentForce.CLEARANCE),
-                brake.curve(DeploymentForce.MAXIMUM));
+        return new Connection(Kind.SELF_RETRACTING, lockDistance, brake.deployment);
     }
 
     /**
-     * The same subsystem with all forces multiplied, on both sides of its force range; extensions stay.
+     * The same subsystem with all forces multiplied, on both sides of its force range and under every stated condition;
+     * extensions stay.
      *
      * @param factor factor on every force and stiffness [-], above zero
      * @return the new subsystem
      * @throws org.lifeline.base.InvalidInputException if the factor is not above zero
      */
     public Connection withForcesScaled(double factor) {
-        return new Connection(kind, length, clearanceCurve.scaled(factor), maximumCurve.scaled(factor));
+        return new Connection(kind, length, deployment.scaled(factor));
     }
 
     /**
@@ -129,7 +125,7 @@ public final class Connection implements Canonical {
      * @throws org.lifeline.base.InvalidInputException if the length is negative
      */
     public Connection withLength(double value) {
-        return new Connection(kind, value, clearanceCurve, maximumCurve);
+        return new Connection(kind, value, deployment);
     }
 
     /**
@@ -164,14 +160,36 @@ public final class Connection implements Canonical {
     }
 
     /**
-     * Force against extension on one side of the force range.
+     * Force against extension on one side of the force range, on the safe side of all conditions that are stated, at whatever
+     * temperature.
      *
      * @param side clearance side or maximum side
      * @return the curve
      */
     public LoadingCurve curve(DeploymentForce side) {
-        Violations.required("side", side);
-        return side == DeploymentForce.CLEARANCE ? clearanceCurve : maximumCurve;
+        return deployment.curve(side);
+    }
+
+    /**
+     * Force against extension on one side of the force range in an arrest: on the safe side of the conditions that apply at its
+     * temperature.
+     *
+     * @param side clearance side or maximum side
+     * @param temperature temperature of the arrest [°C]
+     * @return the curve
+     * @throws org.lifeline.base.InvalidInputException if it is no temperature
+     */
+    public LoadingCurve curve(DeploymentForce side, double temperature) {
+        return deployment.curve(side, temperature);
+    }
+
+    /**
+     * How the subsystem deploys in the dry and under the conditions that are stated besides.
+     *
+     * @return the range
+     */
+    public DeploymentRange deployment() {
+        return deployment;
     }
 
     /**
@@ -180,27 +198,28 @@ public final class Connection implements Canonical {
      * @return extension [m]; infinite for a plain lanyard, which cannot bottom out
      */
     public double maximumExtension() {
-        return kind == Kind.PLAIN_LANYARD ? Double.POSITIVE_INFINITY : maximumCurve.maximumExtension();
+        return kind == Kind.PLAIN_LANYARD
+                ? Double.POSITIVE_INFINITY
+                : deployment.dry(DeploymentForce.MAXIMUM).maximumExtension();
     }
 
     /**
      * Compares values.
      *
      * @param other another object
-     * @return true for a subsystem of the same kind, length and curves
+     * @return true for a subsystem of the same kind, length, curves and conditions
      */
     @Override
     public boolean equals(@Nullable Object other) {
         return other instanceof Connection c
                 && kind == c.kind
                 && Double.compare(length, c.length) == 0
-                && clearanceCurve.equals(c.clearanceCurve)
-                && maximumCurve.equals(c.maximumCurve);
+                && deployment.equals(c.deployment);
     }
 
     @Override
     public int hashCode() {
-        return Objects.hash(kind, length, clearanceCurve, maximumCurve);
+        return Objects.hash(kind, length, deployment);
     }
 
     @Override
@@ -211,8 +230,7 @@ public final class Connection implements Canonical {
                     case GIVEN_CURVE -> "lanyard";
                     case SELF_RETRACTING -> "self-retracting device";
                 }
-                + ", " + length + " m, "
-                + (clearanceCurve.equals(maximumCurve) ? maximumCurve : clearanceCurve + " to " + maximumCurve);
+                + ", " + length + " m, " + deployment;
     }
 
     @Override
@@ -226,12 +244,10 @@ public final class Connection implements Canonical {
      * @since 1.0.0
      */
     public static final class PersonalAbsorber {
-        private final LoadingCurve clearance;
-        private final LoadingCurve maximum;
+        private final DeploymentRange deployment;
 
-        private PersonalAbsorber(LoadingCurve clearance, LoadingCurve maximum) {
-            this.clearance = clearance;
-            this.maximum = maximum;
+        private PersonalAbsorber(DeploymentRange deployment) {
+            this.deployment = deployment;
         }
 
         /**
@@ -244,29 +260,28 @@ public final class Connection implements Canonical {
         }
 
         /**
-         * Force against extension on one side of the force range.
+         * Force against extension on one side of the force range, on the safe side of all conditions that are stated.
          *
          * @param side clearance side or maximum side
          * @return the curve
          */
         public LoadingCurve curve(DeploymentForce side) {
-            Violations.required("side", side);
-            return side == DeploymentForce.CLEARANCE ? clearance : maximum;
+            return deployment.curve(side);
         }
 
         @Override
         public boolean equals(@Nullable Object other) {
-            return other instanceof PersonalAbsorber a && clearance.equals(a.clearance) && maximum.equals(a.maximum);
+            return other instanceof PersonalAbsorber a && deployment.equals(a.deployment);
         }
 
         @Override
         public int hashCode() {
-            return Objects.hash(clearance, maximum);
+            return 31 + deployment.hashCode();
         }
 
         @Override
         public String toString() {
-            return "absorber: " + clearance + " to " + maximum;
+            return "absorber: " + deployment;
         }
     }
 
@@ -281,6 +296,7 @@ public final class Connection implements Canonical {
         private @Nullable Double maximumExtension;
         private double initialStiffness = Double.POSITIVE_INFINITY;
         private double stopStiffness = Double.POSITIVE_INFINITY;
+        private final List<@Nullable AbsorberCondition> conditions = new ArrayList<>();
 
         private AbsorberBuilder() {}
 
@@ -340,6 +356,18 @@ public final class Connection implements Canonical {
         }
 
         /**
+         * Adds forces that are known for a condition other than dry, to which the two forces above belong. They widen the
+         * range: the lowest force of all counts for distances, the highest for loads.
+         *
+         * @param value the condition with its forces
+         * @return this
+         */
+        public AbsorberBuilder condition(AbsorberCondition value) {
+            conditions.add(value);
+            return this;
+        }
+
+        /**
          * Checks everything and makes the absorber.
          *
          * @return the absorber
@@ -356,8 +384,32 @@ public final class Connection implements Canonical {
             }
             stiffness(v, "initialStiffness", initialStiffness);
             stiffness(v, "stopStiffness", stopStiffness);
+            List<AbsorberCondition> stated = stated(v);
             v.throwIfAny();
-            return new PersonalAbsorber(plateau(clear, extension), plateau(most, extension));
+            DeploymentRange range = DeploymentRange.of(plateau(clear, extension), plateau(most, extension));
+            for (AbsorberCondition each : stated) {
+                range = range.with(
+                        each, plateau(each.clearanceForce(), extension), plateau(each.maximumForce(), extension));
+            }
+            return new PersonalAbsorber(range);
+        }
+
+        private List<AbsorberCondition> stated(Violations v) {
+            Map<AbsorberCondition.Kind, AbsorberCondition> byKind = new EnumMap<>(AbsorberCondition.Kind.class);
+            for (int i = 0; i < conditions.size(); i++) {
+                AbsorberCondition each = conditions.get(i);
+                if (each == null) {
+                    v.missing("condition[" + i + "]");
+                } else {
+                    v.require(
+                            byKind.putIfAbsent(each.kind(), each) == null,
+                            "condition[" + i + "]",
+                            GivenValue.text(each.kind().label()),
+                            InputRule.CONDITION_TWICE);
+                }
+            }
+            // In the order of the kinds, whatever the order of statement: what is the same has one form.
+            return List.copyOf(byKind.values());
         }
 
         private static double positive(Violations v, String path, @Nullable Double value, PlausibleRange range) {

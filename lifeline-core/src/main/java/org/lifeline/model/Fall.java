@@ -1,8 +1,11 @@
 package org.lifeline.model;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.OptionalDouble;
 import java.util.Set;
@@ -15,6 +18,8 @@ import org.lifeline.base.Violation;
 import org.lifeline.base.Violations;
 import org.lifeline.base.canonical.Canonical;
 import org.lifeline.base.canonical.CanonicalForm;
+import org.lifeline.model.absorber.AbsorberCondition;
+import org.lifeline.model.absorber.DeploymentForce;
 
 /**
  * One fall: who falls where, together with whom, and who hangs on the line already.
@@ -112,6 +117,23 @@ public final class Fall implements Canonical {
      */
     public List<Hanging> hanging() {
         return hanging;
+    }
+
+    /**
+     * The conditions under which the absorbers of those who fall give the force of a side.
+     *
+     * @param side clearance side or maximum side
+     * @param temperature temperature of the arrest [°C]
+     * @return the condition by the id of the worker, in the order of the fallers; without those whose force is that of the dry;
+     *     unmodifiable
+     * @throws org.lifeline.base.InvalidInputException if it is no temperature
+     */
+    public Map<String, AbsorberCondition> conditions(DeploymentForce side, double temperature) {
+        Map<String, AbsorberCondition> map = new LinkedHashMap<>();
+        for (Worker w : fallers) {
+            w.connection().deployment().condition(side, temperature).ifPresent(c -> map.put(w.id(), c));
+        }
+        return Collections.unmodifiableMap(map);
     }
 
     /**

@@ -1,8 +1,10 @@
 package org.lifeline.model;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -18,6 +20,7 @@ import org.lifeline.base.PlausibleRange;
 import org.lifeline.base.Violations;
 import org.lifeline.base.canonical.Canonical;
 import org.lifeline.base.canonical.CanonicalForm;
+import org.lifeline.model.absorber.AbsorberCondition;
 import org.lifeline.model.incident.SecondFall;
 
 /**
@@ -42,15 +45,36 @@ public final class LifelineDesign implements Canonical {
     private LifelineDesign(Builder b, Lifeline line) {
         this.title = Objects.requireNonNull(b.title);
         this.line = line;
-        this.temperatures =
-                b.temperatures.isEmpty() ? List.of(line.installed().temperature()) : List.copyOf(b.temperatures);
         this.workers = List.copyOf(b.workers);
+        this.temperatures = withLimits(
+                b.temperatures.isEmpty() ? List.of(line.installed().temperature()) : b.temperatures, workers);
         this.falls = List.copyOf(b.falls);
         this.clearance = Objects.requireNonNull(b.clearance);
         this.modelFactors = Objects.requireNonNull(b.modelFactors);
         this.workingFloor = b.workingFloor;
         this.secondFall = b.secondFall;
         this.rescuerMass = b.rescuerMass;
+    }
+
+    /**
+     * The temperatures in service with the limits of cold and hot absorbers that lie between them. A force that applies up to a
+     * limit meets the slackest or tightest line there, which no other temperature encloses.
+     */
+    private static List<Double> withLimits(List<Double> stated, List<Worker> workers) {
+        double coldest = Collections.min(stated);
+        double hottest = Collections.max(stated);
+        Set<Double> all = new LinkedHashSet<>();
+        for (Worker w : workers) {
+            for (AbsorberCondition c : w.connection().deployment().conditions()) {
+                double t = c.temperature().orElse(Double.NaN);
+                if (t > coldest && t < hottest && !stated.contains(t)) {
+                    all.add(t);
+                }
+            }
+        }
+        List<Double> list = new ArrayList<>(stated);
+        list.addAll(all);
+        return List.copyOf(list);
     }
 
     /**
@@ -82,7 +106,8 @@ public final class LifelineDesign implements Canonical {
     }
 
     /**
-     * Temperatures in service; that of installation if none was stated.
+     * Temperatures in service; that of installation if none was stated. Those up to which a worker's absorber counts as cold, or
+     * from which on it counts as hot, belong to them where they lie between: cases may govern there.
      *
      * @return at least one temperature [°C]; unmodifiable
      */

@@ -3,6 +3,7 @@ package org.lifeline.model;
 import java.util.OptionalDouble;
 import org.lifeline.base.Point;
 import org.lifeline.base.canonical.CanonicalForm;
+import org.lifeline.model.absorber.AbsorberCondition;
 import org.lifeline.model.absorber.DeploymentForce;
 import org.lifeline.model.absorber.LoadingCurve;
 
@@ -69,8 +70,15 @@ final class ModelForms {
         CanonicalForm.Builder b = CanonicalForm.builder("connection")
                 .text("kind", c.kind().name())
                 .number("length", c.tautLength(0), "m");
-        curve(b, "clearanceCurve", c.curve(DeploymentForce.CLEARANCE));
-        curve(b, "maximumCurve", c.curve(DeploymentForce.MAXIMUM));
+        curve(b, "clearanceCurve", c.deployment().dry(DeploymentForce.CLEARANCE));
+        curve(b, "maximumCurve", c.deployment().dry(DeploymentForce.MAXIMUM));
+        for (AbsorberCondition each : c.deployment().conditions()) {
+            String path = CanonicalForm.Builder.element("condition", each.kind().label());
+            b.number(path + ".clearanceForce", each.clearanceForce(), "N")
+                    .number(path + ".maximumForce", each.maximumForce(), "N")
+                    .number(path + ".temperature", each.temperature(), "°C")
+                    .text(path + ".source", each.source());
+        }
         return b.build();
     }
 

@@ -156,7 +156,7 @@ final class EnergyChecks {
     private double connection() {
         double sum = 0;
         for (int i = 0; i < arrest.fall().fallers().size(); i++) {
-            LoadingCurve curve = arrest.fall().fallers().get(i).connection().curve(arrest.side());
+            LoadingCurve curve = FallChecks.curveOf(arrest.fall().fallers().get(i), arrest);
             sum += new LoadingTable(curve, integration.quadrature())
                     .work(arrest.deployments().get(i));
         }

@@ -1,6 +1,7 @@
 package org.lifeline.verify;
 
 import java.util.List;
+import org.lifeline.base.PlausibleRange;
 import org.lifeline.base.Point;
 import org.lifeline.model.Attachment;
 import org.lifeline.model.Connection;
@@ -97,6 +98,14 @@ final class FallChecks {
         return now.pointAt(place);
     }
 
+    /** The loading curve of one who falls; without a temperature that could be one, that of all conditions together. */
+    static LoadingCurve curveOf(Worker worker, ArrestNumbers arrest) {
+        double t = arrest.peak().temperature();
+        boolean possible = t > PlausibleRange.TEMPERATURE.lowest() && t < PlausibleRange.TEMPERATURE.highest();
+        Connection c = worker.connection();
+        return possible ? c.curve(arrest.side(), t) : c.curve(arrest.side());
+    }
+
     private int span() {
         return arrest.peak().line().spanOf(arrest.fall().place());
     }
@@ -116,7 +125,7 @@ final class FallChecks {
             Worker w = fallers.get(i);
             double x = arrest.deployments().get(i);
             largest = Math.max(largest, x);
-            LoadingCurve stated = w.connection().curve(arrest.side());
+            LoadingCurve stated = curveOf(w, arrest);
             LoadingTable curve = new LoadingTable(stated, integration.quadrature());
             lower += curve.lower(x);
             upper += curve.upper(x);

@@ -146,6 +146,13 @@ class RescueLoadTest {
                     .contains("(deployment; the arrest before, by energy balance)")
                     .contains("(total fall distance; sum)");
             assertThat(rest.clearance().margin().orElseThrow()).isCloseTo(required - 3, within(1e-9));
+            assertThat(rest.clearance().rows())
+                    .filteredOn(row -> !row.source().equals("design"))
+                    .extracting(row -> row.item() + ": " + row.source())
+                    .containsExactly(
+                            "line at the station before the fall: equilibrium of the line",
+                            "descent of the line: rescue at rest",
+                            "deployment: energy balance");
         }
         // 180 kg weigh less than the line carried in the arrest, 500 kg more.
         assertThat(light.clearance().requiredElevation())

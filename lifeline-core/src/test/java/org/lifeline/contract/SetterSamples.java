@@ -29,6 +29,7 @@ import org.lifeline.model.Post;
 import org.lifeline.model.Stiffness;
 import org.lifeline.model.Support;
 import org.lifeline.model.Worker;
+import org.lifeline.model.absorber.AbsorberCondition;
 import org.lifeline.model.absorber.DeploymentForce;
 import org.lifeline.model.absorber.LoadingCurve;
 import org.lifeline.model.cable.Cable;
@@ -44,6 +45,13 @@ final class SetterSamples {
 
     static Connection connection() {
         return Connection.plainLanyard(1.8, LoadingCurve.spring(5e4));
+    }
+
+    static AbsorberCondition.Builder condition() {
+        return AbsorberCondition.builder(AbsorberCondition.Kind.COLD)
+                .clearanceForce(3000)
+                .maximumForce(7000)
+                .source("report");
     }
 
     static Worker worker() {
@@ -105,6 +113,7 @@ final class SetterSamples {
                         .clearanceForce(3200)
                         .maximumForce(6000)
                         .maximumExtension(1.2));
+        map.put(AbsorberCondition.Builder.class, () -> condition().temperature(-10));
         map.put(
                 LoadedSpans.Builder.class,
                 () -> LoadedSpans.builder()
@@ -159,6 +168,7 @@ final class SetterSamples {
         map.put(Check.class, Check.STRETCH);
         map.put(ClearanceRules.class, ClearanceRules.commonPractice());
         map.put(Connection.class, connection());
+        map.put(AbsorberCondition.class, condition().build());
         map.put(DeploymentForce.class, DeploymentForce.CLEARANCE);
         map.put(AttachmentLimit.class, AttachmentLimit.HELD);
         map.put(Fall.class, fall());

@@ -41,6 +41,7 @@ class SettersRefuseTest {
             "AbsorberBuilder.stopStiffness(Infinity)",
             "Worker.Builder.walkingLevel(-1.0E-5)",
             "Cable.Builder.thermalExpansion(-1.0E-5)",
+            "AbsorberCondition.Builder.temperature(-1.0E-5)",
             "LifelineDesign.Builder.temperature(-1.0E-5)",
             "LifelineDesign.Builder.workingFloor(-1.0E-5)",
             "EnergyBalance.withTemperature(-1.0E-5)",

@@ -13,6 +13,8 @@ import org.junit.jupiter.api.Test;
 import org.lifeline.base.Point;
 import org.lifeline.base.canonical.Canonical;
 import org.lifeline.model.Connection.PersonalAbsorber;
+import org.lifeline.model.absorber.AbsorberCondition;
+import org.lifeline.model.absorber.AbsorberCondition.Kind;
 import org.lifeline.model.absorber.LoadingCurve;
 import org.lifeline.model.cable.Cable;
 import org.lifeline.model.cable.LoadElongation;
@@ -49,6 +51,25 @@ class ValueSemanticsTest {
                 .maximumExtension(1.2)
                 .initialStiffness(1e5)
                 .build();
+    }
+
+    private static AbsorberCondition.Builder condition(Kind kind, double low, double high) {
+        return AbsorberCondition.builder(kind)
+                .clearanceForce(low)
+                .maximumForce(high)
+                .source("report");
+    }
+
+    private static Connection conditions(AbsorberCondition.Builder condition) {
+        return Connection.lanyard(
+                1.8,
+                PersonalAbsorber.builder()
+                        .clearanceForce(3000)
+                        .maximumForce(6000)
+                        .maximumExtension(1.2)
+                        .initialStiffness(1e5)
+                        .condition(condition.build())
+                        .build());
     }
 
     private static Worker.Builder worker(String id) {
@@ -123,6 +144,13 @@ class ValueSemanticsTest {
                 () -> Connection.lanyard(1.9, absorber(3000, 6000)),
                 () -> Connection.lanyard(1.8, absorber(3100, 6000)),
                 () -> Connection.lanyard(1.8, absorber(3000, 6100)),
+                () -> conditions(condition(Kind.WET, 2500, 5000)),
+                () -> conditions(condition(Kind.COLD, 2500, 5000)),
+                () -> conditions(condition(Kind.COLD, 2500, 5000).temperature(-10)),
+                () -> conditions(condition(Kind.HOT, 2500, 5000)),
+                () -> conditions(condition(Kind.WET, 2600, 5000)),
+                () -> conditions(condition(Kind.WET, 2500, 5100)),
+                () -> conditions(condition(Kind.WET, 2500, 5000).source("other")),
                 () -> Connection.plainLanyard(1.8, SPRING),
                 () -> Connection.givenCurve(1.8, SPRING),
                 () -> Connection.selfRetracting(1.8, absorber(3000, 6000))));

@@ -22,6 +22,7 @@ import org.lifeline.model.Post;
 import org.lifeline.model.Stiffness;
 import org.lifeline.model.Support;
 import org.lifeline.model.Worker;
+import org.lifeline.model.absorber.AbsorberCondition;
 import org.lifeline.model.absorber.DeploymentForce;
 import org.lifeline.model.absorber.LoadingCurve;
 import org.lifeline.model.cable.Cable;
@@ -264,8 +265,8 @@ public final class DesignWriter {
 
     private static ObjectNode connection(Connection connection) {
         ObjectNode node = NODES.objectNode();
-        LoadingCurve maximum = connection.curve(DeploymentForce.MAXIMUM);
-        LoadingCurve clearance = connection.curve(DeploymentForce.CLEARANCE);
+        LoadingCurve maximum = connection.deployment().dry(DeploymentForce.MAXIMUM);
+        LoadingCurve clearance = connection.deployment().dry(DeploymentForce.CLEARANCE);
         if (connection.kind() == Connection.Kind.SELF_RETRACTING) {
             ObjectNode device = node.putObject("retractable");
             device.put("lockDistance", metres(connection.freeFall(0)));
@@ -273,6 +274,7 @@ public final class DesignWriter {
                     .put("clearance", newtons(clearance.activationForce()))
                     .put("maximum", newtons(maximum.activationForce()));
             lengths(device, maximum);
+            conditions(device, connection);
             return node;
         }
         node.put("tautLength", metres(connection.tautLength(0)));
@@ -282,6 +284,7 @@ public final class DesignWriter {
                 absorber.put("clearanceForce", newtons(clearance.activationForce()));
                 absorber.put("maximumForce", newtons(maximum.activationForce()));
                 lengths(absorber, maximum);
+                conditions(absorber, connection);
             }
             case PLAIN_LANYARD -> node.put("stiffness", quantity(maximum.stopStiffness(), "N/m"));
             default -> {
@@ -296,6 +299,17 @@ public final class DesignWriter {
         node.put("maximumExtension", metres(curve.maximumExtension()));
         finite(node, "initialStiffness", initialStiffness(curve));
         finite(node, "stopStiffness", curve.stopStiffness());
+    }
+
+    private static void conditions(ObjectNode node, Connection connection) {
+        for (AbsorberCondition each : connection.deployment().conditions()) {
+            ObjectNode condition =
+                    node.withObjectProperty("conditions").putObject(each.kind().label());
+            condition.put("clearanceForce", newtons(each.clearanceForce()));
+            condition.put("maximumForce", newtons(each.maximumForce()));
+            each.temperature().ifPresent(t -> condition.put("temperature", quantity(t, "°C")));
+            condition.put("source", each.source());
+        }
     }
 
     /** The rise up to the activation force; infinite where the curve is rigid up to there. */

@@ -12,6 +12,7 @@ import org.lifeline.model.Attachment;
 import org.lifeline.model.Connection;
 import org.lifeline.model.Connection.PersonalAbsorber;
 import org.lifeline.model.Worker;
+import org.lifeline.model.absorber.AbsorberCondition;
 import org.lifeline.model.absorber.LoadingCurve;
 
 /** Reads one of {@code workers}. */
@@ -106,6 +107,7 @@ final class WorkerReader {
         b.clearanceForce(a.requiredQuantity("clearanceForce", Dimension.FORCE, Range.POSITIVE));
         b.maximumForce(a.requiredQuantity("maximumForce", Dimension.FORCE, Range.POSITIVE));
         lengths(a, b);
+        conditions(a, b);
         a.close();
         return a.build(b::build);
     }
@@ -122,6 +124,7 @@ final class WorkerReader {
             force.close();
         }
         lengths(r, b);
+        conditions(r, b);
         r.close();
         return build(
                 r,
@@ -134,6 +137,38 @@ final class WorkerReader {
         b.initialStiffness(
                 SupportReader.orRigid(f.quantity("initialStiffness", Dimension.FORCE_PER_LENGTH, Range.POSITIVE)));
         b.stopStiffness(SupportReader.orRigid(f.quantity("stopStiffness", Dimension.FORCE_PER_LENGTH, Range.POSITIVE)));
+    }
+
+    /** Forces for conditions other than dry. */
+    private static void conditions(Fields f, Connection.AbsorberBuilder b) {
+        Fields all = f.object("conditions");
+        if (all == null) {
+            return;
+        }
+        for (AbsorberCondition.Kind kind : AbsorberCondition.Kind.values()) {
+            Fields c = all.object(kind.label());
+            AbsorberCondition condition = c == null ? null : condition(kind, c);
+            if (condition != null) {
+                b.condition(condition);
+            }
+        }
+        all.close();
+    }
+
+    private static @Nullable AbsorberCondition condition(AbsorberCondition.Kind kind, Fields c) {
+        AbsorberCondition.Builder b = AbsorberCondition.builder(kind);
+        b.clearanceForce(c.requiredQuantity("clearanceForce", Dimension.FORCE, Range.POSITIVE));
+        b.maximumForce(c.requiredQuantity("maximumForce", Dimension.FORCE, Range.POSITIVE));
+        double temperature = c.quantity("temperature", Dimension.TEMPERATURE, Range.ANY);
+        if (!Double.isNaN(temperature)) {
+            b.temperature(temperature);
+        }
+        String source = c.requiredText("source");
+        if (source != null) {
+            b.source(source);
+        }
+        c.close();
+        return c.build(b::build);
     }
 
     /** Builds a part whose fields have other names in the file than in the model. */

@@ -23,6 +23,11 @@ public final class Clearance {
         this.obstruction = obstruction.orElse(Double.NaN);
     }
 
+    /** The same elevations with other words beside them. */
+    Clearance withRows(List<ClearanceRow> values) {
+        return new Clearance(values, walkingLevel, lowestPoint, obstruction());
+    }
+
     /**
      * The account, from the line before the fall down to the margin.
      *

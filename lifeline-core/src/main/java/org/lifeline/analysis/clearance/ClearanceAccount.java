@@ -20,6 +20,9 @@ public final class ClearanceAccount {
     /** Distance out of plumb below which it gets no row of its own: rounding of elevations [m]. */
     private static final double PLUMB = 1e-9;
 
+    /** Number of the row that says how far the line, or the support, goes down. */
+    private static final int DESCENT = 1;
+
     private ClearanceAccount() {}
 
     /**
@@ -88,6 +91,23 @@ public final class ClearanceAccount {
         double lowest = z;
         step(rows, "margin", rules.margin(), "design", z);
         return new Clearance(rows, worker.walkingLevel(), lowest, below);
+    }
+
+    /**
+     * The same account where the line is at rest at its lowest: how far it goes down rests on that, the deployment on the arrest
+     * before.
+     *
+     * @param account the account
+     * @param source what the descent of the line rests on, in words
+     * @return the account with the source at the row of the descent, everything else as it was
+     */
+    public static Clearance atRest(Clearance account, String source) {
+        Violations.required("account", account);
+        Violations.required("source", source);
+        List<ClearanceRow> rows = new ArrayList<>(account.rows());
+        ClearanceRow descent = rows.get(DESCENT);
+        rows.set(DESCENT, new ClearanceRow(descent.item(), descent.value(), descent.elevation(), source));
+        return account.withRows(rows);
     }
 
     private static double step(List<ClearanceRow> rows, String item, double value, String source, double z) {

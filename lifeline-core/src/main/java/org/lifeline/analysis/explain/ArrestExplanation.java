@@ -271,7 +271,7 @@ final class ArrestExplanation {
     /** The curve that all who fall together share. */
     static LoadingCurve curve(ArrestResult arrest) {
         return LoadingCurve.parallel(arrest.fall().fallers().stream()
-                .map(w -> w.connection().curve(arrest.side()))
+                .map(w -> w.connection().curve(arrest.side(), arrest.temperature()))
                 .toList());
     }
 }

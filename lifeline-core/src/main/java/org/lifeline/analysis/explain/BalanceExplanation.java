@@ -17,6 +17,7 @@ import org.lifeline.analysis.state.LoadPosition;
 import org.lifeline.base.unit.Dimension;
 import org.lifeline.model.Support;
 import org.lifeline.model.Worker;
+import org.lifeline.model.absorber.AbsorberCondition;
 import org.lifeline.model.absorber.LoadingCurve;
 
 /** Writes down the energy balance of an arrest: what the line took, what the connection took, what the fall set free. */
@@ -59,7 +60,8 @@ final class BalanceExplanation {
         Figure p = sheet.given("P", "load on the line", arrest.lineLoad(), Dimension.FORCE, SOLUTION);
         Figure x = sheet.given("x", "deployment of the connection", arrest.deployment(), Dimension.LENGTH, SOLUTION);
         LoadingCurve law = ArrestExplanation.curve(arrest);
-        CurveExplanation curve = new CurveExplanation(sheet, law, "c");
+        CurveExplanation curve = new CurveExplanation(
+                sheet, law, "c", source(arrest.fall().fallers().get(0)));
         double si = arrest.deployment();
         curve.writeCorners(si);
         Figure taken = sheet.row(
@@ -96,6 +98,14 @@ final class BalanceExplanation {
         return x;
     }
 
+    /** Where the forces of the loading curve of one who falls come from: stated for the dry, or for another condition. */
+    private String source(Worker faller) {
+        Optional<AbsorberCondition> other =
+                faller.connection().deployment().condition(arrest.side(), arrest.temperature());
+        return other.map(c -> "design, absorber " + c.kind().label() + ": " + c.source())
+                .orElse("design");
+    }
+
     /** Several who are not alike: each has an own extension, and what the line takes is more than they are credited with. */
     private Figure writeUnequal(Figure work, Drop f) {
         sheet.section("Energy taken by the connections");
@@ -108,10 +118,10 @@ final class BalanceExplanation {
             Worker w = arrest.fall().fallers().get(i);
             String k = "_" + (i + 1);
             double si = arrest.deployments().get(i);
-            LoadingCurve law = w.connection().curve(arrest.side());
+            LoadingCurve law = w.connection().curve(arrest.side(), arrest.temperature());
             Figure x = sheet.given("x" + k, "largest deployment of " + w.id(), si, Dimension.LENGTH, BOUND);
             Figure p = sheet.given("P" + k, "largest force of " + w.id(), force(law, si), Dimension.FORCE, BOUND);
-            CurveExplanation curve = new CurveExplanation(sheet, law, "c" + (i + 1) + ".");
+            CurveExplanation curve = new CurveExplanation(sheet, law, "c" + (i + 1) + ".", source(w));
             curve.writeCorners(si);
             taken.add(sheet.row(
                     "W_c" + k, "work taken by it", curve.work(x, p, si), Dimension.ENERGY, "∫F dx by trapezoids"));

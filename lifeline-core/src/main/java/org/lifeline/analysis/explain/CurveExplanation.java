@@ -15,16 +15,25 @@ import org.lifeline.model.absorber.LoadingCurve;
 
 /** Writes down a loading curve up to an extension: its corners, the work done, the extension that goes with a force. */
 final class CurveExplanation {
+    private static final String DESIGN = "design";
+
     private final CalculationSheet sheet;
     private final LoadingCurve curve;
     private final String k;
+    private final String source;
     private final List<Figure> extensions = new ArrayList<>();
     private final List<Figure> forces = new ArrayList<>();
 
     CurveExplanation(CalculationSheet sheet, LoadingCurve curve, String k) {
+        this(sheet, curve, k, DESIGN);
+    }
+
+    /** A curve whose corners do not come from the design as they stand: with their source. */
+    CurveExplanation(CalculationSheet sheet, LoadingCurve curve, String k, String source) {
         this.sheet = sheet;
         this.curve = curve;
         this.k = k;
+        this.source = source;
     }
 
     /** Writes the corners up to and including the first one that an extension does not pass. */
@@ -37,8 +46,8 @@ final class CurveExplanation {
                     "extension at corner " + i + " of the loading curve",
                     c.extension(),
                     Dimension.LENGTH,
-                    "design"));
-            forces.add(sheet.given("F_" + k + i, "force there", c.force(), Dimension.FORCE, "design"));
+                    DESIGN));
+            forces.add(sheet.given("F_" + k + i, "force there", c.force(), Dimension.FORCE, source));
             if (c.extension() >= extension && extension > 0) {
                 break;
             }

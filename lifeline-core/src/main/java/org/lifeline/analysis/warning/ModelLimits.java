@@ -8,6 +8,13 @@ import java.util.List;
  * @since 1.0.0
  */
 public final class ModelLimits {
+    /** The limit that a design goes beyond where it states forces of its absorbers for such conditions. */
+    public static final String WET_OR_COLD = "wet, iced or cold energy absorbers, whose forces differ";
+
+    /** What is left of {@link #WET_OR_COLD} where the design states such forces. */
+    public static final String WET_OR_COLD_ELSEWHERE =
+            "energy absorbers under other conditions than those that are stated for them; several conditions at once";
+
     /** The limit that loads for the supporting structure go beyond. */
     public static final String SIDE_PULL = "pull across the line, out of its vertical plane";
 
@@ -26,7 +33,7 @@ public final class ModelLimits {
 
     private static final List<String> LIST = List.of(
             "creep and constructional stretch of the cable",
-            "wet, iced or cold energy absorbers, whose forces differ",
+            WET_OR_COLD,
             "edges that the connection or the cable runs over",
             NEAR_FALLS,
             "wind and ice on the line",

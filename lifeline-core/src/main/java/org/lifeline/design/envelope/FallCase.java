@@ -1,6 +1,7 @@
 package org.lifeline.design.envelope;
 
 import java.util.Locale;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -13,6 +14,7 @@ import org.lifeline.base.Violations;
 import org.lifeline.model.Fall;
 import org.lifeline.model.Place;
 import org.lifeline.model.Worker;
+import org.lifeline.model.absorber.AbsorberCondition;
 import org.lifeline.model.absorber.DeploymentForce;
 
 /**
@@ -110,6 +112,15 @@ public final class FallCase {
      */
     public DeploymentForce side() {
         return side;
+    }
+
+    /**
+     * The conditions under which the absorbers of those who fall have the force of the case.
+     *
+     * @return the condition by the id of the worker; without those whose force is that of the dry; unmodifiable
+     */
+    public Map<String, AbsorberCondition> conditions() {
+        return fall.conditions(side, temperature);
     }
 
     /**
@@ -222,17 +233,24 @@ public final class FallCase {
     public String describe() {
         StringBuilder b = new StringBuilder(String.format(
                 Locale.ROOT,
-                "fall %s, %s, %.1f °C, %s deployment force",
+                "fall %s, %s, %.1f °C, %s deployment force%s",
                 fall.id(),
                 where(fall.place()),
                 temperature,
-                side == DeploymentForce.MAXIMUM ? "maximum" : "clearance"));
+                side == DeploymentForce.MAXIMUM ? "maximum" : "clearance",
+                inBrackets(conditions())));
         later().ifPresent(l -> b.append(String.format(Locale.ROOT, ", %s falls %.3f s later", l.worker(), l.delay())));
         attachmentLimit().filter(l -> l == AttachmentLimit.HELD).ifPresent(l -> b.append(", attachment held"));
         pretensionFactor().ifPresent(f -> b.append(String.format(Locale.ROOT, ", pretension × %.3f", f)));
         friction().ifPresent(f -> b.append(String.format(Locale.ROOT, ", friction %.3f", f)));
         mass().ifPresent(m -> b.append(String.format(Locale.ROOT, ", mass %.1f kg", m)));
         return b.toString();
+    }
+
+    private String inBrackets(Map<String, AbsorberCondition> conditions) {
+        return conditions.isEmpty()
+                ? ""
+                : " (" + AbsorberCondition.words(conditions, fall.fallers().size()) + ")";
     }
 
     private static String where(Place place) {

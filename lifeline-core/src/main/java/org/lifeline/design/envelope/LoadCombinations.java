@@ -5,6 +5,7 @@ import java.util.Collections;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import org.lifeline.analysis.Statics;
 import org.lifeline.base.Interval;
@@ -45,7 +46,8 @@ final class LoadCombinations {
      * Tells whether a combination governs by the physics of it. A change of temperature and a change of pretension act alike,
      * through the stress-free length of cable between the anchors: the tightest line (least thermal elongation, highest
      * pretension) and the slackest enclose the others. Everything that grows with the energy of the fall grows with the mass
-     * that falls. Both sides of the force range and both ends of the friction stay.
+     * that falls. Both sides of the force range and both ends of the friction stay. Forces of a cold or a hot absorber that apply
+     * up to a temperature meet the slackest or the tightest line there, so that this temperature stays as well.
      */
     static boolean mayGovern(LifelineDesign design, Tolerances tolerances, LoadCombination combination) {
         double coldest = Collections.min(design.temperatures());
@@ -57,7 +59,16 @@ final class LoadCombinations {
                 && combination.temperature() == (shrinks ? coldest : hottest);
         boolean slackest = is(d.pretension(), tolerances.pretension().map(Interval::low))
                 && combination.temperature() == (shrinks ? hottest : coldest);
-        return heaviest && (tightest || slackest);
+        boolean end = is(d.pretension(), tolerances.pretension().map(Interval::high))
+                || is(d.pretension(), tolerances.pretension().map(Interval::low));
+        return heaviest && (tightest || slackest || (end && isLimit(design, combination.temperature())));
+    }
+
+    /** Tells whether the absorber of somebody counts as cold up to a temperature, or as hot from it on. */
+    private static boolean isLimit(LifelineDesign design, double temperature) {
+        return design.workers().stream()
+                .flatMap(w -> w.connection().deployment().conditions().stream())
+                .anyMatch(c -> c.temperature().equals(OptionalDouble.of(temperature)));
     }
 
     private static boolean is(double value, Optional<Double> end) {

@@ -238,7 +238,8 @@ public final class DataSheet {
     }
 
     /**
-     * Workers whose stated deployment forces lie closer together than average and maximum of one drop were published to.
+     * Workers whose deployment forces, as stated for the dry, lie closer together than average and maximum of one drop were
+     * published to.
      *
      * @return ids of the workers; unmodifiable
      */
@@ -246,8 +247,8 @@ public final class DataSheet {
         return design().workers().stream()
                 .filter(w -> w.connection().kind() == Connection.Kind.LANYARD_WITH_ABSORBER)
                 .filter(w -> PublishedScatter.isNarrower(
-                        w.connection().curve(DeploymentForce.CLEARANCE),
-                        w.connection().curve(DeploymentForce.MAXIMUM)))
+                        w.connection().deployment().dry(DeploymentForce.CLEARANCE),
+                        w.connection().deployment().dry(DeploymentForce.MAXIMUM)))
                 .map(Worker::id)
                 .toList();
     }

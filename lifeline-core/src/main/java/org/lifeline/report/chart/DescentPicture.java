@@ -44,7 +44,7 @@ public final class DescentPicture {
         }
         Statics statics = Statics.withDefaults().withTemperature(arrest.temperature());
         LoadingCurve curve = LoadingCurve.parallel(fall.fallers().stream()
-                .map(w -> w.connection().curve(arrest.side()))
+                .map(w -> w.connection().curve(arrest.side(), arrest.temperature()))
                 .toList());
         // The last point but one: the final load is reached. The last: the connection has deployed as far as it will.
         int n = POINTS + 1;

@@ -1,7 +1,9 @@
 package org.lifeline.report.document;
 
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.lifeline.analysis.ArrestResult;
@@ -9,6 +11,8 @@ import org.lifeline.analysis.Method;
 import org.lifeline.analysis.state.AttachmentLimit;
 import org.lifeline.base.InertText;
 import org.lifeline.design.envelope.FallCase;
+import org.lifeline.model.Fall;
+import org.lifeline.model.absorber.AbsorberCondition;
 import org.lifeline.model.absorber.DeploymentForce;
 
 /**
@@ -40,6 +44,22 @@ public final class CaseNames {
     }
 
     /**
+     * The conditions under which the absorbers of those who fall have the force of a side.
+     *
+     * @param fall the fall
+     * @param side the deployment force
+     * @param temperature temperature of the arrest [°C]
+     * @return for example " (cold)"; empty where all have that of the dry
+     */
+    public static String conditions(Fall fall, DeploymentForce side, double temperature) {
+        Map<String, AbsorberCondition> shown = new LinkedHashMap<>();
+        fall.conditions(side, temperature).forEach((id, c) -> shown.put(InertText.name(id), c));
+        return shown.isEmpty()
+                ? ""
+                : " (" + AbsorberCondition.words(shown, fall.fallers().size()) + ")";
+    }
+
+    /**
      * Words as the start of a sentence.
      *
      * @param text the words, not empty
@@ -58,7 +78,7 @@ public final class CaseNames {
      */
     public static String name(ArrestResult r, Quantities q) {
         return InertText.name(r.fall().id()) + ", " + q.input(QuantityKind.TEMPERATURE, r.temperature()) + ", "
-                + side(r.side())
+                + side(r.side()) + conditions(r.fall(), r.side(), r.temperature())
                 + (isHeld(r.attachmentLimit()) ? ", attachment held" : "");
     }
 
@@ -75,7 +95,8 @@ public final class CaseNames {
      */
     public static String name(FallCase c, Quantities q) {
         return InertText.name(c.fall().id()) + ", " + place(c, q) + ", "
-                + q.input(QuantityKind.TEMPERATURE, c.temperature()) + ", " + side(c.side()) + deviations(c, q, ", ");
+                + q.input(QuantityKind.TEMPERATURE, c.temperature()) + ", " + side(c.side())
+                + conditions(c.fall(), c.side(), c.temperature()) + deviations(c, q, ", ");
     }
 
     /**

@@ -82,7 +82,7 @@ public final class ArrestTables {
             t.row(
                     Integer.toString(i + 1),
                     InertText.name(r.fall().id()),
-                    CaseNames.shortSide(r.side()),
+                    CaseNames.shortSide(r.side()) + CaseNames.conditions(r.fall(), r.side(), r.temperature()),
                     q.input(QuantityKind.TEMPERATURE, r.temperature()),
                     q.result(QuantityKind.LENGTH, r.freeFall()),
                     q.result(QuantityKind.LENGTH, r.deployment()),

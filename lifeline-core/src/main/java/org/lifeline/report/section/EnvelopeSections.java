@@ -233,6 +233,10 @@ public final class EnvelopeSections {
                                         .stationOf(e.fallCase().fall().place()))),
                 q.input(QuantityKind.TEMPERATURE, e.fallCase().temperature()) + ", "
                         + CaseNames.shortSide(e.fallCase().side())
+                        + CaseNames.conditions(
+                                e.fallCase().fall(),
+                                e.fallCase().side(),
+                                e.fallCase().temperature())
                         + CaseNames.deviations(e.fallCase(), q, ", ")));
     }
 

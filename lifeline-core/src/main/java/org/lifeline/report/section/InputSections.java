@@ -2,6 +2,7 @@ package org.lifeline.report.section;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import org.lifeline.base.InertText;
 import org.lifeline.base.Point;
@@ -14,7 +15,9 @@ import org.lifeline.model.Obstruction;
 import org.lifeline.model.Stiffness;
 import org.lifeline.model.Support;
 import org.lifeline.model.Worker;
+import org.lifeline.model.absorber.AbsorberCondition;
 import org.lifeline.model.absorber.DeploymentForce;
+import org.lifeline.model.absorber.DeploymentRange;
 import org.lifeline.model.absorber.LoadingCurve;
 import org.lifeline.model.cable.Cable;
 import org.lifeline.model.cable.LoadElongation;
@@ -98,7 +101,8 @@ public final class InputSections {
         t.row(
                 "Temperatures in service",
                 design.temperatures().stream()
-                        .map(x -> q.input(QuantityKind.TEMPERATURE, x))
+                        .map(x -> q.input(QuantityKind.TEMPERATURE, x)
+                                + (isLimit(x) ? ", where a stated condition of an absorber ends or begins" : ""))
                         .collect(Collectors.joining("; ")));
         t.row("Acceleration of gravity", q.input(QuantityKind.RATIO, g) + " m/s²");
         List<ReportBlock> blocks = new ArrayList<>(List.of(t.build()));
@@ -221,12 +225,57 @@ public final class InputSections {
             String name = "Connecting subsystem of " + InertText.name(w.id());
             boolean two =
                     c.kind() == Connection.Kind.LANYARD_WITH_ABSORBER || c.kind() == Connection.Kind.SELF_RETRACTING;
+            DeploymentRange range = c.deployment();
+            String dry = range.conditions().isEmpty() ? "" : ", dry";
             if (two) {
-                blocks.add(curve(name + ", clearance deployment force", c.curve(DeploymentForce.CLEARANCE)));
+                blocks.add(curve(name + dry + ", clearance deployment force", range.dry(DeploymentForce.CLEARANCE)));
             }
-            blocks.add(curve(two ? name + ", maximum deployment force" : name, c.curve(DeploymentForce.MAXIMUM)));
+            blocks.add(
+                    curve(two ? name + dry + ", maximum deployment force" : name, range.dry(DeploymentForce.MAXIMUM)));
+            if (!range.conditions().isEmpty()) {
+                blocks.add(conditions(name, range));
+            }
         }
         return blocks;
+    }
+
+    /** The forces under other conditions than dry; each arrest takes the lowest or the highest of those that apply. */
+    private ReportBlock conditions(String name, DeploymentRange range) {
+        TableBuilder t = new TableBuilder(
+                        name + ": deployment forces as stated by condition. Distances are computed with the"
+                                + " lowest, loads with the highest of those that apply, the dry among them")
+                .text("Condition")
+                .text("Applies")
+                .number("Lowest")
+                .number("Highest")
+                .text("Source");
+        for (AbsorberCondition each : range.conditions()) {
+            t.row(
+                    each.kind().label(),
+                    applies(each),
+                    q.input(QuantityKind.FORCE, each.clearanceForce()),
+                    q.input(QuantityKind.FORCE, each.maximumForce()),
+                    InertText.plain(each.source()));
+        }
+        return t.build();
+    }
+
+    /** Tells whether an absorber counts as cold up to a temperature, or as hot from it on; such ones are computed besides. */
+    private boolean isLimit(double temperature) {
+        return design.workers().stream()
+                .flatMap(w -> w.connection().deployment().conditions().stream())
+                .anyMatch(c -> c.temperature().equals(OptionalDouble.of(temperature)));
+    }
+
+    private String applies(AbsorberCondition c) {
+        if (c.temperature().isEmpty()) {
+            return "at every temperature";
+        }
+        String limit = (c.kind() == AbsorberCondition.Kind.COLD ? "at or below " : "at or above ")
+                + q.input(QuantityKind.TEMPERATURE, c.temperature().getAsDouble());
+        return design.temperatures().stream().anyMatch(c::appliesAt)
+                ? limit
+                : limit + ": at none of the temperatures in service";
     }
 
     private ReportBlock incidents() {

@@ -202,7 +202,7 @@ public final class RemarkSections {
                     + (inTime ? ", except in the arrests that were followed in time." : " (energy balance only)."));
         }
         ModelLimits.list().stream()
-                .map(each -> left(each, assessment))
+                .map(each -> left(each, design, assessment))
                 .forEach(each -> items.add(CaseNames.capital(each)
                         + (each.equals(ModelLimits.SIDE_PULL) && sidePull
                                 ? ", except in the loads for the supporting structure."
@@ -213,8 +213,13 @@ public final class RemarkSections {
         return new ReportSection("Not considered", 1, List.of(new ReportBlock.Items(items)));
     }
 
-    /** What is left of a limit where the assessment has computed what it names. */
-    private static String left(String limit, Optional<AssessmentResult> assessment) {
+    /** What is left of a limit where the design states, or the assessment has computed, what it names. */
+    private static String left(String limit, LifelineDesign design, Optional<AssessmentResult> assessment) {
+        boolean conditions = design.workers().stream()
+                .anyMatch(w -> !w.connection().deployment().conditions().isEmpty());
+        if (limit.equals(ModelLimits.WET_OR_COLD) && conditions) {
+            return ModelLimits.WET_OR_COLD_ELSEWHERE;
+        }
         if (limit.equals(ModelLimits.NEAR_FALLS)
                 && assessment.flatMap(AssessmentResult::secondFall).isPresent()) {
             return ModelLimits.NEAR_FALLS_ELSEWHERE;

@@ -180,6 +180,10 @@ public final class FirstScreen {
                 .orElse("");
         return later + place + " " + quantities.input(QuantityKind.TEMPERATURE, c.temperature())
                 + (c.side() == DeploymentForce.MAXIMUM ? " max" : " clr")
+                + c.conditions().values().stream()
+                        .map(condition -> " " + condition.kind().label())
+                        .distinct()
+                        .collect(Collectors.joining())
                 + (c.attachmentLimit().filter(l -> l == AttachmentLimit.HELD).isPresent() ? " held" : "");
     }
 

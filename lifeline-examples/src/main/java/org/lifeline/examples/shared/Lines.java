@@ -7,6 +7,7 @@ import org.lifeline.design.criteria.CriterionResult;
 import org.lifeline.design.envelope.FallCase;
 import org.lifeline.model.Place;
 import org.lifeline.model.absorber.DeploymentForce;
+import org.lifeline.report.document.CaseNames;
 import org.lifeline.report.document.Quantities;
 import org.lifeline.report.document.QuantityKind;
 import org.lifeline.report.document.UnitChoice;
@@ -37,6 +38,7 @@ public final class Lines {
                 .orElseGet(() -> ": span " + place.span() + " at " + SI.result(QuantityKind.LENGTH, place.station())));
         b.append(", ").append(SI.input(QuantityKind.TEMPERATURE, c.temperature()));
         b.append(c.side() == DeploymentForce.CLEARANCE ? ", clearance force" : ", maximum force");
+        b.append(CaseNames.conditions(c.fall(), c.side(), c.temperature()));
         c.later()
                 .ifPresent(l -> b.append(", ")
                         .append(InertText.name(l.worker()))

@@ -2,6 +2,7 @@ package org.lifeline.explorer.engine;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import org.lifeline.analysis.ArrestResult;
 import org.lifeline.analysis.CablePiece;
 import org.lifeline.analysis.EnergyBalance;
@@ -18,6 +19,7 @@ import org.lifeline.model.LifelineDesign;
 import org.lifeline.model.Obstruction;
 import org.lifeline.model.Support;
 import org.lifeline.model.Worker;
+import org.lifeline.model.absorber.AbsorberCondition;
 import org.lifeline.model.absorber.DeploymentForce;
 
 /** What a page shows of one fall at once: both deployment forces, by energy balance. */
@@ -103,8 +105,14 @@ final class LiveAnswer {
                     .put("displacement", each.displacement().magnitude())
                     .put("slip", each.slip()));
         }
-        return new Json()
-                .put("temperature", r.temperature())
+        Json json = new Json();
+        Map<String, AbsorberCondition> conditions = r.fall().conditions(r.side(), r.temperature());
+        if (!conditions.isEmpty()) {
+            json.put(
+                    "condition",
+                    AbsorberCondition.words(conditions, r.fall().fallers().size()));
+        }
+        return json.put("temperature", r.temperature())
                 .put("endAnchorLoad", r.endAnchorLoad())
                 .put("postLoad", largestPost(r))
                 .put("maximumTension", r.maximumTension())

@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.Locale;
+import java.util.Map;
 import org.lifeline.base.Interval;
 import org.lifeline.base.Vector3;
 import org.lifeline.design.assessment.NotComputed;
@@ -19,6 +20,7 @@ import org.lifeline.design.structure.StatedFactor;
 import org.lifeline.design.structure.SupportLoadsResult;
 import org.lifeline.model.Post;
 import org.lifeline.model.Support;
+import org.lifeline.model.absorber.AbsorberCondition;
 
 /** Writes the parts that a design hands over. */
 public final class HandoverWriter {
@@ -167,9 +169,23 @@ public final class HandoverWriter {
         }
         number(node, "temperature", c.temperature());
         node.put("force", c.side().name().toLowerCase(Locale.ROOT));
+        conditions(node, c.conditions());
         c.attachmentLimit().ifPresent(l -> node.put("attachmentLimit", l.label()));
         c.later().ifPresent(l -> number(node.putObject("laterFall").put("worker", l.worker()), "delay", l.delay()));
         return node;
+    }
+
+    /**
+     * Says of those who fall under which condition other than dry their absorber has the force of a case.
+     *
+     * @param node where it is put; nothing where all have that of the dry
+     * @param byWorker the condition by worker
+     */
+    public static void conditions(ObjectNode node, Map<String, AbsorberCondition> byWorker) {
+        byWorker.forEach((worker, condition) -> node.withArrayProperty("absorberConditions")
+                .addObject()
+                .put("worker", worker)
+                .put("condition", condition.kind().label()));
     }
 
     static ArrayNode vector(Vector3 v) {

@@ -5,6 +5,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.lifeline.analysis.Method;
+import org.lifeline.base.PlausibleRange;
+import org.lifeline.model.Connection;
 import org.lifeline.model.Fall;
 import org.lifeline.model.LifelineDesign;
 import org.lifeline.model.absorber.DeploymentForce;
@@ -137,11 +139,12 @@ final class StoredNumbers {
 
     /** The curve of the one who falls. */
     private static LoadingCurve curve(JsonNode a, Fall fall) {
-        boolean clearance = a.path("force").asText().equals("clearance");
-        return fall.fallers()
-                .get(0)
-                .connection()
-                .curve(clearance ? DeploymentForce.CLEARANCE : DeploymentForce.MAXIMUM);
+        DeploymentForce side =
+                a.path("force").asText().equals("clearance") ? DeploymentForce.CLEARANCE : DeploymentForce.MAXIMUM;
+        Connection connection = fall.fallers().get(0).connection();
+        double t = number(a, "temperature");
+        boolean possible = t > PlausibleRange.TEMPERATURE.lowest() && t < PlausibleRange.TEMPERATURE.highest();
+        return possible ? connection.curve(side, t) : connection.curve(side);
     }
 
     private void part(String where, String key, JsonNode whole, double first) {

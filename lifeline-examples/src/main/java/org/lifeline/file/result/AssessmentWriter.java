@@ -20,6 +20,7 @@ import org.lifeline.design.envelope.Extreme;
 import org.lifeline.design.envelope.Extremes;
 import org.lifeline.design.envelope.FallCase;
 import org.lifeline.design.envelope.Quantity;
+import org.lifeline.file.handover.HandoverWriter;
 import org.lifeline.model.Place;
 import org.lifeline.model.incident.SecondFall;
 
@@ -123,6 +124,7 @@ final class AssessmentWriter {
         node.put("attachment", attachment(c));
         ResultWriter.number(node, "temperature", c.temperature());
         node.put("force", c.side().name().toLowerCase(Locale.ROOT));
+        HandoverWriter.conditions(node, c.conditions());
         c.later()
                 .ifPresent(l ->
                         ResultWriter.number(node.putObject("laterFall").put("worker", l.worker()), "delay", l.delay()));

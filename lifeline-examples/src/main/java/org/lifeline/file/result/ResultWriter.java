@@ -293,6 +293,7 @@ public final class ResultWriter {
         node.put("fall", r.fall().id());
         number(node, "temperature", r.temperature());
         node.put("force", r.side() == DeploymentForce.CLEARANCE ? "clearance" : "maximum");
+        HandoverWriter.conditions(node, r.fall().conditions(r.side(), r.temperature()));
         r.attachmentLimit().ifPresent(limit -> node.put("attachmentLimit", limit.label()));
         return node;
     }

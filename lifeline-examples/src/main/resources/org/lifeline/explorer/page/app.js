@@ -324,10 +324,22 @@ function showCautions() {
     const capacity = state.answer.supports[i].capacity;
     if (capacity !== undefined && s.force > capacity) { texts.unshift('Load on ' + s.id + ' exceeds its stated capacity.'); }
   });
+  ['maximum', 'clearance'].forEach(function (side) {
+    if (state.answer[side].condition) { texts.push('The ' + (side === 'maximum' ? 'highest' : 'lowest') + ' absorber force is that stated for the condition: ' + state.answer[side].condition + '.'); }
+  });
+  texts.push.apply(texts, incidentTexts());
   texts.push('These numbers are one fall at one temperature by energy balance. The worst of the whole line stands below; followed in time, loads can be larger.');
   texts.forEach(function (t) { make('li', {}, list, t); });
   const many = texts.length;
   $('strip-text').textContent = (many > 1 ? many + ' cautions. ' + texts[0] : 'An aid for a qualified person; it does not replace codes, instructions or tests.');
+}
+
+// What the design states besides its falls is in no number of one fall; the worst of the whole line has it.
+function incidentTexts() {
+  const d = state.design, texts = [];
+  if (d.secondFall) { texts.push('The design states a second fall, of ' + d.secondFall.worker + '. It is left out here, in the curves and in the fall that is played, and in the worst of the whole line until that is followed in time.'); }
+  if (d.rescue) { texts.push('The design states a rescuer on the line. The rescue is left out here, in the curves and in the fall that is played; the worst of the whole line has it.'); }
+  return texts;
 }
 
 function saidAloud() {
@@ -356,7 +368,7 @@ async function whole(motion) {
   }
   $('result').textContent = text.replace(/</g, '\\u003c');
   state.file = file;
-  $('whole-state').textContent = (motion ? 'By energy balance and in time' : 'By energy balance; arrests in time are left out') + ', computed in ' + ((performance.now() - began) / 1000).toFixed(1) + ' s.';
+  $('whole-state').textContent = (motion ? 'By energy balance and in time' : 'By energy balance; arrests in time' + (state.design.secondFall ? ', the second fall among them,' : '') + ' are left out') + ', computed in ' + ((performance.now() - began) / 1000).toFixed(1) + ' s.';
   showWhole();
 }
 
@@ -370,7 +382,10 @@ function showWhole() {
     make('th', { scope: 'row' }, row, (NAMES[g.quantity] || g.quantity.replace(/([A-Z])/g, ' $1').toLowerCase()) + (g.support ? ' ' + g.support : ''));
     make('td', {}, row, withUnit(UNIT_KIND[g.unit] || 'number', g.value) + (UNIT_KIND[g.unit] ? '' : ' ' + g.unit));
     const where = make('td', {}, row, g.place && g.place.support ? 'at ' + g.place.support : g.place ? 'span ' + g.place.span + ', ' + withUnit('length', g.place.station) : '');
-    make('span', { 'class': 'small' }, where, [g.fall, g.attachment, withUnit('temperature', g.temperature), g.method].join(', '));
+    make('span', { 'class': 'small' }, where, [
+      g.fall, g.laterFall ? g.laterFall.worker + ' falls ' + g.laterFall.delay.toFixed(2) + ' s later' : '', g.attachment, withUnit('temperature', g.temperature),
+      (g.absorberConditions || []).map(function (c) { return 'absorber of ' + c.worker + ' ' + c.condition; }).join(', '), g.method
+    ].filter(Boolean).join(', '));
   });
   const criteria = $('criteria').tBodies[0];
   criteria.textContent = '';

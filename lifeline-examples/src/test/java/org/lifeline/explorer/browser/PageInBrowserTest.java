@@ -273,6 +273,51 @@ class PageInBrowserTest {
     }
 
     /** The fall, the temperature and the force that are looked at stand in the address, too; what is not there is left out. */
+    /** Members that no control of the page turns stay in the design, are computed, and what is not is said. */
+    @ParameterizedTest
+    @CsvSource({
+        "second-fall-and-rescue, a second fall, true",
+        "second-fall-and-rescue, a rescuer on the line, true",
+        "absorber-conditions, the condition: cold, false"
+    })
+    void whatHasNoControlIsKeptComputedOrSaid(String name, String said, boolean incidents) throws Exception {
+        String design = Files.readString(Path.of("designs/" + name + ".design.json"));
+        open(link(design), 1200);
+        if (!incidents) {
+            choose("temperature", "-25");
+        }
+        type("#v-mass-x", "98");
+        settled();
+        ObjectNode wanted = (ObjectNode) JSON.readTree(design);
+        ((ObjectNode) wanted.path("workers").path(0)).put("mass", "98 kg");
+        browser()
+                .until(
+                        "location.hash.length > 100 && fromBase64url(/design=([^&]*)/.exec(location.hash)[1]) === state.text");
+        assertThat(JSON.readTree(browser().value("state.text").asText())).isEqualTo(wanted);
+        assertThat(browser()
+                        .value("document.getElementById('caution-list').textContent")
+                        .asText())
+                .contains(said);
+        JsonNode here =
+                JSON.readTree(Engine.arrest(browser().value("state.text").asText(), 0, incidents ? Double.NaN : -25));
+        assertThat(new Digits().compare(here, browser().value("state.answer")).differences())
+                .isEmpty();
+        browser().until("document.getElementById('result').textContent");
+        String governing = browser()
+                .value("document.getElementById('governing').textContent")
+                .asText();
+        JsonNode result = JSON.readTree(
+                browser().value("document.getElementById('result').textContent").asText());
+        assertThat(result.path("assessment").path("rescue").path("governing").isEmpty())
+                .isEqualTo(!incidents);
+        assertThat(governing).contains(incidents ? "span 1" : "absorber of rigger cold");
+        assertThat(browser()
+                        .value("document.getElementById('whole-state').textContent")
+                        .asText()
+                        .contains("the second fall among them"))
+                .isEqualTo(incidents);
+    }
+
     @Test
     void aLinkHoldsWhatIsLookedAt() throws Exception {
         open("", 1200);
