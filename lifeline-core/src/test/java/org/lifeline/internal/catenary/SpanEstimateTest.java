@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.lifeline.internal.catenary.SpanFinder.Known;
 import org.lifeline.model.cable.LoadElongation;
@@ -155,7 +156,7 @@ class SpanEstimateTest {
      */
     @Test
     void theLeastTensionOfALevelSpanIsThatOfTheTextbook() {
-        double lambda = 1.1996786402577338;
+        double lambda = 1.1996786402577337;
         double want = WEIGHT * RUN / 2 * Math.cosh(lambda) / lambda;
         assertThat(of(STIFF, WEIGHT, 0).leastStartTension()).isCloseTo(want, within(1e-12 * want));
     }
@@ -175,10 +176,19 @@ class SpanEstimateTest {
                     found.h = exact.h;
                     found.v = exact.v;
                     found.s = exact.s;
-                    double[] values = {tension(found), h, sag(law, found, weight, rise), exact.s};
-                    for (Known known : Known.values()) {
+                    Map<Known, Double> values = Map.of(
+                            Known.START_TENSION,
+                            tension(found),
+                            Known.HORIZONTAL_TENSION,
+                            h,
+                            Known.SAG,
+                            sag(law, found, weight, rise),
+                            Known.UNSTRETCHED_LENGTH,
+                            exact.s);
+                    for (Map.Entry<Known, Double> each : values.entrySet()) {
+                        Known known = each.getKey();
                         SpanEstimate e = of(law, weight, rise);
-                        assertThat(e.ofTautSpan(known, values[known.ordinal()])).isTrue();
+                        assertThat(e.ofTautSpan(known, each.getValue())).isTrue();
                         // The sag of the parabola leaves out that the weight is spread over the stretched length.
                         double reserve = known == Known.SAG ? 1.1 * 1000 / stiffness : 0;
                         same(e, found, reserve + 5 * lambda * lambda + 1e-7, known + ", " + rise + ", " + lambda);
@@ -206,10 +216,19 @@ class SpanEstimateTest {
                 found.h = exact.h;
                 found.v = exact.v;
                 found.s = exact.s;
-                double[] values = {tension(found), h, sag(soft, found, weight, rise), exact.s};
-                for (Known known : Known.values()) {
+                Map<Known, Double> values = Map.of(
+                        Known.START_TENSION,
+                        tension(found),
+                        Known.HORIZONTAL_TENSION,
+                        h,
+                        Known.SAG,
+                        sag(soft, found, weight, rise),
+                        Known.UNSTRETCHED_LENGTH,
+                        exact.s);
+                for (Map.Entry<Known, Double> each : values.entrySet()) {
+                    Known known = each.getKey();
                     SpanEstimate e = of(soft, weight, rise);
-                    assertThat(e.of(known, values[known.ordinal()])).isTrue();
+                    assertThat(e.of(known, each.getValue())).isTrue();
                     double share = known == Known.UNSTRETCHED_LENGTH ? 2 * lambda : 0.4 * lambda * lambda + 0.01;
                     same(e, found, share * strain, known + ", rise " + rise + ", lambda " + lambda);
                 }

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.lifeline.internal.catenary.SpanFinder.Known;
 import org.lifeline.model.cable.LoadElongation;
@@ -29,12 +30,21 @@ class SpanFinderStartsTest {
                 SpanFinder f = new SpanFinder(ROPE, WEIGHT, RUN, rise);
                 assertThat(f.find(Known.HORIZONTAL_TENSION, h)).isTrue();
                 assertThat(f.exact).as("rise %s, lambda %s", rise, lambda).isTrue();
-                double[] values = {Math.hypot(f.h, f.v), f.h, sag(ROPE, f, WEIGHT, RUN, rise), f.s};
-                for (Known known : Known.values()) {
+                Map<Known, Double> values = Map.of(
+                        Known.START_TENSION,
+                        Math.hypot(f.h, f.v),
+                        Known.HORIZONTAL_TENSION,
+                        f.h,
+                        Known.SAG,
+                        sag(ROPE, f, WEIGHT, RUN, rise),
+                        Known.UNSTRETCHED_LENGTH,
+                        f.s);
+                for (Map.Entry<Known, Double> each : values.entrySet()) {
+                    Known known = each.getKey();
                     SpanFinder again = new SpanFinder(ROPE, WEIGHT, RUN, rise);
                     // Slack of a span that hangs low is found from its catenary where the parabola leads beyond λ =
                     // 0.4.
-                    assertThat(again.find(known, values[known.ordinal()])).isTrue();
+                    assertThat(again.find(known, each.getValue())).isTrue();
                     assertThat(again.exact || lambda > 0.3)
                             .as("%s, rise %s, lambda %s", known, rise, lambda)
                             .isTrue();

@@ -298,7 +298,7 @@ class ModeChangesLimitsTest {
             s.extension[0] = end + 0.02;
             assertThat(changes(sys, s, past, 0)).isTrue();
             assertThat(s.piece[0]).isEqualTo(curve.pieces() - 1);
-            assertThat(s.extension[0]).isEqualTo(curve == RIGID_STOP ? end : end + 0.02);
+            assertThat(s.extension[0]).isEqualTo(curve.equals(RIGID_STOP) ? end : end + 0.02);
             LineState inner = drawn(sys, curve, 5900, 0.3);
             LineState next = inner.copy();
             next.extension[0] = 0.6;
@@ -387,7 +387,7 @@ class ModeChangesLimitsTest {
                     assertThat(s.yielding[0]).isTrue();
                     assertThat(s.piece[0]).isEqualTo(Math.max(first, curve.piece(torn)));
                     double least = Math.max(torn, curve.pieceStart(first));
-                    boolean stopped = curve == RIGID_STOP && torn == end;
+                    boolean stopped = curve.equals(RIGID_STOP) && torn == end;
                     assertThat(s.extension[0]).isEqualTo(stopped ? end : Math.max(least, extension));
                 }
             }
