@@ -167,7 +167,8 @@ class AbsorberConditionsOfADesignTest {
         }
         Extreme governs = found.of(quantity).orElseThrow();
         assertThat(governs.fallCase().temperature()).isEqualTo(limit);
-        assertThat(governs.fallCase().conditions().get("A").kind()).isEqualTo(kind);
+        assertThat(governs.fallCase().conditions())
+                .hasEntrySatisfying("A", c -> assertThat(c.kind()).isEqualTo(kind));
     }
 
     @Test

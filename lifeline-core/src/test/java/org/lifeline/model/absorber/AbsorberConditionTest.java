@@ -14,6 +14,7 @@ import org.lifeline.model.Connection;
 import org.lifeline.model.absorber.AbsorberCondition.Kind;
 
 /** What may be stated of a wet, cold or hot absorber, and which pair of forces follows from it. */
+@SuppressWarnings("NullAway") // what refuses null is tested with null
 class AbsorberConditionTest {
     private static final DeploymentForce LOW = DeploymentForce.CLEARANCE;
     private static final DeploymentForce HIGH = DeploymentForce.MAXIMUM;

@@ -86,8 +86,11 @@ public final class JsonTree {
      */
     public static Parsed parse(byte[] bytes, Function<JsonRule, ViolationCode> codes) {
         if (bytes.length > LARGEST) {
-            throw broken(
-                    "file", GivenValue.countOf(bytes.length, "bytes"), codes.apply(JsonRule.LARGER_THAN_READ), LARGEST);
+            // A command reads one byte more than it would take, and knows no more of the length.
+            GivenValue given = bytes.length == LARGEST + 1
+                    ? GivenValue.text("more than " + LARGEST + " bytes")
+                    : GivenValue.countOf(bytes.length, "bytes");
+            throw broken("file", given, codes.apply(JsonRule.LARGER_THAN_READ), LARGEST);
         }
         String text = decode(bytes, codes);
         try (JsonParser parser = FACTORY.createParser(text)) {

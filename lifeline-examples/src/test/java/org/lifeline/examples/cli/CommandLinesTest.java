@@ -196,9 +196,9 @@ class CommandLinesTest {
     @Test
     void aFileThatIsTooLargeExitsWithTwo() throws IOException {
         Path design = folder.resolve("large.json");
-        Files.write(design, new byte[10_000_001]);
+        Files.write(design, new byte[11_000_000]);
         assertThat(run("analyze", "--no-motion", design.toString())).isEqualTo(2);
-        assertThat(err()).contains("must not be larger than");
+        assertThat(err()).contains("file: more than 10000000 bytes: must not be larger than");
     }
 
     @ParameterizedTest
