@@ -13,36 +13,36 @@ final class Exponentials {
     private static final int INFINITE = 0x7ff00000;
     private static final int ONE = 0x3ff00000;
     private static final double TWO_54 = 0x1p54;
-    private static final double LN2_HIGH = 6.93147180369123816490e-01;
-    private static final double LN2_LOW = 1.90821492927058770002e-10;
-    private static final double PER_LN2 = 1.44269504088896338700e+00;
+    private static final double LN2_HIGH = 0.6931471803691238;
+    private static final double LN2_LOW = 1.9082149292705877e-10;
+    private static final double PER_LN2 = 1.4426950408889634;
 
     private static final double[] LOGARITHM = {
-        6.666666666666735130e-01,
-        3.999999999940941908e-01,
-        2.857142874366239149e-01,
-        2.222219843214978396e-01,
-        1.818357216161805012e-01,
-        1.531383769920937332e-01,
-        1.479819860511658591e-01
+        0.6666666666666735,
+        0.3999999999940942,
+        0.2857142874366239,
+        0.22222198432149784,
+        0.1818357216161805,
+        0.15313837699209373,
+        0.14798198605116586
     };
 
-    private static final double EXP_OVERFLOW = 7.09782712893383973096e+02;
-    private static final double EXP_UNDERFLOW = -7.45133219101941108420e+02;
+    private static final double EXP_OVERFLOW = 709.782712893384;
+    private static final double EXP_UNDERFLOW = -745.1332191019411;
     private static final double[] EXPONENTIAL = {
-        1.66666666666666019037e-01,
-        -2.77777777770155933842e-03,
-        6.61375632143793436117e-05,
-        -1.65339022054652515390e-06,
-        4.13813679705723846039e-08
+        0.16666666666666602,
+        -0.0027777777777015593,
+        6.613756321437934e-05,
+        -1.6533902205465252e-06,
+        4.1381367970572385e-08
     };
 
     private static final double[] EXPONENTIAL_LESS_ONE = {
-        -3.33333333333331316428e-02,
-        1.58730158725481460165e-03,
-        -7.93650757867487942473e-05,
-        4.00821782732936239552e-06,
-        -2.01099218183624371326e-07
+        -0.03333333333333313,
+        0.0015873015872548146,
+        -7.93650757867488e-05,
+        4.008217827329362e-06,
+        -2.0109921818362437e-07
     };
     private static final double TINY = 1.0e-300;
 
@@ -78,7 +78,7 @@ final class Exponentials {
             if (f == 0) {
                 return k == 0 ? 0 : dk * LN2_HIGH + dk * LN2_LOW;
             }
-            double r = f * f * (0.5 - 0.33333333333333333 * f);
+            double r = f * f * (0.5 - 0.3333333333333333 * f);
             return k == 0 ? f - r : dk * LN2_HIGH - ((r - dk * LN2_LOW) - f);
         }
         double s = f / (2.0 + f);
@@ -149,7 +149,7 @@ final class Exponentials {
             if (f == 0) {
                 return k == 0 ? 0 : k * LN2_HIGH + (c + k * LN2_LOW);
             }
-            double r = half * (1.0 - 0.66666666666666666 * f);
+            double r = half * (1.0 - 0.6666666666666666 * f);
             return k == 0 ? f - r : k * LN2_HIGH - ((r - (k * LN2_LOW + c)) - f);
         }
         double s = f / (2.0 + f);

@@ -6,6 +6,7 @@ package org.lifeline.explorer.engine.stand;
  * fdlibm 5.3, Sun Microsystems (1993): "Permission to use, copy, modify, and distribute this software is freely granted, provided
  * that this notice is preserved." Written from memory, and held to the JDK's digits by {@code StandInsTest}.
  */
+@SuppressWarnings("JavaLangClash") // It has to have the name of what it stands in for.
 public final class StrictMath {
     private static final double FAR = 0x1p60;
     private static final double LARGE = 0x1p500;
