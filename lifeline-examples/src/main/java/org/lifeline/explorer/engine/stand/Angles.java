@@ -74,6 +74,7 @@ final class Angles {
     private static final double[] ASIN_BELOW = {
         -2.403394911734414, 2.0209457602335057, -0.6882839716054533, 0.07703815055590194
     };
+
     private Angles() {}
 
     /** The sine. */
@@ -269,7 +270,11 @@ final class Angles {
                 return x;
             }
             double t = x * x;
-            return x + x * (t * Exponentials.polynomial(ASIN_ABOVE, t) / (1.0 + t * Exponentials.polynomial(ASIN_BELOW, t)));
+            return x
+                    + x
+                            * (t
+                                    * Exponentials.polynomial(ASIN_ABOVE, t)
+                                    / (1.0 + t * Exponentials.polynomial(ASIN_BELOW, t)));
         }
         double t = (1.0 - Math.abs(x)) * 0.5;
         double p = t * Exponentials.polynomial(ASIN_ABOVE, t);
