@@ -89,7 +89,8 @@ class StraightLegsTest {
 
     @Test
     void aSlackCableOfNextToNoWeight() {
-        // No weight, which is computed as next to none, no stretch: two legs of 2 % more than the chord, H = P L/(4 f), f = √(S² − L²)/2.
+        // No weight, which is computed as next to none, no stretch: two legs of 2 % more than the chord, H = P L/(4 f),
+        // f = √(S² − L²)/2.
         for (double slack : new double[] {0.001, 0.02, 0.3}) {
             Lifeline line = Lifeline.builder()
                     .cable(Cable.builder()

@@ -26,7 +26,10 @@ class FaintFrictionTest {
     @ValueSource(doubles = {1e-300, 1e-30, 1e-16, 1e-12, 1e-9, 1e-7, 1e-5, 1e-3, 0.1})
     void heatIsDemandedWhereItCanBeSeen(double mu) {
         Lifeline line = Lifeline.builder()
-                .cable(Cable.builder().massPerLength(0.576).axialStiffness(4.9e6).build())
+                .cable(Cable.builder()
+                        .massPerLength(0.576)
+                        .axialStiffness(4.9e6)
+                        .build())
                 .endAnchor("a", Point.of(0, 0, 12.4))
                 .intermediateAnchor("p", Point.of(12, 0, 12.4), Passage.friction(mu))
                 .endAnchor("b", Point.of(24, 0, 12.4))

@@ -51,7 +51,9 @@ class StiffStopTest {
 
             VerificationReport report = Verifier.withDefaults().arrest(arrest);
 
-            assertThat(report.passed()).as("%s kg, stop %s: %s", mass, stop, report).isTrue();
+            assertThat(report.passed())
+                    .as("%s kg, stop %s: %s", mass, stop, report)
+                    .isTrue();
         }
     }
 }

@@ -1,14 +1,14 @@
 package org.lifeline.examples;
 
 import static org.assertj.core.api.Assertions.assertThat;
-
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
-import org.junit.jupiter.api.io.TempDir;
-import java.nio.file.FileAlreadyExistsException;
+
 import java.io.IOException;
+import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 
 /** The complete program in README.md is {@link StoredAssessment}, word for word, with coordinates that are those of the build. */
 class CompleteProgramTest {

@@ -103,7 +103,10 @@ record CableValues(
         double least = unit.equals("N/m") ? LEAST_WEIGHT : LEAST_MASS;
         if (value != null && value > 0 && value < least) {
             v.add(Violation.of(
-                            path, GivenValue.number(value, unit), InputRule.NEXT_TO_WEIGHTLESS, Violations.show(least, unit))
+                            path,
+                            GivenValue.number(value, unit),
+                            InputRule.NEXT_TO_WEIGHTLESS,
+                            Violations.show(least, unit))
                     .allowing(AllowedRange.atLeast(least)));
         }
     }

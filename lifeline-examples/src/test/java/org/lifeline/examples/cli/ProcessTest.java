@@ -3,9 +3,9 @@ package org.lifeline.examples.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
-import java.nio.charset.StandardCharsets;
 import java.io.File;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -140,7 +140,8 @@ class ProcessTest {
         Files.write(old, ("case,x,failure\n" + " ".repeat(11_000_000)).getBytes(StandardCharsets.UTF_8));
         ProcessBuilder example = program("example", "study", design.toString(), "1", old.toString());
         example.command().add(1, "-Xmx16m");
-        int code = example.redirectOutput(folder.resolve("out").toFile()).start().waitFor();
+        int code =
+                example.redirectOutput(folder.resolve("out").toFile()).start().waitFor();
         assertThat(code).isEqualTo(1);
         assertThat(folder.resolve("err"))
                 .content()
