@@ -194,7 +194,7 @@ final class EnergyChecks {
                 state.tensionBefore(support).magnitude(),
                 state.tensionBehind(support).magnitude());
         double mu = state.line().supports().get(support).passage().friction();
-        return lower * Math.expm1(mu * turned(state, support));
+        return lower * StrictMath.expm1(mu * turned(state, support));
     }
 
     private static double turned(StateNumbers state, int support) {
