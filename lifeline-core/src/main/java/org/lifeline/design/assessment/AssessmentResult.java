@@ -1,6 +1,7 @@
 package org.lifeline.design.assessment;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -159,19 +160,25 @@ public final class AssessmentResult implements Canonical {
 
     private List<GoverningValue> governingValues(MotionSearch motion) {
         List<GoverningValue> list = new ArrayList<>();
+        Map<String, Extreme> ofBalance = byName(balance);
+        Map<String, Extreme> ofMotion = byName(inTime);
         for (Extreme each : governing(design(), extremes)) {
-            Optional<Extreme> slow = find(balance, each.name());
-            Optional<Extreme> fast = find(inTime, each.name());
+            Optional<Extreme> slow = Optional.ofNullable(ofBalance.get(each.name()));
+            Optional<Extreme> fast = Optional.ofNullable(ofMotion.get(each.name()));
             Optional<Interval> range = fast.flatMap(e -> range(e, motion));
             list.add(new GoverningValue(each, slow, fast, range));
         }
         return List.copyOf(list);
     }
 
+    private Map<String, Extreme> byName(Extremes in) {
+        Map<String, Extreme> map = new HashMap<>();
+        governing(design(), in).forEach(e -> map.putIfAbsent(e.name(), e));
+        return map;
+    }
+
     private Optional<Extreme> find(Extremes in, String name) {
-        return governing(design(), in).stream()
-                .filter(e -> e.name().equals(name))
-                .findFirst();
+        return Optional.ofNullable(byName(in).get(name));
     }
 
     /**

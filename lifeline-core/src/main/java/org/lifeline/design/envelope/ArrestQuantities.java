@@ -2,6 +2,7 @@ package org.lifeline.design.envelope;
 
 import java.util.List;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import org.lifeline.analysis.ArrestResult;
 import org.lifeline.analysis.motion.ForceFilter;
 import org.lifeline.analysis.motion.MotionSummary;
@@ -186,6 +187,51 @@ final class ArrestQuantities {
         row[index(Quantity.MAXIMUM_TENSION)] = factor * f.tension(part);
         row[index(Quantity.ARREST_FORCE)] = factor * f.arrestForce(part);
         row[index(Quantity.LINE_LOAD)] += factor * part * f.hiddenOfLineLoad();
+    }
+
+    /**
+     * Reads values off arrests and remembers the last of them: the loads on all supports of a long line are read off few
+     * arrests, whose rows are as long as the line. Thread-safe.
+     */
+    static final class Reader {
+        private final ArrestQuantities quantities;
+        private volatile @Nullable Row last;
+
+        Reader(ArrestQuantities quantities) {
+            this.quantities = quantities;
+        }
+
+        /** The row of an arrest. */
+        Row read(ArrestResult arrest) {
+            Row row = last;
+            if (row == null || row.arrest != arrest) {
+                row = new Row(arrest, quantities);
+                last = row;
+            }
+            return row;
+        }
+    }
+
+    /** The values of one arrest, as computed and with what its mesh may hide. Immutable and thread-safe. */
+    static final class Row {
+        private final ArrestResult arrest;
+        private final double[] computed;
+        private final double[] withHidden;
+
+        private Row(ArrestResult arrest, ArrestQuantities quantities) {
+            this.arrest = arrest;
+            this.computed = quantities.computed(arrest);
+            this.withHidden = arrest.motion().isPresent() ? quantities.of(arrest) : computed;
+        }
+
+        double computed(int index) {
+            return computed[index];
+        }
+
+        /** What the mesh may hide of a value; not negative. */
+        double hidden(int index) {
+            return Math.max(0, withHidden[index] - computed[index]);
+        }
     }
 
     /**

@@ -69,11 +69,13 @@ public final class EnvelopeResult {
         double[] x = stations.get(c.span() - 1);
         for (int i = 0; i < x.length; i++) {
             double[] row = profiles[c.span() - 1][i];
+            FallCase here = null;
             for (int index = 0; index < row.length; index++) {
                 double value = c.valueAt(x[i], index);
                 if (value > row[index]) {
                     row[index] = value;
-                    profileCases[c.span() - 1][i][index] = c.caseAt(x[i]);
+                    here = here == null ? c.caseAt(x[i]) : here;
+                    profileCases[c.span() - 1][i][index] = here;
                 }
             }
         }

@@ -60,6 +60,7 @@ public final class Extremes {
     private final ArrestQuantities quantities;
     private final InfluenceLine.@Nullable Worst[] worst;
     private final Scope scope;
+    private final ArrestQuantities.Reader reader;
 
     private Extremes(
             LifelineDesign design, ArrestQuantities quantities, InfluenceLine.@Nullable Worst[] worst, Scope scope) {
@@ -67,6 +68,7 @@ public final class Extremes {
         this.quantities = quantities;
         this.worst = worst;
         this.scope = scope;
+        this.reader = new ArrestQuantities.Reader(ArrestQuantities.withoutFactors(design, quantities.filter()));
     }
 
     /**
@@ -423,9 +425,7 @@ public final class Extremes {
         for (Quantity q : Quantity.values()) {
             of(q).ifPresent(list::add);
         }
-        for (Support s : design.line().supports()) {
-            onSupport(s.id()).ifPresent(list::add);
-        }
+        loads(list);
         return List.copyOf(list);
     }
 
@@ -440,10 +440,19 @@ public final class Extremes {
         for (Quantity q : GOVERNING) {
             of(q).ifPresent(list::add);
         }
-        for (Support s : design.line().supports()) {
-            onSupport(s.id()).ifPresent(list::add);
-        }
+        loads(list);
         return List.copyOf(list);
+    }
+
+    /** Adds the load on each support. */
+    private void loads(List<Extreme> list) {
+        List<Support> supports = design.line().supports();
+        for (int i = 0; i < supports.size(); i++) {
+            extreme(
+                            quantities.indexOfSupport(i),
+                            Extreme.Subject.load(supports.get(i).id()))
+                    .ifPresent(list::add);
+        }
     }
 
     private int number(String id) {
@@ -462,11 +471,11 @@ public final class Extremes {
         if (w == null) {
             return Optional.empty();
         }
-        ArrestQuantities plain = ArrestQuantities.withoutFactors(design, quantities.filter());
-        double computed = plain.computed(w.arrest())[index];
+        ArrestQuantities.Row row = reader.read(w.arrest());
+        double computed = row.computed(index);
         int sign = quantities.sign(index);
         boolean known = !ArrestQuantities.isUnbounded(w.arrest());
-        double allowance = known ? Math.max(0, plain.of(w.arrest())[index] - computed) : Double.POSITIVE_INFINITY;
+        double allowance = known ? row.hidden(index) : Double.POSITIVE_INFINITY;
         // A free fall follows from the line before the fall; nothing that is asked of the arrest itself concerns it.
         boolean before = index == ArrestQuantities.index(Quantity.FREE_FALL);
         Extreme.Values values = new Extreme.Values(sign * computed, before ? 0 : allowance, sign * w.value());

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 import org.lifeline.analysis.ArrestResult;
+import org.lifeline.analysis.motion.ForceFilter;
 import org.lifeline.base.Direction;
 import org.lifeline.model.Attachment;
 import org.lifeline.model.Fall;
@@ -156,5 +157,34 @@ class ExtremesTest {
         assertThatThrownBy(() -> r.extremes().onSupport("nowhere")).isInstanceOf(IllegalArgumentException.class);
         assertThat(r.extremes().massTolerance()).isEmpty();
         assertThat(Extremes.of(d, List.of()).governing()).isEmpty();
+    }
+
+    /** Loads on all supports are read off one row of an arrest, which is as long as the line, and not off one row each. */
+    @Test
+    void anArrestIsReadOnce() {
+        LifelineDesign d = design(Place.of(1, 5), Place.of(2, 5));
+        List<ArrestResult> arrests = DesignAnalysis.withDefaults().solve(d).arrests();
+        Extremes extremes = Extremes.of(d, arrests);
+        ArrestQuantities quantities = ArrestQuantities.withoutFactors(d, ForceFilter.NONE);
+        ArrestQuantities.Reader reader = new ArrestQuantities.Reader(quantities);
+        for (ArrestResult each : arrests) {
+            ArrestQuantities.Row row = reader.read(each);
+            assertThat(reader.read(each)).isSameAs(row);
+            double[] all = quantities.computed(each);
+            for (int i = 0; i < all.length; i++) {
+                assertThat(row.computed(i)).isEqualTo(Double.valueOf(all[i]));
+                assertThat(row.hidden(i)).isIn(0.0, Double.NaN);
+            }
+        }
+        assertThat(reader.read(arrests.get(0))).isNotSameAs(reader.read(arrests.get(1)));
+        List<Extreme> loads = extremes.governing().stream()
+                .filter(e -> e.support().isPresent())
+                .toList();
+        assertThat(loads).hasSize(d.line().supports().size());
+        for (Extreme each : loads) {
+            Extreme alone = extremes.onSupport(each.support().get()).orElseThrow();
+            assertThat(each.value()).isEqualTo(alone.value());
+            assertThat(each.arrest()).isSameAs(alone.arrest());
+        }
     }
 }
