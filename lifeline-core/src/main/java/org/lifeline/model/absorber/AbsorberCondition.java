@@ -39,7 +39,11 @@ public final class AbsorberCondition {
         this.source = Objects.requireNonNull(b.source);
     }
 
-    /** The conditions other than dry at room temperature. */
+    /**
+     * The conditions other than dry at room temperature.
+     *
+     * @since 1.0.0
+     */
     public enum Kind {
         /** Wet; may be so in any arrest. */
         WET,
@@ -185,7 +189,11 @@ public final class AbsorberCondition {
                 + source + ")";
     }
 
-    /** Collects what is known of an absorber under a condition. Not thread-safe. */
+    /**
+     * Collects what is known of an absorber under a condition. Not thread-safe.
+     *
+     * @since 1.0.0
+     */
     public static final class Builder {
         private final Kind kind;
         private @Nullable Double clearanceForce;

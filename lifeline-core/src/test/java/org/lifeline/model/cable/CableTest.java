@@ -122,12 +122,12 @@ class CableTest {
     /** Between the limit of no weight and the lightest ropes lies what 16 digits do not carry. */
     @Test
     void nextToNoWeightIsRefused() {
-        for (double value : new double[] {1e-300, 1e-11, 9e-7}) {
+        for (double value : new double[] {1e-300, 1e-11, 9e-10}) {
             assertThat(Refusal.of(() -> plain().massPerLength(value).build()))
                     .singleElement()
                     .asString()
                     .startsWith("massPerLength: ")
-                    .contains("must be 0 or at least 1.0E-6 kg/m: 16 digits do not carry");
+                    .contains("must be 0 or at least 1.0E-9 kg/m: 16 digits do not carry");
             assertThat(Refusal.of(() -> Cable.builder()
                             .weightPerLength(value)
                             .axialStiffness(1e6)
@@ -135,9 +135,9 @@ class CableTest {
                     .singleElement()
                     .asString()
                     .startsWith("weightPerLength: ")
-                    .contains("must be 0 or at least 1.0E-5 N/m: 16 digits do not carry");
+                    .contains("must be 0 or at least 1.0E-8 N/m: 16 digits do not carry");
         }
-        assertThat(plain().massPerLength(1e-6).build().weightPerLength(10)).isCloseTo(1e-5, within(1e-18));
+        assertThat(plain().massPerLength(1e-9).build().weightPerLength(10)).isCloseTo(1e-8, within(1e-21));
         assertThat(plain().massPerLength(0).build().weightPerLength(10)).isZero();
     }
 
