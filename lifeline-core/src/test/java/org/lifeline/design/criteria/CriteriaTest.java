@@ -2,6 +2,9 @@ package org.lifeline.design.criteria;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static org.lifeline.design.criteria.MiddleFall.analyse;
+import static org.lifeline.design.criteria.MiddleFall.check;
+import static org.lifeline.design.criteria.MiddleFall.design;
 
 import java.util.HashSet;
 import java.util.List;
@@ -9,7 +12,6 @@ import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.lifeline.base.Point;
 import org.lifeline.base.Units;
-import org.lifeline.design.envelope.DesignAnalysis;
 import org.lifeline.design.envelope.Designs;
 import org.lifeline.design.envelope.Extremes;
 import org.lifeline.design.envelope.Quantity;
@@ -26,22 +28,6 @@ import org.lifeline.model.Worker;
 import org.lifeline.model.cable.Cable;
 
 class CriteriaTest {
-    private static LifelineDesign design(int spans) {
-        LifelineDesign d = Designs.design(spans, Passage.friction(0.12), Attachment.GRIPPED);
-        return d.withFalls(List.of(Fall.builder("middle")
-                .at(Place.of(1, 6))
-                .faller(d.workers().get(0))
-                .build()));
-    }
-
-    private static Extremes analyse(LifelineDesign design) {
-        return DesignAnalysis.withDefaults().solve(design).extremes();
-    }
-
-    private static CriterionResult check(String id, LifelineDesign design) {
-        return Criteria.of(id).orElseThrow().check(analyse(design));
-    }
-
     @Test
     void idsAreUniqueAndEveryCriterionSaysWhereItComesFrom() {
         Set<String> ids = new HashSet<>();

@@ -3,47 +3,29 @@ package org.lifeline.design.criteria;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
+import static org.lifeline.design.criteria.MiddleFall.analyse;
+import static org.lifeline.design.criteria.MiddleFall.check;
+import static org.lifeline.design.criteria.MiddleFall.design;
 
-import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.lifeline.base.Interval;
 import org.lifeline.base.InvalidInputException;
 import org.lifeline.base.Point;
-import org.lifeline.design.envelope.DesignAnalysis;
-import org.lifeline.design.envelope.Designs;
 import org.lifeline.design.envelope.Envelope;
 import org.lifeline.design.envelope.Extremes;
 import org.lifeline.design.envelope.Quantity;
 import org.lifeline.design.envelope.Tolerances;
-import org.lifeline.model.Attachment;
 import org.lifeline.model.ClearanceRules;
 import org.lifeline.model.Fall;
 import org.lifeline.model.Lifeline;
 import org.lifeline.model.LifelineDesign;
 import org.lifeline.model.ModelFactors;
-import org.lifeline.model.Passage;
 import org.lifeline.model.Place;
 import org.lifeline.model.Support;
 import org.lifeline.model.Worker;
 
 /** Criteria of a firm's own, and what a check says: in words, of alternatives, of what is missing. */
 class OwnCriteriaTest {
-    private static LifelineDesign design(int spans) {
-        LifelineDesign d = Designs.design(spans, Passage.friction(0.12), Attachment.GRIPPED);
-        return d.withFalls(List.of(Fall.builder("middle")
-                .at(Place.of(1, 6))
-                .faller(d.workers().get(0))
-                .build()));
-    }
-
-    private static Extremes analyse(LifelineDesign design) {
-        return DesignAnalysis.withDefaults().solve(design).extremes();
-    }
-
-    private static CriterionResult check(String id, LifelineDesign design) {
-        return Criteria.of(id).orElseThrow().check(analyse(design));
-    }
-
     @Test
     void clearanceIsRequiredAgainstAvailableBelowTheLine() {
         LifelineDesign d = design(1);

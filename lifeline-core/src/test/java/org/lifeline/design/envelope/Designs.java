@@ -94,12 +94,15 @@ public final class Designs {
 
     /** One span at 15 °C, and the fall of its worker in the middle. */
     public static LifelineDesign fallInTheMiddle() {
-        LifelineDesign d = design(1, Passage.free(), Attachment.GRIPPED);
-        return d.withTemperatures(List.of(15.0))
-                .withFalls(List.of(Fall.builder("middle")
-                        .at(Place.of(1, 6))
-                        .faller(d.workers().get(0))
-                        .build()));
+        return fallInTheMiddle(design(1, Passage.free(), Attachment.GRIPPED).withTemperatures(List.of(15.0)));
+    }
+
+    /** A design with one fall, that of its first worker in the middle of the first span. */
+    public static LifelineDesign fallInTheMiddle(LifelineDesign design) {
+        return design.withFalls(List.of(Fall.builder("middle")
+                .at(Place.of(1, 6))
+                .faller(design.workers().get(0))
+                .build()));
     }
 
     /** A span of 8 m and an absorber that is used up, with a stop that is rigid: at a rigid anchor nothing arrests the fall. */

@@ -15,12 +15,10 @@ import org.lifeline.design.envelope.Designs;
 import org.lifeline.design.envelope.Envelope;
 import org.lifeline.design.envelope.Quantity;
 import org.lifeline.model.Attachment;
-import org.lifeline.model.Fall;
 import org.lifeline.model.Installed;
 import org.lifeline.model.Lifeline;
 import org.lifeline.model.LifelineDesign;
 import org.lifeline.model.Passage;
-import org.lifeline.model.Place;
 import org.lifeline.model.cable.Cable;
 
 class FieldTest {
@@ -91,11 +89,7 @@ class FieldTest {
     private static final LifelineDesign DESIGN = design();
 
     private static LifelineDesign design() {
-        LifelineDesign d = Designs.design(2, Passage.friction(0.12), Attachment.GRIPPED);
-        return d.withFalls(List.of(Fall.builder("middle")
-                .at(Place.of(1, 6))
-                .faller(d.workers().get(0))
-                .build()));
+        return Designs.fallInTheMiddle(Designs.design(2, Passage.friction(0.12), Attachment.GRIPPED));
     }
 
     private static void recovers(Measurement template, double pretension) {

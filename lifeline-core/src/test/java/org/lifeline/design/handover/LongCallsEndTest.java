@@ -21,10 +21,8 @@ import org.lifeline.design.installation.InstallationRequest;
 import org.lifeline.design.occupancy.Occupancy;
 import org.lifeline.design.structure.SupportLoads;
 import org.lifeline.model.Attachment;
-import org.lifeline.model.Fall;
 import org.lifeline.model.LifelineDesign;
 import org.lifeline.model.Passage;
-import org.lifeline.model.Place;
 
 /** An assessment that is interrupted keeps what is complete and says so; parts to hand over, which mean all of it, have no result. */
 @Timeout(120)
@@ -33,12 +31,8 @@ class LongCallsEndTest {
             List.of(Criteria.of("us-osha-hll-factor").orElseThrow());
 
     private static LifelineDesign design() {
-        LifelineDesign d = Designs.design(2, Passage.free(), Attachment.FREE_RUNNING);
-        return d.withTemperatures(List.of(15.0))
-                .withFalls(List.of(Fall.builder("middle")
-                        .at(Place.of(1, 6))
-                        .faller(d.workers().get(0))
-                        .build()));
+        return Designs.fallInTheMiddle(
+                Designs.design(2, Passage.free(), Attachment.FREE_RUNNING).withTemperatures(List.of(15.0)));
     }
 
     @AfterEach

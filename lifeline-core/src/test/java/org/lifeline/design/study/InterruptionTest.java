@@ -35,10 +35,8 @@ import org.lifeline.design.variable.DesignVariables;
 import org.lifeline.design.variable.FeasibleResult;
 import org.lifeline.design.variable.FeasibleSearch;
 import org.lifeline.model.Attachment;
-import org.lifeline.model.Fall;
 import org.lifeline.model.LifelineDesign;
 import org.lifeline.model.Passage;
-import org.lifeline.model.Place;
 import org.lifeline.model.absorber.DeploymentForce;
 
 /** Long calls end when their thread is interrupted, keep what is complete and say that it is not all. */
@@ -52,12 +50,8 @@ class InterruptionTest {
             List.of(Criteria.of("us-osha-hll-factor").orElseThrow());
 
     private static LifelineDesign design() {
-        LifelineDesign d = Designs.design(2, Passage.free(), Attachment.FREE_RUNNING);
-        return d.withTemperatures(List.of(15.0))
-                .withFalls(List.of(Fall.builder("middle")
-                        .at(Place.of(1, 6))
-                        .faller(d.workers().get(0))
-                        .build()));
+        return Designs.fallInTheMiddle(
+                Designs.design(2, Passage.free(), Attachment.FREE_RUNNING).withTemperatures(List.of(15.0)));
     }
 
     @AfterEach

@@ -22,20 +22,14 @@ import org.lifeline.design.variable.Axis;
 import org.lifeline.design.variable.DesignVariable;
 import org.lifeline.design.variable.DesignVariables;
 import org.lifeline.model.Attachment;
-import org.lifeline.model.Fall;
 import org.lifeline.model.LifelineDesign;
 import org.lifeline.model.Passage;
-import org.lifeline.model.Place;
 
 class SweepAndCsvTest {
     private static final LifelineDesign DESIGN = design();
 
     private static LifelineDesign design() {
-        LifelineDesign d = Designs.design(2, Passage.free(), Attachment.GRIPPED);
-        return d.withFalls(List.of(Fall.builder("middle")
-                .at(Place.of(1, 6))
-                .faller(d.workers().get(0))
-                .build()));
+        return Designs.fallInTheMiddle(Designs.design(2, Passage.free(), Attachment.GRIPPED));
     }
 
     private static final List<Quantity> QUANTITIES = List.of(Quantity.END_ANCHOR_LOAD, Quantity.SAG);
