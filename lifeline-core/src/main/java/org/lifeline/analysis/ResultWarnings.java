@@ -24,6 +24,9 @@ final class ResultWarnings {
     /** Way along the cable that counts as running far [m]: our own choice. */
     static final double RUN = 0.5;
 
+    /** Tangent of a slope below which none is worked out [-]: a little less than that of the steepest. */
+    private static final double NEARLY_STEEP = 0.99 * StrictMath.tan(SLOPE);
+
     private final LineEquilibrium state;
     private final List<Warning> list = new ArrayList<>();
 
@@ -82,24 +85,27 @@ final class ResultWarnings {
             for (CablePiece piece : span.pieces()) {
                 steepest = Math.max(steepest, Math.max(slope(piece.startTension()), slope(piece.endTension())));
             }
-            add(Warning.Code.CABLE_SLOPE, "span " + span.number(), new Measured(steepest, "rad", SLOPE));
+            if (steepest > SLOPE) {
+                add(Warning.Code.CABLE_SLOPE, "span " + span.number(), new Measured(steepest, "rad", SLOPE));
+            }
         }
     }
 
-    /** Angle to the horizontal [rad]; 0 for a piece without tension, whose direction says nothing. */
+    /** Angle to the horizontal [rad]; 0 where it is far from steep, and without tension, when it says nothing. */
     private static double slope(Vector3 tension) {
-        return tension.magnitude() < Tolerances.NO_TENSION
+        double up = Math.abs(tension.z());
+        double level = tension.horizontal();
+        return up < NEARLY_STEEP * level || tension.magnitude() < Tolerances.NO_TENSION
                 ? 0
-                : StrictMath.atan2(Math.abs(tension.z()), tension.horizontal());
+                : StrictMath.atan2(up, level);
     }
 
     private void anchors() {
-        for (Support s : state.line().supports()) {
-            s.capacity()
-                    .ifPresent(c -> add(
-                            Warning.Code.ANCHOR_CAPACITY,
-                            s.id(),
-                            new Measured(state.support(s.id()).force(), "N", c)));
+        for (int i = 0; i < state.supports().size(); i++) {
+            Support s = state.line().supports().get(i);
+            double force = state.supports().get(i).force();
+            double capacity = s.capacity().orElse(Double.POSITIVE_INFINITY);
+            add(Warning.Code.ANCHOR_CAPACITY, s.id(), new Measured(force, "N", capacity));
         }
         for (InlineAbsorberState each : state.inlineAbsorbers()) {
             if (each.bottomedOut()) {

@@ -255,6 +255,7 @@ public final class CalculationReport {
      * Draws up the report.
      *
      * @return the report, to be written by {@link TextReport} or {@link HtmlReport}
+     * @throws java.util.concurrent.CancellationException if the thread is interrupted; its interrupt flag stays set
      */
     public ReportDocument build() {
         return new ReportAssembly(design, arrests, options).report();

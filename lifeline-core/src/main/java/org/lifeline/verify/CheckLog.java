@@ -3,8 +3,12 @@ package org.lifeline.verify;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import org.lifeline.internal.numeric.OrderedWork;
 
-/** Collects what the checks find. Not thread-safe; made and read within one call. */
+/**
+ * Collects what the checks find; every check passes here, so that an interrupt of the thread ends them here. Not thread-safe;
+ * made and read within one call.
+ */
 final class CheckLog {
     private final Map<Check, Double> limits;
     private final List<CheckResult> results = new ArrayList<>();
@@ -15,6 +19,7 @@ final class CheckLog {
 
     /** Adds a result; the value is an error, 0 when perfect. */
     void add(Check check, String where, double value) {
+        OrderedWork.stopIfInterrupted();
         results.add(new CheckResult(check, where, value, limit(check)));
     }
 

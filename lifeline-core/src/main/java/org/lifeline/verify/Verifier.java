@@ -80,6 +80,7 @@ public final class Verifier {
      * @param state the result
      * @param loads the loads that it was solved for, in their order
      * @return what was found
+     * @throws java.util.concurrent.CancellationException if the thread is interrupted; its interrupt flag stays set
      */
     public VerificationReport equilibrium(LineEquilibrium state, List<AppliedLoad> loads) {
         Violations.required("state", state);
@@ -95,6 +96,7 @@ public final class Verifier {
      * @return what was found
      * @throws org.lifeline.base.InvalidInputException if the result comes from another method; at the lowest point of a
      *     transient the line is not at rest
+     * @throws java.util.concurrent.CancellationException if the thread is interrupted; its interrupt flag stays set
      */
     public VerificationReport arrest(ArrestResult result) {
         Violations.required("result", result);

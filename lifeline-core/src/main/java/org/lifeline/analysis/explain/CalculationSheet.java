@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.lifeline.base.UnitSystem;
 import org.lifeline.base.unit.Dimension;
+import org.lifeline.internal.numeric.OrderedWork;
 
 /**
  * A calculation that is written line by line in one system of units, and then settled: every figure is given as many
@@ -54,6 +55,7 @@ final class CalculationSheet {
 
     /** A number that follows from numbers above it. */
     Figure row(String symbol, String what, Expression formula, Dimension dimension, String source) {
+        OrderedWork.stopIfInterrupted();
         Figure figure = new Figure(symbol, formula.value(Figure::value), dimension, false);
         rows.add(new Row(section, what, figure, Optional.of(formula), source, dimension));
         return figure;
@@ -66,6 +68,7 @@ final class CalculationSheet {
         }
         List<CalculationStep> steps = new ArrayList<>();
         for (Row row : rows) {
+            OrderedWork.stopIfInterrupted();
             steps.add(new CalculationStep(row, row.dimension().unit(system)));
         }
         return List.copyOf(steps);
@@ -76,6 +79,7 @@ final class CalculationSheet {
         boolean changed = false;
         for (int i = rows.size() - 1; i >= 0; i--) {
             Row row = rows.get(i);
+            OrderedWork.stopIfInterrupted();
             if (row.formula().isPresent()) {
                 changed |= settle(row.figure(), row.formula().get());
             }

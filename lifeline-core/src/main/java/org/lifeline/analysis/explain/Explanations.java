@@ -20,6 +20,7 @@ public final class Explanations {
      * @param arrest the arrest
      * @param system the units to calculate in
      * @return the lines; unmodifiable
+     * @throws java.util.concurrent.CancellationException if the thread is interrupted; its interrupt flag stays set
      */
     public static List<CalculationStep> of(ArrestResult arrest, UnitSystem system) {
         Violations.required("arrest", arrest);
@@ -33,6 +34,7 @@ public final class Explanations {
      * @param state the equilibrium
      * @param system the units to calculate in
      * @return the lines; unmodifiable
+     * @throws java.util.concurrent.CancellationException if the thread is interrupted; its interrupt flag stays set
      */
     public static List<CalculationStep> of(LineEquilibrium state, UnitSystem system) {
         Violations.required("state", state);

@@ -146,6 +146,10 @@ public enum Unit {
     private final String symbol;
     private final BigDecimal factor;
     private final BigDecimal divisor;
+
+    /** True if a number in this unit is the number in SI, but for where a temperature starts. */
+    private final boolean isOne;
+
     private final String otherSpellings;
 
     Unit(Dimension dimension, String symbol, String factor) {
@@ -157,6 +161,7 @@ public enum Unit {
         this.symbol = symbol;
         this.factor = new BigDecimal(factor);
         this.divisor = new BigDecimal(divisor);
+        this.isOne = this.factor.compareTo(this.divisor) == 0;
         this.otherSpellings = String.join("|", otherSpellings);
     }
 
@@ -265,7 +270,8 @@ public enum Unit {
      */
     public BigDecimal exact(double si) {
         BigDecimal shifted = this == KELVIN ? new BigDecimal(si).add(FREEZING_IN_KELVIN) : new BigDecimal(si);
-        BigDecimal number = shifted.multiply(divisor).divide(factor, PRECISE);
+        BigDecimal number =
+                isOne ? shifted.round(PRECISE) : shifted.multiply(divisor).divide(factor, PRECISE);
         return this == FAHRENHEIT ? number.add(FREEZING_IN_FAHRENHEIT) : number;
     }
 
@@ -276,6 +282,10 @@ public enum Unit {
      * @return the number [unit of the number]
      */
     public double fromSi(double si) {
+        if (isOne && this != KELVIN && this != FAHRENHEIT) {
+            // Zero has no sign as a number with digits.
+            return si + 0.0;
+        }
         return Double.isFinite(si) ? exact(si).doubleValue() : si;
     }
 

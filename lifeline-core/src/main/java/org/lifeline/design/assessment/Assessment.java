@@ -179,16 +179,12 @@ public final class Assessment implements WorstCases, Canonical {
             motion.run(cases(stated, balance));
         }
         RescueSearch rescue = rescue(stated, envelope, plain, progress);
+        AssessmentResult.Computed computed = new AssessmentResult.Computed(stated, envelope, balance, motion, rescue);
         return new AssessmentResult(
                 new AssessmentResult.Basics(
                         settings.basis, settings.inTime.followed, settings.inTime.filter, settings.criteria),
-                new AssessmentResult.Computed(stated, envelope, balance, motion, rescue),
-                checks(
-                        design,
-                        rescue == null
-                                ? List.of(balance, motion.extremes())
-                                : List.of(balance, motion.extremes(), rescue.extremes()),
-                        progress));
+                computed,
+                computed.isComplete() ? checks(design, computed.extremes(), progress) : List.of());
     }
 
     /** The line at rest with a rescuer, where the design states one. */

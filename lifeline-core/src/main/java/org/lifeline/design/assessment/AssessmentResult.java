@@ -41,6 +41,7 @@ public final class AssessmentResult implements Canonical {
     private final @Nullable RescueSearch rescue;
     private final Extremes extremes;
     private final List<GoverningValue> governing;
+    private final Map<String, GoverningValue> byName;
     private final List<AssessedCriterion> criteria;
     private final List<IndependentCheck> checks;
     private final List<NotComputed> notComputed;
@@ -56,7 +57,18 @@ public final class AssessmentResult implements Canonical {
             EnvelopeResult envelope,
             Extremes balance,
             MotionSearch motion,
-            @Nullable RescueSearch rescue) {}
+            @Nullable RescueSearch rescue) {
+        boolean isComplete() {
+            return envelope.isComplete() && motion.isComplete() && (rescue == null || rescue.isComplete());
+        }
+
+        /** The worst values of each way in which something was computed. */
+        List<Extremes> extremes() {
+            return rescue == null
+                    ? List.of(balance, motion.extremes())
+                    : List.of(balance, motion.extremes(), rescue.extremes());
+        }
+    }
 
     AssessmentResult(Basics basics, Computed computed, List<IndependentCheck> checks) {
         this.basics = basics;
@@ -68,10 +80,12 @@ public final class AssessmentResult implements Canonical {
         this.inTime = motion.extremes();
         this.checks = List.copyOf(checks);
         this.rescue = computed.rescue();
-        this.complete = envelope.isComplete() && motion.isComplete() && (rescue == null || rescue.isComplete());
+        this.complete = computed.isComplete();
         this.notComputed = notComputed(motion);
         this.extremes = judged(motion);
         this.governing = governingValues(motion);
+        this.byName = new HashMap<>();
+        governing.forEach(g -> byName.putIfAbsent(g.name(), g));
         this.criteria = basics.criteria.stream().map(this::judge).toList();
         this.warnings = new AssessmentWarnings(this).list();
     }
@@ -394,7 +408,7 @@ public final class AssessmentResult implements Canonical {
      * @return the value, if there is one
      */
     public Optional<GoverningValue> governing(String name) {
-        return governing.stream().filter(g -> g.name().equals(name)).findFirst();
+        return Optional.ofNullable(byName.get(name));
     }
 
     /**

@@ -23,16 +23,18 @@ final class Follower {
         this.clearance = clearance;
     }
 
-    /** A case with the line that goes with it. */
-    record Task(FallCase fallCase, Lifeline line) {
-        /** What tells cases from one another: everything that an arrest depends on. */
-        Key key() {
-            return new Key(fallCase.describe(), fallCase.fall().place().toString());
+    /** A case with the line that goes with it, and what tells cases from one another: everything that an arrest depends on. */
+    record Task(FallCase fallCase, Lifeline line, Key key) {
+        static Task of(FallCase fallCase, Lifeline line) {
+            return new Task(
+                    fallCase,
+                    line,
+                    new Key(fallCase.describe(), fallCase.fall().place().toString()));
         }
 
         /** The same with a further worker who falls so much later [s]. */
         Task later(Worker worker, double delay) {
-            return new Task(fallCase.withLater(worker, delay), line);
+            return of(fallCase.withLater(worker, delay), line);
         }
     }
 

@@ -79,19 +79,25 @@ final class MotionSearch {
     void run(List<ComputedCase> given) {
         List<Follower.Task> tasks = new ArrayList<>();
         for (ComputedCase each : given) {
-            tasks.add(new Follower.Task(each.fallCase(), each.arrest().line()));
+            tasks.add(Follower.Task.of(each.fallCase(), each.arrest().line()));
         }
         survey(tasks, SearchParameters.FIRST_STEP);
         followFinely(tasks.stream().filter(t -> !surveyed.containsKey(t.key())).toList());
-        survey();
-        for (int round = 0; round < SearchParameters.ROUNDS; round++) {
+        if (whole) {
+            survey();
+        }
+        for (int round = 0; whole && round < SearchParameters.ROUNDS; round++) {
             besideTheWorst();
         }
-        for (int pass = 0; pass < SearchParameters.FOLLOWED_PER_QUANTITY; pass++) {
+        for (int pass = 0; whole && pass < SearchParameters.FOLLOWED_PER_QUANTITY; pass++) {
             followFinely(worst().stream().map(Survey::task).toList());
         }
-        design.secondFall().ifPresent(this::secondFall);
-        damping();
+        if (whole) {
+            design.secondFall().ifPresent(this::secondFall);
+        }
+        if (whole) {
+            damping();
+        }
     }
 
     /**
@@ -142,7 +148,7 @@ final class MotionSearch {
             for (int other : new int[] {at - 1, at + 1}) {
                 if (at >= 0 && other >= 0 && other < delays.size()) {
                     double delay = 0.5 * (delays.get(at) + delays.get(other));
-                    tasks.add(new Follower.Task(c.delayed(delay), each.task().line()));
+                    tasks.add(Follower.Task.of(c.delayed(delay), each.task().line()));
                 }
             }
         }
@@ -193,9 +199,9 @@ final class MotionSearch {
                 for (int span = 1; span <= design.line().spans(); span++) {
                     for (double share : stations(combination)) {
                         Place place = Place.of(span, share * design.line().run(span));
-                        tasks.add(new Follower.Task(combination.of(fall.at(place)), combination.line()));
+                        tasks.add(Follower.Task.of(combination.of(fall.at(place)), combination.line()));
                         if (mayBeHeld(fall, combination)) {
-                            tasks.add(new Follower.Task(combination.held().of(fall.at(place)), combination.line()));
+                            tasks.add(Follower.Task.of(combination.held().of(fall.at(place)), combination.line()));
                         }
                     }
                 }
@@ -243,7 +249,7 @@ final class MotionSearch {
                 double station = at.station() + side * step * run;
                 if (station > 0 && station < run) {
                     FallCase moved = each.task().fallCase().at(Place.of(at.span(), station));
-                    tasks.add(new Follower.Task(moved, each.task().line()));
+                    tasks.add(Follower.Task.of(moved, each.task().line()));
                 }
             }
             steps.put(each.task().key(), step);
@@ -286,7 +292,7 @@ final class MotionSearch {
     }
 
     private static Follower.Key keyOf(Extreme e) {
-        return new Follower.Task(e.fallCase(), e.arrest().line()).key();
+        return Follower.Task.of(e.fallCase(), e.arrest().line()).key();
     }
 
     /**
@@ -321,7 +327,7 @@ final class MotionSearch {
             if (e.arrest().method() != Method.TRANSIENT) {
                 continue;
             }
-            Follower.Task t = new Follower.Task(e.fallCase(), e.arrest().line());
+            Follower.Task t = Follower.Task.of(e.fallCase(), e.arrest().line());
             distinct.putIfAbsent(t.key(), t);
         }
         List<Double> factors = new ArrayList<>();

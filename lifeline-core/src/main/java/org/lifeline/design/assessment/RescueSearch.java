@@ -63,16 +63,16 @@ final class RescueSearch {
     /** Computes the stated falls and looks for the worst places. */
     void run(List<ComputedCase> stated) {
         List<Follower.Task> tasks = new ArrayList<>();
-        stated.forEach(c -> tasks.add(new Follower.Task(c.fallCase(), c.arrest().line())));
+        stated.forEach(c -> tasks.add(Follower.Task.of(c.fallCase(), c.arrest().line())));
         for (LoadCombination combination : envelope.combinations(design)) {
             for (Fall fall : Envelope.movingFalls(design)) {
                 for (int span = 1; span <= design.line().spans(); span++) {
                     for (double share : SearchParameters.RESCUE) {
                         Fall moved =
                                 fall.at(Place.of(span, share * design.line().run(span)));
-                        tasks.add(new Follower.Task(combination.of(moved), combination.line()));
+                        tasks.add(Follower.Task.of(combination.of(moved), combination.line()));
                         if (moved.canRun()) {
-                            tasks.add(new Follower.Task(combination.held().of(moved), combination.line()));
+                            tasks.add(Follower.Task.of(combination.held().of(moved), combination.line()));
                         }
                     }
                 }
@@ -98,7 +98,7 @@ final class RescueSearch {
             for (int side : new int[] {-1, 1}) {
                 double station = at.station() + side * step * run;
                 if (station >= least && station <= run - least) {
-                    tasks.add(new Follower.Task(
+                    tasks.add(Follower.Task.of(
                             e.fallCase().at(Place.of(at.span(), station)),
                             e.arrest().line()));
                 }

@@ -124,19 +124,26 @@ final class ArrestQuantities {
             row[i] = sign(i) * QUANTITIES.get(i).value(arrest, factors);
         }
         margins(arrest, row);
-        List<SupportReaction> reactions = arrest.supports();
         for (int i = 0; i < supports; i++) {
-            Vector3 v = reactions.get(i).vector().times(factors.force());
+            Vector3 v = onSupport(arrest, i);
             int at = indexOfSupport(i);
-            row[at] = v.magnitude();
-            for (int d = 0; d < DIRECTIONS.size(); d++) {
-                row[at + 1 + d] = DIRECTIONS.get(d).component(v);
+            for (int part = 0; part < PER_SUPPORT; part++) {
+                row[at + part] = part(v, part);
             }
         }
         if (filter != ForceFilter.NONE && arrest.motion().isPresent()) {
             forces(new ForcesInTime(arrest, arrest.motion().get(), filter), row, 0);
         }
         return row;
+    }
+
+    private Vector3 onSupport(ArrestResult arrest, int number) {
+        return arrest.supports().get(number).vector().times(factors.force());
+    }
+
+    /** The force itself, then its components. */
+    private static double part(Vector3 force, int part) {
+        return part == 0 ? force.magnitude() : DIRECTIONS.get(part - 1).component(force);
     }
 
     /** Adds what the mesh may hide of lengths; the clearance is lost where the lowest point is lower. */
@@ -190,8 +197,8 @@ final class ArrestQuantities {
     }
 
     /**
-     * Reads values off arrests and remembers the last of them: the loads on all supports of a long line are read off few
-     * arrests, whose rows are as long as the line. Thread-safe.
+     * Reads values off arrests, whose rows are as long as the line. A load by energy balance is read by itself, since every
+     * support may have an arrest of its own; the row of the last arrest in time is kept, since there are few. Thread-safe.
      */
     static final class Reader {
         private final ArrestQuantities quantities;
@@ -201,36 +208,35 @@ final class ArrestQuantities {
             this.quantities = quantities;
         }
 
-        /** The row of an arrest. */
-        Row read(ArrestResult arrest) {
+        /** A value of an arrest. */
+        Value read(ArrestResult arrest, int index) {
+            int ofSupports = index - quantities.indexOfSupport(0);
+            if (ofSupports >= 0 && arrest.motion().isEmpty()) {
+                Vector3 force = quantities.onSupport(arrest, ofSupports / PER_SUPPORT);
+                return new Value(part(force, ofSupports % PER_SUPPORT), 0);
+            }
             Row row = last;
             if (row == null || row.arrest != arrest) {
                 row = new Row(arrest, quantities);
                 last = row;
             }
-            return row;
+            return new Value(row.computed[index], Math.max(0, row.withHidden[index] - row.computed[index]));
         }
     }
 
-    /** The values of one arrest, as computed and with what its mesh may hide. Immutable and thread-safe. */
-    static final class Row {
+    /** A value as computed, and what the mesh may hide of it, not negative. */
+    record Value(double computed, double hidden) {}
+
+    /** The values of one arrest, as computed and with what its mesh may hide. */
+    private static final class Row {
         private final ArrestResult arrest;
         private final double[] computed;
         private final double[] withHidden;
 
-        private Row(ArrestResult arrest, ArrestQuantities quantities) {
+        Row(ArrestResult arrest, ArrestQuantities quantities) {
             this.arrest = arrest;
             this.computed = quantities.computed(arrest);
             this.withHidden = arrest.motion().isPresent() ? quantities.of(arrest) : computed;
-        }
-
-        double computed(int index) {
-            return computed[index];
-        }
-
-        /** What the mesh may hide of a value; not negative. */
-        double hidden(int index) {
-            return Math.max(0, withHidden[index] - computed[index]);
         }
     }
 

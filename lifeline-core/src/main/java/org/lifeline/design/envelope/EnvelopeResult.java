@@ -23,13 +23,12 @@ public final class EnvelopeResult {
     private final LifelineDesign design;
     private final Tolerances tolerances;
     private final ArrestQuantities quantities;
-    private final List<double[]> stations;
+    private final List<List<Place>> places;
+    private final List<List<InfluenceLine.Found>> found;
+    private final List<Extremes.Collector> inSpans;
+    private final Extremes.Scope scope;
     private final Extremes overall;
-    private final List<Extremes> inSpans;
-    private final double[][][] profiles;
-    private final FallCase[][][] profileCases;
     private final long evaluations;
-    private final boolean complete;
 
     EnvelopeResult(
             LifelineDesign design,
@@ -40,45 +39,28 @@ public final class EnvelopeResult {
         this.design = design;
         this.tolerances = tolerances;
         this.quantities = search.quantities();
-        this.stations = stations;
-        this.complete = complete;
-        int spans = stations.size();
-        this.profiles = new double[spans][][];
-        this.profileCases = new FallCase[spans][][];
-        for (int s = 0; s < spans; s++) {
-            profiles[s] = new double[stations.get(s).length][quantities.size()];
-            profileCases[s] = new FallCase[stations.get(s).length][quantities.size()];
-            for (double[] row : profiles[s]) {
-                Arrays.fill(row, Double.NEGATIVE_INFINITY);
-            }
+        this.inSpans = search.inSpans();
+        this.places = new ArrayList<>();
+        this.found = new ArrayList<>();
+        for (int s = 0; s < stations.size(); s++) {
+            int span = s + 1;
+            places.add(Arrays.stream(stations.get(s))
+                    .mapToObj(x -> Place.of(span, x))
+                    .toList());
+            found.add(new ArrayList<>());
         }
         List<FailedCase> failed = new ArrayList<>();
         long sum = 0;
         for (InfluenceLine c : search.influenceLines()) {
-            profile(c);
+            if (c.evaluations() > 0) {
+                found.get(c.span() - 1).add(c.found(places.get(c.span() - 1)));
+            }
             failed.addAll(c.failures());
             sum += c.evaluations();
         }
         this.evaluations = sum;
-        Extremes.Scope scope = Extremes.Scope.of(design, tolerances, failed, complete);
+        this.scope = Extremes.Scope.of(design, tolerances, failed, complete);
         this.overall = search.overall(scope);
-        this.inSpans = search.inSpans(scope);
-    }
-
-    private void profile(InfluenceLine c) {
-        double[] x = stations.get(c.span() - 1);
-        for (int i = 0; i < x.length; i++) {
-            double[] row = profiles[c.span() - 1][i];
-            FallCase here = null;
-            for (int index = 0; index < row.length; index++) {
-                double value = c.valueAt(x[i], index);
-                if (value > row[index]) {
-                    row[index] = value;
-                    here = here == null ? c.caseAt(x[i]) : here;
-                    profileCases[c.span() - 1][i][index] = here;
-                }
-            }
-        }
     }
 
     /**
@@ -118,7 +100,7 @@ public final class EnvelopeResult {
      */
     public Extremes inSpan(int span) {
         design.line().run(span);
-        return inSpans.get(span - 1);
+        return inSpans.get(span - 1).finish(scope);
     }
 
     /**
@@ -162,14 +144,21 @@ public final class EnvelopeResult {
 
     private List<ProfilePoint> profileOf(int index) {
         List<ProfilePoint> list = new ArrayList<>();
-        for (int s = 0; s < stations.size(); s++) {
-            double[] x = stations.get(s);
-            for (int i = 0; i < x.length; i++) {
-                FallCase fallCase = profileCases[s][i][index];
-                if (fallCase != null) {
-                    Place place = Place.of(s + 1, x[i]);
-                    double value = quantities.sign(index) * profiles[s][i][index];
-                    list.add(new ProfilePoint(place, design.line().along(place), value, fallCase));
+        for (int s = 0; s < places.size(); s++) {
+            for (int i = 0; i < places.get(s).size(); i++) {
+                double worst = Double.NEGATIVE_INFINITY;
+                InfluenceLine.Found governing = null;
+                for (InfluenceLine.Found each : found.get(s)) {
+                    double value = each.value(i, index);
+                    if (value > worst) {
+                        worst = value;
+                        governing = each;
+                    }
+                }
+                if (governing != null) {
+                    Place place = places.get(s).get(i);
+                    double along = design.line().along(place);
+                    list.add(new ProfilePoint(place, along, quantities.sign(index) * worst, governing.caseAt(i)));
                 }
             }
         }
@@ -242,7 +231,7 @@ public final class EnvelopeResult {
      * @return false if the listener ended it
      */
     public boolean isComplete() {
-        return complete;
+        return scope.complete();
     }
 
     /**

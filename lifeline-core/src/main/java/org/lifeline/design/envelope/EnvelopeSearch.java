@@ -53,8 +53,11 @@ final class EnvelopeSearch {
     boolean run() {
         boolean whole = round(leading, c -> c.scan(stations.get(c.span() - 1)));
         whole = whole && round(leading, this::refine);
+        if (!whole || others.isEmpty()) {
+            return whole;
+        }
         List<double[]> places = worstPlaces();
-        return whole && round(others, c -> probe(c, places.get(c.span() - 1)));
+        return round(others, c -> probe(c, places.get(c.span() - 1)));
     }
 
     private boolean round(List<InfluenceLine> influenceLines, Consumer<InfluenceLine> work) {
@@ -107,8 +110,8 @@ final class EnvelopeSearch {
         List<TreeSet<Double>> sets = new ArrayList<>();
         stations.forEach(s -> sets.add(new TreeSet<>()));
         for (int index = 0; index < quantities.size(); index++) {
-            for (Extremes.Collector c : inSpans) {
-                InfluenceLine.Worst w = quantities.isPerSpan(index) ? c.worst(index) : overall.worst(index);
+            for (Extremes.Collector c : quantities.isPerSpan(index) ? inSpans : List.of(overall)) {
+                InfluenceLine.Worst w = c.worst(index);
                 if (w != null && !w.fallCase().fall().place().isAtSupport()) {
                     sets.get(w.fallCase().fall().place().span() - 1)
                             .add(w.fallCase().fall().place().station());
@@ -144,7 +147,8 @@ final class EnvelopeSearch {
         return overall.finish(scope);
     }
 
-    List<Extremes> inSpans(Extremes.Scope scope) {
-        return inSpans.stream().map(c -> c.finish(scope)).toList();
+    /** The worst of falls in each span. */
+    List<Extremes.Collector> inSpans() {
+        return inSpans;
     }
 }

@@ -471,14 +471,13 @@ public final class Extremes {
         if (w == null) {
             return Optional.empty();
         }
-        ArrestQuantities.Row row = reader.read(w.arrest());
-        double computed = row.computed(index);
+        ArrestQuantities.Value read = reader.read(w.arrest(), index);
         int sign = quantities.sign(index);
         boolean known = !ArrestQuantities.isUnbounded(w.arrest());
-        double allowance = known ? row.hidden(index) : Double.POSITIVE_INFINITY;
+        double allowance = known ? read.hidden() : Double.POSITIVE_INFINITY;
         // A free fall follows from the line before the fall; nothing that is asked of the arrest itself concerns it.
         boolean before = index == ArrestQuantities.index(Quantity.FREE_FALL);
-        Extreme.Values values = new Extreme.Values(sign * computed, before ? 0 : allowance, sign * w.value());
+        Extreme.Values values = new Extreme.Values(sign * read.computed(), before ? 0 : allowance, sign * w.value());
         return Optional.of(
                 new Extreme(subject, values, new ComputedCase(w.fallCase(), w.arrest()), before ? "" : lacking(known)));
     }

@@ -40,7 +40,7 @@ final class InfluenceLine {
     }
 
     /** A sample; no row where the case failed. */
-    private static final class Sample {
+    static final class Sample {
         private final double station;
         private final double @Nullable [] row;
 
@@ -100,12 +100,29 @@ final class InfluenceLine {
         return low;
     }
 
-    /** The value of a quantity at a station; NaN where it is absent or no sample was taken. */
-    double valueAt(double station, int index) {
-        int at = find(station);
-        return at < samples.size() && samples.get(at).station == station
-                ? samples.get(at).value(index)
-                : Double.NaN;
+    /** What was found at some places of a span; a sample without a row where none was taken. */
+    record Found(MovingFall movingFall, LoadCombination combination, List<Place> places, List<Sample> samples) {
+        /** Value of a quantity at a place; NaN where there is none. */
+        double value(int place, int index) {
+            return samples.get(place).value(index);
+        }
+
+        FallCase caseAt(int place) {
+            return combination.at(movingFall, places.get(place));
+        }
+    }
+
+    /** What was found at places of this span. */
+    Found found(List<Place> places) {
+        List<Sample> list = new ArrayList<>(places.size());
+        for (Place each : places) {
+            int at = find(each.station());
+            list.add(
+                    at < samples.size() && samples.get(at).station == each.station()
+                            ? samples.get(at)
+                            : new Sample(each.station(), null));
+        }
+        return new Found(movingFall, combination, places, list);
     }
 
     /** Tells whether a sample is worse than a threshold by more than half the tolerance. */

@@ -5,6 +5,7 @@ import java.math.RoundingMode;
 import java.util.Arrays;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import org.lifeline.internal.numeric.OrderedWork;
 
 /** Writes elements of SVG with their attributes. */
 public final class SvgElement {
@@ -24,8 +25,10 @@ public final class SvgElement {
      * @param tag its name
      * @param content what it holds, as markup; null for an element that holds nothing
      * @param attributes names and values in turn; an attribute whose value is empty is left out
+     * @throws java.util.concurrent.CancellationException if the thread is interrupted; its interrupt flag stays set
      */
     static void write(StringBuilder out, String tag, @Nullable String content, String... attributes) {
+        OrderedWork.stopIfInterrupted();
         out.append('<').append(tag);
         for (int i = 0; i < attributes.length; i += 2) {
             if (!attributes[i + 1].isEmpty()) {

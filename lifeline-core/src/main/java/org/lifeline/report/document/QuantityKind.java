@@ -136,7 +136,7 @@ public enum QuantityKind {
      * @return the number [unit of the system], not rounded beyond the last place of a double
      */
     public double in(double value, UnitSystem system) {
-        return exact(value, system).doubleValue();
+        return in(system).unit().fromSi(value);
     }
 
     /**

@@ -2,6 +2,7 @@ package org.lifeline.report.document;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.lifeline.internal.numeric.OrderedWork;
 
 /**
  * Collects the rows of a table. Not thread-safe.
@@ -49,8 +50,10 @@ public final class TableBuilder {
      *
      * @param cells its cells
      * @return this builder
+     * @throws java.util.concurrent.CancellationException if the thread is interrupted; its interrupt flag stays set
      */
     public TableBuilder row(String... cells) {
+        OrderedWork.stopIfInterrupted();
         rows.add(new ReportBlock.Row(List.of(cells), false));
         return this;
     }
@@ -60,8 +63,10 @@ public final class TableBuilder {
      *
      * @param cells its cells
      * @return this builder
+     * @throws java.util.concurrent.CancellationException if the thread is interrupted; its interrupt flag stays set
      */
     public TableBuilder row(List<String> cells) {
+        OrderedWork.stopIfInterrupted();
         rows.add(new ReportBlock.Row(cells, false));
         return this;
     }

@@ -310,7 +310,7 @@ class AssessmentTruthsTest {
         FallCase good = RESULT.governing("endAnchorLoad").orElseThrow().fallCase();
         FallCase bad = good.at(Place.of(1, 15));
         Follower follower = new Follower(ClearanceRules.commonPractice());
-        Follower.Task task = new Follower.Task(bad, DESIGN.line());
+        Follower.Task task = Follower.Task.of(bad, DESIGN.line());
         for (Follower.Attempt each : List.of(follower.fine(task), follower.damped(task, 0.25))) {
             assertThat(each.arrest()).isNull();
             assertThat(each.failure().what()).isEqualTo(bad.describe() + ", in time");
@@ -320,6 +320,6 @@ class AssessmentTruthsTest {
                             new Follower.Key(bad.describe(), bad.fall().place().toString()));
             assertThatThrownBy(each::followed).isInstanceOf(NullPointerException.class);
         }
-        assertThat(new Follower.Task(good, DESIGN.line()).key()).isNotEqualTo(task.key());
+        assertThat(Follower.Task.of(good, DESIGN.line()).key()).isNotEqualTo(task.key());
     }
 }

@@ -68,8 +68,8 @@ class BruteForceInTimeTest {
                 for (int span = 1; span <= design.line().spans(); span++) {
                     for (int i = 0; i < PLACES; i++) {
                         double station = (i + 0.5) / PLACES * design.line().run(span);
-                        Follower.Attempt a = follower.fine(new Follower.Task(
-                                combination.of(fall.at(Place.of(span, station))), combination.line()));
+                        Follower.Attempt a = follower.fine(
+                                Follower.Task.of(combination.of(fall.at(Place.of(span, station))), combination.line()));
                         Optional.ofNullable(a.arrest()).ifPresent(f -> cases.add(f.computed()));
                     }
                 }

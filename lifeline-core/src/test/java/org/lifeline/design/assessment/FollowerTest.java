@@ -35,7 +35,7 @@ class FollowerTest {
             Fall.builder("f").at(Place.of(1, 5)).faller(DESIGN.workers().get(0)).build());
     private static final Follower FOLLOWER = new Follower(DESIGN.clearance());
     private static final FollowedArrest COARSE =
-            FOLLOWER.coarse(new Follower.Task(CASE, DESIGN.line())).followed();
+            FOLLOWER.coarse(Follower.Task.of(CASE, DESIGN.line())).followed();
 
     /**
      * The absorber holds the pull on the line near 6 kN by either method; what swings on top of it in time is bounded by the double of
@@ -84,17 +84,18 @@ class FollowerTest {
 
     @Test
     void casesAreToldApartByEverythingTheyDependOn() {
-        Follower.Key key = new Follower.Task(CASE, DESIGN.line()).key();
-        assertThat(new Follower.Task(CASE.at(Place.of(1, 5)), DESIGN.line()).key())
+        Follower.Key key = Follower.Task.of(CASE, DESIGN.line()).key();
+        assertThat(Follower.Task.of(CASE.at(Place.of(1, 5)), DESIGN.line()).key())
                 .isEqualTo(key);
         // Descriptions print a millimetre; the place itself is finer.
-        assertThat(new Follower.Task(CASE.at(Place.of(1, 5 + 1e-5)), DESIGN.line()).key())
+        assertThat(Follower.Task.of(CASE.at(Place.of(1, 5 + 1e-5)), DESIGN.line())
+                        .key())
                 .isNotEqualTo(key);
         FallCase other = Envelope.withDefaults().combinations(DESIGN).stream()
                 .filter(c -> c.side() == DeploymentForce.CLEARANCE)
                 .findFirst()
                 .orElseThrow()
                 .of(CASE.fall());
-        assertThat(new Follower.Task(other, DESIGN.line()).key()).isNotEqualTo(key);
+        assertThat(Follower.Task.of(other, DESIGN.line()).key()).isNotEqualTo(key);
     }
 }

@@ -40,6 +40,11 @@ class InfluenceLineTest {
         return QUANTITIES.of(direct(side, Place.of(1, station)))[index];
     }
 
+    /** A value found at a station; NaN where there is none. */
+    private static double found(InfluenceLine line, double station, int index) {
+        return line.found(List.of(Place.of(line.span(), station))).value(0, index);
+    }
+
     private static int index(Quantity q) {
         return ArrestQuantities.index(q);
     }
@@ -50,13 +55,16 @@ class InfluenceLineTest {
         line.scan(new double[] {2, 6, 9.5});
         for (double x : new double[] {2, 6, 9.5}) {
             for (Quantity q : List.of(Quantity.END_ANCHOR_LOAD, Quantity.SAG, Quantity.REQUIRED_ELEVATION)) {
-                assertThat(line.valueAt(x, index(q)))
+                assertThat(found(line, x, index(q)))
                         .as("%s at %s", q, x)
                         .isEqualTo(direct(DeploymentForce.MAXIMUM, x, index(q)), within(1e-9));
             }
         }
-        assertThat(line.valueAt(6.0001, index(Quantity.SAG))).as("not sampled").isNaN();
-        assertThat(line.valueAt(11, index(Quantity.SAG))).as("behind the last").isNaN();
+        assertThat(found(line, 6.0001, index(Quantity.SAG))).as("not sampled").isNaN();
+        assertThat(found(line, 11, index(Quantity.SAG))).as("behind the last").isNaN();
+        InfluenceLine.Found found = line.found(List.of(Place.of(1, 6.0001), Place.of(1, 6)));
+        assertThat(found.value(1, index(Quantity.SAG))).isEqualTo(found(line, 6, index(Quantity.SAG)));
+        assertThat(found.caseAt(1).fall().place()).isEqualTo(Place.of(1, 6));
         assertThat(line.span()).isEqualTo(1);
         assertThat(line.failures()).isEmpty();
     }
@@ -176,7 +184,7 @@ class InfluenceLineTest {
             assertThat(f.fallCase().fall().place()).isEqualTo(Place.of(1, 15));
             assertThat(f.reason()).isNotBlank();
         });
-        assertThat(line.valueAt(15, index(Quantity.SAG))).isNaN();
+        assertThat(found(line, 15, index(Quantity.SAG))).isNaN();
         assertThat(line.evaluations()).isEqualTo(2);
         assertThat(line.worst(index(Quantity.SAG)).fallCase().fall().place()).isEqualTo(Place.of(1, 6));
     }

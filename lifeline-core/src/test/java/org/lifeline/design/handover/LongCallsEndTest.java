@@ -8,8 +8,12 @@ import java.util.concurrent.CancellationException;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
+import org.lifeline.analysis.ArrestResult;
+import org.lifeline.analysis.EnergyBalance;
 import org.lifeline.analysis.TransientArrest;
+import org.lifeline.analysis.explain.Explanations;
 import org.lifeline.base.Interval;
+import org.lifeline.base.UnitSystem;
 import org.lifeline.design.assessment.Assessment;
 import org.lifeline.design.assessment.AssessmentResult;
 import org.lifeline.design.clearance.ClearanceAlongLine;
@@ -23,8 +27,10 @@ import org.lifeline.design.structure.SupportLoads;
 import org.lifeline.model.Attachment;
 import org.lifeline.model.LifelineDesign;
 import org.lifeline.model.Passage;
+import org.lifeline.report.CalculationReport;
+import org.lifeline.verify.Verifier;
 
-/** An assessment that is interrupted keeps what is complete and says so; parts to hand over, which mean all of it, have no result. */
+/** An assessment that is interrupted keeps what is complete and says so; checks, calculations, reports and parts to hand over, which mean all of it, have no result. */
 @Timeout(120)
 class LongCallsEndTest {
     private static final List<Criterion> CRITERIA =
@@ -58,10 +64,12 @@ class LongCallsEndTest {
     }
 
     @Test
-    void partsToHandOverHaveNoResult() {
+    void whatMeansAllOfItHasNoResult() {
         LifelineDesign design = design();
         AssessmentResult assessment =
                 Assessment.withDefaults().withCriteria(CRITERIA).withoutMotion().solve(design);
+        ArrestResult arrest =
+                EnergyBalance.withDefaults().solve(design.line(), design.falls().get(0));
         List<Runnable> calls = List.of(
                 () -> Occupancy.meeting(CRITERIA).solve(design),
                 () -> ClearanceAlongLine.withDefaults().solve(assessment),
@@ -69,7 +77,10 @@ class LongCallsEndTest {
                 () -> InstallationPlan.of(InstallationRequest.between(Interval.of(-5, 30)))
                         .solve(design),
                 () -> TransientArrest.withDefaults()
-                        .solve(design.line(), design.falls().get(0)));
+                        .solve(design.line(), design.falls().get(0)),
+                () -> Verifier.withDefaults().arrest(arrest),
+                () -> Explanations.of(arrest, UnitSystem.SI),
+                () -> CalculationReport.of(design, List.of(arrest)).build());
         for (int i = 0; i < calls.size(); i++) {
             Thread.currentThread().interrupt();
             assertThatThrownBy(calls.get(i)::run).as("call %d", i).isInstanceOf(CancellationException.class);
