@@ -36,7 +36,8 @@ import org.lifeline.model.absorber.DeploymentForce;
  * Several who fall together and are alike share one extension x. Several who are not have one extension each; their forces
  * and extensions are bounds on the safe side, see decision 33 and {@link ArrestResult#isBound()}.
  *
- * <p>Immutable and thread-safe.
+ * <p>Immutable and thread-safe. It keeps the line as it was before the last falls, so that falls at other places of the same
+ * line cost less when one analysis, or those made from it at the same temperature, solve them all; no digit depends on that.
  *
  * @since 1.0.0
  */
@@ -45,13 +46,52 @@ public final class EnergyBalance implements Canonical {
     private final DeploymentForce side;
     private final ClearanceRules clearance;
     private final AttachmentLimit limit;
+    private final LinesBefore linesBefore;
+
+    private EnergyBalance(@Nullable Double temperature, EnergyBalance other) {
+        this(temperature, other.side, other.clearance, other.limit, new LinesBefore());
+    }
 
     private EnergyBalance(
-            @Nullable Double temperature, DeploymentForce side, ClearanceRules clearance, AttachmentLimit limit) {
+            @Nullable Double temperature,
+            DeploymentForce side,
+            ClearanceRules clearance,
+            AttachmentLimit limit,
+            LinesBefore linesBefore) {
         this.temperature = temperature;
         this.side = side;
         this.clearance = clearance;
         this.limit = limit;
+        this.linesBefore = linesBefore;
+    }
+
+    /** A line before the fall, with those who hang; the model is only copied from. */
+    private record LineBefore(Lifeline line, List<Fall.Hanging> hanging, LineModel model, LineEquilibrium state) {}
+
+    /** The last lines before a fall at one temperature. Thread-safe: what two threads find at once may be found twice. */
+    private static final class LinesBefore {
+        /** How many are kept: falls differ in who hangs, and two limits of an attachment come in turn. */
+        private static final int KEPT = 4;
+
+        private volatile List<LineBefore> recent = List.of();
+
+        @Nullable
+        LineBefore find(Lifeline line, List<Fall.Hanging> hanging) {
+            for (LineBefore each : recent) {
+                if (each.line == line && each.hanging.equals(hanging)) {
+                    return each;
+                }
+            }
+            return null;
+        }
+
+        void keep(LineBefore found) {
+            List<LineBefore> list = new ArrayList<>(KEPT);
+            list.add(found);
+            List<LineBefore> old = recent;
+            list.addAll(old.subList(0, Math.min(KEPT - 1, old.size())));
+            recent = List.copyOf(list);
+        }
     }
 
     /**
@@ -61,7 +101,11 @@ public final class EnergyBalance implements Canonical {
      */
     public static EnergyBalance withDefaults() {
         return new EnergyBalance(
-                null, DeploymentForce.MAXIMUM, ClearanceRules.commonPractice(), AttachmentLimit.RUNNING);
+                null,
+                DeploymentForce.MAXIMUM,
+                ClearanceRules.commonPractice(),
+                AttachmentLimit.RUNNING,
+                new LinesBefore());
     }
 
     /**
@@ -70,7 +114,7 @@ public final class EnergyBalance implements Canonical {
      * @return the new analysis
      */
     public EnergyBalance atInstalledTemperature() {
-        return new EnergyBalance(null, side, clearance, limit);
+        return new EnergyBalance(null, this);
     }
 
     /**
@@ -81,7 +125,7 @@ public final class EnergyBalance implements Canonical {
      * @throws org.lifeline.base.InvalidInputException if it lies outside
      */
     public EnergyBalance withTemperature(double value) {
-        return new EnergyBalance(PlausibleRange.TEMPERATURE.required("temperature", value), side, clearance, limit);
+        return new EnergyBalance(PlausibleRange.TEMPERATURE.required("temperature", value), this);
     }
 
     /**
@@ -91,7 +135,7 @@ public final class EnergyBalance implements Canonical {
      * @return the new analysis
      */
     public EnergyBalance withSide(DeploymentForce value) {
-        return new EnergyBalance(temperature, Violations.required("side", value), clearance, limit);
+        return new EnergyBalance(temperature, Violations.required("side", value), clearance, limit, linesBefore);
     }
 
     /**
@@ -101,7 +145,7 @@ public final class EnergyBalance implements Canonical {
      * @return the new analysis
      */
     public EnergyBalance withClearance(ClearanceRules value) {
-        return new EnergyBalance(temperature, side, Violations.required("clearance", value), limit);
+        return new EnergyBalance(temperature, side, Violations.required("clearance", value), limit, linesBefore);
     }
 
     /**
@@ -112,7 +156,8 @@ public final class EnergyBalance implements Canonical {
      * @return the new analysis
      */
     public EnergyBalance withAttachmentLimit(AttachmentLimit value) {
-        return new EnergyBalance(temperature, side, clearance, Violations.required("attachmentLimit", value));
+        return new EnergyBalance(
+                temperature, side, clearance, Violations.required("attachmentLimit", value), linesBefore);
     }
 
     /**
@@ -230,19 +275,24 @@ public final class EnergyBalance implements Canonical {
         }
     }
 
-    private Start start(Lifeline line, Fall fall) {
+    private LineBefore before(Lifeline line, List<Fall.Hanging> hanging) {
+        LineBefore known = linesBefore.find(line, hanging);
+        if (known != null) {
+            return known;
+        }
         double t = temperature == null ? line.installed().temperature() : temperature;
         LineModel model = new LineModel(line);
         model.bringTo(t);
-        List<LineModel.Load> hooks = new ArrayList<>();
-        for (Fall.Hanging each : fall.hanging()) {
-            LineModel.Load hook =
-                    Statics.hook(model, each.place(), each.worker().attachment());
-            model.hang(hook, each.worker().mass() * line.gravity());
-            hooks.add(hook);
-        }
-        List<LineEquilibrium.Hung> hung = hanging(model, fall, hooks);
-        LineEquilibrium before = LineEquilibrium.of(model, t, hung);
+        hang(model, hanging);
+        LineBefore found = new LineBefore(line, hanging, model, LineEquilibrium.of(model, t, hanging(model, hanging)));
+        linesBefore.keep(found);
+        return found;
+    }
+
+    private Start start(Lifeline line, Fall fall) {
+        LineBefore lineBefore = before(line, fall.hanging());
+        LineModel model = lineBefore.model.copy();
+        List<LineEquilibrium.Hung> hung = hanging(model, fall.hanging());
         Place place = fall.place();
         Attachment attachment = attachmentLimit(fall).equals(Optional.of(AttachmentLimit.HELD))
                 ? Attachment.GRIPPED
@@ -251,7 +301,7 @@ public final class EnergyBalance implements Canonical {
         Point point = place.isAtSupport() || attachment == Attachment.GRIPPED
                 ? model.materialPoint(load)
                 : model.pointAtStation(place.span() - 1, place.station());
-        return new Start(model, before, hung, load, point);
+        return new Start(model, lineBefore.state, hung, load, point);
     }
 
     /** Potential energy by which those who hang were lifted [J]. */
@@ -272,11 +322,21 @@ public final class EnergyBalance implements Canonical {
         v.throwIfAny();
     }
 
-    /** The workers who hang on the line before the fall. */
-    static List<LineEquilibrium.Hung> hanging(LineModel model, Fall fall, List<LineModel.Load> hooks) {
+    /** Lets workers hang on a line, one after the other. */
+    static void hang(LineModel model, List<Fall.Hanging> hanging) {
+        for (Fall.Hanging each : hanging) {
+            LineModel.Load hook =
+                    Statics.hook(model, each.place(), each.worker().attachment());
+            model.hang(hook, each.worker().mass() * model.line().gravity());
+        }
+    }
+
+    /** The workers who hang on the line before the fall; the loads of the model are theirs, in their order. */
+    static List<LineEquilibrium.Hung> hanging(LineModel model, List<Fall.Hanging> hanging) {
+        List<LineModel.Load> hooks = model.loads();
         List<LineEquilibrium.Hung> list = new ArrayList<>(hooks.size() + 1);
         for (int i = 0; i < hooks.size(); i++) {
-            Fall.Hanging each = fall.hanging().get(i);
+            Fall.Hanging each = hanging.get(i);
             double force = each.worker().mass() * model.line().gravity();
             list.add(new LineEquilibrium.Hung(hooks.get(i), Statics.spanOnCable(each.place()), force));
         }

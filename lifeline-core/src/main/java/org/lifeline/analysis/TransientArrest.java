@@ -383,15 +383,9 @@ public final class TransientArrest implements Canonical {
         double tau = line.cable().dampingTime().orElse(DAMPING_TIME);
         MotionSetup setup = new MotionSetup(model, tau);
         TransientCase c = new TransientCase(fall, conditions.side, conditions.clearance, t);
-        List<LineModel.Load> hooks = new ArrayList<>();
-        for (Fall.Hanging each : fall.hanging()) {
-            LineModel.Load hook =
-                    Statics.hook(model, each.place(), each.worker().attachment());
-            model.hang(hook, each.worker().mass() * line.gravity());
-            hooks.add(hook);
-        }
-        c.before(model, hooks);
-        hang(c, setup, hooks);
+        EnergyBalance.hang(model, fall.hanging());
+        c.before(model);
+        hang(c, setup, model.loads());
         Violations v = new Violations();
         attach(c, setup, new Timed(fall, 0, true), "duration", v);
         for (int i = 0; i < later.size(); i++) {

@@ -56,9 +56,9 @@ final class TransientCase {
     }
 
     /** Takes the line as it is now for the state before the fall. */
-    void before(LineModel line, List<LineModel.Load> hooks) {
+    void before(LineModel line) {
         model = line;
-        before = LineEquilibrium.of(line, temperature, EnergyBalance.hanging(line, fall, hooks));
+        before = LineEquilibrium.of(line, temperature, EnergyBalance.hanging(line, fall.hanging()));
     }
 
     Fall fall() {

@@ -21,6 +21,7 @@ import org.lifeline.design.criteria.Criterion;
 import org.lifeline.design.handover.HandoverRequest;
 import org.lifeline.file.Fields.Range;
 import org.lifeline.file.json.Findings;
+import org.lifeline.file.json.JsonText;
 import org.lifeline.file.json.JsonTree;
 import org.lifeline.model.Fall;
 import org.lifeline.model.Installed;
@@ -90,7 +91,7 @@ public final class DesignReader {
 
     /** What stands in a file, without white space between its parts. */
     private static byte[] content(JsonNode root) {
-        return root.toString().getBytes(StandardCharsets.UTF_8);
+        return JsonText.compact(root).getBytes(StandardCharsets.UTF_8);
     }
 
     private static String sha256(byte[] bytes) {

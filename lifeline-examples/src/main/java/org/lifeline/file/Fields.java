@@ -19,6 +19,7 @@ import org.lifeline.base.unit.NearestName;
 import org.lifeline.base.unit.Quantity;
 import org.lifeline.base.unit.QuantityText;
 import org.lifeline.file.json.Findings;
+import org.lifeline.file.json.JsonText;
 
 /**
  * The fields of one JSON object, read one by one; what is wrong goes to the {@link Findings}.
@@ -210,7 +211,7 @@ final class Fields {
             findings.bad(path(key), value, FileRule.NOT_A_NUMBER);
             return Double.NaN;
         }
-        findings.note(path(key), value.toString());
+        findings.note(path(key), JsonText.compact(value));
         return inRange(value.doubleValue(), value, path(key), range);
     }
 
@@ -237,7 +238,7 @@ final class Fields {
             findings.bad(path(key), value, FileRule.NOT_A_COUNT);
             return 0;
         }
-        findings.note(path(key), value.toString());
+        findings.note(path(key), JsonText.compact(value));
         return (int) number;
     }
 

@@ -12,6 +12,10 @@ public final class LineAssembly {
     private final LineSystem sys;
     private final ElasticCatenary catenary;
     private final double[] endZ;
+
+    /** Displacements of the supports, by x, y, z one after the other [m]; 0 where nothing yields. */
+    private final double[] moved;
+
     private final double[] d = new double[3];
     private final double[] u = new double[3];
 
@@ -21,6 +25,7 @@ public final class LineAssembly {
         this.sys = system;
         this.catenary = new ElasticCatenary(system.law);
         this.endZ = new double[system.spans];
+        this.moved = new double[3 * system.spans + 3];
         this.equations = new LineEquations(system);
     }
 
@@ -38,6 +43,9 @@ public final class LineAssembly {
                 return false;
             }
             endZ[i] = sys.forces.endZ(s, i);
+        }
+        if (sys.elastic) {
+            findDisplacements(s);
         }
         for (int i = 0; i < sys.spans; i++) {
             assembleSpan(s, i, tangent);
@@ -112,24 +120,34 @@ public final class LineAssembly {
         if (i == sys.spans - 1 && sys.absorbers[1] != null) {
             addLink(s, 1, tangent);
         }
-        double x = want(s, i, 0);
-        double y = want(s, i, 1);
+        double x = want(i, 0);
+        double y = want(i, 1);
         if (sys.unknowns.planar) {
             equations.put(row, d[0] - sys.unknowns.ux * x - sys.unknowns.uy * y, sys.chord[i]);
         } else {
             equations.put(row, d[0] - x, sys.chord[i]);
             equations.put(row + 1, d[1] - y, sys.chord[i]);
         }
-        equations.put(row + sys.unknowns.up, d[2] - want(s, i, 2), sys.chord[i]);
+        equations.put(row + sys.unknowns.up, d[2] - want(i, 2), sys.chord[i]);
         if (tangent && sys.elastic) {
             supportTangent(i, row);
         }
     }
 
+    /** Works out where the supports are, from the vertical tensions at the ends of the spans that are at hand. */
+    private void findDisplacements(LineState s) {
+        for (int i = 0; i <= sys.spans; i++) {
+            double before = i > 0 ? endZ[i - 1] : 0;
+            for (int c = 0; c < 3; c++) {
+                moved[3 * i + c] = sys.forces.displacement(s, i, c, before);
+            }
+        }
+    }
+
     /** Component of the vector from the first support of a span to its second one [m]. */
-    private double want(LineState s, int i, int c) {
+    private double want(int i, int c) {
         double rigid = sys.coordinate(i + 1, c) - sys.coordinate(i, c);
-        return sys.elastic ? rigid + sys.forces.displacement(s, i + 1, c) - sys.forces.displacement(s, i, c) : rigid;
+        return sys.elastic ? rigid + moved[3 * i + 3 + c] - moved[3 * i + c] : rigid;
     }
 
     /** Adds the derivatives of one piece of cable of a span, between two bounds given by load numbers (or −1). */

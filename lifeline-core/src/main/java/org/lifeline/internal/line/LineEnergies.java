@@ -8,6 +8,9 @@ public final class LineEnergies {
     private final LineSystem sys;
     private final ElasticCatenary c;
 
+    /** Vertical tension component at the end of the span before each support [N]; 0 where nothing yields. */
+    private final double[] endBefore;
+
     /** Strain energy of the cable [J]. */
     public double strain;
 
@@ -26,6 +29,7 @@ public final class LineEnergies {
     public LineEnergies(LineSystem system) {
         this.sys = system;
         this.c = new ElasticCatenary(system.law);
+        this.endBefore = new double[system.spans + 1];
     }
 
     public static LineEnergy of(LineSystem system, LineState s) {
@@ -44,7 +48,7 @@ public final class LineEnergies {
         double tx = sys.unknowns.along(s, i);
         double ty = sys.unknowns.across(s, i);
         double tz = s.tension[3 * i + 2];
-        double z = startHeight(s, i);
+        double z = startHeight(s, i, sys.forces.displacement(s, i, 2));
         double from = s.slip[i];
         double wHot = sys.weight / s.thermal;
         for (int j = sys.firstLoad[i]; j <= load; j++) {
@@ -59,9 +63,9 @@ public final class LineEnergies {
         return z;
     }
 
-    /** Elevation at which the cable of a span begins above the as-installed first support [m]. */
-    private double startHeight(LineState s, int i) {
-        double z = sys.pz[i] - sys.pz[0] + sys.forces.displacement(s, i, 2);
+    /** Elevation at which the cable of a span begins above the as-installed first support, which has moved up [m]. */
+    private double startHeight(LineState s, int i, double up) {
+        double z = sys.pz[i] - sys.pz[0] + up;
         if (i == 0 && sys.absorbers[0] != null) {
             z += (s.extension[0] - sys.installedExtension[0]) * s.tension[2] / sys.forces.endSideTension(s, 0);
         }
@@ -74,11 +78,14 @@ public final class LineEnergies {
         hanging = 0;
         double total = 0;
         double wHot = sys.weight / s.thermal;
+        for (int i = 0; sys.elastic && i < sys.spans; i++) {
+            endBefore[i + 1] = sys.forces.endZ(s, i);
+        }
         for (int i = 0; i < sys.spans; i++) {
             double tx = sys.unknowns.along(s, i);
             double ty = sys.unknowns.across(s, i);
             double tz = s.tension[3 * i + 2];
-            double z = startHeight(s, i);
+            double z = startHeight(s, i, sys.forces.displacement(s, i, 2, endBefore[i]));
             double from = s.slip[i];
             int last = sys.firstLoad[i + 1];
             for (int j = sys.firstLoad[i]; j <= last; j++) {
@@ -116,7 +123,7 @@ public final class LineEnergies {
         for (int i = 0; i <= sys.spans; i++) {
             for (int k = 0; k < 3; k++) {
                 if (sys.compliance[3 * i + k] != 0) {
-                    double now = sys.forces.reaction(s, i, k);
+                    double now = sys.forces.reaction(s, i, k, endBefore[i]);
                     double then = sys.reference[3 * i + k];
                     sum += 0.5 * sys.compliance[3 * i + k] * (now - then) * (now + then);
                 }

@@ -63,12 +63,17 @@ public final class LineForces {
 
     /** Component (0, 1, 2) of the force on a support [N]. */
     public double reaction(LineState s, int support, int component) {
+        return reaction(s, support, component, component == 2 && support > 0 ? endZ(s, support - 1) : 0);
+    }
+
+    /** The same with the vertical tension component at the end of the span before the support at hand [N]. */
+    double reaction(LineState s, int support, int component, double endBefore) {
         double r = 0;
         if (support < system.spans) {
             r += s.tension[3 * support + component];
         }
         if (support > 0) {
-            r -= component == 2 ? endZ(s, support - 1) : s.tension[3 * (support - 1) + component];
+            r -= component == 2 ? endBefore : s.tension[3 * (support - 1) + component];
         }
         if (component == 2 && system.loads > 0) {
             r -= restingForce(s, support);
@@ -91,8 +96,18 @@ public final class LineForces {
 
     /** Component of the displacement of a support since installation [m]. */
     public double displacement(LineState s, int support, int component) {
+        if (system.compliance[3 * support + component] == 0) {
+            return 0;
+        }
+        return displacement(s, support, component, component == 2 && support > 0 ? endZ(s, support - 1) : 0);
+    }
+
+    /** The same with the vertical tension component at the end of the span before the support at hand [N]. */
+    double displacement(LineState s, int support, int component, double endBefore) {
         double c = system.compliance[3 * support + component];
-        return c == 0 ? 0 : c * (reaction(s, support, component) - system.reference[3 * support + component]);
+        return c == 0
+                ? 0
+                : c * (reaction(s, support, component, endBefore) - system.reference[3 * support + component]);
     }
 
     /** Takes the reactions of a state as those that the springs hold as installed. */

@@ -58,6 +58,14 @@ public final class LineModel {
             this.support = slot.support();
         }
 
+        private Load(Load other) {
+            this.span = other.span;
+            this.gripped = other.gripped;
+            this.coordinate = other.coordinate;
+            this.support = other.support;
+            this.index = other.index;
+        }
+
         int index() {
             return index;
         }
@@ -96,6 +104,39 @@ public final class LineModel {
             }
             note(e);
         }
+    }
+
+    private LineModel(LineModel other) {
+        this.line = other.line;
+        this.work = WatchedWork.alone();
+        this.bare = other.bare;
+        this.installed = other.installed;
+        for (Load each : other.loads) {
+            loads.add(new Load(each));
+        }
+        this.system = other.system;
+        this.state = other.state.copy();
+        this.iterations = other.iterations;
+        this.residual = other.residual;
+    }
+
+    /**
+     * A model in the same state, with loads of its own, that goes its own way from here. A model that is only copied from any
+     * more may be so by several threads.
+     *
+     * @return the copy; nobody hears of its work
+     */
+    public LineModel copy() {
+        return new LineModel(this);
+    }
+
+    /**
+     * The loads.
+     *
+     * @return the loads in the order in which they were hooked on; unmodifiable
+     */
+    public List<Load> loads() {
+        return List.copyOf(loads);
     }
 
     /**

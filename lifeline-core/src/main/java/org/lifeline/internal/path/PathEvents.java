@@ -1,5 +1,6 @@
 package org.lifeline.internal.path;
 
+import java.util.Arrays;
 import org.lifeline.internal.line.Equilibrium;
 import org.lifeline.internal.line.LineForces;
 import org.lifeline.internal.line.LineState;
@@ -25,6 +26,15 @@ final class PathEvents {
     private final int loads;
     private final int absorbers;
     private final int count;
+
+    /** Excesses of the events in the state that is looked at, and in the one beside it [-]. */
+    private final double[] here;
+
+    private final double[] there;
+
+    /** The events whose excess is asked for. */
+    private final boolean[] wanted;
+
     private int watched;
     private boolean passOver;
 
@@ -35,6 +45,9 @@ final class PathEvents {
         this.loads = 2 * system.spans;
         this.absorbers = loads + system.loads;
         this.count = absorbers + 2;
+        this.here = new double[count];
+        this.there = new double[count];
+        this.wanted = new boolean[count];
     }
 
     /**
@@ -47,18 +60,25 @@ final class PathEvents {
      * @return the share, from 0 to 1; 1 if there is none
      */
     double share(LineState low, LineState high) {
+        Arrays.fill(wanted, true);
+        find(here, high, high);
+        boolean any = false;
+        for (int k = 1; k < count; k++) {
+            wanted[k] = here[k] > passedFrom(k, high);
+            any |= wanted[k];
+        }
+        if (!any) {
+            return 1;
+        }
+        find(there, low, high);
         double first = 1;
         for (int k = 1; k < count; k++) {
-            double beyond = excess(k, high, high);
-            if (beyond > passedFrom(k, high)) {
-                double start = excess(k, low, high);
-                if (start <= startsFrom(k, high)) {
-                    double from = Math.min(start, 0);
-                    double share = (aim(k, high) - from) / (beyond - from);
-                    if (share < first) {
-                        first = share;
-                        watched = k;
-                    }
+            if (wanted[k] && there[k] <= startsFrom(k, high)) {
+                double from = Math.min(there[k], 0);
+                double share = (aim(k, high) - from) / (here[k] - from);
+                if (share < first) {
+                    first = share;
+                    watched = k;
                 }
             }
         }
@@ -81,17 +101,27 @@ final class PathEvents {
 
     /** How far what is watched is beyond the excess that is aimed at, seen from a later state beyond the event [-]. */
     double beyond(LineState s, LineState later) {
-        return excess(watched, s, later) - aim(watched, s);
+        Arrays.fill(wanted, false);
+        wanted[watched] = true;
+        find(here, s, later);
+        return here[watched] - aim(watched, s);
     }
 
     /** How many times a small step may be taken until it meets the first event. */
     double steps(LineState now, LineState ahead) {
-        double least = Double.POSITIVE_INFINITY;
+        Arrays.fill(wanted, true);
+        find(here, now, now);
+        boolean any = false;
         for (int k = 1; k < count; k++) {
-            double excess = excess(k, now, now);
-            if (excess <= startsFrom(k, now) && excess < 0) {
-                double rise = excess(k, ahead, now) - excess;
-                least = rise > 0 ? Math.min(least, -excess / rise) : least;
+            wanted[k] = here[k] > Double.NEGATIVE_INFINITY && here[k] <= startsFrom(k, now) && here[k] < 0;
+            any |= wanted[k];
+        }
+        double least = Double.POSITIVE_INFINITY;
+        if (any) {
+            find(there, ahead, now);
+            for (int k = 1; k < count; k++) {
+                double rise = there[k] - here[k];
+                least = wanted[k] && rise > 0 ? Math.min(least, -here[k] / rise) : least;
             }
         }
         return least;
@@ -99,9 +129,19 @@ final class PathEvents {
 
     /** Tells whether one of the events that a later state has passed is just met. */
     boolean isMet(LineState s, LineState later) {
+        Arrays.fill(wanted, true);
+        find(here, s, later);
+        boolean any = false;
         for (int k = 1; k < count; k++) {
-            if (excess(k, s, later) > metFrom(k, s) && excess(k, later, later) > passedFrom(k, later)) {
-                return true;
+            wanted[k] = here[k] > metFrom(k, s);
+            any |= wanted[k];
+        }
+        if (any) {
+            find(there, later, later);
+            for (int k = 1; k < count; k++) {
+                if (wanted[k] && there[k] > passedFrom(k, later)) {
+                    return true;
+                }
             }
         }
         return false;
@@ -147,39 +187,47 @@ final class PathEvents {
     }
 
     /**
-     * Excess of an event in a state [-], for a support on that side to which a later state slips; −∞ where it cannot
-     * happen.
+     * Finds the excesses of the events that are wanted in a state [-], for a support on that side to which a later state
+     * slips; −∞ where an event cannot happen.
      */
-    private double excess(int k, LineState s, LineState later) {
-        if (k < jams) {
-            return sticks(s, k) ? excessOfFriction(s, later, k) : Double.NEGATIVE_INFINITY;
+    private void find(double[] excess, LineState s, LineState later) {
+        for (int i = 1; i < system.spans; i++) {
+            if (wanted[i] || wanted[jams + i]) {
+                findAtSupport(excess, s, later, i);
+            }
         }
-        if (k < loads) {
-            return k == jams || system.clamped[k - jams] ? Double.NEGATIVE_INFINITY : excessOfJam(s, k - jams);
+        excess[jams] = Double.NEGATIVE_INFINITY;
+        for (int k = loads; k < absorbers; k++) {
+            excess[k] = passOver || !wanted[k] ? Double.NEGATIVE_INFINITY : excessOfLoad(s, k - loads);
         }
-        if (passOver) {
-            return Double.NEGATIVE_INFINITY;
+        for (int k = absorbers; k < count; k++) {
+            excess[k] = passOver || !wanted[k] ? Double.NEGATIVE_INFINITY : excessOfAbsorber(s, k - absorbers);
         }
-        return k < absorbers ? excessOfLoad(s, k - loads) : excessOfAbsorber(s, k - absorbers);
     }
 
-    private double excessOfFriction(LineState s, LineState later, int i) {
-        return Math.signum(system.forces.logRatio(later, i)) * system.forces.logRatio(s, i)
-                - system.friction[i] * system.forces.turned(s, i);
-    }
-
-    private double excessOfJam(LineState s, int i) {
+    /** Finds the excess of the friction at a support, and of the cable that jams there. */
+    private void findAtSupport(double[] excess, LineState s, LineState later, int i) {
+        excess[i] = Double.NEGATIVE_INFINITY;
+        excess[jams + i] = Double.NEGATIVE_INFINITY;
+        if (system.clamped[i]) {
+            return;
+        }
         int mode = s.passage[i];
-        if (Math.abs(mode) == 2) {
-            double limit = system.friction[i] == 0 ? 0 : system.friction[i] * system.forces.turned(s, i);
+        boolean held = Math.abs(mode) == 2;
+        if (held || sticks(s, i)) {
             double ratio = system.forces.logRatio(s, i);
-            return (mode == LineState.JAMMED_BACK ? ratio : -ratio) - limit;
+            double limit = system.friction[i] == 0 ? 0 : system.friction[i] * system.forces.turned(s, i);
+            if (held) {
+                excess[jams + i] = (mode == LineState.JAMMED_BACK ? ratio : -ratio) - limit;
+            } else {
+                double side = later == s ? ratio : system.forces.logRatio(later, i);
+                excess[i] = Math.signum(side) * ratio - limit;
+            }
+        } else if (mode != LineState.STUCK) {
+            double beyond =
+                    Math.max(s.slip[i] - system.forces.mostSlip(s, i), system.forces.leastSlip(s, i) - s.slip[i]);
+            excess[jams + i] = beyond / system.chord[i];
         }
-        if (mode == LineState.STUCK) {
-            return Double.NEGATIVE_INFINITY;
-        }
-        double beyond = Math.max(s.slip[i] - system.forces.mostSlip(s, i), system.forces.leastSlip(s, i) - s.slip[i]);
-        return beyond / system.chord[i];
     }
 
     private double excessOfLoad(LineState s, int j) {

@@ -20,8 +20,7 @@ public final class BrowserSubstitutions implements SubstitutionPolicy {
         replace(sink, "java.util", List.of("HexFormat"));
         replace(sink, "java.security", List.of("MessageDigest"));
         replace(sink, "org.apache.commons.math3.exception.util", List.of("ExceptionContext"));
-        replace(sink, "org.lifeline.file.json", List.of("JsonTree", "JsonTree$Parsed"));
-        replace(sink, "org.lifeline.file.result", List.of("JsonNumber"));
+        replace(sink, "org.lifeline.file.json", List.of("JsonTree", "JsonTree$Parsed", "JsonNumber"));
         replace(sink, "com.fasterxml.jackson.core.io", List.of("NumberInput", "NumberOutput"));
         replace(sink, "com.fasterxml.jackson.databind.node", List.of("InternalNodeMapper"));
     }

@@ -5,7 +5,7 @@ import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
 import java.util.OptionalDouble;
-import org.lifeline.file.result.JsonText;
+import org.lifeline.file.json.JsonText;
 
 /** A JSON object that is put together; numbers that are not finite are left out. Not thread-safe. */
 final class Json {

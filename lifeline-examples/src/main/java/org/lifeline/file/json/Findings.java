@@ -44,7 +44,8 @@ public final class Findings {
 
     /** A value as it was written, without line breaks and not too long. */
     public static String written(JsonNode value) {
-        return clip(value.isFloatingPointNumber() && Double.isNaN(value.doubleValue()) ? "NaN" : value.toString());
+        return clip(
+                value.isFloatingPointNumber() && Double.isNaN(value.doubleValue()) ? "NaN" : JsonText.compact(value));
     }
 
     public static String clip(String text) {

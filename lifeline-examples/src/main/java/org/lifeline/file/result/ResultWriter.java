@@ -23,6 +23,7 @@ import org.lifeline.base.Vector3;
 import org.lifeline.design.envelope.Extreme;
 import org.lifeline.design.envelope.Quantity;
 import org.lifeline.file.handover.HandoverWriter;
+import org.lifeline.file.json.JsonText;
 import org.lifeline.model.absorber.DeploymentForce;
 
 /**

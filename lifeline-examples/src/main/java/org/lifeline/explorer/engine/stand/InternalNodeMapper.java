@@ -2,7 +2,7 @@ package org.lifeline.explorer.engine.stand;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.BaseJsonNode;
-import org.lifeline.file.result.JsonText;
+import org.lifeline.file.json.JsonText;
 
 /** Stands in for the JSON library's own way to print a tree, which rests on reflection. */
 public final class InternalNodeMapper {

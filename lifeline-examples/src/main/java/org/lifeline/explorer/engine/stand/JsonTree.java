@@ -15,7 +15,7 @@ import org.lifeline.base.InvalidInputException;
 import org.lifeline.base.Violation;
 import org.lifeline.base.ViolationCode;
 import org.lifeline.file.json.JsonRule;
-import org.lifeline.file.result.JsonText;
+import org.lifeline.file.json.JsonText;
 
 /**
  * Stands in for the reader of JSON text, which rests on a library four times its size: the same trees with the digits that

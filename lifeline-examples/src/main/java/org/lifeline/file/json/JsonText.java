@@ -1,4 +1,4 @@
-package org.lifeline.file.result;
+package org.lifeline.file.json;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import java.util.Iterator;

@@ -1,4 +1,4 @@
-package org.lifeline.file.result;
+package org.lifeline.file.json;
 
 /** Numbers as they stand in a JSON text. */
 final class JsonNumber {

@@ -1,4 +1,4 @@
-package org.lifeline.file.result;
+package org.lifeline.file.json;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
