@@ -45,14 +45,14 @@ class TransientConvergenceTest {
         return Fall.builder("f").at(Place.of(1, 6)).faller(worker).freeFall(1.8).build();
     }
 
-    /** By default a bound of 5 % holds after three meshes, each with half the segments of the one before. */
+    /** By default a bound of 6 % holds after three meshes, each with half the segments of the one before. */
     @Test
     void defaultsReachTheirAccuracy() {
         TransientResult r =
                 TransientArrest.withDefaults().withEndAfterFirstCatch(0).solve(single(), drop(Attachment.GRIPPED));
         List<MeshRun> meshes = r.meshes();
         assertThat(r.accurate()).isTrue();
-        assertThat(r.uncertainty()).isLessThanOrEqualTo(0.05);
+        assertThat(r.uncertainty()).isLessThanOrEqualTo(0.06);
         assertThat(meshes).hasSizeGreaterThanOrEqualTo(3);
         MeshRun.Peaks last = meshes.get(meshes.size() - 1).peaks();
         MeshRun.Peaks before = meshes.get(meshes.size() - 2).peaks();

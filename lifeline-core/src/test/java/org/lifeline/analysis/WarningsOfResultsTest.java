@@ -83,7 +83,7 @@ class WarningsOfResultsTest {
                 .singleElement()
                 .satisfies(w -> {
                     assertThat(w.value()).isEqualTo(rough.uncertainty());
-                    assertThat(w.limit()).isEqualTo(0.05);
+                    assertThat(w.limit()).isEqualTo(0.06);
                 });
         assertThat(rough.warnings()).containsAll(rough.arrest().warnings());
     }

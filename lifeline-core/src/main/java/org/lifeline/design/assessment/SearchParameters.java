@@ -29,10 +29,10 @@ final class SearchParameters {
     static final double SURVEY_ERROR = 0.05;
 
     /**
-     * Share of a force that three meshes may hide at least [-], 2 n^(−2/3) with 128 segments a span: what a force of the survey
+     * Share of a force that three meshes may hide at least [-], 2.4 n^(−2/3) with 128 segments a span: what a force of the survey
      * will be judged with once it is followed finely.
      */
-    static final double EXPECTED_ALLOWANCE = 0.08;
+    static final double EXPECTED_ALLOWANCE = 0.0945;
 
     /** Distance of the stations of the survey as a share of a span [-], which is halved beside the worst. */
     static final double FIRST_STEP = 0.25;
@@ -77,7 +77,7 @@ final class SearchParameters {
      * Relative accuracy that is asked of an arrest [-]. Three meshes cannot bound a force better than
      * {@link #EXPECTED_ALLOWANCE}; verdicts have the bound in them, and only one that is notably larger is worth a warning.
      */
-    static final double ACCURACY = 0.1;
+    static final double ACCURACY = 0.12;
 
     /** Shortest segment of the first mesh [m]: shorter ones would only take time. */
     static final double SHORTEST = 0.1;

@@ -159,10 +159,13 @@ public final class MeshRefinement {
      * @return bound of it as it is [N]; positive infinity on fewer than three meshes
      */
     public double bound(Force force) {
+        return bound(force, size(force.raw.applyAsDouble(motion.firstCatch())));
+    }
+
+    private double bound(Force force, double size) {
         PeakValues last = motion.firstCatch();
-        double value = force.raw.applyAsDouble(last);
-        double spike = value - force.filtered.applyAsDouble(last);
-        return RefinementBound.ofLoad(values(force.raw), RefinementBound.least(size(value), segments, spike));
+        double spike = force.raw.applyAsDouble(last) - force.filtered.applyAsDouble(last);
+        return RefinementBound.ofLoad(values(force.raw), RefinementBound.least(size, segments, spike));
     }
 
     /**
@@ -201,7 +204,7 @@ public final class MeshRefinement {
      * @return bound of it as it is [N]; positive infinity on fewer than three meshes
      */
     public double supportBound(int number) {
-        double plain = bound(new Force(p -> p.support[number], p -> p.filteredSupport[number]));
+        double plain = bound(new Force(p -> p.support[number], p -> p.filteredSupport[number]), sizeOfSupport(number));
         int last = motion.firstCatch().support.length - 1;
         if (number != 0 && number != last) {
             return plain;
@@ -303,6 +306,12 @@ public final class MeshRefinement {
         return levels.stream().mapToDouble(l -> peak.applyAsDouble(l.peaks)).toArray();
     }
 
+    /** What the bound of the force on a support is compared with [N]. */
+    private double sizeOfSupport(int number) {
+        PeakValues last = motion.firstCatch();
+        return RefinementBound.sizeOfSupport(size(last.support[number]), last.tension);
+    }
+
     /** What a bound is compared with [N]: at least the arrest force, so that idle supports decide nothing. */
     private double size(double force) {
         return Math.max(force, motion.forceOf(motion.firstCatch()));
@@ -319,21 +328,21 @@ public final class MeshRefinement {
             return Double.POSITIVE_INFINITY;
         }
         double most = lowestBound() / motion.fallDistance();
-        most = Math.max(most, share(new Force(motion::forceOf, motion::filteredForceOf), arrestForceBound()));
+        Force arrest = new Force(motion::forceOf, motion::filteredForceOf);
+        PeakValues last = motion.firstCatch();
+        most = Math.max(most, share(arrest, arrestForceBound() / size(motion.forceOf(last))));
         Force tension = new Force(p -> p.tension, p -> p.filteredTension);
-        most = Math.max(most, share(tension, bound(tension)));
+        most = Math.max(most, share(tension, bound(tension) / size(last.tension)));
         for (int i = 0; i < motion.firstCatch().support.length; i++) {
             int number = i;
             Force support = new Force(p -> p.support[number], p -> p.filteredSupport[number]);
-            most = Math.max(most, share(support, supportBound(number)));
+            most = Math.max(most, share(support, supportBound(number) / sizeOfSupport(number)));
         }
         return most;
     }
 
-    private double share(Force force, double bound) {
-        PeakValues last = motion.firstCatch();
-        return Math.max(
-                bound / size(force.raw.applyAsDouble(last)),
-                filteredBound(force) / size(force.filtered.applyAsDouble(last)));
+    /** The larger of a bound as a share of its force and that of the same force behind the filter [-]. */
+    private double share(Force force, double raw) {
+        return Math.max(raw, filteredBound(force) / size(force.filtered.applyAsDouble(motion.firstCatch())));
     }
 }

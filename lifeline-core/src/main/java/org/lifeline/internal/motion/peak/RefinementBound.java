@@ -22,13 +22,13 @@ public final class RefinementBound {
     static final double CHANGES = 2.5;
 
     /** Multiple of the last change if it is larger than the one before: fronts are not resolved yet [-]. */
-    static final double GROWING_CHANGES = 4;
+    static final double GROWING_CHANGES = 5;
 
     /** What a front may hide of a peak as it is, as a share of it and times n^(−2/3) [-]. */
-    static final double FRONT = 2;
+    static final double FRONT = 2.4;
 
     /** The same behind the low-pass filter, which smooths fronts [-]. */
-    static final double FILTERED_FRONT = 0.5;
+    static final double FILTERED_FRONT = 1.4;
 
     /** Multiple of the part of a peak that the low-pass filter takes off [-]. */
     static final double SPIKE = 1.5;
@@ -36,7 +36,27 @@ public final class RefinementBound {
     /** Square of 2π over 24 [-]: what dispersion takes off the speed of a wave as long as the span, times n^(−2). */
     static final double DISPERSION = Math.PI * Math.PI / 6;
 
+    /**
+     * Share of a length that fronts may hide, which come a little later or sooner on every mesh, times 1/n [-]: lowest points on
+     * a plateau of an absorber creep down mesh by mesh, by up to 0.03/n.
+     */
+    static final double LATE_FRONT = 0.05;
+
+    /** Share of the largest tension by which a front on the cable is felt at a support that it passes [-]. */
+    static final double FELT = 0.5;
+
     private RefinementBound() {}
+
+    /**
+     * What the bound of the force on a support is a share of: the force, but no less than what a front that passes it brings.
+     *
+     * @param force the force on the support, or what it is compared with where that is larger [N]
+     * @param tension largest tension of the cable [N]
+     * @return size [N]
+     */
+    public static double sizeOfSupport(double force, double tension) {
+        return Math.max(force, FELT * tension);
+    }
 
     /**
      * Least bound of a peak as it is.
@@ -74,14 +94,15 @@ public final class RefinementBound {
 
     /**
      * Least bound of a length: meshes that agree by chance are not exact. A chain carries a wave that is as long as the
-     * span, n segments, slower by (2π/n)²/24, and puts what moves with it out of place by that share.
+     * span, n segments, slower by (2π/n)²/24, and puts what moves with it out of place by that share; its fronts are as
+     * wide as the mesh makes them, and what they bring comes later or sooner.
      *
      * @param size how far what is measured has moved [m]
      * @param segments segments of the finest mesh in the shortest span of a fall
      * @return least bound [m]
      */
     public static double leastLength(double size, double segments) {
-        return DISPERSION * size / (segments * segments);
+        return size * Math.max(DISPERSION / (segments * segments), LATE_FRONT / segments);
     }
 
     /** Width of a kink that has run along a span of so many segments, as a share of the span [-]. */
