@@ -121,4 +121,44 @@ class TransientInlineTest {
         assertThat(r.relativeDrift()).isBetween(0.0, 6e-3);
         assertThat(r.wholeRun().tension().value()).isLessThan(30_000);
     }
+
+    /**
+     * An absorber that is elastic before it yields is shorter on a hot line than as installed: the cable hangs with the tension
+     * of the line at rest all the same. It once began with two lengths of that change too little: 318 kN in the piece between
+     * an end and a ring beside it, which ran away, and a drift of 2e-3 where the piece was longer.
+     */
+    @Test
+    void aHotLineBeginsAtRest() {
+        LoadingCurve curve = LoadingCurve.through(List.of(new Corner(0, 9600), new Corner(0.6, 12_000)), 3e5, 2e6);
+        for (boolean last : new boolean[] {false, true}) {
+            Support a = Support.end("a", Point.of(0, 0, 20));
+            Support b = Support.end("b", Point.of(10.5, 0, 20));
+            InlineAbsorber absorber = InlineAbsorber.of(curve);
+            Lifeline line = Lifeline.builder()
+                    .cable(rope(0.55, 4e6))
+                    .support(last ? a : a.withInlineAbsorber(absorber))
+                    .support(last ? b.withInlineAbsorber(absorber) : b)
+                    .pretension(1900)
+                    .build();
+            for (double beside : new double[] {0.021, 0.2, 5}) {
+                Fall fall = fall(Attachment.FREE_RUNNING, last ? 10.5 - beside : beside, 17);
+                for (double temperature : new double[] {-20, 15, 40}) {
+                    TransientResult r = TransientArrest.withDefaults()
+                            .withTemperature(temperature)
+                            .withSegmentLength(0.33)
+                            .withRefinements(0)
+                            .withEndAfterFirstCatch(0)
+                            .solve(line, fall);
+                    assertThat(r.relativeDrift())
+                            .as("%s m beside, %s °C, at the last end: %s", beside, temperature, last)
+                            .isLessThan(1e-3);
+                    ArrestResult balance = EnergyBalance.withDefaults()
+                            .withTemperature(temperature)
+                            .solve(line, fall);
+                    assertThat(r.arrest().maximumTension())
+                            .isBetween(0.8 * balance.maximumTension(), 1.3 * balance.maximumTension());
+                }
+            }
+        }
+    }
 }

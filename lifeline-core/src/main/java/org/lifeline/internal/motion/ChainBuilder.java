@@ -98,12 +98,9 @@ final class ChainBuilder {
         return (x[j + 1] - x[j]) * (x[j + 1] - x[j]);
     }
 
+    /** Length of the link of an in-line absorber [m]: below zero where the tension is lower than as installed. */
     private double link(int end) {
-        List<Piece> pieces = model.pieces(end == 0 ? 0 : model.line().spans() - 1);
-        return end == 0
-                ? model.support(0).distance(pieces.get(0).start())
-                : model.support(model.line().spans())
-                        .distance(pieces.get(pieces.size() - 1).end());
+        return model.extension(end) - model.installedExtension(end);
     }
 
     /** Adds the nodes of a span but its last, and its segments. */

@@ -71,6 +71,10 @@ public final class Motion {
         system.time = start;
     }
 
+    MotionSystem system() {
+        return system;
+    }
+
     /**
      * How histories are sampled.
      *
@@ -126,6 +130,9 @@ public final class Motion {
             s.remember();
         }
         s.kick();
+        if (s.steps % NumericalParameters.STEPS_BETWEEN_BOUNDS == 0 && s.hasRunAway()) {
+            throw lost();
+        }
         measured.record(s);
         if (caught) {
             whole.look(s);
@@ -144,6 +151,13 @@ public final class Motion {
         s.move();
     }
 
+    private NoEquilibriumException lost() {
+        return new NoEquilibriumException(
+                "motion of the line at " + system.time + " s, step " + system.step() + " s",
+                0,
+                new Convergence((int) Math.min(system.steps, Integer.MAX_VALUE), Double.NaN, 0));
+    }
+
     private void account() {
         MotionSystem s = system;
         s.energies(parts);
@@ -152,10 +166,7 @@ public final class Motion {
             sum += each;
         }
         if (!Double.isFinite(sum)) {
-            throw new NoEquilibriumException(
-                    "motion of the line at " + s.time + " s, step " + s.step() + " s",
-                    0,
-                    new Convergence((int) Math.min(s.steps, Integer.MAX_VALUE), Double.NaN, 0));
+            throw lost();
         }
         if (fresh) {
             startEnergy = sum;

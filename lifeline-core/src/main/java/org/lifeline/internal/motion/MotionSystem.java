@@ -300,6 +300,18 @@ final class MotionSystem {
         dampingHeat += dampingStep;
     }
 
+    /**
+     * Tells whether the motion has run away, as it may where the mesh does not carry what happens: it would go on for ever in
+     * ever shorter steps.
+     */
+    boolean hasRunAway() {
+        double most = 0;
+        for (int i = 0; i < chain.nodes; i++) {
+            most = Math.max(most, Math.abs(chain.vx[i]) + Math.abs(chain.vy[i]) + Math.abs(chain.vz[i]));
+        }
+        return !(most < NumericalParameters.RUNAWAY_SPEED && stable > NumericalParameters.RUNAWAY_STEP);
+    }
+
     /** Keeps the velocities before the next kick, for the energy account. */
     void remember() {
         int n = chain.nodes;

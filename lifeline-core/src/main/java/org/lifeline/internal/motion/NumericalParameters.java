@@ -12,6 +12,15 @@ final class NumericalParameters {
     /** Part of the largest stable step that is taken [-]: Gershgorin's bound is taken anew only every so many steps. */
     static final double STEP_SAFETY = 0.9;
 
+    /**
+     * Speed of a node at which a motion has run away [m/s]: a tension that breaks any cable moves its material at some hundred
+     * metres a second.
+     */
+    static final double RUNAWAY_SPEED = 1e4;
+
+    /** Step at which a motion has run away [s]: a wave crosses the shortest segment of any mesh in a thousand times as long. */
+    static final double RUNAWAY_STEP = 1e-9;
+
     /** Steps between two looks at the stable step: directions and ratios change little within them. */
     static final int STEPS_BETWEEN_BOUNDS = 32;
 

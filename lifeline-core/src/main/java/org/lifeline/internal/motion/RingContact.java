@@ -91,7 +91,7 @@ final class RingContact {
         double dy = c.y[node] - c.y[other.node];
         double dz = c.z[node] - c.z[other.node];
         double square = dx * dx + dy * dy + dz * dz;
-        double near = distance + c.link(other.node);
+        double near = distance + Math.max(0, c.link(other.node));
         if (square > near * near) {
             return;
         }

@@ -1,11 +1,13 @@
 package org.lifeline.internal.motion;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.Arrays;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.lifeline.base.NoEquilibriumException;
 import org.lifeline.base.Point;
 import org.lifeline.internal.path.LineModel;
 import org.lifeline.model.Lifeline;
@@ -233,5 +235,23 @@ class MotionSystemTest {
         Strings.run(s, until);
         assertThat(s.bodies[0].force).isPositive();
         assertThat(s.chain.tension[s.chain.segments() - 1]).isCloseTo(far, within(0.02 * far));
+    }
+
+    /** A motion that has run away ends: it would go on for ever in ever shorter steps. */
+    @Test
+    void aMotionThatHasRunAwayEnds() {
+        for (double speed : new double[] {9e3, 2e4, Double.NaN}) {
+            Motion motion =
+                    new Motion(MotionCases.setup(MotionCases.single(), 4, true), 0.5, 1, new Motion.Sampling(1, 0.5));
+            MotionSystem s = motion.system();
+            assertThat(s.hasRunAway()).isFalse();
+            s.chain.vx[3] = speed;
+            assertThat(s.hasRunAway()).isEqualTo(!(speed < 1e4));
+            if (!(speed < 1e4)) {
+                assertThatThrownBy(() -> motion.run(1))
+                        .isInstanceOf(NoEquilibriumException.class)
+                        .hasMessageContaining("motion of the line");
+            }
+        }
     }
 }
