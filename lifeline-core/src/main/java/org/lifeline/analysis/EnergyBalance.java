@@ -75,6 +75,8 @@ public final class EnergyBalance implements Canonical {
 
         private volatile List<LineBefore> recent = List.of();
 
+        /** What is kept of a line, which has to be the same object: to compare two lines part by part costs what it spares. */
+        @SuppressWarnings("ReferenceEquality")
         @Nullable
         LineBefore find(Lifeline line, List<Fall.Hanging> hanging) {
             for (LineBefore each : recent) {

@@ -61,7 +61,7 @@ class LineBeforeFallTest {
                     b.faller(worker("v", 70, Attachment.FREE_RUNNING));
                 }
                 for (int h = 0; h < hanging; h++) {
-                    b.hanging(worker("h" + h, 80, Attachment.GRIPPED), Place.of(1 + h % 3, 6.5 + h / 3));
+                    b.hanging(worker("h" + h, 80, Attachment.GRIPPED), Place.of(1 + h % 3, 6.5 + (h < 3 ? 0 : 1)));
                 }
                 list.add(b.build());
             }
