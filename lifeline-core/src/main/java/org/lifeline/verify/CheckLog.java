@@ -3,7 +3,7 @@ package org.lifeline.verify;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import org.lifeline.internal.numeric.OrderedWork;
+import java.util.concurrent.CancellationException;
 
 /**
  * Collects what the checks find; every check passes here, so that an interrupt of the thread ends them here. Not thread-safe;
@@ -19,7 +19,9 @@ final class CheckLog {
 
     /** Adds a result; the value is an error, 0 when perfect. */
     void add(Check check, String where, double value) {
-        OrderedWork.stopIfInterrupted();
+        if (Thread.currentThread().isInterrupted()) {
+            throw new CancellationException("interrupted");
+        }
         results.add(new CheckResult(check, where, value, limit(check)));
     }
 

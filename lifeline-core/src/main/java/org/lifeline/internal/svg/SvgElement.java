@@ -3,9 +3,9 @@ package org.lifeline.internal.svg;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.Arrays;
+import java.util.concurrent.CancellationException;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
-import org.lifeline.internal.numeric.OrderedWork;
 
 /** Writes elements of SVG with their attributes. */
 public final class SvgElement {
@@ -28,7 +28,9 @@ public final class SvgElement {
      * @throws java.util.concurrent.CancellationException if the thread is interrupted; its interrupt flag stays set
      */
     static void write(StringBuilder out, String tag, @Nullable String content, String... attributes) {
-        OrderedWork.stopIfInterrupted();
+        if (Thread.currentThread().isInterrupted()) {
+            throw new CancellationException("interrupted");
+        }
         out.append('<').append(tag);
         for (int i = 0; i < attributes.length; i += 2) {
             if (!attributes[i + 1].isEmpty()) {

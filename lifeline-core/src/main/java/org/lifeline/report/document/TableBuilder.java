@@ -2,7 +2,7 @@ package org.lifeline.report.document;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.lifeline.internal.numeric.OrderedWork;
+import java.util.concurrent.CancellationException;
 
 /**
  * Collects the rows of a table. Not thread-safe.
@@ -53,9 +53,7 @@ public final class TableBuilder {
      * @throws java.util.concurrent.CancellationException if the thread is interrupted; its interrupt flag stays set
      */
     public TableBuilder row(String... cells) {
-        OrderedWork.stopIfInterrupted();
-        rows.add(new ReportBlock.Row(List.of(cells), false));
-        return this;
+        return add(List.of(cells), false);
     }
 
     /**
@@ -66,9 +64,7 @@ public final class TableBuilder {
      * @throws java.util.concurrent.CancellationException if the thread is interrupted; its interrupt flag stays set
      */
     public TableBuilder row(List<String> cells) {
-        OrderedWork.stopIfInterrupted();
-        rows.add(new ReportBlock.Row(cells, false));
-        return this;
+        return add(cells, false);
     }
 
     /**
@@ -76,9 +72,18 @@ public final class TableBuilder {
      *
      * @param cells its cells
      * @return this builder
+     * @throws java.util.concurrent.CancellationException if the thread is interrupted; its interrupt flag stays set
      */
     public TableBuilder total(String... cells) {
-        rows.add(new ReportBlock.Row(List.of(cells), true));
+        return add(List.of(cells), true);
+    }
+
+    /** Adds a row; an interrupt of the thread ends a long report here. */
+    private TableBuilder add(List<String> cells, boolean sum) {
+        if (Thread.currentThread().isInterrupted()) {
+            throw new CancellationException("interrupted");
+        }
+        rows.add(new ReportBlock.Row(cells, sum));
         return this;
     }
 
