@@ -1,6 +1,8 @@
 package org.lifeline.design.assessment;
 
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -144,8 +146,10 @@ final class AssessmentWarnings {
     /** What the arrests that govern say of themselves: each kind once for each part, with its worst value. */
     private void ofArrests() {
         Map<String, Warning> found = new LinkedHashMap<>();
+        Set<ArrestResult> told = Collections.newSetFromMap(new IdentityHashMap<>());
         for (GoverningValue each : result.governing()) {
-            for (Warning w : each.arrest().warnings()) {
+            // One arrest may govern many supports of a long line.
+            for (Warning w : told.add(each.arrest()) ? each.arrest().warnings() : List.<Warning>of()) {
                 if (!CHECKED_WITH_FACTORS.contains(w.code())) {
                     found.merge(
                             w.code() + w.subject(),
