@@ -62,14 +62,12 @@ final class MotionRecords {
     PeakAllowances allowances(MeshRefinement refined) {
         Map<String, PeakAllowances.Force> supports = new LinkedHashMap<>();
         for (int i = 0; i < line.supports().size(); i++) {
-            int number = i;
-            MeshRefinement.Force force =
-                    new MeshRefinement.Force(p -> p.support[number], p -> p.filteredSupport[number]);
             supports.put(
                     line.supports().get(i).id(),
-                    new PeakAllowances.Force(refined.supportBound(i), refined.filteredBound(force)));
+                    new PeakAllowances.Force(
+                            refined.supportBound(i), refined.filteredBound(MeshRefinement.Force.onSupport(i))));
         }
-        MeshRefinement.Force tension = new MeshRefinement.Force(p -> p.tension, p -> p.filteredTension);
+        MeshRefinement.Force tension = MeshRefinement.Force.tension();
         MeshRefinement.Force arrest = new MeshRefinement.Force(refined::arrestForce, refined::filteredArrestForce);
         return new PeakAllowances(
                 new PeakAllowances.Force(refined.bound(tension), refined.filteredBound(tension)),

@@ -146,10 +146,6 @@ public enum Unit {
     private final String symbol;
     private final BigDecimal factor;
     private final BigDecimal divisor;
-
-    /** True if a number in this unit is the number in SI, but for where a temperature starts. */
-    private final boolean isOne;
-
     private final String otherSpellings;
 
     Unit(Dimension dimension, String symbol, String factor) {
@@ -161,7 +157,6 @@ public enum Unit {
         this.symbol = symbol;
         this.factor = new BigDecimal(factor);
         this.divisor = new BigDecimal(divisor);
-        this.isOne = this.factor.compareTo(this.divisor) == 0;
         this.otherSpellings = String.join("|", otherSpellings);
     }
 
@@ -271,8 +266,13 @@ public enum Unit {
     public BigDecimal exact(double si) {
         BigDecimal shifted = this == KELVIN ? new BigDecimal(si).add(FREEZING_IN_KELVIN) : new BigDecimal(si);
         BigDecimal number =
-                isOne ? shifted.round(PRECISE) : shifted.multiply(divisor).divide(factor, PRECISE);
+                isSi() ? shifted.round(PRECISE) : shifted.multiply(divisor).divide(factor, PRECISE);
         return this == FAHRENHEIT ? number.add(FREEZING_IN_FAHRENHEIT) : number;
+    }
+
+    /** Tells whether a number in this unit is the number in SI. */
+    private boolean isSi() {
+        return this != KELVIN && factor.compareTo(divisor) == 0;
     }
 
     /**
@@ -282,7 +282,7 @@ public enum Unit {
      * @return the number [unit of the number]
      */
     public double fromSi(double si) {
-        if (isOne && this != KELVIN && this != FAHRENHEIT) {
+        if (isSi()) {
             // Zero has no sign as a number with digits.
             return si + 0.0;
         }

@@ -148,8 +148,11 @@ final class AssessmentWarnings {
         Map<String, Warning> found = new LinkedHashMap<>();
         Set<ArrestResult> told = Collections.newSetFromMap(new IdentityHashMap<>());
         for (GoverningValue each : result.governing()) {
-            // One arrest may govern many supports of a long line.
-            for (Warning w : told.add(each.arrest()) ? each.arrest().warnings() : List.<Warning>of()) {
+            if (!told.add(each.arrest())) {
+                // One arrest may govern many supports of a long line.
+                continue;
+            }
+            for (Warning w : each.arrest().warnings()) {
                 if (!CHECKED_WITH_FACTORS.contains(w.code())) {
                     found.merge(
                             w.code() + w.subject(),

@@ -83,19 +83,15 @@ final class MotionSearch {
         }
         survey(tasks, SearchParameters.FIRST_STEP);
         followFinely(tasks.stream().filter(t -> !surveyed.containsKey(t.key())).toList());
-        if (whole) {
-            survey();
-        }
-        for (int round = 0; whole && round < SearchParameters.ROUNDS; round++) {
+        survey();
+        for (int round = 0; round < SearchParameters.ROUNDS; round++) {
             besideTheWorst();
         }
-        for (int pass = 0; whole && pass < SearchParameters.FOLLOWED_PER_QUANTITY; pass++) {
+        for (int pass = 0; pass < SearchParameters.FOLLOWED_PER_QUANTITY; pass++) {
             followFinely(worst().stream().map(Survey::task).toList());
         }
         if (whole) {
             design.secondFall().ifPresent(this::secondFall);
-        }
-        if (whole) {
             damping();
         }
     }
@@ -193,6 +189,9 @@ final class MotionSearch {
     }
 
     private void survey() {
+        if (!whole) {
+            return;
+        }
         List<Follower.Task> tasks = new ArrayList<>();
         for (LoadCombination combination : envelope.combinations(design)) {
             for (Fall fall : Envelope.movingFalls(design)) {
@@ -263,9 +262,12 @@ final class MotionSearch {
 
     /**
      * The case of the survey that is worst for each quantity, of those that were not followed finely yet, as far as it may be
-     * worse than what is known.
+     * worse than what is known; nothing any more once the search was ended.
      */
     private List<Survey> worst() {
+        if (!whole) {
+            return List.of();
+        }
         Map<Follower.Key, Survey> found = new LinkedHashMap<>();
         for (Extreme known : AssessmentResult.governing(design, Extremes.joined(this.known, List.of(extremes())))) {
             boolean least = isLeast(known.name());

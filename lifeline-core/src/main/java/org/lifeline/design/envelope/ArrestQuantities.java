@@ -121,7 +121,7 @@ final class ArrestQuantities {
     double[] computed(ArrestResult arrest) {
         double[] row = new double[size()];
         for (int i = 0; i < QUANTITIES.size(); i++) {
-            row[i] = quantity(arrest, i);
+            row[i] = sign(i) * QUANTITIES.get(i).value(arrest, factors);
         }
         margins(arrest, row);
         for (int i = 0; i < supports; i++) {
@@ -135,10 +135,6 @@ final class ArrestQuantities {
             forces(new ForcesInTime(arrest, arrest.motion().get(), filter), row, 0);
         }
         return row;
-    }
-
-    private double quantity(ArrestResult arrest, int index) {
-        return sign(index) * QUANTITIES.get(index).value(arrest, factors);
     }
 
     private Vector3 onSupport(ArrestResult arrest, int number) {
@@ -201,8 +197,8 @@ final class ArrestQuantities {
     }
 
     /**
-     * Reads values off arrests, whose rows are as long as the line. A value by energy balance is read by itself, since every
-     * quantity and every support may have an arrest of its own; the row of the last arrest in time is kept. Thread-safe.
+     * Reads values off arrests, whose rows are as long as the line. A load by energy balance is read by itself, since every
+     * support may have an arrest of its own; the row of the last arrest that was read is kept. Thread-safe.
      */
     static final class Reader {
         private final ArrestQuantities quantities;
@@ -215,13 +211,9 @@ final class ArrestQuantities {
         /** A value of an arrest. */
         Value read(ArrestResult arrest, int index) {
             int ofSupports = index - quantities.indexOfSupport(0);
-            boolean balance = arrest.motion().isEmpty();
-            if (balance && ofSupports >= 0) {
+            if (ofSupports >= 0 && arrest.motion().isEmpty()) {
                 Vector3 force = quantities.onSupport(arrest, ofSupports / PER_SUPPORT);
                 return new Value(part(force, ofSupports % PER_SUPPORT), 0);
-            }
-            if (balance && index < QUANTITIES.size()) {
-                return new Value(quantities.quantity(arrest, index), 0);
             }
             Row row = last;
             if (row == null || row.arrest != arrest) {

@@ -182,7 +182,8 @@ public enum Quantity {
         return switch (this) {
             case END_ANCHOR_LOAD -> r.endAnchorLoad();
             case INTERMEDIATE_ANCHOR_LOAD -> intermediate(r);
-            case SUPPORT_LOAD -> Math.max(r.endAnchorLoad(), largestInside(r));
+            case SUPPORT_LOAD ->
+                r.supports().stream().mapToDouble(SupportReaction::force).max().orElse(Double.NaN);
             case MAXIMUM_TENSION -> r.maximumTension();
             case ARREST_FORCE -> r.arrestForce();
             case LINE_LOAD -> r.lineLoad();
@@ -203,38 +204,28 @@ public enum Quantity {
             case REQUIRED_BELOW_WALKING_LEVEL -> r.clearance().requiredBelowWalkingLevel() + allowance;
             case REQUIRED_ELEVATION -> r.clearance().requiredElevation() - allowance;
             case CLEARANCE_MARGIN -> r.clearance().margin().orElse(Double.NaN) - allowance;
-            case SWING_DISPLACEMENT, SWING_ANGLE, SWING_DROP -> ofSwing(SwingFall.of(r));
+            case SWING_DISPLACEMENT -> SwingFall.of(r).displacement();
+            case SWING_ANGLE -> SwingFall.of(r).angle();
+            case SWING_DROP -> SwingFall.of(r).drop();
             default -> throw new IllegalStateException(key + " is not a length or an angle");
         };
     }
 
-    private double ofSwing(SwingFall swing) {
-        return switch (this) {
-            case SWING_DISPLACEMENT -> swing.displacement();
-            case SWING_ANGLE -> swing.angle();
-            default -> swing.drop();
-        };
-    }
-
     private static double intermediate(ArrestResult r) {
-        return r.supports().size() > 2 ? largestInside(r) : Double.NaN;
-    }
-
-    /** Largest force on the supports between the ends [N]; 0 if there are none. */
-    private static double largestInside(ArrestResult r) {
         List<SupportReaction> all = r.supports();
-        double most = 0;
+        double most = Double.NaN;
         for (int i = 1; i < all.size() - 1; i++) {
-            most = Math.max(most, all.get(i).force());
+            most = Double.isNaN(most)
+                    ? all.get(i).force()
+                    : Math.max(most, all.get(i).force());
         }
         return most;
     }
 
     private static double inline(ArrestResult r) {
-        double most = Double.NaN;
-        for (InlineAbsorberState each : r.inlineAbsorbers()) {
-            most = Double.isNaN(most) ? each.extension() : Math.max(most, each.extension());
-        }
-        return most;
+        return r.inlineAbsorbers().stream()
+                .mapToDouble(InlineAbsorberState::extension)
+                .max()
+                .orElse(Double.NaN);
     }
 }

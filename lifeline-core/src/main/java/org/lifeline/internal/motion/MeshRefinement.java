@@ -150,7 +150,26 @@ public final class MeshRefinement {
      * @param raw reads it as it is
      * @param filtered reads it behind the filter
      */
-    public record Force(ToDoubleFunction<PeakValues> raw, ToDoubleFunction<PeakValues> filtered) {}
+    public record Force(ToDoubleFunction<PeakValues> raw, ToDoubleFunction<PeakValues> filtered) {
+        /**
+         * The largest tension of the cable.
+         *
+         * @return the force
+         */
+        public static Force tension() {
+            return new Force(p -> p.tension, p -> p.filteredTension);
+        }
+
+        /**
+         * The force of the line on a support.
+         *
+         * @param number the support
+         * @return the force
+         */
+        public static Force onSupport(int number) {
+            return new Force(p -> p.support[number], p -> p.filteredSupport[number]);
+        }
+    }
 
     /**
      * Bound of what ever finer meshes would change in a force of the first catch.
@@ -204,7 +223,7 @@ public final class MeshRefinement {
      * @return bound of it as it is [N]; positive infinity on fewer than three meshes
      */
     public double supportBound(int number) {
-        double plain = bound(new Force(p -> p.support[number], p -> p.filteredSupport[number]), sizeOfSupport(number));
+        double plain = bound(Force.onSupport(number), sizeOfSupport(number));
         int last = motion.firstCatch().support.length - 1;
         if (number != 0 && number != last) {
             return plain;
@@ -331,12 +350,10 @@ public final class MeshRefinement {
         Force arrest = new Force(motion::forceOf, motion::filteredForceOf);
         PeakValues last = motion.firstCatch();
         most = Math.max(most, share(arrest, arrestForceBound() / size(motion.forceOf(last))));
-        Force tension = new Force(p -> p.tension, p -> p.filteredTension);
+        Force tension = Force.tension();
         most = Math.max(most, share(tension, bound(tension) / size(last.tension)));
-        for (int i = 0; i < motion.firstCatch().support.length; i++) {
-            int number = i;
-            Force support = new Force(p -> p.support[number], p -> p.filteredSupport[number]);
-            most = Math.max(most, share(support, supportBound(number) / sizeOfSupport(number)));
+        for (int i = 0; i < last.support.length; i++) {
+            most = Math.max(most, share(Force.onSupport(i), supportBound(i) / sizeOfSupport(i)));
         }
         return most;
     }

@@ -60,15 +60,9 @@ final class PathEvents {
      * @return the share, from 0 to 1; 1 if there is none
      */
     double share(LineState low, LineState high) {
-        Arrays.fill(wanted, true);
-        find(here, high, high);
-        boolean any = false;
+        findAll(high, high);
         for (int k = 1; k < count; k++) {
             wanted[k] = here[k] > passedFrom(k, high);
-            any |= wanted[k];
-        }
-        if (!any) {
-            return 1;
         }
         find(there, low, high);
         double first = 1;
@@ -109,39 +103,29 @@ final class PathEvents {
 
     /** How many times a small step may be taken until it meets the first event. */
     double steps(LineState now, LineState ahead) {
-        Arrays.fill(wanted, true);
-        find(here, now, now);
-        boolean any = false;
+        findAll(now, now);
         for (int k = 1; k < count; k++) {
             wanted[k] = here[k] > Double.NEGATIVE_INFINITY && here[k] <= startsFrom(k, now) && here[k] < 0;
-            any |= wanted[k];
         }
+        find(there, ahead, now);
         double least = Double.POSITIVE_INFINITY;
-        if (any) {
-            find(there, ahead, now);
-            for (int k = 1; k < count; k++) {
-                double rise = there[k] - here[k];
-                least = wanted[k] && rise > 0 ? Math.min(least, -here[k] / rise) : least;
-            }
+        for (int k = 1; k < count; k++) {
+            double rise = there[k] - here[k];
+            least = wanted[k] && rise > 0 ? Math.min(least, -here[k] / rise) : least;
         }
         return least;
     }
 
     /** Tells whether one of the events that a later state has passed is just met. */
     boolean isMet(LineState s, LineState later) {
-        Arrays.fill(wanted, true);
-        find(here, s, later);
-        boolean any = false;
+        findAll(s, later);
         for (int k = 1; k < count; k++) {
             wanted[k] = here[k] > metFrom(k, s);
-            any |= wanted[k];
         }
-        if (any) {
-            find(there, later, later);
-            for (int k = 1; k < count; k++) {
-                if (wanted[k] && there[k] > passedFrom(k, later)) {
-                    return true;
-                }
+        find(there, later, later);
+        for (int k = 1; k < count; k++) {
+            if (wanted[k] && there[k] > passedFrom(k, later)) {
+                return true;
             }
         }
         return false;
@@ -184,6 +168,12 @@ final class PathEvents {
             return Math.abs(s.passage[k - jams]) == 1;
         }
         return k < absorbers ? s.mode[k - loads] == LineState.RUNNING : s.yielding[k - absorbers];
+    }
+
+    /** Finds the excesses of all events in a state. */
+    private void findAll(LineState s, LineState later) {
+        Arrays.fill(wanted, true);
+        find(here, s, later);
     }
 
     /**

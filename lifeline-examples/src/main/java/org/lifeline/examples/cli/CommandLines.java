@@ -4,9 +4,6 @@ import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
-import java.util.LinkedHashMap;
-import java.util.Map;
-import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import org.lifeline.base.InertText;
 import org.lifeline.examples.programs.Programs;
@@ -30,7 +27,8 @@ public final class CommandLines {
     @Command(
             name = "lifeline",
             description = "Engineering analysis of horizontal lifelines.",
-            synopsisSubcommandLabel = "COMMAND")
+            synopsisSubcommandLabel = "COMMAND",
+            subcommands = HelpCommand.class)
     private static final class Program {}
 
     /**
@@ -46,8 +44,22 @@ public final class CommandLines {
     }
 
     static int run(AnalyzeCommand analyze, PrintStream out, PrintStream err, String... args) {
-        String[] effective = args.length == 0 ? new String[] {"analyze"} : args;
-        CommandLine line = line(commands(analyze, out, err), effective[0]);
+        CommandLine line = new CommandLine(new Program());
+        line.getCommandSpec()
+                .usageMessage()
+                .footer(
+                        "",
+                        "Without a command: analyze, on the built-in demonstration design.",
+                        "Example programs, run with example NAME: "
+                                + Programs.all().stream()
+                                        .map(Programs.Program::name)
+                                        .collect(Collectors.joining(", ")) + ".",
+                        "Results are an aid for a qualified person; they do not replace codes, instructions or tests.");
+        line.addSubcommand(analyze);
+        line.addSubcommand(new ReproduceCommand(out, err));
+        line.addSubcommand(new ReportCommand(out, err));
+        line.addSubcommand(new ExplorerCommand(out, err));
+        line.addSubcommand(new ExampleCommand(out, err));
         line.registerConverter(Path.class, CommandLines::path);
         line.registerConverter(double.class, CommandLines::number);
         askForHelp(line.getCommandSpec());
@@ -59,6 +71,7 @@ public final class CommandLines {
         line.setErr(new PrintWriter(err, true, StandardCharsets.UTF_8));
         line.setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.OFF));
         line.setParameterExceptionHandler((e, arguments) -> misused(e, err));
+        String[] effective = args.length == 0 ? new String[] {"analyze"} : args;
         int code = line.execute(effective);
         out.flush();
         boolean lost = out.checkError();
@@ -70,39 +83,6 @@ public final class CommandLines {
             return code == ExitCode.DONE ? ExitCode.FAULT : code;
         }
         return code;
-    }
-
-    /** The commands by name, in the order in which the help lists them. */
-    private static Map<String, Supplier<Object>> commands(AnalyzeCommand analyze, PrintStream out, PrintStream err) {
-        Map<String, Supplier<Object>> commands = new LinkedHashMap<>();
-        commands.put("analyze", () -> analyze);
-        commands.put("reproduce", () -> new ReproduceCommand(out, err));
-        commands.put("report", () -> new ReportCommand(out, err));
-        commands.put("explorer", () -> new ExplorerCommand(out, err));
-        commands.put("example", () -> new ExampleCommand(out, err));
-        return commands;
-    }
-
-    /** A command line that knows the command that is asked for; where none is, all of them and what the help says. */
-    private static CommandLine line(Map<String, Supplier<Object>> commands, String asked) {
-        CommandLine line = new CommandLine(new Program());
-        if (commands.containsKey(asked)) {
-            // To take all commands apart costs as much time as to read a design.
-            return line.addSubcommand(commands.get(asked).get());
-        }
-        line.addSubcommand(new HelpCommand());
-        commands.values().forEach(c -> line.addSubcommand(c.get()));
-        line.getCommandSpec()
-                .usageMessage()
-                .footer(
-                        "",
-                        "Without a command: analyze, on the built-in demonstration design.",
-                        "Example programs, run with example NAME: "
-                                + Programs.all().stream()
-                                        .map(Programs.Program::name)
-                                        .collect(Collectors.joining(", ")) + ".",
-                        "Results are an aid for a qualified person; they do not replace codes, instructions or tests.");
-        return line;
     }
 
     private static Path path(String name) {
