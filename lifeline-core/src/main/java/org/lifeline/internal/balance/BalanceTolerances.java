@@ -5,6 +5,9 @@ final class BalanceTolerances {
     /** Relative rise of force over a piece of a loading curve below which the piece is a plateau [-]. */
     static final double FLAT = 1e-12;
 
+    /** Change of the force by which an extension may close the balance [-]: the root of a path is found to a tenth of it. */
+    static final double CLOSES = 1e-11;
+
     /** A force that a curve gives to this share belongs to the piece: the root of a path is found to less [-]. */
     static final double ON_PIECE = 1e-9;
 

@@ -109,7 +109,7 @@ public final class FallBalance {
         double change = gap(path, x) / (force - weight);
         int piece = curve.piece(x);
         boolean onPiece = Math.abs(curve.forceOnPiece(piece, x) - force) <= BalanceTolerances.ON_PIECE * force;
-        boolean flat = Math.abs(change) * curve.slopeOfPiece(piece) <= BalanceTolerances.FLAT * force;
+        boolean flat = Math.abs(change) * curve.slopeOfPiece(piece) <= BalanceTolerances.CLOSES * force;
         return onPiece && flat ? Math.max(0, x + change) : x;
     }
 

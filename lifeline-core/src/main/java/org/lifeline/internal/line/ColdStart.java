@@ -26,26 +26,13 @@ final class ColdStart {
      * @return false if the line is another one, or nothing was found; the state is then of no use
      */
     boolean apply(LineState s) {
-        if (system.elastic || system.law.pieces() > 1 || system.absorbers[0] != null || system.absorbers[1] != null) {
-            return false;
-        }
-        int active = -1;
-        for (int j = 0; j < system.loads; j++) {
-            if (s.active[j]) {
-                if (active >= 0 || !system.gripped[j]) {
-                    return false;
-                }
-                active = j;
-            }
-        }
+        int active = onlyLoad(s);
         if (active < 0) {
             return false;
         }
         if (system.spans > 1) {
-            if (free == null) {
-                free = new FreeLineStart(system);
-            }
-            return free.fits(s) && free.apply(s, active);
+            FreeLineStart line = freeLine();
+            return line.fits(s) && line.apply(s, active);
         }
         if (cold == null) {
             cold = new LoadedSpan();
@@ -67,5 +54,47 @@ final class ColdStart {
         s.tension[2] = cold.vertical;
         iterations += cold.iterations;
         return true;
+    }
+
+    /**
+     * The two unknowns of a line that runs freely over its intermediate anchors under one load that grips it.
+     *
+     * @return ready to be solved; null if the line is another one
+     */
+    @Nullable
+    FreeLineStart freeLine(LineState s) {
+        int active = onlyLoad(s);
+        if (active < 0 || system.spans == 1 || !freeLine().fits(s)) {
+            return null;
+        }
+        FreeLineStart line = freeLine();
+        line.begin(s, active);
+        return line;
+    }
+
+    private FreeLineStart freeLine() {
+        FreeLineStart line = free;
+        if (line == null) {
+            line = new FreeLineStart(system);
+            free = line;
+        }
+        return line;
+    }
+
+    /** The one load that takes part, if it grips a line of one stiffness between rigid ends; otherwise −1. */
+    private int onlyLoad(LineState s) {
+        if (system.elastic || system.law.pieces() > 1 || system.absorbers[0] != null || system.absorbers[1] != null) {
+            return -1;
+        }
+        int active = -1;
+        for (int j = 0; j < system.loads; j++) {
+            if (s.active[j]) {
+                if (active >= 0 || !system.gripped[j]) {
+                    return -1;
+                }
+                active = j;
+            }
+        }
+        return active;
     }
 }

@@ -92,6 +92,15 @@ public final class Equilibrium {
         return found;
     }
 
+    /**
+     * The two unknowns of a line that runs freely over its intermediate anchors under one load that grips it.
+     *
+     * @return ready to be solved; null if the line is another one
+     */
+    public @Nullable FreeLineStart freeLine(LineState s) {
+        return cold.freeLine(s);
+    }
+
     /** Newton's method with the modes held. */
     public boolean newton(LineState s) {
         forget();

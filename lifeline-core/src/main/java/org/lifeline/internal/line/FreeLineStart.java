@@ -8,7 +8,7 @@ package org.lifeline.internal.line;
  * all spans of a side together take up (ΣC + A/T²)/(1 + T/EA) of cable, C the chords and A = Σw²l⁴/24C with the runs l.
  * That leaves two unknowns, where the load hangs, and two equations, the cable before and behind it. Not thread-safe.
  */
-final class FreeLineStart {
+public final class FreeLineStart {
     private static final int STEPS = 60;
     private static final double NEAR = 1e-6;
 
@@ -28,7 +28,13 @@ final class FreeLineStart {
     private double weight;
     private double run;
     private double rise;
+    private double own;
     private double pull;
+
+    /** Where the load hangs: distance from the start of its span, and depth below the chord [m]. */
+    private double x;
+
+    private double depth;
     private double horizontal;
 
     FreeLineStart(LineSystem system) {
@@ -53,21 +59,53 @@ final class FreeLineStart {
      * @return false if none was found; the state is then of no use
      */
     boolean apply(LineState s, int load) {
+        begin(s, load);
+        return solve(s.force[load]) && fill(s, load);
+    }
+
+    /** Takes in a line and where the load grips it. */
+    void begin(LineState s, int load) {
         int span = sys.loadSpan[load];
         compliance = sys.law.compliance(0);
         weight = sys.weight / s.thermal;
         collect(s, span, s.coordinate[load]);
         run = runOf(span);
         rise = sys.pz[span + 1] - sys.pz[span];
-        double total = cable[0] + cable[1];
-        double own = sys.length[span] * s.thermal;
-        pull = s.force[load] + 0.5 * weight * own;
+        own = sys.length[span] * s.thermal;
         double share = Math.min(Math.max((s.coordinate[load] - s.slip[span]) / sys.length[span], 0.01), 0.99);
-        double x = share * run;
-        // The depth at which both sides together take up all the cable.
+        x = share * run;
+        depth = Double.NaN;
+    }
+
+    /**
+     * Height of the load above the start of its span, as last solved.
+     *
+     * @return height [m]
+     */
+    public double height() {
+        return rise * x / run - depth;
+    }
+
+    /**
+     * Finds where a load hangs.
+     *
+     * @param force the load [N]
+     * @return false if nothing was found
+     */
+    public boolean solve(double force) {
+        pull = force + 0.5 * weight * own;
+        if (!(depth > 0)) {
+            bracketDepth();
+        }
+        return newton();
+    }
+
+    /** The depth at which both sides together take up all the cable, roughly. */
+    private void bracketDepth() {
+        double total = cable[0] + cable[1];
         double low = 0;
         double high = total;
-        double depth = Math.sqrt(own * run) * 0.05;
+        depth = Math.sqrt(own * run) * 0.05;
         for (int k = 0; k < STEPS && high - low > LineTolerances.START_WIDTH * high; k++) {
             evaluate(x, depth);
             if (excess[0] + excess[1] < 0) {
@@ -77,6 +115,9 @@ final class FreeLineStart {
             }
             depth = high == total ? Math.min(2 * depth, 0.5 * (depth + total)) : 0.5 * (low + high);
         }
+    }
+
+    private boolean newton() {
         for (int k = 0; k < STEPS; k++) {
             double hx = LineTolerances.DIFFERENCE * run;
             double hd = LineTolerances.DIFFERENCE * depth;
@@ -102,7 +143,7 @@ final class FreeLineStart {
             }
             if (part == 1 && Math.abs(dx) + Math.abs(dd) < NEAR * depth) {
                 evaluate(x, depth);
-                return fill(s, load, x, depth);
+                return true;
             }
         }
         return false;
@@ -134,13 +175,13 @@ final class FreeLineStart {
     }
 
     /** Cable that both sides take up if the load hangs at a distance from the start of its span and below its chord. */
-    private void evaluate(double x, double depth) {
-        double back = run - x;
-        double dropA = depth - rise * x / run;
-        double dropB = depth + rise * back / run;
-        // Both slopes together carry the load: dropA/x + dropB/back = depth · run/(x · back).
-        horizontal = pull * x * back / (depth * run);
-        leg(0, x, dropA);
+    private void evaluate(double at, double down) {
+        double back = run - at;
+        double dropA = down - rise * at / run;
+        double dropB = down + rise * back / run;
+        // Both slopes together carry the load: dropA/x + dropB/back = down · run/(at · back).
+        horizontal = pull * at * back / (down * run);
+        leg(0, at, dropA);
         leg(1, back, dropB);
     }
 
@@ -152,7 +193,7 @@ final class FreeLineStart {
         excess[side] = (chords[side] + leg + sag / (t * t)) / (1 + t * compliance) - cable[side];
     }
 
-    private boolean fill(LineState s, int load, double x, double depth) {
+    private boolean fill(LineState s, int load) {
         int span = sys.loadSpan[load];
         for (int i = 0; i < span; i++) {
             s.slip[i + 1] = s.slip[i] + stretch(s, i, tension[0]) - sys.length[i];

@@ -24,6 +24,7 @@ final class EndSearch {
     void find(double watchFrom) {
         Sample high = sample(path.next());
         path.keepBeyond();
+        high = lowered(high, watchFrom);
         while (path.now().value < watchFrom) {
             if (Double.isNaN(path.step(watchFrom))) {
                 throw path.failure(path.now().value / watchFrom);
@@ -31,7 +32,7 @@ final class EndSearch {
             path.accept();
         }
         bracket.begin(sample(path.now()), high);
-        for (int k = 0; k < STEPS && !isMet(path.now(), bracket.low().value()); k++) {
+        for (int k = 0; k < STEPS && !isMet(path.now(), bracket.low()); k++) {
             double top = bracket.high().at();
             if (bracket.width() <= PathTolerances.JUMP_WIDTH * top) {
                 double left = PathTolerances.JUMP * path.energyScale()
@@ -42,13 +43,31 @@ final class EndSearch {
                 }
             }
             step();
-            if (isAtRounding(bracket.low())) {
-                return;
-            }
         }
-        if (!isMet(path.now(), bracket.low().value())) {
+        if (!isMet(path.now(), bracket.low())) {
             throw path.failure(bracket.low().at() / bracket.high().at());
         }
+    }
+
+    /** Looks on the other side of the end from a point near it, which becomes the current one; the high end from then on. */
+    private Sample lowered(Sample high, double watchFrom) {
+        double change = PathTolerances.OTHER_SIDE * high.value() / high.slope();
+        double to = high.at() - change;
+        double near = PathTolerances.NEAR_END * high.at();
+        boolean useful = to > watchFrom && change < near && high.at() - path.now().value > near;
+        if (path.isFollowed() || !useful) {
+            return high;
+        }
+        if (Double.isNaN(path.step(to))) {
+            return high;
+        }
+        Sample sample = sample(path.next());
+        if (sample.value() < 0 && !isMet(path.next(), sample)) {
+            path.keepBeyond();
+            return sample;
+        }
+        path.accept();
+        return high;
     }
 
     private void step() {
@@ -63,7 +82,7 @@ final class EndSearch {
             throw path.failure(low / bracket.high().at());
         }
         Sample sample = sample(path.next());
-        boolean beyond = sample.value() < 0 && !isMet(path.next(), -sample.value());
+        boolean beyond = sample.value() < 0 && !isMet(path.next(), sample);
         bracket.add(sample, beyond);
         if (beyond) {
             path.keepBeyond();
@@ -76,13 +95,13 @@ final class EndSearch {
         return new Sample(point.value, end.value(point), path.slope(point, end));
     }
 
-    /** Tells whether what is left is rounding of energies that are differences of larger ones. */
-    private boolean isMet(PathPoint point, double left) {
-        return left <= PathTolerances.END * path.energyScale() + PathTolerances.END_ROUNDING * point.energySize;
-    }
-
-    /** Tells whether Newton's step from the low end is rounding of its value. */
-    private static boolean isAtRounding(Sample low) {
-        return low.slope() < 0 && low.value() <= -low.slope() * low.at() * 4 * PathTolerances.ROUNDING;
+    /**
+     * Tells whether what is left is rounding, of energies that are differences of larger ones or of the state that they belong
+     * to: then Newton's step from there changes the value by no more.
+     */
+    private boolean isMet(PathPoint point, Sample sample) {
+        double left = Math.abs(sample.value());
+        return left <= PathTolerances.END * path.energyScale() + PathTolerances.END_ROUNDING * point.energySize
+                || left <= -sample.slope() * sample.at() * PathTolerances.END_VALUE;
     }
 }

@@ -39,6 +39,7 @@ final class EquilibriumPath {
     private final PathParameter parameter;
     private final PathTangent tangent;
     private final PathStep stepper;
+    private final PathForecast forecast;
     private final @Nullable PathEnergy energy;
     private final @Nullable SnapThrough snap;
 
@@ -96,6 +97,7 @@ final class EquilibriumPath {
         }
         place(now, parameter.value(now.state));
         findRates(now);
+        this.forecast = new PathForecast(this, equilibrium);
     }
 
     /**
@@ -193,6 +195,9 @@ final class EquilibriumPath {
      */
     boolean advance(double target, @Nullable End end, double watchFrom) {
         this.target = target;
+        if (end != null && meetsForecast(end, watchFrom)) {
+            return published(true);
+        }
         int steps = 0;
         int failures = 0;
         int crowd = 0;
@@ -251,6 +256,28 @@ final class EquilibriumPath {
             }
         }
         return published(false);
+    }
+
+    /** Goes to the end by way of where it is foreseen; false if it was not met there, and the path goes on from where it is. */
+    private boolean meetsForecast(End end, double watchFrom) {
+        double aim = forecast.of(now, target, end, watchFrom);
+        if (!(aim > now.value && aim < target)) {
+            return false;
+        }
+        settleFor(true);
+        if (Double.isNaN(step(aim))) {
+            return false;
+        }
+        double value = end.value(next);
+        if (value >= 0) {
+            double beyond = aim - PathTolerances.OTHER_SIDE * value / slope(next, end);
+            accept();
+            if (!(beyond > aim && beyond < target) || Double.isNaN(step(beyond)) || end.value(next) >= 0) {
+                return false;
+            }
+        }
+        new EndSearch(this, end).find(watchFrom);
+        return true;
     }
 
     /** Jumps to the nearest value at which there is an equilibrium again, whatever its modes. */

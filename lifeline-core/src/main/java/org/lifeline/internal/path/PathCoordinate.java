@@ -40,6 +40,16 @@ record PathCoordinate(double scale) {
         return Elementary.sinh(StrictMath.log(x + Math.sqrt(1 + x * x)) / 3);
     }
 
+    /** The value at a w [unit of the parameter]. */
+    double value(double w) {
+        return scale * w * (3 + 4 * w * w);
+    }
+
+    /** ∫P dw from 0 [unit of the parameter]. */
+    double integral(double w) {
+        return scale * w * w * (1.5 + w * w);
+    }
+
     /** The distance in w from a point to a value with its w: the difference of both cubics over that of the values. */
     double distance(PathPoint from, double value, double w) {
         double a = from.w;

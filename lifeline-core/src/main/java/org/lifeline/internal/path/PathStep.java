@@ -192,7 +192,8 @@ final class PathStep {
     private boolean newton(PathPoint other, double value) {
         PathPoint now = path.now();
         PathPoint next = path.next();
-        if (!path.isFollowed() && (system.spans == 1 || !now.hasTangent || now.value == 0)) {
+        boolean nearOther = other.hasTangent && Math.abs(other.value - value) < PathTolerances.NEAR_END * value;
+        if (!path.isFollowed() && (system.spans == 1 || !now.hasTangent || (now.value == 0 && !nearOther))) {
             reset(value);
             if (equilibrium.startCold(next.state) && equilibrium.newton(next.state)) {
                 return true;

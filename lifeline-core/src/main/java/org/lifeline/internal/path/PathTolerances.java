@@ -131,6 +131,22 @@ final class PathTolerances {
     static final double MOST_TENSION = 30;
     static final double LEAST_CABLE = 0.5;
 
+    // Forecast of the end
+
+    /** Spans from which on two unknowns are solved some twenty times to spare equilibria of the whole line. */
+    static final int MANY_SPANS = 40;
+
+    /** Steps in w up to the value to go to, and rounds within the one that holds the end. */
+    static final int FORECAST_STEPS = 16;
+
+    static final int FORECAST_ROUNDS = 3;
+
+    /** How far beyond the root by Newton's step the other side of a bracket is looked for, over that step [-]. */
+    static final double OTHER_SIDE = 1.1;
+
+    /** Newton's step from above the root, as a share of the value [-], up to which it is taken before a bracket is known. */
+    static final double NEAR_END = 0.05;
+
     // The end of a path
 
     /** What may be left of the energy of the fall where a path ends [-]. */
@@ -138,6 +154,12 @@ final class PathTolerances {
 
     /** Rounding of the energies of a state, of which that is a difference [-]. */
     static final double END_ROUNDING = 4e-16;
+
+    /**
+     * Change of the value, as a share of it [-], by which the end of a path is not sought any closer: states are solved to a
+     * residual of rounding, which moves the energies of a line of many spans by as much.
+     */
+    static final double END_VALUE = 1e-12;
 
     /** Width of a bracket, over the value [-], in which only a jump can still hide; and that of rounding. */
     static final double JUMP_WIDTH = 1e-13;
