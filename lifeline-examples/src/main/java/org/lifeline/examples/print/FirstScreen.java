@@ -187,13 +187,13 @@ public final class FirstScreen {
                 + (c.attachmentLimit().filter(l -> l == AttachmentLimit.HELD).isPresent() ? " held" : "");
     }
 
-    /** What the mesh may hide of the end load in time, which has it in it. */
+    /** The end load in time without what the mesh may hide of it: one number, since two, each rounded, need not add up. */
     private void allowance() {
         result.governing("endAnchorLoad")
                 .flatMap(GoverningValue::inTimeExtreme)
                 .filter(e -> e.allowance() > 0 && Double.isFinite(e.allowance()))
-                .ifPresent(e -> lines.add("In time with what the mesh may hide; end anchor load: "
-                        + number(e.unit(), e.computed()) + " + " + number(e.unit(), e.allowance())));
+                .ifPresent(e -> lines.add("In time with what the mesh may hide; without it the end anchor load: "
+                        + number(e.unit(), e.computed())));
     }
 
     /** The range of the governing forces in time over the damping of the cable, for which no source is known. */
