@@ -12,6 +12,9 @@ final class FreeLineStart {
     private static final int STEPS = 60;
     private static final double NEAR = 1e-6;
 
+    /** First depth of the load over its distance from the nearer support [-]. */
+    private static final double DEPTH = 0.3;
+
     private final LineSystem sys;
 
     /** Sums over the spans of a side: chords [m], w²l⁴/24C [N²m]; cable there up to the load [m]. */
@@ -59,24 +62,10 @@ final class FreeLineStart {
         collect(s, span, s.coordinate[load]);
         run = runOf(span);
         rise = sys.pz[span + 1] - sys.pz[span];
-        double total = cable[0] + cable[1];
-        double own = sys.length[span] * s.thermal;
-        pull = s.force[load] + 0.5 * weight * own;
+        pull = s.force[load] + 0.5 * weight * sys.length[span] * s.thermal;
         double share = Math.min(Math.max((s.coordinate[load] - s.slip[span]) / sys.length[span], 0.01), 0.99);
         double x = share * run;
-        // The depth at which both sides together take up all the cable.
-        double low = 0;
-        double high = total;
-        double depth = Math.sqrt(own * run) * 0.05;
-        for (int k = 0; k < STEPS && high - low > LineTolerances.START_WIDTH * high; k++) {
-            evaluate(x, depth);
-            if (excess[0] + excess[1] < 0) {
-                low = depth;
-            } else {
-                high = depth;
-            }
-            depth = high == total ? Math.min(2 * depth, 0.5 * (depth + total)) : 0.5 * (low + high);
-        }
+        double depth = DEPTH * Math.min(x, run - x);
         for (int k = 0; k < STEPS; k++) {
             double hx = LineTolerances.DIFFERENCE * run;
             double hd = LineTolerances.DIFFERENCE * depth;
@@ -100,9 +89,10 @@ final class FreeLineStart {
             if (!(part > 0)) {
                 return false;
             }
-            if (part == 1 && Math.abs(dx) + Math.abs(dd) < NEAR * depth) {
+            if (Math.abs(dx) + Math.abs(dd) < NEAR * depth) {
                 evaluate(x, depth);
-                return fill(s, load, x, depth);
+                fill(s, load, x, depth);
+                return true;
             }
         }
         return false;
@@ -152,7 +142,7 @@ final class FreeLineStart {
         excess[side] = (chords[side] + leg + sag / (t * t)) / (1 + t * compliance) - cable[side];
     }
 
-    private boolean fill(LineState s, int load, double x, double depth) {
+    private void fill(LineState s, int load, double x, double depth) {
         int span = sys.loadSpan[load];
         for (int i = 0; i < span; i++) {
             s.slip[i + 1] = s.slip[i] + stretch(s, i, tension[0]) - sys.length[i];
@@ -162,7 +152,6 @@ final class FreeLineStart {
         }
         double left = (s.coordinate[load] - s.slip[span]) * s.thermal;
         set(s, span, horizontal, -horizontal * (depth / x - rise / run) - 0.5 * weight * left);
-        return left > 0 && s.coordinate[load] < sys.length[span] + s.slip[span + 1];
     }
 
     /** Sets the tension of a span without a load; its unstretched length at the reference temperature [m]. */

@@ -58,9 +58,6 @@ final class LineTolerances {
 
     // Geometry
 
-    /** Width of the bracket of the depth at which a free line starts, over the depth [-]: an estimate, Newton follows. */
-    static final double START_WIDTH = 1e-3;
-
     /** Step of a difference quotient, over the quantity [-]: near the square root of rounding, with reserve. */
     static final double DIFFERENCE = 1e-6;
 
