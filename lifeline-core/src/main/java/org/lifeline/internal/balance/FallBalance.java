@@ -33,9 +33,7 @@ public final class FallBalance {
 
     /** Draws the line down by the force of others first. */
     void pulledBy(LoadPath path, double force) {
-        if (force > 0) {
-            path.advance(force, p -> Double.POSITIVE_INFINITY, 0);
-        }
+        path.advance(force, p -> Double.POSITIVE_INFINITY, 0);
         others = force;
         workOfOthers = path.work();
         descentOfOthers = path.descent();
@@ -70,15 +68,13 @@ public final class FallBalance {
                 }
                 x = curve.nearExtension(Math.min(own(path.peakForce()), corner.force()));
             }
-            if (corner.extension() > x) {
-                // A plateau: the line stands still while the subsystem extends.
-                double spare = gap(path, x);
-                double force = own(path.force());
-                if (force > weight && spare <= (force - weight) * (corner.extension() - x)) {
-                    return x + Math.max(0, spare) / (force - weight);
-                }
-                x = corner.extension();
+            // Up to the corner is a plateau, or rounding: the line stands still while the subsystem extends.
+            double spare = gap(path, x);
+            double force = own(path.force());
+            if (force > weight && spare <= (force - weight) * (corner.extension() - x)) {
+                return x + Math.max(0, spare) / (force - weight);
             }
+            x = corner.extension();
         }
         double target = Math.max(others + 4 * weight, 2 * path.force());
         while (true) {
@@ -103,9 +99,6 @@ public final class FallBalance {
      */
     private double closed(LoadPath path, double x) {
         double force = own(path.peakForce());
-        if (x == 0 && force < curve.rigidForce()) {
-            return x; // nothing deploys below a rigid start
-        }
         double change = gap(path, x) / (force - weight);
         int piece = curve.piece(x);
         boolean onPiece = Math.abs(curve.forceOnPiece(piece, x) - force) <= BalanceTolerances.ON_PIECE * force;
@@ -114,7 +107,7 @@ public final class FallBalance {
     }
 
     /** The gap along the path, with the extension that goes with the force. */
-    private final class Remaining implements LoadPath.EndCondition {
+    final class Remaining implements LoadPath.EndCondition {
         private final boolean far;
         private final double corner;
 

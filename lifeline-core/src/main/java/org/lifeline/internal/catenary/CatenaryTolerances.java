@@ -30,16 +30,8 @@ final class CatenaryTolerances {
     /** Argument below which sinh(x)/x and asinh(x) are given by two terms of their series [-]; the third is 1e-18. */
     static final double SERIES = 1e-4;
 
-    /** Least horizontal tension in a bracket [N]: above the denormal numbers. */
-    static final double TINY = 1e-300;
-
-    /** Added to the upper end of a bracket, so that it is not 0 [N]. */
-    static final double SLIGHT = 1e-12;
-
-    /** Factors by which a bracket of the horizontal tension grows upwards and downwards [-]. */
+    /** Factor by which a bracket of the horizontal tension grows upwards [-]. */
     static final double WIDEN_UP = 4;
-
-    static final double WIDEN_DOWN = 1000;
 
     // Newton's method; residuals and steps are relative [-]
 
@@ -57,9 +49,6 @@ final class CatenaryTolerances {
 
     /** Share of a step below which it is given up. */
     static final double SHORTEST = 1e-3;
-
-    /** Share of a horizontal tension or of a length that one step may take away. */
-    static final double MOST_LOSS = 0.8;
 
     /**
      * Least scale of a sag's error, in chords [-]: a sag must weigh as much as its own size, or the line search puts the

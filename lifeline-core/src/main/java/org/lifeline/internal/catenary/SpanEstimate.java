@@ -68,7 +68,8 @@ final class SpanEstimate {
                 if (weight * run / (2 * value) > CatenaryTolerances.STEEPEST) {
                     yield false;
                 }
-                yield fromHorizontal(value, weight);
+                fromHorizontal(value, weight);
+                yield true;
             }
             case SAG -> estimateFromSag(value);
             case UNSTRETCHED_LENGTH -> estimateFromLength(value);
@@ -89,7 +90,8 @@ final class SpanEstimate {
         double low = Math.min(CatenaryTolerances.LOWEST, weight * run / (4 * tension));
         double lambda = Roots.bracketed(
                 "inextensible span from its tension", l -> startTension(l, weight) - tension, low, least);
-        return fromHorizontal(weight * run / (2 * lambda), weight);
+        fromHorizontal(weight * run / (2 * lambda), weight);
+        return true;
     }
 
     private boolean estimateFromSag(double sag) {
@@ -107,25 +109,22 @@ final class SpanEstimate {
                 "inextensible span from its sag", l -> inextensibleSag(l) - sag, low, CatenaryTolerances.STEEPEST);
         double first = w * run / (2 * lambda);
         double weight = w / (1 + law.strain(first * chord / run));
-        return fromHorizontal(weight * run / (2 * lambda), weight);
+        fromHorizontal(weight * run / (2 * lambda), weight);
+        return true;
     }
 
     private boolean estimateFromLength(double length) {
-        if (w == 0 && length >= chord) {
+        double strain = chord / length - 1;
+        if (w == 0) {
+            return straight(law.tension(strain) * run / chord, strain);
+        }
+        double low = w * run / (2 * CatenaryTolerances.STEEPEST);
+        if (misfit(low, length) < 0) {
             return false;
         }
-        double low = Math.max(w * run / (2 * CatenaryTolerances.STEEPEST), CatenaryTolerances.TINY);
-        double high = Math.max(
-                2 * low,
-                (law.tension(Math.max(chord / length - 1, 0)) + w * run) * run / chord + CatenaryTolerances.SLIGHT);
+        double high = law.tension(strain) + w * run;
         while (misfit(high, length) > 0) {
             high *= CatenaryTolerances.WIDEN_UP;
-        }
-        while (misfit(low, length) < 0 && low > 1e10 * CatenaryTolerances.TINY) {
-            low /= CatenaryTolerances.WIDEN_DOWN;
-        }
-        if (w > 0 && misfit(w * run / (2 * CatenaryTolerances.STEEPEST), length) < 0) {
-            return false;
         }
         double from = StrictMath.log(low);
         double to = StrictMath.log(high);
@@ -141,9 +140,6 @@ final class SpanEstimate {
     private double misfit(double horizontal, double length) {
         double strain = law.strain(horizontal * chord / run);
         double lambda = w / (1 + strain) * run / (2 * horizontal);
-        if (lambda > CatenaryTolerances.STEEPEST) {
-            return Double.MAX_VALUE;
-        }
         double sag = run * sinhc(lambda);
         return Math.sqrt(rise * rise + sag * sag) - length * (1 + strain);
     }
@@ -155,7 +151,7 @@ final class SpanEstimate {
         return h > 0;
     }
 
-    private boolean fromHorizontal(double horizontal, double weight) {
+    private void fromHorizontal(double horizontal, double weight) {
         double lambda = weight * run / (2 * horizontal);
         double theta = asinh(rise / (run * sinhc(lambda)));
         double length = run * sinhc(lambda);
@@ -163,7 +159,6 @@ final class SpanEstimate {
         v = h * Elementary.sinh(theta - lambda);
         double mean = horizontal * chord / run;
         s = Math.sqrt(rise * rise + length * length) / (1 + law.strain(mean));
-        return true;
     }
 
     private double startTension(double lambda, double weight) {

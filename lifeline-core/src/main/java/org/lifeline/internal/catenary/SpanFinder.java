@@ -101,9 +101,7 @@ public final class SpanFinder {
             double h0 = h;
             double v0 = v;
             double s0 = s;
-            if (!newton(1)) {
-                return false;
-            }
+            newton(1);
             worst = Math.max((Math.abs(h - h0) + Math.abs(v - v0)) / h, Math.abs(s - s0) / s);
         }
         return worst <= CatenaryTolerances.SMALL_STEP && w * run < 2 * CatenaryTolerances.STILL_TAUT * h;
@@ -122,29 +120,27 @@ public final class SpanFinder {
             return false;
         }
         try {
-            return refine(known, value);
+            refine(known, value);
         } catch (NoEquilibriumException e) {
-            return fromLight(known, value);
+            fromLight(known, value);
         }
+        return true;
     }
 
     /** The span found by letting the weight grow from almost nothing, where the first estimate is too far off. */
-    private boolean fromLight(Known known, double value) {
+    private void fromLight(Known known, double value) {
         double step = CatenaryTolerances.WEIGHT_STEP;
         double share = step;
         SpanFinder light = new SpanFinder(law, w * share, run, rise);
-        if (!light.find(known, value)) {
-            return false;
-        }
+        light.find(known, value); // there is one, as there is an estimate of the heavy span
         while (share < 1) {
             double next = Math.min(1, share + step);
             SpanFinder trial = new SpanFinder(law, w * next, run, rise);
             trial.h = light.h;
             trial.v = light.v;
             trial.s = light.s;
-            boolean found;
             try {
-                found = trial.refine(known, value);
+                trial.refine(known, value);
             } catch (NoEquilibriumException e) {
                 step *= 0.5;
                 if (step < CatenaryTolerances.LEAST_WEIGHT_STEP) {
@@ -152,19 +148,15 @@ public final class SpanFinder {
                 }
                 continue;
             }
-            if (!found) {
-                return false;
-            }
             light = trial;
             share = next;
         }
         h = light.h;
         v = light.v;
         s = light.s;
-        return true;
     }
 
-    private boolean refine(Known known, double value) {
+    private void refine(Known known, double value) {
         double scale =
                 switch (known) {
                     case START_TENSION, HORIZONTAL_TENSION -> value;
@@ -175,7 +167,7 @@ public final class SpanFinder {
         for (int i = 0; i < CatenaryTolerances.STEPS; i++) {
             if (worst < CatenaryTolerances.ROUNDING) {
                 newton(1);
-                return h > 0 && s > 0;
+                return;
             }
             double h0 = h;
             double v0 = v;
@@ -199,7 +191,7 @@ public final class SpanFinder {
                 v = v0;
                 s = s0;
                 if (before < CatenaryTolerances.CONVERGED) {
-                    return true;
+                    return;
                 }
                 throw new NoEquilibriumException(
                         "unloaded span of " + run + " m from its " + known,
@@ -254,7 +246,7 @@ public final class SpanFinder {
         }
     }
 
-    /** One Newton step on (h, v, s), from the residuals evaluated last; false if it would leave the domain. */
+    /** One Newton step on (h, v, s), from the residuals evaluated last; false if it leaves the domain. */
     private boolean newton(double factor) {
         double rx = run - catenary.dx;
         double rz = rise - catenary.dz;
@@ -270,15 +262,9 @@ public final class SpanFinder {
         double vs = -(a * catenary.ez - b * catenary.ex) / det;
         double slope = closingH * hs + closingV * vs + closingS;
         double ds = (rc - closingH * h0 - closingV * v0) / slope;
-        double dh = h0 + hs * ds;
-        double limit = dh < -CatenaryTolerances.MOST_LOSS * h ? -CatenaryTolerances.MOST_LOSS * h / dh : 1;
-        if (ds < -CatenaryTolerances.MOST_LOSS * s) {
-            limit = Math.min(limit, -CatenaryTolerances.MOST_LOSS * s / ds);
-        }
-        double f = factor * limit;
-        h += f * dh;
-        v += f * (v0 + vs * ds);
-        s += f * ds;
-        return Double.isFinite(h) && Double.isFinite(v) && Double.isFinite(s) && h > 0 && s > 0;
+        h += factor * (h0 + hs * ds);
+        v += factor * (v0 + vs * ds);
+        s += factor * ds;
+        return h > 0 && s > 0;
     }
 }

@@ -12,6 +12,9 @@ public final class FreeLineStart {
     private static final int STEPS = 60;
     private static final double NEAR = 1e-6;
 
+    /** First depth of the load over its distance from the nearer support [-]. */
+    private static final double DEPTH = 0.3;
+
     private final LineSystem sys;
 
     /** Sums over the spans of a side: chords [m], w²l⁴/24C [N²m]; cable there up to the load [m]. */
@@ -60,7 +63,11 @@ public final class FreeLineStart {
      */
     boolean apply(LineState s, int load) {
         begin(s, load);
-        return solve(s.force[load]) && fill(s, load);
+        if (!solve(s.force[load])) {
+            return false;
+        }
+        fill(s, load);
+        return true;
     }
 
     /** Takes in a line and where the load grips it. */
@@ -74,7 +81,7 @@ public final class FreeLineStart {
         own = sys.length[span] * s.thermal;
         double share = Math.min(Math.max((s.coordinate[load] - s.slip[span]) / sys.length[span], 0.01), 0.99);
         x = share * run;
-        depth = Double.NaN;
+        depth = DEPTH * Math.min(x, run - x);
     }
 
     /**
@@ -87,37 +94,13 @@ public final class FreeLineStart {
     }
 
     /**
-     * Finds where a load hangs.
+     * Finds where a load hangs, from where it was found last.
      *
      * @param force the load [N]
      * @return false if nothing was found
      */
     public boolean solve(double force) {
         pull = force + 0.5 * weight * own;
-        if (!(depth > 0)) {
-            bracketDepth();
-        }
-        return newton();
-    }
-
-    /** The depth at which both sides together take up all the cable, roughly. */
-    private void bracketDepth() {
-        double total = cable[0] + cable[1];
-        double low = 0;
-        double high = total;
-        depth = Math.sqrt(own * run) * 0.05;
-        for (int k = 0; k < STEPS && high - low > LineTolerances.START_WIDTH * high; k++) {
-            evaluate(x, depth);
-            if (excess[0] + excess[1] < 0) {
-                low = depth;
-            } else {
-                high = depth;
-            }
-            depth = high == total ? Math.min(2 * depth, 0.5 * (depth + total)) : 0.5 * (low + high);
-        }
-    }
-
-    private boolean newton() {
         for (int k = 0; k < STEPS; k++) {
             double hx = LineTolerances.DIFFERENCE * run;
             double hd = LineTolerances.DIFFERENCE * depth;
@@ -141,7 +124,7 @@ public final class FreeLineStart {
             if (!(part > 0)) {
                 return false;
             }
-            if (part == 1 && Math.abs(dx) + Math.abs(dd) < NEAR * depth) {
+            if (Math.abs(dx) + Math.abs(dd) < NEAR * depth) {
                 evaluate(x, depth);
                 return true;
             }
@@ -169,9 +152,9 @@ public final class FreeLineStart {
     }
 
     private double runOf(int i) {
-        double x = sys.px[i + 1] - sys.px[i];
-        double y = sys.py[i + 1] - sys.py[i];
-        return Math.sqrt(x * x + y * y);
+        double dx = sys.px[i + 1] - sys.px[i];
+        double dy = sys.py[i + 1] - sys.py[i];
+        return Math.sqrt(dx * dx + dy * dy);
     }
 
     /** Cable that both sides take up if the load hangs at a distance from the start of its span and below its chord. */
@@ -193,7 +176,7 @@ public final class FreeLineStart {
         excess[side] = (chords[side] + leg + sag / (t * t)) / (1 + t * compliance) - cable[side];
     }
 
-    private boolean fill(LineState s, int load) {
+    private void fill(LineState s, int load) {
         int span = sys.loadSpan[load];
         for (int i = 0; i < span; i++) {
             s.slip[i + 1] = s.slip[i] + stretch(s, i, tension[0]) - sys.length[i];
@@ -203,7 +186,6 @@ public final class FreeLineStart {
         }
         double left = (s.coordinate[load] - s.slip[span]) * s.thermal;
         set(s, span, horizontal, -horizontal * (depth / x - rise / run) - 0.5 * weight * left);
-        return left > 0 && s.coordinate[load] < sys.length[span] + s.slip[span + 1];
     }
 
     /** Sets the tension of a span without a load; its unstretched length at the reference temperature [m]. */

@@ -122,11 +122,9 @@ public final class LineEnergies {
         double sum = 0;
         for (int i = 0; i <= sys.spans; i++) {
             for (int k = 0; k < 3; k++) {
-                if (sys.compliance[3 * i + k] != 0) {
-                    double now = sys.forces.reaction(s, i, k, endBefore[i]);
-                    double then = sys.reference[3 * i + k];
-                    sum += 0.5 * sys.compliance[3 * i + k] * (now - then) * (now + then);
-                }
+                double now = sys.forces.reaction(s, i, k, endBefore[i]);
+                double then = sys.reference[3 * i + k];
+                sum += 0.5 * sys.compliance[3 * i + k] * (now - then) * (now + then);
             }
         }
         return sum;
@@ -143,7 +141,7 @@ public final class LineEnergies {
                     continue;
                 }
                 double y = s.yielded[e];
-                double yieldForce = y > 0 ? a.curve().force(y) : 0;
+                double yieldForce = a.curve().force(y);
                 double soft = 1 / a.initialStiffness();
                 sum += a.curve().work(y) + 0.5 * soft * (tension * tension - yieldForce * yieldForce);
             }

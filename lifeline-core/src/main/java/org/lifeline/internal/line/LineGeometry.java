@@ -129,8 +129,7 @@ public final class LineGeometry {
      */
     public List<Piece> pieces(int span) {
         ElasticCatenary catenary = new ElasticCatenary(system.law);
-        int most = system.firstLoad[span + 1] - system.firstLoad[span] + 1;
-        List<Piece> list = new ArrayList<>(most);
+        List<Piece> list = new ArrayList<>();
         Vector3 t = new Vector3(state.tension[3 * span], state.tension[3 * span + 1], state.tension[3 * span + 2]);
         Point at = support(span);
         if (span == 0 && system.absorbers[0] != null) {

@@ -58,17 +58,17 @@ final class LineTolerances {
 
     // Geometry
 
-    /** Width of the bracket of the depth at which a free line starts, over the depth [-]: an estimate, Newton follows. */
-    static final double START_WIDTH = 1e-3;
-
     /** Step of a difference quotient, over the quantity [-]: near the square root of rounding, with reserve. */
     static final double DIFFERENCE = 1e-6;
 
     /** Angle turned at a support from which friction's limit has a direction [rad]; below, its gradient is rounding. */
     static final double TURNED = 1e-9;
 
-    /** Step of a station, over the length of the span, whose square is rounding [-]. */
+    /** Step toward a station, over the length of the cable, whose square is rounding [-]. */
     static final double STATION_STEP = 1e-8;
+
+    /** Most of these steps: halving the cable alone comes down to rounding in 53. */
+    static final int STATION_STEPS = 100;
 
     // Modes
 

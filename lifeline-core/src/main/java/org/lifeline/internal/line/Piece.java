@@ -71,34 +71,36 @@ public record Piece(
         return at(s, start());
     }
 
-    /** The unstretched length from the start at which the piece has gone a horizontal distance. */
+    /**
+     * The unstretched length from the start at which the piece has gone a horizontal distance, by Newton's method within a
+     * bracket: a deep piece is steep at its ends and flat at its lowest point, and there the method alone leads away.
+     *
+     * @param run horizontal distance [m], not negative
+     * @return unstretched length [m]; that of the piece, to rounding, if it does not go so far
+     */
     public double lengthAtRun(double run) {
+        ElasticCatenary c = new ElasticCatenary(law);
         Vector3 t = begin.tension();
         double h = t.horizontal();
         double low = 0;
         double high = length;
-        double total = (end.x() - start().x()) * t.x() / h + (end.y() - start().y()) * t.y() / h;
-        if (!(total > 0)) {
-            return 0;
-        }
-        double s = length * Math.min(1, run / total);
-        ElasticCatenary c = new ElasticCatenary(law);
-        for (int k = 0; k < 100; k++) {
+        double s = Math.min(run, length);
+        for (int k = 0; k < LineTolerances.STATION_STEPS; k++) {
             c.evaluate(t.x(), t.y(), t.z(), s, weight);
             double at = (c.dx * t.x() + c.dy * t.y()) / h;
+            double step = (run - at) * h / (c.ex * t.x() + c.ey * t.y());
+            double next = s + step;
+            if (Math.abs(step) <= LineTolerances.STATION_STEP * length) {
+                // The square of such a step is rounding.
+                return Math.min(Math.max(next, 0), length);
+            }
             if (at > run) {
                 high = s;
             } else {
                 low = s;
             }
-            double next = s - (at - run) * h / (c.ex * t.x() + c.ey * t.y());
-            if (!(next >= low && next <= high)) {
-                next = 0.5 * (low + high);
-            }
-            if (Math.abs(next - s) <= 2e-16 * length) {
-                break;
-            }
-            s = next;
+            double middle = 0.5 * (low + high);
+            s = Math.abs(next - middle) < high - middle ? next : middle;
         }
         return s;
     }

@@ -47,20 +47,19 @@ public final class Unknowns {
         loadIndex = new int[system.loads];
         block = new int[system.spans + 1];
         count = number();
-        lower = reach(true);
-        upper = reach(false);
+        lower = reachToLeft();
+        upper = reachToRight();
     }
 
     /** Tells whether a line is straight in plan and stays in its vertical plane. */
     static boolean isPlanar(LineSystem line) {
         double x = line.px[line.spans] - line.px[0];
         double y = line.py[line.spans] - line.py[0];
-        double run = Math.sqrt(x * x + y * y);
         for (int i = 0; i < line.spans; i++) {
             double dx = line.px[i + 1] - line.px[i];
             double dy = line.py[i + 1] - line.py[i];
-            double along = (dx * x + dy * y) / run;
-            if (!(Math.abs(dx * y - dy * x) / run <= LineTolerances.STRAIGHT * along)) {
+            // Nor is a line that ends above its start.
+            if (!(Math.abs(dx * y - dy * x) < LineTolerances.STRAIGHT * (dx * x + dy * y))) {
                 return false;
             }
         }
@@ -90,32 +89,38 @@ public final class Unknowns {
         return at + (system.absorbers[1] == null ? 0 : 1);
     }
 
-    /** Largest distance from the diagonal of a derivative that is not zero, to the left or to the right. */
-    private int reach(boolean toLeft) {
-        int most = up;
+    /** Largest distance from the diagonal of a derivative that is not zero, to the left. */
+    private int reachToLeft() {
+        int most = Math.max(up, count - 1 - slipBefore(system.spans - 1));
         for (int i = 0; i < system.spans; i++) {
-            int slipBefore = i > 0 ? block[i] - 1 : 0;
-            boolean yields = i > 0 && system.yields(i);
-            if (toLeft) {
-                // The slip behind a span by the slip before it; an elastic support joins two spans' tensions.
-                most = Math.max(most, block[i + 1] - 1 - slipBefore);
-                if (yields) {
-                    most = Math.max(most, block[i] + up - (i > 1 ? block[i - 1] - 1 : 0));
-                }
-            } else {
-                most = Math.max(most, block[i + 1] - 1 - block[i]);
-                if (yields) {
-                    most = Math.max(most, Math.max(block[i] - block[i - 1], block[i + 1] - block[i] + up));
-                }
-                most = Math.max(most, i + 1 < system.spans ? up + 1 : 0);
+            // The slip behind a span by the slip before it, or by its first tension.
+            most = Math.max(most, block[i + 1] - 1 - slipBefore(i));
+            if (i > 0 && system.yields(i)) {
+                most = Math.max(most, block[i] - block[i - 1]);
+            }
+            if (i > 1 && system.compliance[3 * i + 2] != 0) {
+                // A support that yields vertically moves by the weight of the whole span before it.
+                most = Math.max(most, block[i] + up - slipBefore(i - 1));
             }
         }
-        if (system.absorbers[1] != null) {
-            most = Math.max(
-                    most,
-                    toLeft && system.spans > 1 ? count - block[system.spans - 1] : count - 1 - block[system.spans - 1]);
+        return most;
+    }
+
+    /** The same to the right. */
+    private int reachToRight() {
+        int most = count - 1 - block[system.spans - 1];
+        for (int i = 0; i < system.spans; i++) {
+            most = Math.max(most, block[i + 1] - 1 - block[i]);
+            if (i > 0 && system.yields(i)) {
+                // An elastic support joins the tensions of two spans.
+                most = Math.max(most, block[i] - block[i - 1]);
+            }
         }
-        return Math.min(most, count - 1);
+        return most;
+    }
+
+    private int slipBefore(int span) {
+        return span > 0 ? block[span] - 1 : 0;
     }
 
     /** How many unknowns there are. */
@@ -128,7 +133,7 @@ public final class Unknowns {
         return block[span];
     }
 
-    /** Index of the slip at an intermediate support (1 … n−1). */
+    /** Index of the slip at an intermediate support (1 … n−1); −1 at the first one. */
     public int slipIndex(int support) {
         return block[support] - 1;
     }
@@ -145,7 +150,7 @@ public final class Unknowns {
 
     /** Index of the slip at any support, or −1 at an end. */
     public int slipColumn(int support) {
-        return support == 0 || support == system.spans ? -1 : slipIndex(support);
+        return support == system.spans ? -1 : slipIndex(support);
     }
 
     /** First component of the tension of a span as an unknown [N]: along a planar line, else along x. */

@@ -185,6 +185,13 @@ class FallBalanceCurvesTest {
                 double want = 2 * 1000 * fall / (3000 + root);
                 double x = new FallBalance(1000, curve, fall).solve(onSupport(RIGID));
                 assertThat(x).as("rate %s N/m, fall %s m", rate, fall).isCloseTo(want, within(2e-9));
+                // Others on a support that does not yield change nothing, but for the rounding of the sum of forces.
+                FallBalance beside = new FallBalance(1000, curve, fall);
+                LoadPath path = onSupport(RIGID);
+                beside.pulledBy(path, 12345.678);
+                assertThat(beside.solve(path))
+                        .as("beside others, rate %s N/m, fall %s m", rate, fall)
+                        .isCloseTo(want, within(2e-9));
             }
         }
     }

@@ -251,4 +251,14 @@ class SpanEstimateTest {
                 .as("less than half the weight")
                 .isFalse();
     }
+
+    /** A cable does not push, and does not sag upwards. */
+    @Test
+    void whatIsBelowNothingHasNoEstimate() {
+        for (Known known : List.of(Known.START_TENSION, Known.SAG)) {
+            assertThat(of(STIFF, WEIGHT, 3).of(known, -1e-3)).as("%s", known).isFalse();
+        }
+        assertThat(of(STIFF, 0, 3).of(Known.START_TENSION, -1)).isFalse();
+        assertThat(of(STIFF, 0, 3).of(Known.UNSTRETCHED_LENGTH, 11)).as("slack").isFalse();
+    }
 }

@@ -86,14 +86,24 @@ class SpanFinderStartsTest {
             LoadElongation.curve(List.of(new Corner(0, 0), new Corner(0.0882, 25368), new Corner(0.0893, 25372))),
             LoadElongation.curve(List.of(new Corner(0, 0), new Corner(0.0062, 80942.03), new Corner(0.00621, 80942.4))),
             LoadElongation.curve(List.of(new Corner(0, 0), new Corner(0.0626, 539.95), new Corner(0.0705, 540.45))),
-            LoadElongation.curve(List.of(new Corner(0, 0), new Corner(0.0958, 8674615), new Corner(0.0961, 8676686)))
+            LoadElongation.curve(List.of(new Corner(0, 0), new Corner(0.0958, 8674615), new Corner(0.0961, 8676686))),
+            // These need smaller steps of the weight on the way.
+            LoadElongation.curve(
+                    List.of(new Corner(0, 0), new Corner(0.050978, 5762500), new Corner(0.056612, 5762950))),
+            LoadElongation.curve(
+                    List.of(new Corner(0, 0), new Corner(0.048594, 1011600), new Corner(0.092261, 1011686.248))),
+            LoadElongation.curve(
+                    List.of(new Corner(0, 0), new Corner(0.001259, 9380200), new Corner(0.0017531, 9380214.072)))
         };
         // run, rise, weight per length, sag
         double[][] spans = {
             {101.43, -33.875, 4.1432, 0.183},
             {41.246, -147.92, 50.09, 0.15475},
             {86.246, -315.33, 3, 1.44215},
-            {449.41, -841.65, 1410.87, 0.421}
+            {449.41, -841.65, 1410.87, 0.421},
+            {33.384, -37.569, 1150.7, 0.0078891},
+            {203.35, -432.59, 40.524, 0.15505},
+            {210.45, -486.99, 4380.8, 1.4376}
         };
         for (int i = 0; i < ropes.length; i++) {
             double[] p = spans[i];

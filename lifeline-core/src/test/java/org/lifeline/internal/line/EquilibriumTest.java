@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import java.util.SplittableRandom;
 import java.util.concurrent.CancellationException;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
@@ -18,6 +19,7 @@ import org.lifeline.model.cable.LoadElongation;
 
 /** Equilibria of small lines against closed forms and laws that every elastic system obeys. */
 class EquilibriumTest {
+    private static final int CASES = Integer.getInteger("lifeline.cases", 200);
     private static final LoadSlot MIDDLE = new LoadSlot(0, true, 5 / (1 + 1000 / Lines.EA));
 
     @AfterEach
@@ -268,6 +270,81 @@ class EquilibriumTest {
         }
         assertThat(to.slip[1]).isEqualTo(0.5 * (sys.unknowns.slipIndex(1) + 1));
         assertThat(to.coordinate[0]).isEqualTo(4 + 0.5 * (sys.unknowns.loadIndex(0) + 1));
+    }
+
+    private static double[] direction(LineSystem sys, long seed) {
+        return new SplittableRandom(seed)
+                .doubles(sys.unknowns.count(), -1e-3, 1e-3)
+                .toArray();
+    }
+
+    /** In any line: tensions along, across and up, slips, places of loads and extensions, each by its own share. */
+    @Test
+    void aDirectionMovesEveryUnknownByItsShare() {
+        for (long seed = 1; seed <= CASES; seed++) {
+            RandomSystem random = new RandomSystem(seed);
+            LineSystem sys = random.system;
+            Unknowns u = sys.unknowns;
+            LineState from = random.state;
+            LineState to = from.copy();
+            double[] d = direction(sys, seed);
+            Lines.equilibrium(sys).apply(to, from, 0.5, d);
+            for (int i = 0; i < sys.spans; i++) {
+                int k = u.tensionIndex(i);
+                double rounding = 1e-14 * sys.forces.endSideTension(from, i);
+                assertThat(u.along(to, i) - u.along(from, i)).isCloseTo(0.5 * d[k], within(rounding));
+                assertThat(u.across(to, i) - u.across(from, i)).isCloseTo(0.5 * u.across(d, i), within(rounding));
+                double up = to.tension[3 * i + 2] - from.tension[3 * i + 2];
+                assertThat(up).isCloseTo(0.5 * d[k + u.up], within(rounding));
+                if (u.planar) {
+                    double x = to.tension[3 * i] - from.tension[3 * i];
+                    double y = to.tension[3 * i + 1] - from.tension[3 * i + 1];
+                    assertThat(u.ux * y - u.uy * x).as("out of the plane").isCloseTo(0, within(rounding));
+                }
+                if (i > 0) {
+                    assertThat(to.slip[i] - from.slip[i]).isCloseTo(0.5 * d[u.slipIndex(i)], within(1e-14));
+                }
+            }
+            for (int j = 0; j < sys.loads; j++) {
+                double moved = sys.gripped[j] ? 0 : 0.5 * d[u.loadIndex(j)];
+                assertThat(to.coordinate[j] - from.coordinate[j]).isCloseTo(moved, within(1e-14));
+            }
+            for (int e = 0; e < 2; e++) {
+                double drawn = sys.absorbers[e] == null ? 0 : 0.5 * d[u.extensionIndex(e)];
+                assertThat(to.extension[e] - from.extension[e]).isCloseTo(drawn, within(1e-15));
+            }
+        }
+    }
+
+    /** Half the way back from the second of two states is half the way there, but for what is held. */
+    @Test
+    void differencesOfAnyLineAreAddedToWhatIsFree() {
+        for (long seed = 1; seed <= CASES; seed++) {
+            RandomSystem random = new RandomSystem(seed);
+            LineSystem sys = random.system;
+            LineState a = random.state;
+            LineState b = a.copy();
+            Equilibrium e = Lines.equilibrium(sys);
+            double[] d = direction(sys, seed);
+            e.apply(b, a, 1, d);
+            LineState half = a.copy();
+            e.apply(half, a, 0.5, d);
+            LineState to = b.copy();
+            e.addDifference(to, -0.5, a, b);
+            double size = 0;
+            for (double t : a.tension) {
+                size = Math.max(size, Math.abs(t));
+            }
+            assertThat(to.tension).as("seed %d", seed).containsExactly(half.tension, within(1e-14 * size));
+            assertThat(to.extension).containsExactly(half.extension, within(1e-15));
+            for (int i = 1; i < sys.spans; i++) {
+                boolean runs = Math.abs(a.passage[i]) == 1;
+                assertThat(to.slip[i]).isCloseTo((runs ? half : b).slip[i], within(1e-14));
+            }
+            for (int j = 0; j < sys.loads; j++) {
+                assertThat(to.coordinate[j]).isCloseTo((a.active[j] ? half : b).coordinate[j], within(1e-14));
+            }
+        }
     }
 
     /** Twice the difference of two states beyond the first one; what is held stays where it is. */

@@ -3,6 +3,7 @@ package org.lifeline.internal.line;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.List;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 import org.lifeline.base.Point;
@@ -127,6 +128,114 @@ class PieceTest {
             assertThat(p.at(s).horizontalDistance(p.start()))
                     .as("seed %d", seed)
                     .isCloseTo(run, within(1e-11 * p.length()));
+        }
+    }
+
+    /**
+     * A deep piece is steep at its ends and flat where it is lowest, by s = H/w (sinh(u + w x/H) − sinh u) with
+     * sinh u = V/H at its start: H. M. Irvine, Cable Structures, MIT Press 1981, ch. 1, for an inextensible cable.
+     */
+    @Test
+    void theLengthAtARunOfADeepPieceIsThatOfTheCommonCatenary() {
+        int down = 0;
+        int up = 0;
+        for (long seed = 1; seed <= CASES; seed++) {
+            SplittableRandom r = new SplittableRandom(seed);
+            double a = r.nextDouble(0.1, 2);
+            double u = r.nextDouble(-6, 4);
+            double x = a * r.nextDouble(0.5, 10);
+            double heading = r.nextDouble(6);
+            double weight = 5;
+            double h = a * weight;
+            Vector3 t = new Vector3(h * Math.cos(heading), h * Math.sin(heading), h * Math.sinh(u));
+            Piece p = piece(1e18, t, a * (Math.sinh(u + x / a) - Math.sinh(u)), weight);
+            double run = x * r.nextDouble(0.01, 0.99);
+            double expected = a * (Math.sinh(u + run / a) - Math.sinh(u));
+            assertThat(p.lengthAtRun(run)).as("seed %d", seed).isCloseTo(expected, within(1e-11 * p.length()));
+            down += u + run / a < -2 ? 1 : 0;
+            up += u + run / a > 2 ? 1 : 0;
+        }
+        assertThat(down).as("found where the cable falls steeply").isGreaterThan(CASES / 10);
+        assertThat(up).as("found where the cable rises steeply").isGreaterThan(CASES / 4);
+    }
+
+    /** A bar goes h/T of its stretched length. */
+    @Test
+    void theLengthAtARunOfABarIsItsShare() {
+        for (long seed = 1; seed <= CASES; seed++) {
+            SplittableRandom r = new SplittableRandom(seed);
+            Vector3 t = new Vector3(r.nextDouble(100, 5000), r.nextDouble(-5000, 5000), r.nextDouble(-5000, 5000));
+            double stiffness = r.nextDouble(2e4, 1e6);
+            Piece p = piece(stiffness, t, r.nextDouble(0.1, 40), 0);
+            double share = r.nextDouble();
+            double run = share * p.length() * (1 + t.magnitude() / stiffness) * t.horizontal() / t.magnitude();
+            assertThat(p.lengthAtRun(run))
+                    .as("seed %d", seed)
+                    .isCloseTo(share * p.length(), within(1e-13 * p.length()));
+        }
+    }
+
+    /** Above a certain tension this rope gives way and is soft: it gains length there faster than it loses slope. */
+    @Test
+    void theLengthAtARunIsFoundOnARopeThatGivesWay() {
+        int soft = 0;
+        for (long seed = 1; seed <= CASES; seed++) {
+            SplittableRandom r = new SplittableRandom(seed);
+            double h = r.nextDouble(500, 1000);
+            double yield = h * r.nextDouble(1.1, 3);
+            LoadElongation law = LoadElongation.curve(List.of(
+                    new LoadElongation.Corner(0, 0),
+                    new LoadElongation.Corner(0.01, yield),
+                    new LoadElongation.Corner(r.nextDouble(1, 3), 1.2 * yield)));
+            double length = r.nextDouble(5, 30);
+            double up = h * r.nextDouble(-4, 0);
+            Piece p = Piece.of(
+                    new ElasticCatenary(law),
+                    new Piece.Start(Point.of(1, 2, 3), new Vector3(0.6 * h, 0.8 * h, up)),
+                    length,
+                    h * r.nextDouble(4, 8) / length,
+                    0);
+            double run = p.start().horizontalDistance(p.end()) * r.nextDouble();
+            double s = p.lengthAtRun(run);
+            assertThat(p.at(s).horizontalDistance(p.start()))
+                    .as("seed %d", seed)
+                    .isCloseTo(run, within(1e-12 * p.length()));
+            soft += Math.hypot(h, up + p.weight() * s) > yield ? 1 : 0;
+        }
+        assertThat(soft).as("found where the rope is soft").isBetween(CASES / 4, CASES - 1);
+    }
+
+    /** In millimetres as in kilometres: lengths times a factor, weight per length divided by it. */
+    @Test
+    void theLengthAtARunScalesWithTheLengths() {
+        for (double scale : new double[] {1e-4, 1e-2, 1e3}) {
+            for (double share : new double[] {0.1, 0.5, 0.8}) {
+                Vector3 t = new Vector3(300, 400, -900);
+                Piece p = piece(1e6, t, 10, 150);
+                Piece scaled = piece(1e6, t, 10 * scale, 150 / scale);
+                double run = share * p.start().horizontalDistance(p.end());
+                assertThat(scaled.lengthAtRun(run * scale) / scale)
+                        .as("scale %s, share %s", scale, share)
+                        .isCloseTo(p.lengthAtRun(run), within(1e-11));
+            }
+        }
+    }
+
+    @Test
+    void aRunThatThePieceDoesNotGoIsItsEnd() {
+        Piece p = piece(1e6, new Vector3(1000, 0, -100), 10, 5);
+        double run = p.start().horizontalDistance(p.end());
+        for (double beyond : new double[] {run, run + 1e-9, 2 * run, 1e6}) {
+            assertThat(p.lengthAtRun(beyond)).as("run %s", beyond).isCloseTo(10, within(1e-14));
+        }
+        assertThat(p.lengthAtRun(run - 1e-3)).isLessThan(10 - 0.9e-3);
+        assertThat(piece(1e6, new Vector3(0, 0, -1000), 10, 5).lengthAtRun(0.1))
+                .as("hangs plumb")
+                .isCloseTo(10, within(1e-14));
+        for (double none : new double[] {0, 1}) {
+            assertThat(piece(1e6, new Vector3(1000, 0, 0), 0, 5).lengthAtRun(none))
+                    .as("no piece")
+                    .isZero();
         }
     }
 

@@ -5,9 +5,11 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.BitSet;
 import java.util.List;
+import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 import org.lifeline.base.Point;
 import org.lifeline.internal.numeric.WatchedWork;
+import org.lifeline.model.InlineAbsorber;
 import org.lifeline.model.Passage;
 import org.lifeline.model.Stiffness;
 import org.lifeline.model.Support;
@@ -85,7 +87,82 @@ class UnknownsTest {
                 }
             }
         }
-        assertThat(onEdge).as("the band is no wider than it must be").isGreaterThan(CASES / 2);
+        assertThat(onEdge).as("derivatives on its edges").isGreaterThan(CASES / 2);
+    }
+
+    /**
+     * Over the ways in which supports, loads and absorbers can hold there is a derivative on each edge of the band and none
+     * beyond; on the lower one if the cable weighs something and can run at all intermediate supports.
+     */
+    @Test
+    void theBandIsNoWiderThanItMustBe() {
+        int tried = 0;
+        for (long seed = 1; seed <= CASES; seed++) {
+            RandomSystem random = new RandomSystem(seed);
+            LineSystem sys = random.system;
+            int lower = 0;
+            int upper = 0;
+            SplittableRandom r = new SplittableRandom(seed);
+            for (int k = 0; k < 30; k++) {
+                LineState s = held(random, r);
+                double[] at = residual(sys, s);
+                for (int column = 0; column < at.length; column++) {
+                    double[] unit = new double[at.length];
+                    unit[column] = 1;
+                    LineState moved = s.copy();
+                    new Equilibrium(sys, WatchedWork.alone()).apply(moved, s, 0.01, unit);
+                    double[] beside = residual(sys, moved);
+                    for (int row = 0; row < at.length; row++) {
+                        if (beside[row] != at[row]) {
+                            lower = Math.max(lower, row - column);
+                            upper = Math.max(upper, column - row);
+                        }
+                    }
+                }
+            }
+            boolean runs = sys.spans > 1 && sys.weight > 0 && !isClamped(sys);
+            assertThat(lower)
+                    .as("to the left, seed %d", seed)
+                    .isBetween(runs ? sys.unknowns.lower : 0, sys.unknowns.lower);
+            assertThat(upper).as("to the right, seed %d", seed).isEqualTo(sys.unknowns.upper);
+            tried += runs ? 1 : 0;
+        }
+        assertThat(tried).isGreaterThan(CASES / 5);
+    }
+
+    private static boolean isClamped(LineSystem sys) {
+        for (int i = 1; i < sys.spans; i++) {
+            if (sys.clamped[i]) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** The state of a random system with its supports, loads and absorbers held otherwise. */
+    private static LineState held(RandomSystem random, SplittableRandom r) {
+        LineSystem sys = random.system;
+        LineState s = random.state.copy();
+        for (int i = 1; i < sys.spans; i++) {
+            s.passage[i] = r.nextBoolean() ? LineState.RUNS_ON : LineState.RUNS_BACK;
+        }
+        boolean follows = false;
+        for (int j = 0; j < sys.loads; j++) {
+            follows = follows && j > sys.firstLoad[sys.loadSpan[j]];
+            s.active[j] = r.nextInt(4) > 0;
+            if (!sys.gripped[j] && s.active[j]) {
+                s.mode[j] = follows
+                        ? LineState.FOLLOWS
+                        : r.nextBoolean() ? LineState.RUNNING : LineState.AT_START + r.nextInt(2);
+            }
+            follows = s.active[j] ? !sys.gripped[j] : follows;
+        }
+        for (int e = 0; e < 2; e++) {
+            InlineAbsorber a = sys.absorbers[e];
+            s.yielding[e] = a != null && r.nextBoolean();
+            s.piece[e] = a == null ? 0 : a.curve().piece(s.extension[e]);
+        }
+        return s;
     }
 
     private static double[] residual(LineSystem sys, LineState s) {
@@ -124,6 +201,67 @@ class UnknownsTest {
                 .isFalse();
         assertThat(system(end("a", 0, 0), post(10, 10, new Stiffness(1e5, 1e5, 3e5)), end("b", 20, 20)).unknowns.planar)
                 .isTrue();
+    }
+
+    /** What decides is the line's own direction, wherever it stands: here from (1, 2) on. */
+    @Test
+    void aLineIsPlanarInWhateverDirectionItRuns() {
+        Stiffness rigid = Stiffness.rigid();
+        Stiffness unequal = new Stiffness(1e5, 2e5, 3e5);
+        for (double heading = 0; heading < 6.3; heading += 0.7) {
+            double x = Math.cos(heading);
+            double y = Math.sin(heading);
+            for (double aside : new double[] {0, 1e-12, -1e-12, 0.01, -0.01}) {
+                Support middle = post(1 + 7 * x - aside * y, 2 + 7 * y + aside * x, rigid);
+                assertThat(system(end("a", 1, 2), middle, end("b", 1 + 9 * x, 2 + 9 * y)).unknowns.planar)
+                        .as("heading %s rad, %s m aside", heading, aside)
+                        .isEqualTo(aside == 0);
+            }
+            assertThat(system(end("a", 1, 2), post(1 + 7 * x, 2 + 7 * y, unequal), end("b", 1 + 9 * x, 2 + 9 * y))
+                            .unknowns
+                            .planar)
+                    .as("unequal springs, heading %s rad", heading)
+                    .isEqualTo(heading == 0);
+        }
+        LineSystem alongY = system(end("a", 1, 2), post(1, 7, unequal), end("b", 1, 11));
+        assertThat(alongY.unknowns.planar).isTrue();
+        assertThat(alongY.unknowns.compliance(1, 0)).isCloseTo(1 / 2e5, within(1e-20));
+        assertThat(alongY.unknowns.compliance(1, 1)).isCloseTo(1 / 3e5, within(1e-20));
+        assertThat(system(end("a", 1, 2), post(7, 2, rigid), end("b", 4, 2)).unknowns.planar)
+                .as("back on itself")
+                .isFalse();
+        assertThat(system(end("a", 1, 2), post(7, 2, rigid), end("b", 1, 2)).unknowns.planar)
+                .as("back to its start")
+                .isFalse();
+    }
+
+    /** Out of a plane the unknown components are those along x, y and up. */
+    @Test
+    void aLineWithACornerHasThreeComponents() {
+        LineSystem sys = system(
+                end("a", 1, 2),
+                post(7, 2, new Stiffness(1e5, 2e5, 4e5)),
+                end("b", 7, 10).withStiffness(new Stiffness(1e6, 2e6, 4e6)));
+        Unknowns u = sys.unknowns;
+        assertThat(u.planar).isFalse();
+        assertThat(u.up).isEqualTo(2);
+        assertThat(new double[] {u.compliance(1, 0), u.compliance(1, 1), u.compliance(1, 2)})
+                .containsExactly(new double[] {1e-5, 5e-6, 2.5e-6}, within(1e-20));
+        assertThat(new double[] {u.compliance(2, 0), u.compliance(2, 1), u.compliance(2, 2)})
+                .containsExactly(new double[] {1e-6, 5e-7, 2.5e-7}, within(1e-21));
+        LineState s = new LineState(2, 0);
+        s.tension[3] = 600;
+        s.tension[4] = 800;
+        assertThat(u.along(s, 1)).isEqualTo(600);
+        assertThat(u.across(s, 1)).isEqualTo(800);
+        double[] list = {1, 2, 3, 4, 5, 6, 7};
+        assertThat(u.count()).isEqualTo(7);
+        assertThat(u.across(list, 0)).isEqualTo(2);
+        assertThat(u.across(list, 1)).isEqualTo(6);
+        Unknowns straight = system(end("a", 1, 2), end("b", 7, 10)).unknowns;
+        assertThat(straight.across(list, 0)).isZero();
+        assertThat(straight.ux).isCloseTo(0.6, within(1e-15));
+        assertThat(straight.uy).isCloseTo(0.8, within(1e-15));
     }
 
     @Test

@@ -276,23 +276,24 @@ public final class Installation {
         if (from == to) {
             return tension;
         }
-        return inverse(tension + law.complementaryEnergy(tension) + w * (z[to] - z[from]), tension);
+        return inverse(tension + law.complementaryEnergy(tension) + w * (z[to] - z[from]));
     }
 
-    /** The tension T at which T + ∫ε dT has a value; not above zero where there is none. */
-    private double inverse(double value, double guess) {
-        if (value <= 0) {
-            return value;
-        }
-        double t = Math.max(guess, value * InstallationTolerances.LEAST_GUESS);
-        for (int k = 0; k < 100; k++) {
-            double step = (t + law.complementaryEnergy(t) - value) / (1 + law.strain(t));
-            double next = Math.max(t - step, 0.1 * t);
-            if (Math.abs(next - t) <= InstallationTolerances.LAST_BIT * t) {
-                return next;
-            }
+    /**
+     * The tension T at which T + ∫ε dT has a value; not above zero where there is none. The sum is convex and not less than
+     * T, so that Newton's steps from the value come down to the root, until rounding turns them back.
+     */
+    private double inverse(double value) {
+        double t = value;
+        double next = closer(t, value);
+        while (next > 0 && next < t) {
             t = next;
+            next = closer(t, value);
         }
         return t;
+    }
+
+    private double closer(double t, double value) {
+        return t - (t + law.complementaryEnergy(t) - value) / (1 + law.strain(t));
     }
 }

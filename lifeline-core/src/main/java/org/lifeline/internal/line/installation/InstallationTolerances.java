@@ -13,12 +13,6 @@ final class InstallationTolerances {
     /** Share by which a search starts above the least tension that is possible [-], and the least tension [N]. */
     static final double ABOVE_LEAST = 1e-9;
 
-    /** First guess of a tension, over the value sought, at least [-]. */
-    static final double LEAST_GUESS = 1e-6;
-
-    /** Step of a tension that is rounding, over the tension [-]. */
-    static final double LAST_BIT = 1e-15;
-
     /** Share by which a tension may miss another for rounding alone. */
     static final double ROUNDING = 1e-12;
 

@@ -7,6 +7,7 @@ import java.util.Arrays;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.lifeline.base.Point;
+import org.lifeline.base.Vector3;
 import org.lifeline.internal.catenary.SpanFinder;
 import org.lifeline.model.Installed;
 import org.lifeline.model.Lifeline;
@@ -124,6 +125,54 @@ class TensionedWithFrictionTest {
             SpanFinder[] byTension = t.ofStartTension(k, start(spans[k]));
             assertThat(byTension).isNotNull();
             assertThat(start(byTension[0])).as("by span %d", k).isCloseTo(3000, within(1e-5));
+        }
+    }
+
+    /** However far the first guess of the tension is off, one can be found; and none where the line would be too slack. */
+    @Test
+    void whatIsLookedForMayBeFarOff() {
+        Lifeline line = line(CORNERS, Passage.friction(FRICTION));
+        for (Installed.TensioningEnd from : Installed.TensioningEnd.values()) {
+            TensionedWithFriction t = of(line, from);
+            SpanFinder[] spans = t.march(3000);
+            assertThat(spans).isNotNull();
+            double length = Arrays.stream(spans).mapToDouble(f -> f.s).sum();
+            for (double near : new double[] {100, 2999, 3001, 1e5}) {
+                SpanFinder[] byLength = t.ofLength(length, near);
+                assertThat(byLength).as("from %s N", near).isNotNull();
+                assertThat(start(byLength[0])).isCloseTo(3000, within(1e-3));
+            }
+            assertThat(t.ofLength(1.2 * length, 3000))
+                    .as("it would hang in one span")
+                    .isNull();
+            assertThat(t.ofStartTension(3, 5)).as("less than the span needs").isNull();
+            double last = start(spans[3]);
+            SpanFinder[] twice = t.ofStartTension(3, 2 * last);
+            assertThat(twice).isNotNull();
+            assertThat(start(twice[3])).isCloseTo(2 * last, within(1e-5 * last));
+        }
+    }
+
+    /** A weightless line in space turns by the angle between its chords alone: T₂/T₁ = e^(−μθ) in closed form. */
+    @Test
+    void withoutWeightTheAngleIsThatOfTheChords() {
+        List<Point> points = List.of(Point.of(1, 2, 3), Point.of(5, 5, 3), Point.of(7, 9, 5), Point.of(2, 12, 4));
+        Lifeline.Builder b = Lifeline.builder()
+                .cable(Cable.builder().massPerLength(0).axialStiffness(3e6).build())
+                .installed(Installed.pretension(3000).tensionedFrom(Installed.TensioningEnd.FIRST));
+        b.endAnchor("a", points.get(0));
+        b.intermediateAnchor("p", points.get(1), Passage.friction(FRICTION));
+        b.intermediateAnchor("q", points.get(2), Passage.friction(0.1));
+        Lifeline line = b.endAnchor("z", points.get(3)).build();
+        SpanFinder[] spans = of(line, Installed.TensioningEnd.FIRST).march(3000);
+        assertThat(spans).isNotNull();
+        double expected = 3000;
+        for (int i = 1; i < 3; i++) {
+            Vector3 before = points.get(i).minus(points.get(i - 1));
+            Vector3 behind = points.get(i + 1).minus(points.get(i));
+            double angle = Math.acos(before.dot(behind) / before.magnitude() / behind.magnitude());
+            expected *= Math.exp(-(i == 1 ? FRICTION : 0.1) * angle);
+            assertThat(start(spans[i])).as("span %d", i).isCloseTo(expected, within(1e-8));
         }
     }
 
