@@ -97,7 +97,7 @@ class InlineElementStepTest {
     }
 
     private static void tighten(Case c, double tension) {
-        c.chain.setLength(c.segment, (c.chain.stretched[c.segment]) / (1 + tension / Chains.EA));
+        c.chain.setLength(c.segment, c.chain.stretched[c.segment] / (1 + tension / Chains.EA));
         ChainStep.geometry(c.chain);
         c.element.shorten();
         for (int i = 0; i < c.chain.nodes; i++) {
