@@ -53,18 +53,18 @@ class ChainOnCatenariesTest {
         setup.attach(0, model.pointAtStation(0, 2), false, List.of(MotionCases.person(0.5, 1, true)));
     }
 
-    /** The piece of a span in which a point lies, by its horizontal distance from the start. */
-    private static Piece pieceAt(List<Piece> pieces, double run) {
+    /** Number of the piece of a span in which a point lies, by its horizontal distance from the start. */
+    private static int pieceAt(List<Piece> pieces, Point place) {
         Piece first = pieces.get(0);
-        return pieces.size() == 1 || run <= first.start().horizontalDistance(first.end()) + 1e-9
-                ? first
-                : pieces.get(1);
+        double run = first.start().horizontalDistance(place);
+        return pieces.size() == 1 || run <= first.start().horizontalDistance(first.end()) + 1e-9 ? 0 : 1;
     }
 
     /** Unstretched length of the cable at rest from the start of the span to a place [m]. */
     private static double lengthTo(List<Piece> pieces, Point place) {
-        Piece p = pieceAt(pieces, pieces.get(0).start().horizontalDistance(place));
-        double gone = p == pieces.get(0) ? 0 : pieces.get(0).length();
+        int number = pieceAt(pieces, place);
+        Piece p = pieces.get(number);
+        double gone = number == 0 ? 0 : pieces.get(0).length();
         return gone + p.lengthAtRun(p.start().horizontalDistance(place));
     }
 
@@ -88,8 +88,9 @@ class ChainOnCatenariesTest {
             assertThat(unit).isBetween(span == 0 ? 0.25 : 0.5, span == 0 ? 0.35 : 0.7);
             for (int i = from + 1; i < to; i++) {
                 double s = start + unit * (i - from);
-                Piece p = pieceAt(pieces, pieces.get(0).start().horizontalDistance(at(c, i)));
-                Point want = p.at(p == pieces.get(0) ? s : s - pieces.get(0).length());
+                int number = pieceAt(pieces, at(c, i));
+                Point want = pieces.get(number)
+                        .at(number == 0 ? s : s - pieces.get(0).length());
                 assertThat(at(c, i).distance(want)).as("node %d", i).isLessThan(1e-8);
                 checked++;
             }
