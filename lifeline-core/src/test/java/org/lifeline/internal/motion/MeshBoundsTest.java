@@ -7,8 +7,14 @@ import java.util.List;
 import java.util.OptionalDouble;
 import java.util.function.ToDoubleFunction;
 import org.junit.jupiter.api.Test;
+import org.lifeline.base.Point;
 import org.lifeline.internal.path.LineModel;
+import org.lifeline.model.InlineAbsorber;
+import org.lifeline.model.Lifeline;
+import org.lifeline.model.Passage;
+import org.lifeline.model.Support;
 import org.lifeline.model.absorber.LoadingCurve;
+import org.lifeline.model.cable.Cable;
 
 /**
  * The bounds of what finer meshes would change: they cover what one finer mesh changes, and a force that is held by a
@@ -166,5 +172,41 @@ class MeshBoundsTest {
 
     private static double end(MotionSetup setup, MeshRefinement.Course course) {
         return MeshRefinement.run(setup, request(course)).motion().time();
+    }
+
+    private static MeshRefinement absorberAtTheEnd(int refinements) {
+        LoadingCurve rising = LoadingCurve.through(
+                List.of(new LoadingCurve.Corner(0, 4000), new LoadingCurve.Corner(2, 14_000)), 8e5, 2e5);
+        LineModel model = new LineModel(Lifeline.builder()
+                .cable(Cable.builder().massPerLength(0.4).axialStiffness(3e6).build())
+                .endAnchor("a", Point.of(0, 0, 10))
+                .intermediateAnchor("p", Point.of(10, 0, 10), Passage.friction(0.1))
+                .support(Support.end("b", Point.of(20, 0, 10)).withInlineAbsorber(InlineAbsorber.of(rising)))
+                .pretension(1500)
+                .build());
+        MotionSetup setup = new MotionSetup(model, 5e-4);
+        setup.attach(1, model.pointAtStation(1, 4), true, List.of(MotionCases.person(0, 1, true)));
+        return MeshRefinement.run(setup, MotionCases.request(1e-9, refinements, 2));
+    }
+
+    /** An absorber whose force rises bounds the force on its own end by its extension; a post is bounded by the meshes. */
+    @Test
+    void aRisingAbsorberBoundsTheEndThatItHangsOn() {
+        MeshRefinement coarse = absorberAtTheEnd(2);
+        PeakValues now = coarse.motion().firstCatch();
+        PeakValues next = absorberAtTheEnd(3).motion().firstCatch();
+        assertThat(now.inline[1]).isGreaterThan(0.02);
+        assertThat(coarse.inlineBound()).isBetween(Math.abs(next.inline[1] - now.inline[1]), now.inline[1]);
+        double rise = 5000 * coarse.inlineBound();
+        assertThat(rise).isGreaterThan(10);
+        assertThat(coarse.supportBound(2))
+                .as("at least what 5 kN/m make of the bound of the extension")
+                .isBetween(Math.max(rise, Math.abs(next.support[2] - now.support[2])), now.support[2]);
+        for (int i = 0; i < 2; i++) {
+            assertThat(coarse.supportBound(i))
+                    .as("support %d has no absorber", i)
+                    .isGreaterThanOrEqualTo(coarse.bound(MeshRefinement.Force.onSupport(i)))
+                    .isGreaterThanOrEqualTo(Math.abs(next.support[i] - now.support[i]));
+        }
     }
 }
