@@ -245,6 +245,11 @@ class MotionSystemTest {
                     new Motion(MotionCases.setup(MotionCases.single(), 4, true), 0.5, 1, new Motion.Sampling(1, 0.5));
             MotionSystem s = motion.system();
             assertThat(s.hasRunAway()).isFalse();
+            for (double[] along : new double[][] {s.chain.vy, s.chain.vz}) {
+                along[2] = -speed;
+                assertThat(s.hasRunAway()).as("in any direction").isEqualTo(!(speed < 1e4));
+                along[2] = 0;
+            }
             s.chain.vx[3] = speed;
             assertThat(s.hasRunAway()).isEqualTo(!(speed < 1e4));
             if (!(speed < 1e4)) {

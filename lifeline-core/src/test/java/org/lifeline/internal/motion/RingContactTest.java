@@ -164,4 +164,63 @@ class RingContactTest {
         assertThat(mirrored.resting()).isFalse();
         assertThat(ring.pullX).isZero();
     }
+
+    /** On a cable that slopes in space a resting ring is held across the cable as well, and comes free along it only. */
+    @Test
+    void onASlopingCableARingComesFreeAlongTheCable() {
+        for (double[] away : new double[][] {{0, 0.8, -0.6}, {0, -0.8, 0.6}, {0.6, 0, -0.8}, {0.6, 0.8, 0}}) {
+            double[] u = Chains.sum(new double[] {0.5, 0, 0}, 1, away);
+            u = Chains.sum(new double[3], 1 / Math.sqrt(Chains.along(u, u)), u);
+            LumpedMassChain c = Chains.through(
+                    0,
+                    1,
+                    new double[3],
+                    Chains.sum(new double[3], 0.2, u),
+                    Chains.sum(new double[3], 3, u),
+                    new double[] {9, 0, 0});
+            SupportJoint start = new SupportJoint(c, 0, Support.end("a", Point.of(0, 0, 0)), NONE, NONE);
+            SlidingJoint held = new SlidingJoint(c, 1, RING);
+            held.turn();
+            RingContact rest = new RingContact(held, start, new SlidingJoint(c, 2, RING), NEAR);
+            rest.act(STIFFNESS);
+            assertThat(rest.resting()).isTrue();
+            double[] across = {u[1] * 0.3 - u[2] * 0.1, u[2] * 0.2 - u[0] * 0.3, u[0] * 0.1 - u[1] * 0.2};
+            double[] moved = Chains.sum(Chains.sum(new double[3], -0.01, u), 0.05, across);
+            c.x[1] += moved[0];
+            c.y[1] += moved[1];
+            c.z[1] += moved[2];
+            held.release();
+            rest.act(STIFFNESS);
+            assertThat(new double[] {held.pullX, held.pullY, held.pullZ})
+                    .as("pulled back to where they met")
+                    .containsExactly(Chains.sum(new double[3], -STIFFNESS, moved), within(1e-9));
+            c.x[1] += 0.011 * u[0];
+            c.y[1] += 0.011 * u[1];
+            c.z[1] += 0.011 * u[2];
+            rest.act(STIFFNESS);
+            assertThat(rest.resting()).as("drawn away along the cable").isFalse();
+        }
+    }
+
+    /** Two rings are damped by the speed at which they come together, whatever way they lie. */
+    @Test
+    void onlyTheSpeedOfClosingDampsTwoRings() {
+        double[] apart = {0.06, -0.12, 0.04};
+        chain.x[2] = 1 + apart[0];
+        chain.y[2] = apart[1];
+        chain.z[2] = apart[2];
+        double distance = Math.sqrt(Chains.along(apart, apart));
+        double[] speed = {0.3, -0.5, 0.7};
+        chain.vx[2] = 1;
+        chain.vy[2] = 2;
+        chain.vz[2] = 3;
+        chain.vx[1] = 1 + speed[0];
+        chain.vy[1] = 2 + speed[1];
+        chain.vz[1] = 3 + speed[2];
+        ringAt(1);
+        double closing = Chains.along(speed, apart) / distance;
+        double force = STIFFNESS * (NEAR - distance) + 0.5 * Math.sqrt(STIFFNESS * RING) * closing;
+        assertThat(new double[] {ring.pullX, ring.pullY, ring.pullZ})
+                .containsExactly(Chains.sum(new double[3], -force / distance, apart), within(1e-9));
+    }
 }

@@ -171,4 +171,47 @@ class PathTangentTest {
                 .as("much too far in one step")
                 .isFalse();
     }
+
+    /** The rate at which a slip comes nearer is the difference of what is beyond its limit in two equilibria. */
+    @Test
+    void theRateOfAnEventIsADifferenceOfEquilibria() {
+        double slips = forceOfSlip();
+        LineModel model = SmallLines.model(Passage.friction(0.2), 2);
+        model.hang(model.hook(0, 4, true), 0.9 * slips);
+        PathParameter weight = new PathParameter.Weight(0);
+        Equilibrium e = new Equilibrium(model.system(), WatchedWork.alone());
+        PathEvents events = new PathEvents(model.system(), e);
+        PathTangent tangent = new PathTangent(e, weight, true);
+        PathCoordinate c = new PathCoordinate(100);
+        PathPoint p = point(model, tangent, 0.9 * slips, c);
+        LineState later = at(model, weight, 1.2 * slips);
+        double share = events.share(model.state(), later);
+        assertThat(share).as("it slips a third of the way").isBetween(0.2, 0.5);
+        tangent.lookAhead(p, c);
+        double h = 1e-3 * slips;
+        double rate = (events.beyond(at(model, weight, 0.9 * slips + h), later)
+                        - events.beyond(at(model, weight, 0.9 * slips - h), later))
+                / (2 * h);
+        assertThat(tangent.rateOfEvent(p, events, later)).isPositive().isCloseTo(rate, within(1e-2 * rate));
+        double foreseen = -events.beyond(model.state(), later) / rate;
+        assertThat(tangent.untilEvent(p, events, c)).isCloseTo(foreseen, within(0.02 * foreseen));
+    }
+
+    /** A load beyond the post takes from the difference of tensions that the load before it has made. */
+    @Test
+    void aLoadOnTheOtherSideRelievesThePost() {
+        LineModel model = SmallLines.model(Passage.friction(0.2), 2);
+        double first = 0.9 * forceOfSlip();
+        model.hang(model.hook(0, 4, true), first);
+        LineModel.Load other = model.hook(1, 4, true);
+        model.hang(other, 0.1 * first);
+        for (int load = 0; load < 2; load++) {
+            Equilibrium e = new Equilibrium(model.system(), WatchedWork.alone());
+            PathTangent tangent = new PathTangent(e, new PathParameter.Weight(load), true);
+            PathCoordinate c = new PathCoordinate(100);
+            PathPoint p = point(model, tangent, load == 0 ? first : 0.1 * first, c);
+            tangent.lookAhead(p, c);
+            assertThat(tangent.excessGrows(p, 1)).as("load %d", load).isEqualTo(load == 0);
+        }
+    }
 }

@@ -1,0 +1,142 @@
+package org.lifeline.analysis;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.lifeline.base.NoEquilibriumException;
+import org.lifeline.base.Point;
+import org.lifeline.base.Refusal;
+import org.lifeline.base.Vector3;
+import org.lifeline.model.Lifeline;
+import org.lifeline.model.Passage;
+import org.lifeline.model.Place;
+import org.lifeline.model.Stiffness;
+import org.lifeline.model.Support;
+import org.lifeline.model.cable.Cable;
+
+/** Supports that yield as a line is tensioned: each by what pulls on it over its stiffness, and where cable comes to hang. */
+class YieldingSupportsTest {
+    private static final double RIGID = Double.POSITIVE_INFINITY;
+    private static final double TENSION = 3000;
+
+    private static Lifeline line(Stiffness end, Stiffness post) {
+        return Lifeline.builder()
+                .cable(Cable.builder().massPerLength(0.5).axialStiffness(4e6).build())
+                .support(Support.end("a", Point.of(0, 0, 6)).withStiffness(end))
+                .support(Support.intermediate("p", Point.of(9, 4, 6.5), Passage.free())
+                        .withStiffness(post))
+                .support(Support.end("b", Point.of(20, 1, 6)).withStiffness(end))
+                .pretension(TENSION)
+                .build();
+    }
+
+    private static double component(Vector3 v, int axis) {
+        return axis == 0 ? v.x() : axis == 1 ? v.y() : v.z();
+    }
+
+    /** u = R/k in every elastic direction, and none in the others; stiff supports and soft ones. */
+    @Test
+    void everySupportYieldsByItsForceOverItsStiffness() {
+        Stiffness[] ends = {
+            new Stiffness(4e5, 5e5, 6e5), new Stiffness(2e4, RIGID, RIGID), new Stiffness(RIGID, RIGID, RIGID)
+        };
+        Stiffness[] posts = {
+            new Stiffness(RIGID, 3e5, RIGID), new Stiffness(1e4, 3e3, 2e4), new Stiffness(RIGID, RIGID, 5e4)
+        };
+        for (int k = 0; k < ends.length; k++) {
+            Lifeline before = line(ends[k], posts[k]);
+            Lifeline after = Statics.withYieldedSupports(before);
+            LineEquilibrium e = Statics.withDefaults().solve(after, List.of());
+            double most = 0;
+            for (int i = 0; i < 3; i++) {
+                Point from = before.supports().get(i).position();
+                Point to = after.supports().get(i).position();
+                double[] moved = {to.x() - from.x(), to.y() - from.y(), to.z() - from.z()};
+                Stiffness s = i == 1 ? posts[k] : ends[k];
+                double[] stiffness = {s.x(), s.y(), s.z()};
+                for (int axis = 0; axis < 3; axis++) {
+                    double force = component(e.supports().get(i).vector(), axis);
+                    double want = Double.isInfinite(stiffness[axis]) ? 0 : force / stiffness[axis];
+                    assertThat(moved[axis])
+                            .as("case %d, support %d, axis %d", k, i, axis)
+                            .isCloseTo(want, within(1e-8));
+                    most = Math.max(most, Math.abs(moved[axis]));
+                }
+            }
+            assertThat(most).as("case %d", k).isGreaterThan(k == 1 ? 0.3 : 1e-5);
+            assertThat(after.supports().get(1).stiffness()).isEqualTo(posts[k]);
+        }
+    }
+
+    /** Ends of a level span with a given tension come nearer to each other by twice its horizontal part over k. */
+    @Test
+    void theEndsOfALevelSpanComeNearer() {
+        for (double stiffness : new double[] {1e6, 1e4}) {
+            Lifeline before = Lifeline.builder()
+                    .cable(Cable.builder()
+                            .massPerLength(0.5)
+                            .axialStiffness(4e6)
+                            .build())
+                    .support(Support.end("a", Point.of(0, 0, 6)).withStiffness(Stiffness.alongX(stiffness)))
+                    .support(Support.end("b", Point.of(10, 0, 6)).withStiffness(Stiffness.alongX(stiffness)))
+                    .pretension(TENSION)
+                    .build();
+            Lifeline after = Statics.withYieldedSupports(before);
+            double horizontal =
+                    Statics.withDefaults().solve(after, List.of()).span(1).horizontalTension();
+            assertThat(horizontal).isCloseTo(TENSION, within(1e-3 * TENSION));
+            assertThat(after.supports().get(0).position().x()).isCloseTo(horizontal / stiffness, within(1e-9));
+            assertThat(after.supports().get(1).position().x()).isCloseTo(10 - horizontal / stiffness, within(1e-9));
+        }
+    }
+
+    @Test
+    void rigidSupportsStayWhereTheyAre() {
+        Lifeline line = line(new Stiffness(RIGID, RIGID, RIGID), new Stiffness(RIGID, RIGID, RIGID));
+        assertThat(Statics.withYieldedSupports(line)).isEqualTo(line);
+    }
+
+    /** Supports that are pulled past each other before they hold find no place. */
+    @Test
+    void supportsThatAreTooSoftFindNoPlace() {
+        Lifeline soft = Lifeline.builder()
+                .cable(Cable.builder().massPerLength(0.5).axialStiffness(4e6).build())
+                .support(Support.end("a", Point.of(0, 0, 6)).withStiffness(Stiffness.alongX(300)))
+                .support(Support.end("b", Point.of(10, 0, 6)).withStiffness(Stiffness.alongX(300)))
+                .pretension(TENSION)
+                .build();
+        assertThatThrownBy(() -> Statics.withYieldedSupports(soft))
+                .isInstanceOf(NoEquilibriumException.class)
+                .hasMessageContaining("supports that yield");
+    }
+
+    /** Half of the cable of a level span hangs at its middle; a whole span more lies in the next one. */
+    @Test
+    void aPointOfTheCableHangsWhereItsLengthSays() {
+        Lifeline line = Lifeline.builder()
+                .cable(Cable.builder().massPerLength(0.5).axialStiffness(4e6).build())
+                .endAnchor("a", Point.of(0, 0, 6))
+                .intermediateAnchor("p", Point.of(10, 0, 6), Passage.free())
+                .endAnchor("b", Point.of(18, 6, 6))
+                .pretension(TENSION)
+                .build();
+        LineEquilibrium e = Statics.withDefaults().solve(line, List.of());
+        double first = e.span(1).unstretchedLength();
+        double second = e.span(2).unstretchedLength();
+        assertPlace(Statics.placeOfCablePoint(line, 0.5 * first), 1, 5);
+        assertPlace(Statics.placeOfCablePoint(line, first + 0.5 * second), 2, 5);
+        for (double outside : new double[] {0, -1, first + second, first + second + 1}) {
+            assertThat(Refusal.paths(() -> Statics.placeOfCablePoint(line, outside)))
+                    .as("length %s", outside)
+                    .containsExactly("length");
+        }
+    }
+
+    private static void assertPlace(Place place, int span, double station) {
+        assertThat(place.span()).isEqualTo(span);
+        assertThat(place.station()).isCloseTo(station, within(1e-6));
+    }
+}
