@@ -217,7 +217,8 @@ public final class MeshRefinement {
 
     /**
      * Bound of what ever finer meshes would change in the force of the line on a support. Where the line pulls on an end
-     * through an in-line absorber, and nothing else does, it is bounded by the absorber's curve as an arrest force is.
+     * through an in-line absorber, and nothing else does, it is bounded by the absorber's curve as an arrest force is, and by
+     * what the support carries beside that force: half a segment of cable, of which finer meshes have less.
      *
      * @param number the support
      * @return bound of it as it is [N]; positive infinity on fewer than three meshes
@@ -230,10 +231,13 @@ public final class MeshRefinement {
         }
         int end = number == 0 ? 0 : 1;
         double force = motion.firstCatch().support[number];
-        OptionalDouble here = motion.inlineForceIf(end, motion.firstCatch().inline[end]);
-        OptionalDouble most = motion.inlineForceIf(end, farthest(p -> p.inline[end]));
-        boolean alone = here.isPresent() && force <= (1 + NumericalParameters.SAME_FORCE) * here.getAsDouble();
-        return alone ? Math.min(plain, Math.max(0, most.orElseThrow() - force)) : plain;
+        OptionalDouble inline = motion.inlineForceIf(end, motion.firstCatch().inline[end]);
+        if (inline.isEmpty() || force > (1 + NumericalParameters.SAME_FORCE) * inline.getAsDouble()) {
+            return plain;
+        }
+        double here = inline.getAsDouble();
+        double most = motion.inlineForceIf(end, farthest(p -> p.inline[end])).orElseThrow();
+        return Math.min(plain, Math.max(0, most - here) + Math.abs(force - here));
     }
 
     /** The largest extension that ever finer meshes might bring, as cautiously as a peak of force [m]. */
