@@ -12,6 +12,9 @@ final class CatenaryTolerances {
     /** λ of a span so flat that its parabola serves. */
     static final double FLATTEST = 1e-6;
 
+    /** λ over that of the least tension at the start from which Newton's method goes to the tauter of two near spans [-]. */
+    static final double TAUTER = 0.98;
+
     /** λ above that of the least tension at the start, for every slope. */
     static final double BEYOND_LEAST = 6;
 

@@ -24,6 +24,9 @@ final class SpanEstimate {
     /** Unstretched length [m]. */
     double s;
 
+    /** Tells that there may be no such span although there is an estimate. */
+    boolean doubtful;
+
     SpanEstimate(LoadElongation law, double w, double run, double rise) {
         this.law = law;
         this.w = w;
@@ -84,8 +87,12 @@ final class SpanEstimate {
             return straight(straight, strain);
         }
         double least = lambdaOfLeastTension(weight);
-        if (startTension(least, weight) > tension) {
-            return false;
+        double lowest = startTension(least, weight);
+        // A cable that stretches hangs with a little less, by the share of its strain.
+        doubtful = lowest > tension;
+        if (doubtful) {
+            fromHorizontal(weight * run / (2 * CatenaryTolerances.TAUTER * least), weight);
+            return lowest < tension * (1 + strain);
         }
         double low = Math.min(CatenaryTolerances.LOWEST, weight * run / (4 * tension));
         double lambda = Roots.bracketed(

@@ -122,6 +122,9 @@ public final class SpanFinder {
         try {
             refine(known, value);
         } catch (NoEquilibriumException e) {
+            if (estimate.doubtful) {
+                return false;
+            }
             fromLight(known, value);
         }
         return true;
@@ -191,6 +194,9 @@ public final class SpanFinder {
                 v = v0;
                 s = s0;
                 if (before < CatenaryTolerances.CONVERGED) {
+                    // Rounding of a small sag hides that the ends can still be met.
+                    residual(known, value, scale);
+                    newton(1);
                     return;
                 }
                 throw new NoEquilibriumException(
