@@ -72,10 +72,9 @@ class MeshBoundsTest {
                 .isBetween(change(p -> p.filteredTension), last.filteredTension);
         for (int i = 0; i < 2; i++) {
             int k = i;
-            // The cable of half a segment is lumped at an anchor, and its weight goes with the mesh: the bound has it in it.
-            assertThat(COARSE.supportBound(k))
-                    .as("support %d", k)
-                    .isGreaterThanOrEqualTo(change(p -> p.support[k]));
+            // The cable of half a segment is lumped at an anchor, and its weight goes with the mesh: the bound has it
+            // in it.
+            assertThat(COARSE.supportBound(k)).as("support %d", k).isGreaterThanOrEqualTo(change(p -> p.support[k]));
             assertThat(COARSE.filteredBound(MeshRefinement.Force.onSupport(k)))
                     .as("support %d", k)
                     .isBetween(change(p -> p.filteredSupport[k]), last.filteredSupport[k]);
