@@ -223,6 +223,21 @@ public final class LineForces {
                 s.tension[i], s.tension[i + 1], endZ(s, support - 1), s.tension[k], s.tension[k + 1], s.tension[k + 2]);
     }
 
+    /** Tells whether the cable turns to the same side at a support in two states, by the axes about which it turns. */
+    public boolean turnsAlike(LineState s, LineState t, int support) {
+        int i = 3 * (support - 1);
+        int k = 3 * support;
+        double sz = endZ(s, support - 1);
+        double tz = endZ(t, support - 1);
+        double x = (s.tension[i + 1] * s.tension[k + 2] - sz * s.tension[k + 1])
+                * (t.tension[i + 1] * t.tension[k + 2] - tz * t.tension[k + 1]);
+        double y = (sz * s.tension[k] - s.tension[i] * s.tension[k + 2])
+                * (tz * t.tension[k] - t.tension[i] * t.tension[k + 2]);
+        double z = (s.tension[i] * s.tension[k + 1] - s.tension[i + 1] * s.tension[k])
+                * (t.tension[i] * t.tension[k + 1] - t.tension[i + 1] * t.tension[k]);
+        return x + y + z >= 0;
+    }
+
     public double startSideTension(LineState s, int support) {
         int i = 3 * (support - 1);
         double z = endZ(s, support - 1);

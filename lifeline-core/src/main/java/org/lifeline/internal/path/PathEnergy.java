@@ -96,7 +96,12 @@ final class PathEnergy {
         fill(by, 0, from.descent, from.descentRate * a);
         fill(by, 1, to.descent, to.descentRate * b);
         fill(by, 2, third.descent, third.descentRate * c);
+        boolean kinked = three && bends(from.state, to.state);
+        to.kink = 0;
         to.loadWork += integral(three, at);
+        if (kinked) {
+            to.kink = Math.abs(integral(true, at) - integral(false, at));
+        }
         for (int i = 1; i < system.spans; i++) {
             if (from.state.slip[i] != to.state.slip[i] && system.friction[i] > 0) {
                 fill(of, 0, from.slipForce[i], from.slipForceRate[i] * a);
@@ -108,6 +113,9 @@ final class PathEnergy {
                     fill(by, 2, third.state.slip[i], third.slipRate[i] * c);
                 }
                 to.frictionHeat -= to.state.thermal * integral(three, at);
+                if (kinked) {
+                    to.kink = Math.max(to.kink, Math.abs(integral(true, at) - integral(false, at)));
+                }
             }
         }
     }
@@ -121,11 +129,33 @@ final class PathEnergy {
         a[2 * point + 1] = slope;
     }
 
-    /** How far the energy taken up over a step is from the work done on the line over it [J]. */
+    /**
+     * Tells whether on a step a tension passes a corner of the cable's characteristic, or cable that slips is straight at its
+     * support, where the angle turned is least. Heat and work have a kink there, and errors that can cancel.
+     */
+    private boolean bends(LineState from, LineState to) {
+        LoadElongation law = system.law;
+        for (int i = 0; law.pieces() > 1 && i < system.spans; i++) {
+            int piece = law.piece(system.forces.endSideTension(from, i));
+            if (piece != law.piece(system.forces.endSideTension(to, i))
+                    || piece != law.piece(system.forces.startSideTension(to, i + 1))) {
+                return true;
+            }
+        }
+        for (int i = 1; i < system.spans; i++) {
+            boolean slips = system.friction[i] > 0 && Math.abs(from.passage[i]) == 1;
+            if (slips && !system.forces.turnsAlike(from, to, i)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** How far the energy taken up over a step is from the work done on the line over it, or may be [J]. */
     static double error(PathPoint from, PathPoint to) {
         double byEnergy = taken(to) - taken(from);
         double byWork = to.loadWork - from.loadWork;
-        return Math.abs(byEnergy - byWork);
+        return Math.max(Math.abs(byEnergy - byWork), to.kink);
     }
 
     /** Energy that the line has taken up: held, lent or turned to heat [J]. */

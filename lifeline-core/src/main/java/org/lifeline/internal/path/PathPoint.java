@@ -44,6 +44,9 @@ final class PathPoint {
     /** ∫P dδ since the start of the path, by quadrature [J]. */
     double loadWork;
 
+    /** How far heat and work of the step that led here may be off by a kink that two quadratures take differently [J]. */
+    double kink;
+
     /** Error by the trapezoidal rule of the step that led here, where there is no work to judge by [-]. */
     double error;
 
@@ -78,6 +81,7 @@ final class PathPoint {
         energySize = from.energySize;
         frictionHeat = from.frictionHeat;
         loadWork = from.loadWork;
+        kink = from.kink;
         error = from.error;
         order = from.order;
     }

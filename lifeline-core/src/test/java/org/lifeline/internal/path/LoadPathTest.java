@@ -184,9 +184,12 @@ class LoadPathTest {
             PlausibleLine p = new PlausibleLine(seed, true);
             LoadPath path = path(p);
             double last = Double.NEGATIVE_INFINITY;
+            // What rests on an end hangs on its in-line absorber, whose small extension turns with the cable.
+            boolean inline = p.attachment == Attachment.FREE_RUNNING
+                    && !(Double.isNaN(p.inline[0]) && Double.isNaN(p.inline[1]));
             for (double f = 200; f <= 8000; f *= 1.3) {
                 path.advance(f, LoadPathTest::never, 0);
-                assertThat(path.descent()).as(p.toString()).isGreaterThan(last - 1e-12);
+                assertThat(path.descent()).as(p.toString()).isGreaterThan(last - (inline ? 1e-5 : 1e-12));
                 last = path.descent();
             }
         }

@@ -58,7 +58,8 @@ class ReproduceAndReportTest {
                 .contains("0 fail")
                 .contains("all hold")
                 .contains("\nreproduced");
-        assertThat(err()).isEmpty();
+        // On a slow machine it says how far it is.
+        assertThat(err().lines().filter(l -> !l.startsWith("computing: "))).isEmpty();
     }
 
     @Test
