@@ -29,6 +29,11 @@ class BruteForceInTimeTest {
     /** Share by which something worse may be found [-]. */
     private static final double MISSED = 0.01;
 
+    /** The same on random lines, of a peak as computed, and of one with what the meshes may hide [-]. */
+    private static final double PEAK_MISSED = 0.04;
+
+    private static final double VALUE_MISSED = 0.1;
+
     @ParameterizedTest
     @ValueSource(strings = {"single", "four free", "three rough"})
     void nothingWorseIsFound(String name) {
@@ -64,9 +69,10 @@ class BruteForceInTimeTest {
     }
 
     /**
-     * On random lines the peaks of a grid are no larger than those of the assessment by more than 1 % at the ends and in the cable
-     * and 6 % on a post: there the peak varies most from place to place. With what the meshes may hide, which varies more than
-     * the peaks do and which no survey on one mesh knows, up to 10 % are missed: values to the safe side of values.
+     * On random lines no peak of a grid is larger than the largest of the assessment by more than 4 %, since peaks vary by some
+     * per cent from place to place; and with what the meshes may hide, which varies more than the peaks and which no survey on one
+     * mesh knows, none by more than 10 %. Of 20 lines with 25 places a span: 2.9 % (an end) and 8.0 % (an end whose peak is the
+     * same).
      */
     @ParameterizedTest
     @MethodSource("seeds")
@@ -74,21 +80,25 @@ class BruteForceInTimeTest {
         LifelineDesign design = AssessedLines.random(seed);
         AssessmentResult result = Assessment.withDefaults().solve(design);
         Extremes grid = Extremes.ofCases(design, grid(design, new Follower(design.clearance())));
+        int forces = 0;
         for (Extreme e : AssessmentResult.governing(design, grid)) {
-            GoverningValue known = result.governing(e.name()).orElseThrow();
             if (!e.unit().equals("N")) {
                 continue;
             }
-            String name = "seed " + seed + ", " + e.name() + " at " + e.fallCase().fall().place();
+            GoverningValue known = result.governing(e.name()).orElseThrow();
             double inTime = known.inTimeExtreme().map(Extreme::computed).orElse(0.0);
             double balance = known.balanceExtreme().map(Extreme::computed).orElse(0.0);
-            double more = e.computed() / Math.max(inTime, balance) - 1;
-            System.out.printf("%s %+.4f %+.4f%n", name, more, e.value() / known.factored() - 1);
+            String name = "seed " + seed + ", " + e.name() + " at "
+                    + e.fallCase().fall().place();
+            assertThat(e.computed() / Math.max(inTime, balance)).as(name).isLessThan(1 + PEAK_MISSED);
+            assertThat(e.value() / known.factored()).as(name).isLessThan(1 + VALUE_MISSED);
+            forces++;
         }
+        assertThat(forces).as("forces that were compared").isGreaterThan(3);
     }
 
     static LongStream seeds() {
-        return LongStream.rangeClosed(1, Boolean.getBoolean("lifeline.long") ? 24 : 2);
+        return Boolean.getBoolean("lifeline.long") ? LongStream.rangeClosed(1, 20) : LongStream.of(2);
     }
 
     private static List<org.lifeline.design.envelope.ComputedCase> grid(LifelineDesign design, Follower follower) {
