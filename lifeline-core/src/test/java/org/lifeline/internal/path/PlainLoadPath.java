@@ -56,6 +56,10 @@ final class PlainLoadPath {
         work = e.line() + e.hanging() - state.force[load] * height - startEnergy + heat;
     }
 
+    LineState state() {
+        return state;
+    }
+
     private void step(double to) {
         LineState next = state.copy();
         next.force[load] = to;

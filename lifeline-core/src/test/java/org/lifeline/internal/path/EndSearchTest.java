@@ -1,0 +1,165 @@
+package org.lifeline.internal.path;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.function.ToDoubleFunction;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.lifeline.model.Passage;
+
+/** Ends of paths where a closed form, or the path itself looked at again, says where they are. */
+class EndSearchTest {
+    private static PathOfALoad path(Passage passage) {
+        return PathOfALoad.gripped(SmallLines.model(passage, 2), 0, 4);
+    }
+
+    private static EquilibriumPath.End end(ToDoubleFunction<PathPoint> value) {
+        return end(value, p -> Double.NaN);
+    }
+
+    private static EquilibriumPath.End end(ToDoubleFunction<PathPoint> value, ToDoubleFunction<PathPoint> slope) {
+        return new EquilibriumPath.End() {
+            @Override
+            public double value(PathPoint point) {
+                return value.applyAsDouble(point);
+            }
+
+            @Override
+            public double slope(PathPoint point) {
+                return slope.applyAsDouble(point);
+            }
+        };
+    }
+
+    /** Fall of a weight from a height: the line has taken up what the weight lost. */
+    private static EquilibriumPath.End fall(double weight, double height) {
+        return end(p -> weight * (height + p.descent) - PathEnergy.taken(p), p -> (weight - p.value) * p.descentRate);
+    }
+
+    @ParameterizedTest
+    @ValueSource(doubles = {1e-6, 0.01, 1, 200, 3000, 7999.99999})
+    void anEndByTheForceIsThatForce(double force) {
+        for (Passage passage : new Passage[] {Passage.free(), Passage.friction(0.2), Passage.clamped()}) {
+            PathOfALoad p = path(passage);
+            assertThat(p.path.advance(8000, end(q -> force - q.value, q -> -1), 0))
+                    .isTrue();
+            assertThat(p.now().value).isCloseTo(force, within(1e-11 + 2e-12 * force));
+            assertThat(p.now().state.force[p.load]).isEqualTo(p.now().value);
+            assertThat(p.model.state().force[p.load]).isEqualTo(p.now().value);
+        }
+    }
+
+    /** Where the end lies, the plain path to that force has the same energy and the same descent. */
+    @ParameterizedTest
+    @CsvSource({"900, 0.3", "900, 2", "300, 4", "3000, 0.1"})
+    void theEnergyOfAFallIsTakenUpAtTheEnd(double weight, double height) {
+        for (Passage passage : new Passage[] {Passage.free(), Passage.friction(0.2), Passage.clamped()}) {
+            PathOfALoad p = path(passage);
+            assertThat(p.path.advance(1e5, fall(weight, height), weight)).isTrue();
+            double left = fall(weight, height).value(p.now());
+            assertThat(left).isCloseTo(0, within(1e-11 * weight * (height + p.now().descent)));
+            assertThat(p.now().value).isGreaterThan(weight);
+            PathOfALoad plain = path(passage).to(p.now().value);
+            double same = passage.equals(Passage.friction(0.2)) ? 1e-6 : 1e-9;
+            assertThat(fall(weight, height).value(plain.now()))
+                    .isCloseTo(0, within(same * weight * (height + p.now().descent)));
+            assertThat(plain.now().descent).isCloseTo(p.now().descent, within(same));
+        }
+    }
+
+    /** The slope helps, and does not decide: with none, with the true one, and with one of a wrong size. */
+    @Test
+    void theSlopeDoesNotMoveTheEnd() {
+        for (Passage passage : new Passage[] {Passage.free(), Passage.friction(0.2)}) {
+            double[] forces = new double[3];
+            for (int k = 0; k < 3; k++) {
+                double factor = new double[] {Double.NaN, 1, 3}[k];
+                PathOfALoad p = path(passage);
+                EquilibriumPath.End end = end(q -> 1000 - PathEnergy.taken(q), q -> -factor * q.value * q.descentRate);
+                assertThat(p.path.advance(2e4, end, 0)).isTrue();
+                forces[k] = p.now().value;
+            }
+            assertThat(forces[1]).isCloseTo(forces[0], within(1e-9 * forces[0]));
+            assertThat(forces[2]).isCloseTo(forces[0], within(1e-9 * forces[0]));
+        }
+    }
+
+    /** The true slope brings the search there in a few equilibria: Newton's method, safeguarded. */
+    @ParameterizedTest
+    @CsvSource({
+        "900, 1.5, 0, 10",
+        "900, 0.3, 0, 13",
+        "3000, 0.1, 0, 10",
+        "900, 1.5, 0.2, 5",
+        "900, 0.3, 0.2, 6",
+        "900, 4, 0.2, 8"
+    })
+    void withItsSlopeTheEndIsNear(double weight, double height, double friction, int most) {
+        Passage passage = friction == 0 ? Passage.free() : Passage.friction(friction);
+        PathOfALoad p = path(passage);
+        assertThat(p.path.advance(2e4, fall(weight, height), weight)).isTrue();
+        int all = p.model.convergence().iterations();
+        PathOfALoad plain = path(passage).to(p.now().value);
+        assertThat(all - plain.model.convergence().iterations())
+                .as("more than to the same force without a search")
+                .isLessThanOrEqualTo(most);
+    }
+
+    /** An end that lies below the force from which it is watched for is met at that force, not before it. */
+    @Test
+    void whatIsPassedAlreadyIsMetWhereTheWatchBegins() {
+        for (Passage passage : new Passage[] {Passage.free(), Passage.friction(0.2)}) {
+            PathOfALoad p = path(passage);
+            assertThat(p.path.advance(6000, end(q -> 1000 - q.value, q -> -1), 2500))
+                    .isTrue();
+            assertThat(p.now().value).isCloseTo(2500, within(1e-9));
+        }
+    }
+
+    /** A corner in the end, where the slope jumps tenfold. */
+    @ParameterizedTest
+    @ValueSource(doubles = {500, 1000, 1500})
+    void aCornerDoesNotStopTheSearch(double force) {
+        PathOfALoad p = path(Passage.free());
+        EquilibriumPath.End end =
+                end(q -> force - q.value + 10 * Math.max(0, 1000 - q.value), q -> q.value < 1000 ? -11 : -1);
+        double root = force >= 1000 ? force : (force + 10_000) / 11;
+        assertThat(p.path.advance(6000, end, 0)).isTrue();
+        assertThat(p.now().value).isCloseTo(root, within(1e-8));
+    }
+
+    /** A flat root, at which the slope vanishes as well. */
+    @Test
+    void aFlatEndIsFoundAsFarAsItCanBeTold() {
+        PathOfALoad p = path(Passage.free());
+        assertThat(p.path.advance(6000, end(q -> Math.pow(2000 - q.value, 3)), 0))
+                .isTrue();
+        assertThat(p.now().value).isCloseTo(2000, within(0.1));
+    }
+
+    /** An end that jumps from above zero to below it has no root; no line jumps there, so that its descent goes on over it. */
+    @Test
+    void anEndThatJumpsIsPassedByTheDescent() {
+        PathOfALoad p = path(Passage.free());
+        assertThat(p.path.advance(6000, end(q -> q.value < 2000 ? 1 : -1), 0)).isTrue();
+        assertThat(p.now().value).isCloseTo(2000, within(1e-6));
+    }
+
+    /** From a step that ends far beyond, a little and next to it. */
+    @Test
+    void theEndIsTheSameFromAnyStep() {
+        double first = 0;
+        for (double step : new double[] {6000, 2100, 2001}) {
+            PathOfALoad p = path(Passage.friction(0.3));
+            p.to(1500);
+            assertThat(p.path.advance(step, end(q -> 2000 - q.value, q -> -1), 0))
+                    .isTrue();
+            assertThat(p.now().value).isCloseTo(2000, within(1e-8));
+            first = first == 0 ? p.now().descent : first;
+            assertThat(p.now().descent).isCloseTo(first, within(1e-6 * first));
+        }
+    }
+}
