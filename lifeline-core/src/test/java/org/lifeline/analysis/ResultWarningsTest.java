@@ -233,6 +233,44 @@ class ResultWarningsTest {
         assertThat(quiet.warnings()).isEmpty();
     }
 
+    /** Absorbers at both ends, each with the end of its own curve. */
+    @Test
+    void eachInLineAbsorberIsMeasuredByItsOwnStop() {
+        Lifeline line = line(1e6, 1, 1e6)
+                .withSupports(s -> s.withInlineAbsorber(InlineAbsorber.of(LoadingCurve.through(
+                        List.of(
+                                new LoadingCurve.Corner(0, 3000),
+                                new LoadingCurve.Corner(s.id().equals("east") ? 0.05 : 0.03, 3000)),
+                        5e6,
+                        5e6))));
+        ArrestResult r = arrest(line, Place.of(1, 6), worker("w", 100, 1.2));
+        assertThat(r.warnings())
+                .filteredOn(w -> w.code() == Warning.Code.INLINE_BOTTOMED_OUT)
+                .extracting(w -> w.subject() + " " + w.limit())
+                .containsExactly("west 0.03", "east 0.05");
+    }
+
+    /** A motion is warned of as rough while its meshes differ by more than is asked for, and then no more. */
+    @Test
+    void aMotionThatIsRoughIsWarnedOf() {
+        Fall fall = Fall.builder("the fall")
+                .at(Place.of(1, 6))
+                .faller(worker("w", 100, 1.2))
+                .build();
+        TransientArrest motion =
+                TransientArrest.withDefaults().withSegmentLength(2).withDuration(1.6);
+        TransientResult once = motion.withRefinements(0).solve(line(1e6, 1, 1e6), fall);
+        assertThat(once.accurate()).isFalse();
+        assertThat(once.warnings())
+                .filteredOn(w -> w.code() == Warning.Code.MOTION_NOT_ACCURATE)
+                .singleElement()
+                .satisfies(w -> assertThat(w.subject()).isEqualTo("the fall"));
+        TransientResult refined = motion.withRefinements(3).withAccuracy(0.2).solve(line(1e6, 1, 1e6), fall);
+        assertThat(refined.accurate()).isTrue();
+        assertThat(refined.uncertainty()).isLessThanOrEqualTo(0.2);
+        assertThat(refined.warnings()).noneMatch(w -> w.code() == Warning.Code.MOTION_NOT_ACCURATE);
+    }
+
     /** A run that ends while the connection still pays out has not shown the peaks; a longer one has. */
     @Test
     void aMotionThatEndsTooEarlyIsWarnedOf() {
