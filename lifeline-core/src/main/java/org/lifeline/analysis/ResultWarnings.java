@@ -109,7 +109,12 @@ final class ResultWarnings {
         }
         for (InlineAbsorberState each : state.inlineAbsorbers()) {
             if (each.bottomedOut()) {
-                double limit = each.extension() + Math.min(0, each.remaining());
+                double limit = state.line().supports().stream()
+                        .filter(s -> s.id().equals(each.supportId()))
+                        .flatMap(s -> s.inlineAbsorber().stream())
+                        .mapToDouble(a -> a.curve().maximumExtension())
+                        .findFirst()
+                        .orElseThrow();
                 list.add(Warning.of(Warning.Code.INLINE_BOTTOMED_OUT, each.supportId())
                         .with(new Measured(each.extension(), "m", limit)));
             }

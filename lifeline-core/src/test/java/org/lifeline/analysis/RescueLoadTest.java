@@ -162,6 +162,129 @@ class RescueLoadTest {
         assertThat(heavy.maximumTension()).isGreaterThan(arrest.maximumTension());
     }
 
+    /** Free fall and deployments are those of the arrest; nobody is braked any more, so the heaviest only hangs by his weight. */
+    @Test
+    void itKeepsWhatTheArrestLeft() {
+        Fall fall = Fall.builder("both")
+                .at(Place.of(1, 4))
+                .faller(worker("light", 80, Attachment.GRIPPED))
+                .faller(worker("heavy", 110, Attachment.GRIPPED))
+                .build();
+        ArrestResult arrest = EnergyBalance.withDefaults().withTemperature(-10).solve(single(0.5), fall);
+        ArrestResult rest = RescueLoad.ofRescuer(90).solve(arrest);
+        assertThat(rest.freeFall()).isEqualTo(arrest.freeFall());
+        assertThat(rest.deployments()).isEqualTo(arrest.deployments());
+        assertThat(rest.temperature()).isEqualTo(-10);
+        assertThat(rest.side()).isEqualTo(arrest.side());
+        assertThat(rest.attachmentBefore()).isEqualTo(arrest.attachmentBefore());
+        assertThat(rest.arrestForce()).isCloseTo(110 * G, within(1e-9));
+        assertThat(rest.lineLoad()).isCloseTo((80 + 110 + 90) * G, within(1e-9));
+        assertThat(rest.energy().fall()).isZero();
+        assertThat(rest.energy().lineWork()).isZero();
+    }
+
+    /** The one who hangs lowest decides: 1.8 m of lanyard and what is torn of it, or a longer lanyard. */
+    @Test
+    void whoHangsLowestDecidesTheClearance() {
+        Worker near = worker("near", 80, Attachment.GRIPPED);
+        Worker far = near.toBuilder("far")
+                .connection(Connection.lanyard(
+                        2.1,
+                        Connection.PersonalAbsorber.builder()
+                                .clearanceForce(2500)
+                                .maximumForce(4000)
+                                .maximumExtension(1.75)
+                                .build()))
+                .build();
+        for (List<Worker> order : List.of(List.of(near, far), List.of(far, near))) {
+            Fall fall = Fall.builder("both")
+                    .at(Place.of(1, 4))
+                    .faller(order.get(0))
+                    .faller(order.get(1))
+                    .build();
+            ArrestResult arrest = EnergyBalance.withDefaults().solve(single(0.5), fall);
+            ArrestResult rest = RescueLoad.ofRescuer(90)
+                    .withClearance(
+                            ClearanceRules.commonPractice().withMargin(0.5).withHarnessStretch(0.2))
+                    .solve(arrest);
+            double torn = arrest.deployments().get(order.indexOf(far));
+            assertThat(rest.clearanceWorker().id()).isEqualTo("far");
+            assertThat(rest.harnessStretch()).isEqualTo(0.2);
+            assertThat(rest.clearance().requiredElevation())
+                    .isCloseTo(
+                            rest.attachmentAtPeak().z() - 2.1 - torn - 0.2 - far.attachmentHeight() - 0.5,
+                            within(1e-9));
+        }
+    }
+
+    /**
+     * What stands below counts where the load hangs at rest, measured along the line: in the second span that is the first
+     * span's length and the way from its support.
+     */
+    @Test
+    void onlyWhatStandsBelowTheLoadAtRestCounts() {
+        Lifeline line = Lifeline.builder()
+                .cable(Cable.builder().massPerLength(0.5).axialStiffness(EA).build())
+                .endAnchor("a", Point.of(0, 0, 12))
+                .intermediateAnchor("p", Point.of(9, 0, 12), Passage.free())
+                .endAnchor("b", Point.of(21, 0, 12))
+                .pretension(PRETENSION)
+                .build();
+        Fall fall = Fall.builder("second span")
+                .at(Place.of(2, 3))
+                .faller(worker("A", 100, Attachment.FREE_RUNNING))
+                .build();
+        ArrestResult arrest = EnergyBalance.withDefaults().solve(line, fall);
+        double along = RescueLoad.ofRescuer(80).solve(arrest).attachmentAtPeak().x();
+        assertThat(along).isGreaterThan(13);
+        ClearanceRules rules = ClearanceRules.commonPractice()
+                .withObstructions(List.of(
+                        new Obstruction(0, 11.9, 5),
+                        new Obstruction(along - 0.1, along - 0.01, 3),
+                        new Obstruction(along + 0.01, 21, 4)));
+        ArrestResult rest = RescueLoad.ofRescuer(80).withClearance(rules).solve(arrest);
+        assertThat(rest.clearance().obstruction()).hasValue(3);
+    }
+
+    /** At a rigid post the line does not descend: the worker hangs from the post's own height. */
+    @Test
+    void atARigidPostNothingDescends() {
+        Lifeline line = Lifeline.builder()
+                .cable(Cable.builder().massPerLength(0.5).axialStiffness(EA).build())
+                .endAnchor("a", Point.of(0, 0, 12))
+                .intermediateAnchor("p", Point.of(9, 0, 12), Passage.free())
+                .endAnchor("b", Point.of(21, 0, 12))
+                .pretension(PRETENSION)
+                .build();
+        Worker who = worker("A", 100, Attachment.GRIPPED);
+        Fall fall = Fall.builder("post").at(Place.atSupport("p")).faller(who).build();
+        ArrestResult arrest = EnergyBalance.withDefaults().solve(line, fall);
+        ClearanceRules rules = ClearanceRules.commonPractice().withMargin(0.5).withHarnessStretch(0.2);
+        ArrestResult rest = RescueLoad.ofRescuer(80).withClearance(rules).solve(arrest);
+        assertThat(rest.lineDescent()).isZero();
+        assertThat(rest.clearance().requiredElevation())
+                .isCloseTo(12 - 1.8 - arrest.deployment() - 0.2 - who.attachmentHeight() - 0.5, within(1e-9));
+        assertThat(rest.clearance().rows()).anyMatch(row -> row.item().contains("support"));
+    }
+
+    @Test
+    @SuppressWarnings("NullAway")
+    void withoutAnArrestOrRulesItRefuses() {
+        RescueLoad load = RescueLoad.ofRescuer(80);
+        assertThatThrownBy(() -> load.withClearance(null))
+                .isInstanceOf(InvalidInputException.class)
+                .hasMessageContaining("clearance");
+        assertThatThrownBy(() -> load.solve(null))
+                .isInstanceOf(InvalidInputException.class)
+                .hasMessageContaining("arrest");
+        assertThatThrownBy(() -> load.loads(null))
+                .isInstanceOf(InvalidInputException.class)
+                .hasMessageContaining("arrest");
+        assertThat(load.withClearance(ClearanceRules.commonPractice().withMargin(2))
+                        .canonicalForm())
+                .isNotEqualTo(load.canonicalForm());
+    }
+
     @Test
     void whatIsNoEnergyBalanceAndNoMassIsRefused() {
         Fall fall = Fall.builder("middle")

@@ -1,6 +1,7 @@
 package org.lifeline.analysis.explain;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.math.BigDecimal;
@@ -9,6 +10,7 @@ import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
+import java.util.concurrent.CancellationException;
 import org.junit.jupiter.api.Test;
 import org.lifeline.base.UnitSystem;
 import org.lifeline.base.unit.Dimension;
@@ -140,12 +142,101 @@ class CalculationSheetTest {
         }
     }
 
+    /** Numbers of a sum: one that loses its leading digits in the difference, and small ones that keep theirs. */
+    private static List<CalculationStep> cancelling(int small) {
+        CalculationSheet sheet = new CalculationSheet(UnitSystem.SI);
+        List<Expression> terms = new ArrayList<>();
+        for (int i = 0; i < small; i++) {
+            Expression tiny = Expression.over(Expression.root(Expression.number(2 + 3 * i)), Expression.number(1000));
+            terms.add(sheet.row("b_" + i, "small", tiny, Dimension.LENGTH, "s"));
+        }
+        Figure large = sheet.row(
+                "a",
+                "large",
+                Expression.times(Expression.number(1000), Expression.root(Expression.number(3))),
+                Dimension.LENGTH,
+                "s");
+        terms.add(Expression.minus(large, Expression.number(1732)));
+        sheet.row("d", "what is left", Expression.sum(terms), Dimension.LENGTH, "s");
+        return sheet.finish();
+    }
+
+    /** 1732.05081 less 1732 and a thousandth or two: six decimals of the large number are wanted, of the small ones no more. */
+    @Test
+    void onlyTheNumberThatCountsGainsDigits() {
+        for (int small : List.of(1, 5, 19)) {
+            List<CalculationStep> steps = cancelling(small);
+            CalculationStep large = steps.get(small);
+            assertThat(large.symbol()).isEqualTo("a");
+            assertThat(printed(large).scale()).as("%d small terms", small).isGreaterThan(4);
+            assertThat(steps.subList(0, small))
+                    .allSatisfy(s -> assertThat(printed(s).scale()).isLessThanOrEqualTo(7));
+            assertThat(steps.get(0).printed()).startsWith("0.001414");
+            CalculationStep left = steps.get(small + 1);
+            assertThat(again(left, printed(left).scale())).isEqualByComparingTo(printed(left));
+        }
+        assertThat(cancelling(1).get(0).printed()).isEqualTo("0.001414");
+    }
+
+    /** In a sum of more than twenty numbers each is given a digit at a time, the small with the large. */
+    @Test
+    void inALongSumAllGainDigitsTogether() {
+        List<CalculationStep> steps = cancelling(25);
+        CalculationStep large = steps.get(25);
+        int gained = printed(large).scale() - 2;
+        assertThat(gained).isPositive();
+        assertThat(steps.subList(0, 25))
+                .allSatisfy(s -> assertThat(printed(s).scale()).isEqualTo(6 + gained));
+    }
+
+    /** Of 14 digits that a number has, a difference of two that agree in twelve keeps two: more would be invented. */
+    @Test
+    void aDifferenceShowsNoMoreDigitsThanItsNumbersHold() {
+        CalculationSheet sheet = new CalculationSheet(UnitSystem.SI);
+        Figure a = sheet.row("a", "root", Expression.root(Expression.number(3)), Dimension.RATIO, "s");
+        Figure b = sheet.row(
+                "b",
+                "root of nearly the same",
+                Expression.root(Expression.sum(
+                        Expression.number(3), Expression.over(Expression.number(1), Expression.number(1_000_000_000)))),
+                Dimension.RATIO,
+                "s");
+        sheet.row(
+                "d",
+                "difference, enlarged",
+                Expression.times(Expression.number(1_000_000), Expression.minus(b, a)),
+                Dimension.RATIO,
+                "s");
+        List<CalculationStep> steps = sheet.finish();
+        // 1e-9/(2√3)·1e6 = 2.88675e-4; the roots are known to 1e-13, the product to 1e-7.
+        assertThat(steps.get(2).value()).isCloseTo(2.88675e-4, within(1e-8));
+        assertThat(again(steps.get(2), printed(steps.get(2)).scale())).isEqualByComparingTo(printed(steps.get(2)));
+        assertThat(printed(steps.get(0)).scale()).isLessThanOrEqualTo(13);
+        assertThat(printed(steps.get(2)).scale()).isBetween(5, 8);
+        assertThat(printed(steps.get(2)).doubleValue()).isCloseTo(2.88675e-4, within(1e-6));
+    }
+
+    @Test
+    void aThreadThatIsInterruptedStopsWriting() {
+        CalculationSheet sheet = new CalculationSheet(UnitSystem.SI);
+        Figure a = sheet.given("a", "input", 2, Dimension.RATIO, "s");
+        Thread.currentThread().interrupt();
+        try {
+            assertThatThrownBy(() -> sheet.row("b", "twice", Expression.sum(a, a), Dimension.RATIO, "s"))
+                    .isInstanceOf(CancellationException.class);
+            assertThatThrownBy(sheet::finish).isInstanceOf(CancellationException.class);
+            assertThat(Thread.currentThread().isInterrupted()).isTrue();
+        } finally {
+            assertThat(Thread.interrupted()).isTrue();
+        }
+        assertThat(sheet.finish()).hasSize(1);
+    }
+
     @Test
     void theLinesCannotBeChanged() {
         CalculationSheet sheet = new CalculationSheet(UnitSystem.SI);
         sheet.given("n", "number", 2, Dimension.RATIO, "design");
         List<CalculationStep> steps = sheet.finish();
-        org.assertj.core.api.Assertions.assertThatThrownBy(steps::clear)
-                .isInstanceOf(UnsupportedOperationException.class);
+        assertThatThrownBy(steps::clear).isInstanceOf(UnsupportedOperationException.class);
     }
 }

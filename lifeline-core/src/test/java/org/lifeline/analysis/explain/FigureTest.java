@@ -122,6 +122,30 @@ class FigureTest {
     }
 
     @Test
+    void digitsGivenBackAreGoneForGood() {
+        Figure f = computed(Math.PI, Dimension.LENGTH);
+        assertThat(f.refine()).isTrue();
+        assertThat(f.printed()).isEqualTo("3.141593");
+        assertThat(f.coarsen()).isTrue();
+        assertThat(f.printed()).isEqualTo("3.14159");
+        assertThat(f.refine()).isFalse();
+        assertThat(f.coarsen()).isTrue();
+        assertThat(f.printed()).isEqualTo("3.1416");
+        assertThat(f.refine()).isFalse();
+    }
+
+    @Test
+    void aWholeNumberAndAnInputHaveNoDigitToGiveBack() {
+        Figure whole = computed(123456.7, Dimension.LENGTH);
+        assertThat(whole.decimals()).isZero();
+        assertThat(whole.coarsen()).isFalse();
+        assertThat(whole.printed()).isEqualTo("123457");
+        Figure input = given(12.4);
+        assertThat(input.coarsen()).isFalse();
+        assertThat(input.printed()).isEqualTo("12.4");
+    }
+
+    @Test
     void aNegativeNumberWithinAFormulaHasBrackets() {
         assertThat(given(-2).write(true)).isEqualTo("(−2)");
         assertThat(given(2).write(true)).isEqualTo("2");
