@@ -87,27 +87,6 @@ class EndSearchTest {
         }
     }
 
-    /** The true slope brings the search there in a few equilibria: Newton's method, safeguarded. */
-    @ParameterizedTest
-    @CsvSource({
-        "900, 1.5, 0, 10",
-        "900, 0.3, 0, 13",
-        "3000, 0.1, 0, 10",
-        "900, 1.5, 0.2, 5",
-        "900, 0.3, 0.2, 6",
-        "900, 4, 0.2, 8"
-    })
-    void withItsSlopeTheEndIsNear(double weight, double height, double friction, int most) {
-        Passage passage = friction == 0 ? Passage.free() : Passage.friction(friction);
-        PathOfALoad p = path(passage);
-        assertThat(p.path.advance(2e4, fall(weight, height), weight)).isTrue();
-        int all = p.model.convergence().iterations();
-        PathOfALoad plain = path(passage).to(p.now().value);
-        assertThat(all - plain.model.convergence().iterations())
-                .as("more than to the same force without a search")
-                .isLessThanOrEqualTo(most);
-    }
-
     /** An end that lies below the force from which it is watched for is met at that force, not before it. */
     @Test
     void whatIsPassedAlreadyIsMetWhereTheWatchBegins() {

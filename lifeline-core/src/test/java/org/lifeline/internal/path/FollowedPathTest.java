@@ -156,14 +156,6 @@ class FollowedPathTest {
         assertThat(p.path.jumped()).isFalse();
     }
 
-    /** From event to event few steps are needed, and two or three of Newton's method for each. */
-    @ParameterizedTest
-    @CsvSource({"0, 58", "1, 79", "2, 66", "3, 105", "4, 99", "5, 114", "6, 70"})
-    void theWayTakesFewSteps(int kind, int most) {
-        PathOfALoad p = PathOfALoad.gripped(various(kind), 0, 4).to(7000);
-        assertThat(p.model.convergence().iterations()).isLessThanOrEqualTo(most);
-    }
-
     /** An absorber behind a rough post begins to yield at its force, and keeps that while it does. */
     @Test
     void anAbsorberYieldsAtItsForceAndNotBefore() {
