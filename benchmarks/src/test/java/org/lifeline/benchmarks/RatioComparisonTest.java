@@ -50,6 +50,16 @@ class RatioComparisonTest {
                 .endsWith("0 slower, 0 stored but not measured, 0 measured but not stored: passed\n");
     }
 
+    /** What the harness leaves of an operation that allocates nothing is no growth. */
+    @Test
+    void lessThanAByteIsNothing() {
+        Map<String, Double> stored = Map.of("nodeStep.bytes", 0.0002);
+        assertThat(RatioComparison.of(stored, Map.of("nodeStep.bytes", 0.9)).passes())
+                .isTrue();
+        assertThat(RatioComparison.of(stored, Map.of("nodeStep.bytes", 1.1)).passes())
+                .isFalse();
+    }
+
     @Test
     void aQuarterMoreIsTheMost() {
         for (String name : new String[] {"staticSpan", "staticSpan.bytes"}) {
