@@ -217,19 +217,24 @@ class RescueLoadTest {
         }
     }
 
-    /**
-     * What stands below counts where the load hangs at rest, measured along the line: in the second span that is the first
-     * span's length and the way from its support.
-     */
-    @Test
-    void onlyWhatStandsBelowTheLoadAtRestCounts() {
-        Lifeline line = Lifeline.builder()
+    /** Spans of 9 and 12 m over a post that the cable passes freely. */
+    private static Lifeline twoSpans() {
+        return Lifeline.builder()
                 .cable(Cable.builder().massPerLength(0.5).axialStiffness(EA).build())
                 .endAnchor("a", Point.of(0, 0, 12))
                 .intermediateAnchor("p", Point.of(9, 0, 12), Passage.free())
                 .endAnchor("b", Point.of(21, 0, 12))
                 .pretension(PRETENSION)
                 .build();
+    }
+
+    /**
+     * What stands below counts where the load hangs at rest, measured along the line: in the second span that is the first
+     * span's length and the way from its support.
+     */
+    @Test
+    void onlyWhatStandsBelowTheLoadAtRestCounts() {
+        Lifeline line = twoSpans();
         Fall fall = Fall.builder("second span")
                 .at(Place.of(2, 3))
                 .faller(worker("A", 100, Attachment.FREE_RUNNING))
@@ -249,13 +254,7 @@ class RescueLoadTest {
     /** At a rigid post the line does not descend: the worker hangs from the post's own height. */
     @Test
     void atARigidPostNothingDescends() {
-        Lifeline line = Lifeline.builder()
-                .cable(Cable.builder().massPerLength(0.5).axialStiffness(EA).build())
-                .endAnchor("a", Point.of(0, 0, 12))
-                .intermediateAnchor("p", Point.of(9, 0, 12), Passage.free())
-                .endAnchor("b", Point.of(21, 0, 12))
-                .pretension(PRETENSION)
-                .build();
+        Lifeline line = twoSpans();
         Worker who = worker("A", 100, Attachment.GRIPPED);
         Fall fall = Fall.builder("post").at(Place.atSupport("p")).faller(who).build();
         ArrestResult arrest = EnergyBalance.withDefaults().solve(line, fall);

@@ -39,7 +39,7 @@ final class EquilibriumPath {
     private final PathParameter parameter;
     private final PathTangent tangent;
     private final PathStep stepper;
-    private final PathForecast forecast;
+    private final @Nullable PathForecast forecast;
     private final @Nullable PathEnergy energy;
     private final @Nullable SnapThrough snap;
 
@@ -97,7 +97,7 @@ final class EquilibriumPath {
         }
         place(now, parameter.value(now.state));
         findRates(now);
-        this.forecast = new PathForecast(this, equilibrium);
+        this.forecast = PathForecast.of(this, equilibrium);
     }
 
     /**
@@ -195,7 +195,7 @@ final class EquilibriumPath {
      */
     boolean advance(double target, @Nullable End end, double watchFrom) {
         this.target = target;
-        if (end != null && meetsForecast(end, watchFrom)) {
+        if (end != null && forecast != null && meets(forecast, end, watchFrom)) {
             return published(true);
         }
         int steps = 0;
@@ -259,8 +259,8 @@ final class EquilibriumPath {
     }
 
     /** Goes to the end by way of where it is foreseen; false if it was not met there, and the path goes on from where it is. */
-    private boolean meetsForecast(End end, double watchFrom) {
-        double aim = forecast.of(now, target, end, watchFrom);
+    private boolean meets(PathForecast foreseen, End end, double watchFrom) {
+        double aim = foreseen.end(now, target, end, watchFrom);
         if (!(aim > now.value && aim < target)) {
             return false;
         }

@@ -16,7 +16,7 @@ import org.lifeline.internal.numeric.RootBracket.Sample;
  */
 final class PathForecast {
     private final PathCoordinate coordinate;
-    private final @Nullable FreeLineStart line;
+    private final FreeLineStart line;
 
     /** Stands for a point of the path when its end is asked for. */
     private final PathPoint point;
@@ -32,11 +32,19 @@ final class PathForecast {
 
     private final RootBracket bracket = new RootBracket();
 
-    PathForecast(EquilibriumPath path, Equilibrium equilibrium) {
-        this.coordinate = path.coordinate();
+    private PathForecast(PathCoordinate coordinate, FreeLineStart line, PathPoint point) {
+        this.coordinate = coordinate;
+        this.line = line;
+        this.point = point;
+    }
+
+    /** The forecast of a path; null where the line is short, or another one. */
+    static @Nullable PathForecast of(EquilibriumPath path, Equilibrium equilibrium) {
         boolean served = equilibrium.system.spans >= PathTolerances.MANY_SPANS && !path.isFollowed();
-        this.line = served ? equilibrium.freeLine(path.now().state) : null;
-        this.point = line == null ? PathPoint.NONE : new PathPoint(equilibrium.system, false);
+        FreeLineStart line = served ? equilibrium.freeLine(path.now().state) : null;
+        return line == null
+                ? null
+                : new PathForecast(path.coordinate(), line, new PathPoint(equilibrium.system, false));
     }
 
     /**
@@ -48,8 +56,8 @@ final class PathForecast {
      * @param watchFrom value below which it is not
      * @return the value; NaN if there is none, or it cannot be foreseen
      */
-    double of(PathPoint now, double target, EquilibriumPath.End end, double watchFrom) {
-        if (line == null || !line.solve(now.value)) {
+    double end(PathPoint now, double target, EquilibriumPath.End end, double watchFrom) {
+        if (!line.solve(now.value)) {
             return Double.NaN;
         }
         datum = line.height() + now.descent;
@@ -59,13 +67,13 @@ final class PathForecast {
         double step = (coordinate.w(target) - w) / PathTolerances.FORECAST_STEPS;
         double left = Double.NaN;
         for (int k = 0; k < PathTolerances.FORECAST_STEPS; k++) {
-            if (!look(line, w + step)) {
+            if (!look(w + step)) {
                 return Double.NaN;
             }
             double value = end.value(point);
             if (point.value > watchFrom && value < 0) {
                 Sample beyond = new Sample(w + step, value, Double.NaN);
-                double found = left > 0 ? between(line, end, new Sample(w, left, Double.NaN), beyond) : point.value;
+                double found = left > 0 ? between(end, new Sample(w, left, Double.NaN), beyond) : point.value;
                 return Math.max(watchFrom, found);
             }
             left = value;
@@ -74,11 +82,11 @@ final class PathForecast {
         return Double.NaN;
     }
 
-    private double between(FreeLineStart free, EquilibriumPath.End end, Sample low, Sample high) {
+    private double between(EquilibriumPath.End end, Sample low, Sample high) {
         bracket.begin(low, high);
         for (int k = 0; k < PathTolerances.FORECAST_ROUNDS; k++) {
             double at = bracket.next();
-            if (!look(free, at)) {
+            if (!look(at)) {
                 return Double.NaN;
             }
             Sample sample = new Sample(at, end.value(point), Double.NaN);
@@ -92,13 +100,13 @@ final class PathForecast {
     }
 
     /** Sets the point at a place further on than the kept one; false where nothing was found. */
-    private boolean look(FreeLineStart free, double at) {
+    private boolean look(double at) {
         point.w = at;
         point.value = coordinate.value(at);
-        if (!free.solve(point.value)) {
+        if (!line.solve(point.value)) {
             return false;
         }
-        point.descent = datum - free.height();
+        point.descent = datum - line.height();
         double descentRate = (point.descent - descent) / (at - w);
         point.energy = energy + descentRate * (coordinate.integral(at) - coordinate.integral(w));
         return true;
