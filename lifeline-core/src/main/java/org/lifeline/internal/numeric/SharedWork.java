@@ -94,7 +94,8 @@ public class SharedWork {
             }
             throw new IllegalStateException("a task threw a checked exception", e.getCause());
         } finally {
-            underWay.forEach(f -> f.cancel(true));
+            // The last first: a thread that is set free by its piece's end finds none left to begin.
+            underWay.descendingIterator().forEachRemaining(f -> f.cancel(true));
         }
     }
 

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.util.List;
 import java.util.concurrent.CancellationException;
+import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.TimeUnit;
@@ -69,6 +70,23 @@ class InterruptionTest {
         });
     }
 
+    /** The same, where no later case ends by itself: each lasts until its own thread is interrupted. */
+    private static Evaluation interruptingAndLasting(int at, Thread caller, AtomicInteger begun) {
+        Evaluation inner = interrupting(at, caller, begun);
+        CountDownLatch never = new CountDownLatch(1);
+        return Evaluation.ofOne(new Response("x", "-"), d -> {
+            double value = inner.evaluate(d)[0];
+            if (value >= at) {
+                try {
+                    never.await();
+                } catch (InterruptedException e) {
+                    Thread.currentThread().interrupt();
+                }
+            }
+            return value;
+        });
+    }
+
     @ParameterizedTest
     @ValueSource(ints = {0, 2})
     void aStudyOfSixtyThousandCasesEnds(int threads) throws InterruptedException {
@@ -76,7 +94,7 @@ class InterruptionTest {
         AtomicInteger begun = new AtomicInteger();
         MonteCarlo study = MonteCarlo.withSeed(18);
         MonteCarloResult r = (pool == null ? study : study.withExecutor(pool))
-                .solve(DESIGN, UNCERTAIN, interrupting(352, Thread.currentThread(), begun), 60_000);
+                .solve(DESIGN, UNCERTAIN, interruptingAndLasting(352, Thread.currentThread(), begun), 60_000);
         assertThat(Thread.interrupted()).isTrue();
         assertThat(r.isComplete()).isFalse();
         assertThat(r.cases()).isLessThan(352);
@@ -86,8 +104,8 @@ class InterruptionTest {
             pool.shutdown();
             assertThat(pool.awaitTermination(30, TimeUnit.SECONDS)).isTrue();
         }
-        // The batches under way end at their next case, those that were not begun never begin.
-        assertThat(begun.get()).isBetween(352, 5000);
+        // The batches under way end at their next case, one for each thread; those that were not begun never begin.
+        assertThat(begun.get()).isBetween(352, 352 + threads);
     }
 
     @Test
