@@ -71,6 +71,22 @@ public final class Equilibrium {
         return false;
     }
 
+    /**
+     * The same from a state that may be the equilibrium already: one that is to rounding stays as it is.
+     *
+     * @param state the start; replaced by the equilibrium
+     * @param past the last state on the path
+     * @return false if none was found; the state is then of no use
+     */
+    public boolean confirm(LineState state, LineState past) {
+        forget();
+        if (!assembly.assemble(state, true) || !(assembly.equations.worst < LineTolerances.ROUNDING)) {
+            return solve(state, past);
+        }
+        fresh = state;
+        return !changeModes(state, past, 0) || solve(state, past);
+    }
+
     /** Changes the modes that an equilibrium shows to be wrong; returns whether there is one. */
     public boolean changeModes(LineState s, LineState past, int round) {
         boolean changed = modes.change(s, past, round);

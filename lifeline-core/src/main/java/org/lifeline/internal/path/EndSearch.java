@@ -61,7 +61,7 @@ final class EndSearch {
         if (Double.isNaN(path.step(to))) {
             return high;
         }
-        Sample sample = sample(path.next());
+        Sample sample = sample(path.next(), high);
         if (sample.value() < 0 && !isMet(path.next(), sample)) {
             path.keepBeyond();
             return sample;
@@ -81,7 +81,7 @@ final class EndSearch {
         if (Double.isNaN(reached)) {
             throw path.failure(low / bracket.high().at());
         }
-        Sample sample = sample(path.next());
+        Sample sample = sample(path.next(), bracket.high());
         boolean beyond = sample.value() < 0 && !isMet(path.next(), sample);
         bracket.add(sample, beyond);
         if (beyond) {
@@ -89,6 +89,12 @@ final class EndSearch {
         } else {
             path.accept();
         }
+    }
+
+    /** What is known at a point near another one; at the end, where nobody asks for more, with the slope of that. */
+    private Sample sample(PathPoint point, Sample near) {
+        Sample sample = new Sample(point.value, end.value(point), near.slope());
+        return isMet(point, sample) ? sample : sample(point);
     }
 
     private Sample sample(PathPoint point) {

@@ -43,8 +43,10 @@ final class EquilibriumPath {
     private final @Nullable PathEnergy energy;
     private final @Nullable SnapThrough snap;
 
-    /** The energy against which errors of the path are measured [J]. */
+    /** The energy against which errors of the path are measured, and the least error of a step that counts [J]. */
     private final double energyScale;
+
+    private final double leastError;
 
     private double reach = PathTolerances.LONGEST_STEP;
     private boolean jumped;
@@ -60,8 +62,14 @@ final class EquilibriumPath {
     /** What the path goes to [unit of the parameter]; 0 before it goes anywhere. */
     private double target;
 
-    /** Where a path of a load starts: see {@link PathEnergy.Datum}; the energy against which errors are measured [J]. */
-    record Scale(PathEnergy.Datum datum, double energy) {}
+    /**
+     * Where a path of a load starts, and how exactly it is followed.
+     *
+     * @param datum see {@link PathEnergy.Datum}
+     * @param energy the energy against which errors are measured [J]
+     * @param smallest share of it that the error of a step may always have [-]
+     */
+    record Scale(PathEnergy.Datum datum, double energy, double smallest) {}
 
     /**
      * A path that starts at the model's current state.
@@ -81,13 +89,16 @@ final class EquilibriumPath {
         this.next = new PathPoint(system, followed);
         now.state.set(model.state());
         next.state.set(now.state);
-        if (!equilibrium.solve(now.state, next.state)) {
+        boolean found =
+                followed ? equilibrium.solve(now.state, next.state) : equilibrium.confirm(now.state, next.state);
+        if (!found) {
             throw model.failure("line at the start of a change", LineModel.NOTHING_REACHED, equilibrium);
         }
         this.coordinate = new PathCoordinate(parameter.scale(system, now.state));
         this.tangent = new PathTangent(equilibrium, parameter, followed);
         this.stepper = new PathStep(this, equilibrium, parameter, tangent);
         this.energyScale = scale == null ? 0 : scale.energy;
+        this.leastError = scale == null ? 0 : scale.smallest * scale.energy;
         if (scale == null) {
             energy = null;
             snap = null;
@@ -264,8 +275,10 @@ final class EquilibriumPath {
         if (!(aim > now.value && aim < target)) {
             return false;
         }
-        settleFor(true);
-        if (Double.isNaN(step(aim))) {
+        equilibrium.loosen();
+        double reached = step(aim);
+        equilibrium.tighten();
+        if (Double.isNaN(reached)) {
             return false;
         }
         double value = end.value(next);
@@ -331,7 +344,7 @@ final class EquilibriumPath {
         // Rounding hides the error of a step, but it does not make a long step right.
         boolean isShort = coordinate.step(now.value, next.value - now.value) < PathTolerances.SHORT_STEP;
         double tolerance = PathTolerances.WORK * work
-                + PathTolerances.SMALLEST_WORK * energyScale
+                + leastError
                 + (isShort ? PathTolerances.ENERGY_ROUNDING * next.energySize : 0);
         return PathEnergy.error(now, next) / (tolerance * patience);
     }
@@ -403,7 +416,10 @@ final class EquilibriumPath {
     /** Derivative of an end at a point; NaN if unknown. */
     double slope(PathPoint point, End end) {
         if (!followed) {
-            tangent.findRates(point);
+            if (!point.hasTangent) {
+                tangent.find(point);
+            }
+            tangent.findRatesAlong(point);
         }
         return point.hasTangent ? end.slope(point) : Double.NaN;
     }

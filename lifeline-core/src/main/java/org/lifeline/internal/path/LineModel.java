@@ -233,7 +233,10 @@ public final class LineModel {
         new LoadPlacement(this).activate(load);
         PathEnergy.Datum datum =
                 new PathEnergy.Datum(line.supports().get(0).position().z(), before.line() + others);
-        change(new PathParameter.Weight(load.index), force, new EquilibriumPath.Scale(datum, force));
+        change(
+                new PathParameter.Weight(load.index),
+                force,
+                new EquilibriumPath.Scale(datum, force, PathTolerances.SMALLEST_WORK_OF_WEIGHT));
     }
 
     /** Follows a change to the end, or solves for its end where the way to it does not matter. */

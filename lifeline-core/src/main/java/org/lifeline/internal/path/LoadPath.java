@@ -53,7 +53,9 @@ public final class LoadPath {
         new LoadPlacement(model).activate(load);
         PathEnergy.Datum datum = new PathEnergy.Datum(startHeight, energyBefore.line() + others);
         this.path = new EquilibriumPath(
-                model, new PathParameter.Weight(load.index()), new EquilibriumPath.Scale(datum, energyScale));
+                model,
+                new PathParameter.Weight(load.index()),
+                new EquilibriumPath.Scale(datum, energyScale, PathTolerances.SMALLEST_WORK));
     }
 
     private PathPoint point() {

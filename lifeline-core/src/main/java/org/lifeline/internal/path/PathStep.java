@@ -64,7 +64,7 @@ final class PathStep {
     double take(PathPoint other, double to) {
         PathPoint now = path.now();
         if (!path.isFollowed()) {
-            if (!now.hasTangent && other.value > 0) {
+            if (!now.hasTangent && other.value > 0 && !isBeside(other, to)) {
                 tangent.find(now);
             }
             return newton(other, to) ? settle(to) : Double.NaN;
@@ -192,8 +192,16 @@ final class PathStep {
     private boolean newton(PathPoint other, double value) {
         PathPoint now = path.now();
         PathPoint next = path.next();
-        boolean nearOther = other.hasTangent && Math.abs(other.value - value) < PathTolerances.NEAR_END * value;
-        if (!path.isFollowed() && (system.spans == 1 || !now.hasTangent || (now.value == 0 && !nearOther))) {
+        boolean beside = isBeside(other, value);
+        if (beside && !now.hasTangent) {
+            next.state.set(other.state);
+            parameter.set(next.state, value);
+            equilibrium.apply(next.state, other.state, value - other.value, other.tangent);
+            if (equilibrium.newton(next.state)) {
+                return true;
+            }
+        }
+        if (!path.isFollowed() && (system.spans == 1 || !now.hasTangent || (now.value == 0 && !beside))) {
             reset(value);
             if (equilibrium.startCold(next.state) && equilibrium.newton(next.state)) {
                 return true;
@@ -208,6 +216,14 @@ final class PathStep {
         }
         reset(value);
         return equilibrium.newton(next.state);
+    }
+
+    /** Tells whether a value on a path that depends on nothing but it is so near to another point's that the tangent there foresees it. */
+    private boolean isBeside(PathPoint other, double value) {
+        return !path.isFollowed()
+                && other.hasTangent
+                && Math.abs(other.value - value) < PathTolerances.NEAR_END * value
+                && other.state.hasModesOf(path.now().state);
     }
 
     private void reset(double value) {

@@ -47,8 +47,17 @@ final class PathTolerances {
      */
     static final double WORK = 5e-8;
 
-    /** Of the energy of the fall [-]: below it a step's own work is too little to judge by. */
-    static final double SMALLEST_WORK = 1e-11;
+    /**
+     * Of the energy of the fall [-]: what so many steps may leave of it in all is as little as the whole path may leave by its
+     * work, and below it a step's own work is too little to judge by.
+     */
+    static final double SMALLEST_WORK = 1e-9;
+
+    /**
+     * The same where a worker hangs on the line without falling, of the weight over a metre [-]: what has slipped under it
+     * remains, and under the next change must be what it would be after a hundred small ones.
+     */
+    static final double SMALLEST_WORK_OF_WEIGHT = 1e-11;
 
     /** Rounding of an energy that is a difference of larger ones [-]. */
     static final double ENERGY_ROUNDING = 2e-14;

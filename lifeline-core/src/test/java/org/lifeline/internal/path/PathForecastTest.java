@@ -65,7 +65,9 @@ class PathForecastTest {
             new LoadPlacement(model).activate(load);
             PathEnergy.Datum datum = new PathEnergy.Datum(10, model.energy().line());
             path = new EquilibriumPath(
-                    model, new PathParameter.Weight(load.index()), new EquilibriumPath.Scale(datum, 3000));
+                    model,
+                    new PathParameter.Weight(load.index()),
+                    new EquilibriumPath.Scale(datum, 3000, PathTolerances.SMALLEST_WORK));
             forecast = PathForecast.of(path, new Equilibrium(model.system(), model.work()));
         }
 

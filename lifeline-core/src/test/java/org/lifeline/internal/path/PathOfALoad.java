@@ -17,8 +17,10 @@ final class PathOfALoad {
         new LoadPlacement(model).activate(load);
         this.load = load.index();
         this.datum = new PathEnergy.Datum(10, energy);
-        this.path =
-                new EquilibriumPath(model, new PathParameter.Weight(this.load), new EquilibriumPath.Scale(datum, 1000));
+        this.path = new EquilibriumPath(
+                model,
+                new PathParameter.Weight(this.load),
+                new EquilibriumPath.Scale(datum, 1000, PathTolerances.SMALLEST_WORK_OF_WEIGHT));
         this.beside = new Equilibrium(model.system(), model.work());
     }
 
