@@ -49,12 +49,38 @@ final class EndSearch {
         }
     }
 
+    /**
+     * Goes to the end from a value near it.
+     *
+     * @return false if it does not lie there; the path is then at that value or where it was
+     */
+    boolean findNear(double aim, double target, double watchFrom) {
+        if (Double.isNaN(path.stepRoughly(aim))) {
+            return false;
+        }
+        Sample near = sample(path.next());
+        if (near.value() >= 0) {
+            path.accept();
+            double beyond = across(near);
+            boolean found = beyond > aim && beyond < target && !Double.isNaN(path.step(beyond));
+            if (!found || end.value(path.next()) >= 0) {
+                return false;
+            }
+        }
+        find(watchFrom);
+        return true;
+    }
+
+    /** A value on the other side of the end by Newton's step. */
+    private static double across(Sample sample) {
+        return sample.at() - PathTolerances.OTHER_SIDE * sample.value() / sample.slope();
+    }
+
     /** Looks on the other side of the end from a point near it, which becomes the current one; the high end from then on. */
     private Sample lowered(Sample high, double watchFrom) {
-        double change = PathTolerances.OTHER_SIDE * high.value() / high.slope();
-        double to = high.at() - change;
+        double to = across(high);
         double near = PathTolerances.NEAR_END * high.at();
-        boolean useful = to > watchFrom && change < near && high.at() - path.now().value > near;
+        boolean useful = to > watchFrom && high.at() - to < near && high.at() - path.now().value > near;
         if (path.isFollowed() || !useful) {
             return high;
         }

@@ -272,25 +272,15 @@ final class EquilibriumPath {
     /** Goes to the end by way of where it is foreseen; false if it was not met there, and the path goes on from where it is. */
     private boolean meets(PathForecast foreseen, End end, double watchFrom) {
         double aim = foreseen.end(now, target, end, watchFrom);
-        if (!(aim > now.value && aim < target)) {
-            return false;
-        }
+        return aim > now.value && aim < target && new EndSearch(this, end).findNear(aim, target, watchFrom);
+    }
+
+    /** A step whose end is not looked at itself, but other states are foreseen from it. */
+    double stepRoughly(double to) {
         equilibrium.loosen();
-        double reached = step(aim);
+        double reached = step(to);
         equilibrium.tighten();
-        if (Double.isNaN(reached)) {
-            return false;
-        }
-        double value = end.value(next);
-        if (value >= 0) {
-            double beyond = aim - PathTolerances.OTHER_SIDE * value / slope(next, end);
-            accept();
-            if (!(beyond > aim && beyond < target) || Double.isNaN(step(beyond)) || end.value(next) >= 0) {
-                return false;
-            }
-        }
-        new EndSearch(this, end).find(watchFrom);
-        return true;
+        return reached;
     }
 
     /** Jumps to the nearest value at which there is an equilibrium again, whatever its modes. */
