@@ -43,10 +43,10 @@ final class EquilibriumPath {
     private final @Nullable PathEnergy energy;
     private final @Nullable SnapThrough snap;
 
-    /** The energy against which errors of the path are measured, and the least error of a step that counts [J]. */
+    /** The energy against which errors of the path are measured [J], and how much of what comes a step may have as error [-]. */
     private final double energyScale;
 
-    private final double leastError;
+    private final double ofWhatComes;
 
     private double reach = PathTolerances.LONGEST_STEP;
     private boolean jumped;
@@ -67,9 +67,10 @@ final class EquilibriumPath {
      *
      * @param datum see {@link PathEnergy.Datum}
      * @param energy the energy against which errors are measured [J]
-     * @param smallest share of it that the error of a step may always have [-]
+     * @param ofWhatComes share that the error of a step may have of what the line will have taken up in the end [-]; 0 where what has
+     *     slipped remains, and under the next change must be what it would be after a hundred small ones
      */
-    record Scale(PathEnergy.Datum datum, double energy, double smallest) {}
+    record Scale(PathEnergy.Datum datum, double energy, double ofWhatComes) {}
 
     /**
      * A path that starts at the model's current state.
@@ -98,7 +99,7 @@ final class EquilibriumPath {
         this.tangent = new PathTangent(equilibrium, parameter, followed);
         this.stepper = new PathStep(this, equilibrium, parameter, tangent);
         this.energyScale = scale == null ? 0 : scale.energy;
-        this.leastError = scale == null ? 0 : scale.smallest * scale.energy;
+        this.ofWhatComes = scale == null ? 0 : scale.ofWhatComes;
         if (scale == null) {
             energy = null;
             snap = null;
@@ -334,9 +335,19 @@ final class EquilibriumPath {
         // Rounding hides the error of a step, but it does not make a long step right.
         boolean isShort = coordinate.step(now.value, next.value - now.value) < PathTolerances.SHORT_STEP;
         double tolerance = PathTolerances.WORK * work
-                + leastError
+                + Math.max(PathTolerances.SMALLEST_WORK * energyScale, ofWhatComes * Math.min(energyScale, expected()))
                 + (isShort ? PathTolerances.ENERGY_ROUNDING * next.energySize : 0);
         return PathEnergy.error(now, next) / (tolerance * patience);
+    }
+
+    /**
+     * What the line will have taken up when the force is where the path goes to, by what it has taken up so far, or less [J].
+     * A cable that hangs by its own tension takes up as the square of the force, one whose tension the load makes as its
+     * power of 4/3; taken is the latter.
+     */
+    private double expected() {
+        return Math.abs(PathEnergy.taken(next))
+                * Elementary.power(target / next.value, PathTolerances.LEAST_POWER_OF_WORK);
     }
 
     /** How far tensions (relative) and slips (over chords) are from the trapezoidal rule over their rates by w [-]. */

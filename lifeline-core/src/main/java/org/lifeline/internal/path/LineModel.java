@@ -233,10 +233,7 @@ public final class LineModel {
         new LoadPlacement(this).activate(load);
         PathEnergy.Datum datum =
                 new PathEnergy.Datum(line.supports().get(0).position().z(), before.line() + others);
-        change(
-                new PathParameter.Weight(load.index),
-                force,
-                new EquilibriumPath.Scale(datum, force, PathTolerances.SMALLEST_WORK_OF_WEIGHT));
+        change(new PathParameter.Weight(load.index), force, new EquilibriumPath.Scale(datum, force, 0));
     }
 
     /** Follows a change to the end, or solves for its end where the way to it does not matter. */

@@ -55,7 +55,7 @@ public final class LoadPath {
         this.path = new EquilibriumPath(
                 model,
                 new PathParameter.Weight(load.index()),
-                new EquilibriumPath.Scale(datum, energyScale, PathTolerances.SMALLEST_WORK));
+                new EquilibriumPath.Scale(datum, energyScale, PathTolerances.OF_WHAT_COMES));
     }
 
     private PathPoint point() {

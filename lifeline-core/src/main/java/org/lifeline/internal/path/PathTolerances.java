@@ -47,17 +47,17 @@ final class PathTolerances {
      */
     static final double WORK = 5e-8;
 
-    /**
-     * Of the energy of the fall [-]: what so many steps may leave of it in all is as little as the whole path may leave by its
-     * work, and below it a step's own work is too little to judge by.
-     */
-    static final double SMALLEST_WORK = 1e-9;
+    /** Of the energy of the fall [-]: below it a step's own work is too little to judge by. */
+    static final double SMALLEST_WORK = 1e-11;
 
     /**
-     * The same where a worker hangs on the line without falling, of the weight over a metre [-]: what has slipped under it
-     * remains, and under the next change must be what it would be after a hundred small ones.
+     * Of what the line will have taken up where an arrest goes to [-]: some fifty steps leave no more of it than one step
+     * leaves of its own work.
      */
-    static final double SMALLEST_WORK_OF_WEIGHT = 1e-11;
+    static final double OF_WHAT_COMES = 1e-9;
+
+    /** The power of the force with which a line takes up energy, at least [-]: that of a weightless cable without pretension. */
+    static final double LEAST_POWER_OF_WORK = 4.0 / 3;
 
     /** Rounding of an energy that is a difference of larger ones [-]. */
     static final double ENERGY_ROUNDING = 2e-14;

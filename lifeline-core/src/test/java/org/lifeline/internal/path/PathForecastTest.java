@@ -67,7 +67,7 @@ class PathForecastTest {
             path = new EquilibriumPath(
                     model,
                     new PathParameter.Weight(load.index()),
-                    new EquilibriumPath.Scale(datum, 3000, PathTolerances.SMALLEST_WORK));
+                    new EquilibriumPath.Scale(datum, 3000, PathTolerances.OF_WHAT_COMES));
             forecast = PathForecast.of(path, new Equilibrium(model.system(), model.work()));
         }
 

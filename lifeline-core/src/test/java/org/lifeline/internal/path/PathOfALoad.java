@@ -18,9 +18,7 @@ final class PathOfALoad {
         this.load = load.index();
         this.datum = new PathEnergy.Datum(10, energy);
         this.path = new EquilibriumPath(
-                model,
-                new PathParameter.Weight(this.load),
-                new EquilibriumPath.Scale(datum, 1000, PathTolerances.SMALLEST_WORK_OF_WEIGHT));
+                model, new PathParameter.Weight(this.load), new EquilibriumPath.Scale(datum, 1000, 0));
         this.beside = new Equilibrium(model.system(), model.work());
     }
 
