@@ -51,10 +51,10 @@ final class PathTolerances {
     static final double SMALLEST_WORK = 1e-11;
 
     /**
-     * Of what the line will have taken up where an arrest goes to [-]: some fifty steps leave no more of it than one step
-     * leaves of its own work.
+     * Of what the line will have taken up where an arrest goes to [-]: some fifty steps leave a quarter of a millionth of it at
+     * most.
      */
-    static final double OF_WHAT_COMES = 1e-9;
+    static final double OF_WHAT_COMES = 5e-9;
 
     /** The power of the force with which a line takes up energy, at least [-]: that of a weightless cable without pretension. */
     static final double LEAST_POWER_OF_WORK = 4.0 / 3;
