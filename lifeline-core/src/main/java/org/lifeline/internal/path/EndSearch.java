@@ -24,14 +24,24 @@ final class EndSearch {
     void find(double watchFrom) {
         Sample high = sample(path.next());
         path.keepBeyond();
-        high = lowered(high, watchFrom);
+        double low = path.now().value;
+        double near = PathTolerances.NEAR_END * high.at();
+        double to = across(high);
+        boolean beside = to > Math.max(watchFrom, low) && high.at() - to < near && high.at() - low > near;
+        if (beside && !path.isFollowed()) {
+            // What is far from the end needs no slope.
+            bracket.begin(new Sample(low, end.value(path.now()), Double.NaN), high);
+            look(to);
+        } else {
+            bracket.begin(sample(path.now()), high);
+        }
         while (path.now().value < watchFrom) {
             if (Double.isNaN(path.step(watchFrom))) {
                 throw path.failure(path.now().value / watchFrom);
             }
             path.accept();
+            bracket.add(sample(path.now()), false);
         }
-        bracket.begin(sample(path.now()), high);
         for (int k = 0; k < STEPS && !isMet(path.now(), bracket.low()); k++) {
             double top = bracket.high().at();
             if (bracket.width() <= PathTolerances.JUMP_WIDTH * top) {
@@ -76,36 +86,21 @@ final class EndSearch {
         return sample.at() - PathTolerances.OTHER_SIDE * sample.value() / sample.slope();
     }
 
-    /** Looks on the other side of the end from a point near it, which becomes the current one; the high end from then on. */
-    private Sample lowered(Sample high, double watchFrom) {
-        double to = across(high);
-        double near = PathTolerances.NEAR_END * high.at();
-        boolean useful = to > watchFrom && high.at() - to < near && high.at() - path.now().value > near;
-        if (path.isFollowed() || !useful) {
-            return high;
-        }
-        if (Double.isNaN(path.step(to))) {
-            return high;
-        }
-        Sample sample = sample(path.next(), high);
-        if (sample.value() < 0 && !isMet(path.next(), sample)) {
-            path.keepBeyond();
-            return sample;
-        }
-        path.accept();
-        return high;
-    }
-
     private void step() {
         double low = bracket.low().at();
         double to = bracket.next();
-        double reached = path.step(to);
-        for (int tries = 0; Double.isNaN(reached) && tries < TRIES; tries++) {
+        for (int tries = 0; !look(to); tries++) {
+            if (tries == TRIES) {
+                throw path.failure(low / bracket.high().at());
+            }
             to = low + PathTolerances.AFTER_LOSS * (to - low);
-            reached = path.step(to);
         }
-        if (Double.isNaN(reached)) {
-            throw path.failure(low / bracket.high().at());
+    }
+
+    /** Looks at a value within the bracket, which becomes the current one unless it lies beyond the end; false if lost. */
+    private boolean look(double to) {
+        if (Double.isNaN(path.step(to))) {
+            return false;
         }
         Sample sample = sample(path.next(), bracket.high());
         boolean beyond = sample.value() < 0 && !isMet(path.next(), sample);
@@ -115,6 +110,7 @@ final class EndSearch {
         } else {
             path.accept();
         }
+        return true;
     }
 
     /** What is known at a point near another one; at the end, where nobody asks for more, with the slope of that. */
