@@ -38,7 +38,7 @@ class PathInPartsTest {
 
         Grown(long seed, int parts) {
             r = new SplittableRandom(31 * seed);
-            model = new LineModel(line(seed, r));
+            model = new LineModel(line(seed, r).line());
             temperature = model.line().installed().temperature();
             for (int i = r.nextInt(3); i > 0; i--) {
                 model.hang(hook(), r.nextDouble(300, 1500));
@@ -92,7 +92,7 @@ class PathInPartsTest {
         }
     }
 
-    private static Lifeline line(long seed, SplittableRandom r) {
+    static PlausibleLine line(long seed, SplittableRandom r) {
         PlausibleLine p = new PlausibleLine(seed, true);
         p.friction.replaceAll(mu -> r.nextInt(6) == 0 ? 0 : r.nextDouble(0.05, 0.6));
         p.inlineExtension = r.nextDouble(0.1, 0.5);
@@ -101,7 +101,7 @@ class PathInPartsTest {
         for (int e = 0; e < 2; e++) {
             p.inline[e] = r.nextBoolean() ? p.pretension * r.nextDouble(1.3, 5) : Double.NaN;
         }
-        return p.line();
+        return p;
     }
 
     private static void sameState(Grown a, Grown b, String name) {
