@@ -32,7 +32,7 @@ class FaintFrictionPathTest {
     void theLimitIsTheFreeLine() {
         int ran = 0;
         for (long seed = 1; seed <= CASES; seed++) {
-            double mu = StrictMath.pow(10, -7 - seed % 6);
+            double mu = StrictMath.pow(10, -7 - (int) (seed % 6));
             LineModel faint = loaded(seed, mu);
             LineModel free = loaded(seed, 0);
             for (int i = 0; i <= free.line().spans(); i++) {

@@ -162,6 +162,21 @@ class PathInPartsTest {
         assertThat(growsAlike(seed)).isTrue();
     }
 
+    /** A load that leaves an anchor with friction jumps, however short the steps: there ∫P dδ is not what was taken up. */
+    @ParameterizedTest
+    @ValueSource(longs = {25, 126, 256})
+    void aJumpIsOneInAnySteps(long seed) {
+        Grown once = new Grown(seed, 1);
+        assertThat(once.onlyGripped).isFalse();
+        for (int parts : new int[] {1, 7, PARTS}) {
+            Grown grown = new Grown(seed, parts);
+            assertThat(grown.path.isFollowed()).isTrue();
+            assertThat(grown.path.gaveWay()).as("%d parts", parts).isTrue();
+            assertThat(grown.path.pathWork()).as("%d parts", parts).isNaN();
+            sameState(grown, once, "seed " + seed + " in " + parts + " parts");
+        }
+    }
+
     private static boolean warmsAlike(long seed) {
         Grown once = new Grown(seed, 1);
         if (once.path.gaveWay()) {
