@@ -194,4 +194,39 @@ class LineModelAnswersTest {
         assertThat(m.bare().loads).isZero();
         assertThat(m.installed().slip[1]).isZero();
     }
+
+    /** Cable has run out of the second span: what grips holds the point that hung there, what runs is at the lowest one. */
+    @Test
+    void aGripIsOnThePointThatHungThereAndARunningLoadAtTheLowest() {
+        LineModel m = SmallLines.model(Passage.free(), 2);
+        m.hang(m.hook(0, 5, true), 5000);
+        double ran = m.slip(1);
+        assertThat(Math.abs(ran)).isGreaterThan(0.01);
+        LineModel.Load running = m.hook(1, 4, false);
+        assertThat(m.materialPoint(running).x()).isCloseTo(15, within(1e-6));
+        LineModel.Load gripped = m.hook(1, 4, true);
+        double before = 4 / SmallLines.SPAN;
+        double left = (before - ran / SmallLines.SPAN) / (1 - ran / SmallLines.SPAN);
+        assertThat(m.materialPoint(gripped).x())
+                .as("a taut cable lies over its span in proportion")
+                .isCloseTo(10 + left * SmallLines.SPAN, within(1e-3 * ran));
+    }
+
+    /** What hangs at the first support is at it, and so is the cable that begins a span. */
+    @Test
+    void aSupportIsWhereASpanBegins() {
+        LineModel m = SmallLines.model(Passage.free(), 3);
+        for (int i = 0; i <= 3; i++) {
+            assertThat(m.materialPoint(m.hookAtSupport(i))).isEqualTo(m.support(i));
+        }
+        double length = 0;
+        for (int i = 0; i < 3; i++) {
+            int span = i;
+            assertThat(m.installedPoint(length)).hasValueSatisfying(p -> {
+                assertThat(p.span()).isEqualTo(span);
+                assertThat(p.point().distance(m.support(span))).isLessThan(1e-12);
+            });
+            length += m.bare().length[i];
+        }
+    }
 }

@@ -38,7 +38,7 @@ class PathInPartsTest {
 
         Grown(long seed, int parts) {
             r = new SplittableRandom(31 * seed);
-            model = new LineModel(line(seed, r));
+            model = new LineModel(line(seed, r).line());
             temperature = model.line().installed().temperature();
             for (int i = r.nextInt(3); i > 0; i--) {
                 model.hang(hook(), r.nextDouble(300, 1500));
@@ -92,7 +92,7 @@ class PathInPartsTest {
         }
     }
 
-    private static Lifeline line(long seed, SplittableRandom r) {
+    static PlausibleLine line(long seed, SplittableRandom r) {
         PlausibleLine p = new PlausibleLine(seed, true);
         p.friction.replaceAll(mu -> r.nextInt(6) == 0 ? 0 : r.nextDouble(0.05, 0.6));
         p.inlineExtension = r.nextDouble(0.1, 0.5);
@@ -101,7 +101,7 @@ class PathInPartsTest {
         for (int e = 0; e < 2; e++) {
             p.inline[e] = r.nextBoolean() ? p.pretension * r.nextDouble(1.3, 5) : Double.NaN;
         }
-        return p.line();
+        return p;
     }
 
     private static void sameState(Grown a, Grown b, String name) {
@@ -160,6 +160,21 @@ class PathInPartsTest {
     @ValueSource(longs = {7, 13, 29, 60, 81, 329, 496, 500, 565})
     void whatComesToRestIsMet(long seed) {
         assertThat(growsAlike(seed)).isTrue();
+    }
+
+    /** A load that leaves an anchor with friction jumps, however short the steps: there ∫P dδ is not what was taken up. */
+    @ParameterizedTest
+    @ValueSource(longs = {25, 126, 256})
+    void aJumpIsOneInAnySteps(long seed) {
+        Grown once = new Grown(seed, 1);
+        assertThat(once.onlyGripped).isFalse();
+        for (int parts : new int[] {1, 7, PARTS}) {
+            Grown grown = new Grown(seed, parts);
+            assertThat(grown.path.isFollowed()).isTrue();
+            assertThat(grown.path.gaveWay()).as("%d parts", parts).isTrue();
+            assertThat(grown.path.pathWork()).as("%d parts", parts).isNaN();
+            sameState(grown, once, "seed " + seed + " in " + parts + " parts");
+        }
     }
 
     private static boolean warmsAlike(long seed) {
