@@ -26,7 +26,6 @@ import org.lifeline.model.absorber.AbsorberCondition;
 import org.lifeline.model.absorber.DeploymentForce;
 import org.lifeline.model.absorber.LoadingCurve;
 import org.lifeline.samples.SampleDesigns;
-import org.lifeline.testing.ArrestCase;
 import org.lifeline.testing.Cases;
 import org.lifeline.testing.Shorthand;
 
@@ -120,19 +119,22 @@ class BalanceSheetTest {
     }
 
     /** Two spans, the second running back beside the first: a fall in the first draws the post in, and the second slackens. */
-    private static ArrestCase givenWay() {
-        return new Shorthand("given way")
+    private static ArrestResult runningBack(Place fall, Place... hanging) {
+        Shorthand s = new Shorthand("running back")
                 .cable(4.2, 1.2e-5, 0, 0, 1, 4.9e6)
                 .end(0, 0, 12)
                 .post(12, 0, 12, Shorthand.INF)
                 .springs(6e4, Shorthand.INF, Shorthand.INF)
                 .end(2, 6, 12)
                 .absorber(Shorthand.INF, 3e5, 0, 5000, 0.8, 9000)
-                .installed(Installed.Form.PRETENSION, 2500, 1, 15)
-                .hanging(Attachment.GRIPPED, Place.of(2, 6), 100)
-                .faller(new double[] {100, 10.5, 1.5}, false, 1.8, 2e5, 0, 0, 0.06, 6000, 1.2, 6000)
-                .fall(Attachment.GRIPPED, Place.of(1, 6), Double.NaN)
-                .at(15, DeploymentForce.MAXIMUM);
+                .installed(Installed.Form.PRETENSION, 2500, 1, 15);
+        for (Place each : hanging) {
+            s.hanging(Attachment.GRIPPED, each, 100);
+        }
+        return s.faller(new double[] {100, 10.5, 1.5}, false, 1.8, 2e5, 0, 0, 0.06, 6000, 1.2, 6000)
+                .fall(Attachment.GRIPPED, fall, Double.NaN)
+                .at(15, DeploymentForce.MAXIMUM)
+                .solve();
     }
 
     private static double force(ArrestResult r, LineEquilibrium state, InlineAbsorberState absorber) {
@@ -157,12 +159,25 @@ class BalanceSheetTest {
     /** Areas under the curve are written as long as an absorber goes up its curve; else there is a number of the result alone. */
     @Test
     void anAbsorberThatGivesWayHasNoAreaUnderItsCurve() {
-        ArrestResult r = givenWay().solve();
+        ArrestResult r = runningBack(Place.of(1, 6), Place.of(2, 6));
         InlineAbsorberState before = r.before().inlineAbsorbers().get(0);
         InlineAbsorberState peak = r.peak().inlineAbsorbers().get(0);
         assertThat(before.extension()).isPositive();
         assertThat(onFirstLoading(r, r.before(), before)).isTrue();
         assertThat(onFirstLoading(r, r.peak(), peak)).isFalse();
+        CalculationStep taken = step(by(r), "W_4");
+        assertThat(taken.formula()).isEmpty();
+        assertThat(taken.value()).isEqualTo(r.energy().inlineAbsorbers());
+    }
+
+    /** One hangs in either span, the first of them behind the post: the second has relaxed the absorber before the fall. */
+    @Test
+    void anAbsorberThatWasRelaxedBeforeTheFallHasNoAreaUnderItsCurve() {
+        ArrestResult r = runningBack(Place.of(2, 7), Place.of(2, 4), Place.of(1, 6));
+        InlineAbsorberState before = r.before().inlineAbsorbers().get(0);
+        assertThat(before.extension()).isPositive();
+        assertThat(onFirstLoading(r, r.before(), before)).isFalse();
+        assertThat(onFirstLoading(r, r.peak(), r.inlineAbsorbers().get(0))).isTrue();
         CalculationStep taken = step(by(r), "W_4");
         assertThat(taken.formula()).isEmpty();
         assertThat(taken.value()).isEqualTo(r.energy().inlineAbsorbers());

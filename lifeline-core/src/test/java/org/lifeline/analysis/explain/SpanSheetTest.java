@@ -90,7 +90,9 @@ class SpanSheetTest {
     @Test
     void aSpanWithoutLoadHasTheSagOfItsCable() {
         for (Installed installed : List.of(Installed.pretension(1500), Installed.initialSag(2, 0.2))) {
-            for (List<AppliedLoad> loads : List.of(List.<AppliedLoad>of(), TWO)) {
+            // The last so light, and so near its post, that the cable still runs parallel to the chord before it.
+            List<AppliedLoad> light = List.of(new AppliedLoad(Place.of(1, 11), Attachment.GRIPPED, 5));
+            for (List<AppliedLoad> loads : List.of(List.<AppliedLoad>of(), TWO, light)) {
                 LineEquilibrium state = rest(line(1, installed), loads);
                 Map<String, CalculationStep> by = by(state.explain());
                 for (SpanState span : state.spans()) {
