@@ -2,6 +2,7 @@ package org.lifeline.analysis;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.catchThrowableOfType;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
@@ -111,6 +112,54 @@ class YieldingSupportsTest {
         assertThatThrownBy(() -> Statics.withYieldedSupports(soft))
                 .isInstanceOf(NoEquilibriumException.class)
                 .hasMessageContaining("supports that yield");
+    }
+
+    private static Lifeline level(double span, double mass, double tension, double stiffness) {
+        return Lifeline.builder()
+                .cable(Cable.builder().massPerLength(mass).axialStiffness(4e6).build())
+                .support(Support.end("a", Point.of(0, 0, 60)).withStiffness(Stiffness.alongX(stiffness)))
+                .support(Support.end("b", Point.of(span, 0, 60)).withStiffness(Stiffness.alongX(stiffness)))
+                .pretension(tension)
+                .build();
+    }
+
+    /** A line that is too heavy for its pretension is refused for that, whether its supports yield or not. */
+    @Test
+    void aLineThatCannotHangIsRefusedForThat() {
+        List<String> rigid = Refusal.of(() -> Statics.withDefaults().solve(level(100, 2, 400, RIGID), List.of()));
+        assertThat(rigid).hasSize(1);
+        assertThat(Refusal.of(() -> Statics.withYieldedSupports(level(100, 2, 400, 1e6))))
+                .isEqualTo(rigid);
+    }
+
+    private static NoEquilibriumException lost(Lifeline line) {
+        NoEquilibriumException e =
+                catchThrowableOfType(NoEquilibriumException.class, () -> Statics.withYieldedSupports(line));
+        assertThat(e).isNotNull();
+        return e;
+    }
+
+    /** What is missing is told as a share of the span: the same for a line of twice the length with the same forces. */
+    @Test
+    void whatIsMissingIsAShareOfTheSpan() {
+        double small = lost(level(10, 0.5, TENSION, 300)).convergence().residual();
+        double large = lost(level(20, 0.25, TENSION, 150)).convergence().residual();
+        assertThat(small).isGreaterThan(0.1);
+        // Where no part of a step comes nearer is found by halving, and by differences that carry rounding.
+        assertThat(large).isCloseTo(small, within(1e-3 * small));
+    }
+
+    /** A line of twice the length with the same forces, its supports half as stiff, yields by the same shares. */
+    @Test
+    void aLineOfTwiceTheLengthYieldsTwiceAsFar() {
+        for (double stiffness : new double[] {1e6, 3e4, 3e3}) {
+            Lifeline small = Statics.withYieldedSupports(level(10, 0.5, TENSION, stiffness));
+            Lifeline large = Statics.withYieldedSupports(level(20, 0.25, TENSION, stiffness / 2));
+            for (int i = 0; i < 2; i++) {
+                assertThat(large.supports().get(i).position().x())
+                        .isCloseTo(2 * small.supports().get(i).position().x(), within(1e-8));
+            }
+        }
     }
 
     /** Half of the cable of a level span hangs at its middle; a whole span more lies in the next one. */

@@ -114,13 +114,16 @@ final class BalanceExplanation {
         List<Expression> forces = new ArrayList<>();
         List<Figure> extensions = new ArrayList<>();
         int largest = 0;
+        Left left = left();
         for (int i = 0; i < arrest.fall().fallers().size(); i++) {
             Worker w = arrest.fall().fallers().get(i);
             String k = "_" + (i + 1);
             double si = arrest.deployments().get(i);
-            LoadingCurve law = w.connection().curve(arrest.side(), arrest.temperature());
+            LoadingCurve law = law(w);
             Figure x = sheet.given("x" + k, "largest deployment of " + w.id(), si, Dimension.LENGTH, BOUND);
-            Figure p = sheet.given("P" + k, "largest force of " + w.id(), force(law, si), Dimension.FORCE, BOUND);
+            Figure p = isRigid(law, si)
+                    ? sheet.given("P" + k, left.what() + w.id(), left.force(), Dimension.FORCE, BOUND)
+                    : sheet.given("P" + k, "largest force of " + w.id(), law.force(si), Dimension.FORCE, BOUND);
             CurveExplanation curve = new CurveExplanation(sheet, law, "c" + (i + 1) + ".", source(w));
             curve.writeCorners(si);
             taken.add(sheet.row(
@@ -146,9 +149,34 @@ final class BalanceExplanation {
         return extensions.get(largest);
     }
 
-    /** Force that goes with an extension; at a rigid stop what is left of the force on the line. */
-    private double force(LoadingCurve law, double x) {
-        return x > 0 ? law.force(x) : Math.min(law.rigidForce(), arrest.lineLoad());
+    private LoadingCurve law(Worker faller) {
+        return faller.connection().curve(arrest.side(), arrest.temperature());
+    }
+
+    /** Tells whether a curve rises without extension: before a rigid start gives, and at a rigid stop. */
+    private static boolean isRigid(LoadingCurve law, double x) {
+        return x <= 0 || CurveExplanation.isAtRigidStop(law, x);
+    }
+
+    /** Force of one whose curve is rigid where he comes to rest, and its name up to whose it is. */
+    private record Left(double force, String what) {}
+
+    /** What the others leave of the load on the line; several whose curves are rigid share it, since nothing parts them. */
+    private Left left() {
+        double force = arrest.lineLoad();
+        int rigid = 0;
+        for (int i = 0; i < arrest.fall().fallers().size(); i++) {
+            LoadingCurve law = law(arrest.fall().fallers().get(i));
+            double x = arrest.deployments().get(i);
+            if (isRigid(law, x)) {
+                rigid++;
+            } else {
+                force -= law.force(x);
+            }
+        }
+        return rigid > 1
+                ? new Left(force / rigid, "equal share of what the others leave of the load on the line, of ")
+                : new Left(force, "largest force, what the others leave of the load on the line, of ");
     }
 
     private Figure writeLine(LineExplanation before, LineExplanation peak) {

@@ -64,7 +64,7 @@ final class CurveExplanation {
         return i;
     }
 
-    /** Work up to an extension at which a force acts, by trapezoids. */
+    /** Work up to an extension at which a force acts, by trapezoids; a force beyond the curve, at a rigid stop, does none. */
     Expression work(Figure extension, Figure force, double si) {
         if (si <= 0) {
             return number(0);
@@ -74,7 +74,8 @@ final class CurveExplanation {
         for (int i = 0; i < last; i++) {
             terms.add(trapezoid(forces.get(i), forces.get(i + 1), extensions.get(i), extensions.get(i + 1)));
         }
-        terms.add(trapezoid(forces.get(last), force, extensions.get(last), extension));
+        Figure there = atRigidStop(si) ? forces.get(last + 1) : force;
+        terms.add(trapezoid(forces.get(last), there, extensions.get(last), extension));
         return sum(terms);
     }
 
@@ -97,10 +98,21 @@ final class CurveExplanation {
         return extensions.get(piece(si));
     }
 
-    /** Tells whether an extension lies on a plateau. */
+    /** Tells whether an extension is all that there is: at a rigid stop the force may be any above that of the curve. */
+    boolean atRigidStop(double si) {
+        return isAtRigidStop(curve, si);
+    }
+
+    /** The same of a curve that is not written. */
+    static boolean isAtRigidStop(LoadingCurve curve, double si) {
+        return si > 0 && si >= curve.maximumExtension() && Double.isInfinite(curve.stopStiffness());
+    }
+
+    /** Tells whether an extension lies on a plateau, short of a rigid stop. */
     boolean onPlateau(double si) {
         int i = piece(si);
         return si > 0
+                && !atRigidStop(si)
                 && i + 1 < forces.size()
                 && forces.get(i).value() == forces.get(i + 1).value();
     }
@@ -108,7 +120,7 @@ final class CurveExplanation {
     /** The extension that goes with a force, where the force rises; empty at a rigid start, on a plateau, at a rigid stop. */
     Optional<Expression> extensionAt(Figure force, double si) {
         int i = piece(si);
-        if (si <= 0 || onPlateau(si)) {
+        if (si <= 0 || onPlateau(si) || atRigidStop(si)) {
             return Optional.empty();
         }
         Expression beyond = minus(force, forces.get(i));
@@ -116,9 +128,6 @@ final class CurveExplanation {
             Expression slope =
                     over(minus(extensions.get(i + 1), extensions.get(i)), minus(forces.get(i + 1), forces.get(i)));
             return Optional.of(sum(extensions.get(i), times(beyond, slope)));
-        }
-        if (Double.isInfinite(curve.stopStiffness())) {
-            return Optional.empty();
         }
         Figure stop = sheet.given(
                 "k_" + k,

@@ -187,6 +187,64 @@ class CalculationSheetTest {
         assertThat(gained).isPositive();
         assertThat(steps.subList(0, 25))
                 .allSatisfy(s -> assertThat(printed(s).scale()).isEqualTo(6 + gained));
+        // Its numbers have the digits that it wants: the sum keeps those of a length.
+        assertThat(printed(steps.get(26)).scale()).isEqualTo(6);
+    }
+
+    /** Inputs carry noise behind their 13th digit: where it decides the last digit of a result, one more is printed. */
+    @Test
+    void aTieOfTheLastDigitIsBrokenByOneMore() {
+        for (int terms : List.of(1, 25)) {
+            CalculationSheet sheet = new CalculationSheet(UnitSystem.SI);
+            List<Expression> inputs = new ArrayList<>();
+            for (int i = 0; i < terms; i++) {
+                // 0.1, as 0.09999999999999964.
+                inputs.add(sheet.given("a_" + i, "difference of two levels", 12.6 - 12.5, Dimension.LENGTH, "design"));
+            }
+            sheet.row(
+                    "F",
+                    "force",
+                    Expression.over(Expression.sum(inputs), Expression.number(200 * terms)),
+                    Dimension.FORCE,
+                    "s");
+            CalculationStep force = sheet.finish().get(terms);
+            // A force has three decimals; 0.0005 and what is a little less would be 0.001 and 0.000.
+            assertThat(force.printed()).isEqualTo("0.0005");
+            assertThat(again(force, 4)).isEqualByComparingTo(printed(force));
+        }
+    }
+
+    /** 1/(√3 − 1.73205): the difference is nothing in six digits, and something in more. */
+    @Test
+    void aQuotientGainsTheDigitsThatItsDivisorNeeds() {
+        CalculationSheet sheet = new CalculationSheet(UnitSystem.SI);
+        Figure a = sheet.row("a", "root", Expression.root(Expression.number(3)), Dimension.LENGTH, "s");
+        Figure b = sheet.given("b", "nearly the same", 1.73205, Dimension.LENGTH, "design");
+        sheet.row("q", "quotient", Expression.over(Expression.number(1), Expression.minus(a, b)), Dimension.RATIO, "s");
+        List<CalculationStep> steps = sheet.finish();
+        CalculationStep quotient = steps.get(2);
+        assertThat(quotient.value()).isCloseTo(1 / 8.0756887729e-7, within(1.0));
+        assertThat(again(quotient, printed(quotient).scale())).isEqualByComparingTo(printed(quotient));
+    }
+
+    /** A difference that is nothing, enlarged beyond what any digits hold: it is printed as it is, and the sheet ends. */
+    @Test
+    void whatNoDigitsHoldIsLeftAsItIs() {
+        CalculationSheet sheet = new CalculationSheet(UnitSystem.SI);
+        double root = Math.sqrt(17);
+        assertThat(root * root - 17).isZero();
+        Figure a = sheet.row("a", "root", Expression.root(Expression.number(17)), Dimension.RATIO, "s");
+        sheet.row(
+                "d",
+                "difference, enlarged",
+                Expression.over(
+                        Expression.minus(Expression.square(a), Expression.number(17)),
+                        sheet.given("e", "small", 1e-16, Dimension.RATIO, "design")),
+                Dimension.RATIO,
+                "s");
+        List<CalculationStep> steps = sheet.finish();
+        assertThat(steps.get(2).printed()).isEqualTo("0");
+        assertThat(printed(steps.get(0)).doubleValue()).isCloseTo(root, within(1e-12));
     }
 
     /** Of 14 digits that a number has, a difference of two that agree in twelve keeps two: more would be invented. */

@@ -3,6 +3,8 @@ package org.lifeline.internal.motion;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.function.ToDoubleFunction;
@@ -130,6 +132,104 @@ class MeshBoundsTest {
         }
         assertThat(COARSE.uncertainty()).isGreaterThanOrEqualTo(most);
         assertThat(COARSE.uncertainty()).isLessThan(1);
+    }
+
+    /**
+     * Of every force, over that force or the arrest force, whichever is larger, as it is and filtered; on a support no less than
+     * over half of the tension; and of the lowest point over the fall: the largest of these is the uncertainty, and no other.
+     */
+    @Test
+    void nothingButTheseSharesIsInTheUncertainty() {
+        MeshRefinement plain = withLanyard(LoadingCurve.spring(MotionCases.LANYARD), 2);
+        MeshRefinement torn = withLanyard(plateau(PLATEAU), 2);
+        for (MeshRefinement each : List.of(COARSE, FINE, plain, torn)) {
+            PeakValues last = each.motion().firstCatch();
+            double arrest = last.force[0];
+            List<Double> shares = new ArrayList<>();
+            shares.add(each.lowestBound() / each.fallDistance());
+            shares.add(each.arrestForceBound() / arrest);
+            MeshRefinement.Force force = new MeshRefinement.Force(p -> p.force[0], p -> p.filteredForce[0]);
+            shares.add(each.filteredBound(force) / Math.max(arrest, last.filteredForce[0]));
+            MeshRefinement.Force tension = MeshRefinement.Force.tension();
+            shares.add(each.bound(tension) / Math.max(arrest, last.tension));
+            shares.add(each.filteredBound(tension) / Math.max(arrest, last.filteredTension));
+            for (int i = 0; i < last.support.length; i++) {
+                double size = Math.max(Math.max(arrest, last.support[i]), 0.5 * last.tension);
+                shares.add(each.supportBound(i) / size);
+                MeshRefinement.Force support = MeshRefinement.Force.onSupport(i);
+                shares.add(each.filteredBound(support) / Math.max(arrest, last.filteredSupport[i]));
+            }
+            assertThat(each.uncertainty()).isCloseTo(Collections.max(shares), within(1e-12 * Collections.max(shares)));
+        }
+    }
+
+    /**
+     * A front on n segments is n^(−2/3) of the span wide and may hide 2.4 times that of a peak as it is, 1.4 times of a filtered
+     * one: transient.md, section 3. A bound is no less, of the force or of the arrest force, whichever is larger.
+     */
+    @Test
+    void noBoundIsLessThanWhatAFrontMayHide() {
+        double front = Math.pow(MotionCases.SPAN / FINE.levels().get(3).segment(), -2.0 / 3);
+        assertThat(FINE.levels().get(3).segment()).isCloseTo(0.25, within(1e-12));
+        PeakValues last = FINE.motion().firstCatch();
+        double arrest = last.force[0];
+        MeshRefinement.Force tension = MeshRefinement.Force.tension();
+        assertThat(FINE.bound(tension))
+                .isGreaterThanOrEqualTo(2.4 * front * Math.max(arrest, last.tension) * (1 - 1e-12))
+                .isGreaterThanOrEqualTo(1.5 * (last.tension - last.filteredTension));
+        assertThat(FINE.filteredBound(tension))
+                .isGreaterThanOrEqualTo(1.4 * front * Math.max(arrest, last.filteredTension) * (1 - 1e-12));
+        // A force that is nothing on every mesh: of it there is only what a front brings of the arrest force.
+        MeshRefinement.Force idle = new MeshRefinement.Force(p -> 0, p -> 0);
+        assertThat(FINE.bound(idle)).isCloseTo(2.4 * front * arrest, within(1e-9 * arrest));
+        assertThat(FINE.filteredBound(idle)).isCloseTo(1.4 * front * arrest, within(1e-9 * arrest));
+        // One that a filter takes away altogether is a spike, of which half as much again may be hidden.
+        MeshRefinement.Force spike = new MeshRefinement.Force(p -> 10 * arrest, p -> 0);
+        assertThat(FINE.bound(spike)).isCloseTo(15 * arrest, within(1e-9 * arrest));
+    }
+
+    /** The arrest force goes with the extension: on a spring by the stiffness, over what a front may bring of the extension. */
+    @Test
+    void theForceOfASpringIsBoundedByItsExtension() {
+        MeshRefinement spring = withLanyard(LoadingCurve.spring(MotionCases.LANYARD), 2);
+        PeakValues last = spring.motion().firstCatch();
+        double n = MotionCases.SPAN / spring.levels().get(2).segment();
+        double front = 2.4 * last.extension[0] * Math.pow(n, -2.0 / 3);
+        double byCurve = MotionCases.LANYARD * Math.max(front, spring.extensionBound());
+        double byMeshes = spring.bound(new MeshRefinement.Force(p -> p.force[0], p -> p.filteredForce[0]));
+        assertThat(spring.arrestForceBound()).isCloseTo(Math.min(byCurve, byMeshes), within(1e-6 * byCurve));
+    }
+
+    /** Meshes without a length asked for are not halved to less than 20 mm once three of them bound the error. */
+    @Test
+    void meshesThatFollowFromTheSpanAreNotHalvedWithoutEnd() {
+        LineModel model = new LineModel(Lifeline.builder()
+                .cable(Cable.builder().massPerLength(0.4).axialStiffness(1e5).build())
+                .endAnchor("a", Point.of(0, 0, 10))
+                .endAnchor("b", Point.of(1.2, 0, 10))
+                .pretension(300)
+                .build());
+        MotionSetup setup = MotionCases.setup(model, 0.5, true);
+        MeshRefinement.Course course = new MeshRefinement.Course(new Motion.Sampling(0.47, 0.01), OptionalDouble.of(0));
+        for (int refinements : new int[] {0, 1, 6}) {
+            MeshRefinement automatic = MeshRefinement.run(
+                    setup, new MeshRefinement.Request(1e-9, refinements, OptionalDouble.empty(), course));
+            List<MeshRefinement.Level> levels = automatic.levels();
+            double finest = levels.get(levels.size() - 1).segment();
+            if (refinements < 2) {
+                assertThat(levels).hasSize(refinements + 1);
+            } else {
+                assertThat(levels).hasSizeGreaterThanOrEqualTo(3);
+                assertThat(0.5 * finest).isLessThan(0.02);
+                assertThat(levels.size() == 3 || finest >= 0.02).isTrue();
+            }
+        }
+        double first = NumericalParameters.firstLength(1.2);
+        // A length that was asked for is halved as often as that was asked for.
+        MeshRefinement asked =
+                MeshRefinement.run(setup, new MeshRefinement.Request(1e-9, 3, OptionalDouble.of(first), course));
+        assertThat(asked.levels()).hasSize(4);
+        assertThat(asked.levels().get(3).segment()).isCloseTo(first / 8, within(1e-12));
     }
 
     /** Without a length asked for the first mesh is that of its span, and no segment is longer than half of the span. */
