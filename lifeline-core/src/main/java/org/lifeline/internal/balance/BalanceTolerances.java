@@ -20,5 +20,13 @@ final class BalanceTolerances {
     /** Rounds after which the forces of several fallers must have been found. */
     static final int ROUNDS = 200;
 
+    /** Rounds in a row over which forces may wander up and down, and how often at least their sum must fall in these. */
+    static final int WANDERING = 12;
+
+    static final int FALLS = 3;
+
+    /** How far forces may wander, over the largest [-]: what paths leave on a line with friction. */
+    static final double PATHS = 1e-6;
+
     private BalanceTolerances() {}
 }

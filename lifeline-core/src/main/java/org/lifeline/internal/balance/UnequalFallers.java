@@ -57,7 +57,8 @@ public final class UnequalFallers {
         for (Faller each : fallers) {
             bounds.add(solve(each, 0, start.get()));
         }
-        for (int round = 0; round < BalanceTolerances.ROUNDS; round++) {
+        List<List<Bound>> rounds = new ArrayList<>();
+        while (rounds.size() < BalanceTolerances.ROUNDS) {
             double change = 0;
             for (int i = 0; i < fallers.size(); i++) {
                 double others = total(bounds) - bounds.get(i).force();
@@ -66,11 +67,55 @@ public final class UnequalFallers {
                 change = Math.max(change, Math.abs(now.force() - bounds.get(i).force()) / now.force());
                 bounds.set(i, now);
             }
+            rounds.add(List.copyOf(bounds));
             if (change <= BalanceTolerances.FORCES) {
                 return List.copyOf(bounds);
             }
+            if (rounds.size() >= BalanceTolerances.WANDERING) {
+                List<List<Bound>> last = rounds.subList(rounds.size() - BalanceTolerances.WANDERING, rounds.size());
+                if (wanders(last)) {
+                    return largest(last);
+                }
+            }
         }
         throw start.get().failure("the forces of those who fall together find no common bound");
+    }
+
+    /**
+     * Tells whether forces go up and down by no more than what paths leave on a line with friction, on which steps that are chosen
+     * otherwise for the last digit give another seventh digit. From below they only rise.
+     */
+    private static boolean wanders(List<List<Bound>> rounds) {
+        int falls = 0;
+        for (int k = 1; k < rounds.size(); k++) {
+            falls += total(rounds.get(k)) < total(rounds.get(k - 1)) ? 1 : 0;
+        }
+        if (falls < BalanceTolerances.FALLS) {
+            return false;
+        }
+        List<Bound> most = largest(rounds);
+        for (List<Bound> round : rounds) {
+            for (int i = 0; i < most.size(); i++) {
+                double force = most.get(i).force();
+                if (force - round.get(i).force() > BalanceTolerances.PATHS * force) {
+                    return false;
+                }
+            }
+        }
+        return true;
+    }
+
+    /** The largest force and extension of each. */
+    private static List<Bound> largest(List<List<Bound>> rounds) {
+        List<Bound> most = new ArrayList<>(rounds.get(0));
+        for (List<Bound> round : rounds) {
+            for (int i = 0; i < most.size(); i++) {
+                Bound a = most.get(i);
+                Bound b = round.get(i);
+                most.set(i, new Bound(Math.max(a.force(), b.force()), Math.max(a.extension(), b.extension())));
+            }
+        }
+        return List.copyOf(most);
     }
 
     /** Sum of all forces [N]. */

@@ -1,6 +1,7 @@
 package org.lifeline.internal.balance;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
@@ -9,6 +10,7 @@ import java.util.List;
 import java.util.SplittableRandom;
 import java.util.function.Supplier;
 import org.junit.jupiter.api.Test;
+import org.lifeline.base.NoEquilibriumException;
 import org.lifeline.base.Point;
 import org.lifeline.internal.path.LineModel;
 import org.lifeline.internal.path.LoadPath;
@@ -20,9 +22,14 @@ import org.lifeline.model.cable.Cable;
 class UnequalFallersTest {
     private static final int CASES = Integer.getInteger("lifeline.cases", 20);
 
-    private static Lifeline line() {
+    private static final double STIFFNESS = 4e6;
+
+    private static Lifeline line(double stiffness) {
         return Lifeline.builder()
-                .cable(Cable.builder().massPerLength(0.4).axialStiffness(4e6).build())
+                .cable(Cable.builder()
+                        .massPerLength(0.4)
+                        .axialStiffness(stiffness)
+                        .build())
                 .endAnchor("a", Point.of(0, 0, 8))
                 .endAnchor("b", Point.of(12, 0, 8))
                 .pretension(1000)
@@ -30,13 +37,17 @@ class UnequalFallersTest {
     }
 
     private static LoadPath onSupport() {
-        LineModel model = new LineModel(line());
+        LineModel model = new LineModel(line(STIFFNESS));
         LineModel.Load load = model.hookAtSupport(0);
         return new LoadPath(model, load, 8, 1000);
     }
 
     private static LoadPath onSpan() {
-        LineModel model = new LineModel(line());
+        return onSpan(STIFFNESS);
+    }
+
+    private static LoadPath onSpan(double stiffness) {
+        LineModel model = new LineModel(line(stiffness));
         LineModel.Load load = model.hook(0, 6, true);
         return new LoadPath(model, load, model.pointAtStation(0, 6).z(), 1000);
     }
@@ -128,5 +139,31 @@ class UnequalFallersTest {
         UnequalFallers problem = new UnequalFallers(list, UnequalFallersTest::onSupport);
         list.clear();
         assertThat(problem.solve()).hasSize(1);
+    }
+
+    /** On a line with friction no path gives the digits of the one before: here another stiffness takes their place. */
+    private static List<UnequalFallers.Bound> onPathsOff(double share) {
+        SplittableRandom r = new SplittableRandom(4);
+        Supplier<LoadPath> start = () -> onSpan(STIFFNESS * (1 + share * r.nextDouble(-1, 1)));
+        return solve(start, faller(900, 4e4, 1.5), faller(1100, 3e4, 1.2), faller(700, 2e4, 0.8));
+    }
+
+    @Test
+    void forcesThatWanderInTheLastDigitsAreTheLargestOfThem() {
+        List<UnequalFallers.Bound> steady = onPathsOff(0);
+        List<UnequalFallers.Bound> wandering = onPathsOff(1e-7);
+        for (int i = 0; i < 3; i++) {
+            double force = steady.get(i).force();
+            double extension = steady.get(i).extension();
+            assertThat(wandering.get(i).force()).isBetween(force, force * (1 + 2e-7));
+            assertThat(wandering.get(i).extension()).isBetween(extension, extension * (1 + 2e-7));
+        }
+    }
+
+    @Test
+    void forcesThatWanderFartherHaveNoBound() {
+        assertThatThrownBy(() -> onPathsOff(1e-4))
+                .isInstanceOf(NoEquilibriumException.class)
+                .hasMessageContaining("the forces of those who fall together find no common bound");
     }
 }
