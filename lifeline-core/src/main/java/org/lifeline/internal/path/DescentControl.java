@@ -15,13 +15,11 @@ final class DescentControl {
     private final LineSystem system;
     private final Equilibrium equilibrium;
     private final int load;
-    private final ResidualRates residualRates;
 
     DescentControl(LineSystem system, Equilibrium equilibrium, int load) {
         this.system = system;
         this.equilibrium = equilibrium;
         this.load = load;
-        this.residualRates = new ResidualRates(system);
     }
 
     /**
@@ -35,6 +33,7 @@ final class DescentControl {
         LineAssembly assembly = equilibrium.assembly;
         equilibrium.forget();
         LineEnergies energies = new LineEnergies(system);
+        ResidualRates residualRates = new ResidualRates(system);
         double[] a = new double[system.unknowns.count()];
         double[] b = new double[system.unknowns.count()];
         LineState probe = s.copy();

@@ -141,4 +141,43 @@ class EndSearchTest {
             assertThat(p.now().descent).isCloseTo(first, within(1e-6 * first));
         }
     }
+
+    /** From a value near the end, below it or above, the end is that force, and the plain path leads to it. */
+    @ParameterizedTest
+    @ValueSource(doubles = {2000, 2900, 2999.9999, 3000.0001, 3100, 4000})
+    void anEndIsFoundFromAValueNearIt(double aim) {
+        for (Passage passage : new Passage[] {Passage.free(), Passage.clamped()}) {
+            PathOfALoad p = path(passage);
+            assertThat(new EndSearch(p.path, end(q -> 3000 - q.value, q -> -1)).findNear(aim, 8000, 0))
+                    .isTrue();
+            assertThat(p.now().value).isCloseTo(3000, within(1e-8));
+            PathOfALoad plain = path(passage).to(3000);
+            assertThat(p.now().descent).isCloseTo(plain.now().descent, within(1e-11));
+            assertThat(p.now().energy).isCloseTo(plain.now().energy, within(1e-8 * plain.now().energy));
+        }
+    }
+
+    /** What Newton's step from a value does not reach within the target, or falls short of, is not near: the path stays there. */
+    @ParameterizedTest
+    @CsvSource({"-1, 2950", "-1, 3000", "-2, 8000", "-1000, 8000", "1, 8000"})
+    void whatIsNotNearIsNotFoundAndThePathStays(double slope, double target) {
+        PathOfALoad p = path(Passage.free());
+        assertThat(new EndSearch(p.path, end(q -> 3000 - q.value, q -> slope)).findNear(2900, target, 0))
+                .isFalse();
+        assertThat(p.now().value).isEqualTo(2900);
+        assertThat(p.now().descent).isCloseTo(path(Passage.free()).to(2900).now().descent, within(1e-9));
+        assertThat(p.path.advance(8000, end(q -> 3000 - q.value, q -> -1), 0)).isTrue();
+        assertThat(p.now().value).isCloseTo(3000, within(1e-8));
+    }
+
+    /** An end is not looked for below a value, from wherever it is foreseen. */
+    @Test
+    void noEndIsFoundBelowTheWatchedValue() {
+        for (double aim : new double[] {2500, 3500}) {
+            PathOfALoad p = path(Passage.free());
+            EquilibriumPath.End end = end(q -> q.value < 2000 ? -1 : 3000 - q.value, q -> -1);
+            assertThat(new EndSearch(p.path, end).findNear(aim, 8000, 2000)).isTrue();
+            assertThat(p.now().value).isCloseTo(3000, within(1e-8));
+        }
+    }
 }
