@@ -226,8 +226,9 @@ final class EquilibriumPath {
                 reach = PathTolerances.AFTER_LOSS * coordinate.step(now.value, to - now.value);
                 if (failures > PathTolerances.MOST_FAILURES || to - now.value < 4 * least) {
                     if (snap == null) {
-                        jump(target, least);
-                    } else if (snap.pass(end, watchFrom)) {
+                        throw failure(now.value / target);
+                    }
+                    if (snap.pass(end, watchFrom)) {
                         return published(true);
                     }
                     failures = 0;
@@ -282,26 +283,6 @@ final class EquilibriumPath {
         double reached = step(to);
         equilibrium.tighten();
         return reached;
-    }
-
-    /** Jumps to the nearest value at which there is an equilibrium again, whatever its modes. */
-    private void jump(double target, double least) {
-        overshot = false;
-        jumped = true;
-        for (double rise = least; now.value < target; rise *= 1 / PathTolerances.AFTER_LOSS) {
-            double to = Math.min(target, now.value + rise);
-            next.state.set(now.state);
-            parameter.set(next.state, to);
-            if (equilibrium.solve(next.state, now.state)) {
-                place(next, to);
-                completeJump(next, now.state, now.descent);
-                accept();
-                return;
-            }
-            if (to == target) {
-                throw failure(now.value / target);
-            }
-        }
     }
 
     /** Where the next step goes to. */
