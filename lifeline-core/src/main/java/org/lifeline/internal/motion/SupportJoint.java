@@ -402,7 +402,7 @@ final class SupportJoint extends Joint {
         double sum = own + mass;
         double share = mass / sum;
         double along = runs ? dx * c.ux[segment] + dy * c.uy[segment] + dz * c.uz[segment] : 0;
-        flow = runs ? (own * flow + mass * along / taut(segment)) / sum : 0;
+        flow = (own * flow + mass * along / taut(segment)) / sum;
         c.vx[i] += spring[0] < Double.POSITIVE_INFINITY ? share * (dx - along * c.ux[segment]) : 0;
         c.vy[i] += spring[1] < Double.POSITIVE_INFINITY ? share * (dy - along * c.uy[segment]) : 0;
         c.vz[i] += spring[2] < Double.POSITIVE_INFINITY ? share * (dz - along * c.uz[segment]) : 0;
