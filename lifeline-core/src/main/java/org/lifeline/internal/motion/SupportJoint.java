@@ -386,19 +386,26 @@ final class SupportJoint extends Joint {
         }
     }
 
+    /**
+     * Takes up cable. Where cable passes, what the new one goes along its segment, seen from the anchor, joins the flow, and
+     * only what it goes across is shared with the anchor: momentum given to both would count twice, and would throw a
+     * yielding anchor along the line.
+     */
     @Override
     void absorb(double mass, Velocity velocity, int segment) {
         LumpedMassChain c = chain;
         int i = node;
-        double along = (velocity.x - c.vx[i]) * c.ux[segment]
-                + (velocity.y - c.vy[i]) * c.uy[segment]
-                + (velocity.z - c.vz[i]) * c.uz[segment];
+        double dx = velocity.x - c.vx[i];
+        double dy = velocity.y - c.vy[i];
+        double dz = velocity.z - c.vz[i];
         double own = passingMass();
         double sum = own + mass;
-        flow = runs ? (own * flow + mass * along / taut(segment)) / sum : 0;
-        c.vx[i] = spring[0] < Double.POSITIVE_INFINITY ? (own * c.vx[i] + mass * velocity.x) / sum : c.vx[i];
-        c.vy[i] = spring[1] < Double.POSITIVE_INFINITY ? (own * c.vy[i] + mass * velocity.y) / sum : c.vy[i];
-        c.vz[i] = spring[2] < Double.POSITIVE_INFINITY ? (own * c.vz[i] + mass * velocity.z) / sum : c.vz[i];
+        double share = mass / sum;
+        double along = runs ? dx * c.ux[segment] + dy * c.uy[segment] + dz * c.uz[segment] : 0;
+        flow = (own * flow + mass * along / taut(segment)) / sum;
+        c.vx[i] += spring[0] < Double.POSITIVE_INFINITY ? share * (dx - along * c.ux[segment]) : 0;
+        c.vy[i] += spring[1] < Double.POSITIVE_INFINITY ? share * (dy - along * c.uy[segment]) : 0;
+        c.vz[i] += spring[2] < Double.POSITIVE_INFINITY ? share * (dz - along * c.uz[segment]) : 0;
     }
 
     @Override
