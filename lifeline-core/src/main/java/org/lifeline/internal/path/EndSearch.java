@@ -27,20 +27,20 @@ final class EndSearch {
         double low = path.now().value;
         double near = PathTolerances.NEAR_END * high.at();
         double to = across(high);
-        boolean beside = to > Math.max(watchFrom, low) && high.at() - to < near && high.at() - low > near;
-        if (beside && !path.isFollowed()) {
-            // What is far from the end needs no slope.
-            bracket.begin(new Sample(low, end.value(path.now()), Double.NaN), high);
+        boolean beside =
+                !path.isFollowed() && to > Math.max(watchFrom, low) && high.at() - to < near && high.at() - low > near;
+        // What is far from the end, or lower than it is looked for, needs no slope.
+        boolean plain = beside || low < watchFrom;
+        bracket.begin(plain ? new Sample(low, end.value(path.now()), Double.NaN) : sample(path.now()), high);
+        if (beside) {
             look(to);
-        } else {
-            bracket.begin(sample(path.now()), high);
         }
         while (path.now().value < watchFrom) {
             if (Double.isNaN(path.step(watchFrom))) {
                 throw path.failure(path.now().value / watchFrom);
             }
             path.accept();
-            bracket.add(sample(path.now()), false);
+            bracket.begin(sample(path.now()), bracket.high());
         }
         for (int k = 0; k < STEPS && !isMet(path.now(), bracket.low()); k++) {
             double top = bracket.high().at();

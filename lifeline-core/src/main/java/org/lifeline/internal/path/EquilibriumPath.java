@@ -90,6 +90,7 @@ final class EquilibriumPath {
         this.next = new PathPoint(system, followed);
         now.state.set(model.state());
         next.state.set(now.state);
+        // Where the way matters one more step counts, even at rounding: without it soft posts were not pulled over.
         boolean found =
                 followed ? equilibrium.solve(now.state, next.state) : equilibrium.confirm(now.state, next.state);
         if (!found) {

@@ -97,11 +97,8 @@ final class PathEnergy {
         fill(by, 1, to.descent, to.descentRate * b);
         fill(by, 2, third.descent, third.descentRate * c);
         boolean kinked = three && bends(from.state, to.state);
-        to.kink = 0;
         to.loadWork += integral(three, at);
-        if (kinked) {
-            to.kink = Math.abs(integral(true, at) - integral(false, at));
-        }
+        to.kink = kinked ? kink(at) : 0;
         for (int i = 1; i < system.spans; i++) {
             if (from.state.slip[i] != to.state.slip[i] && system.friction[i] > 0) {
                 fill(of, 0, from.slipForce[i], from.slipForceRate[i] * a);
@@ -114,7 +111,7 @@ final class PathEnergy {
                 }
                 to.frictionHeat -= to.state.thermal * integral(three, at);
                 if (kinked) {
-                    to.kink = Math.max(to.kink, Math.abs(integral(true, at) - integral(false, at)));
+                    to.kink = Math.max(to.kink, kink(at));
                 }
             }
         }
@@ -122,6 +119,11 @@ final class PathEnergy {
 
     private double integral(boolean three, double third) {
         return three ? PathQuadrature.integral(of, by, third) : PathQuadrature.integral(1, of, by);
+    }
+
+    /** How differently two quadratures take a step with a kink [J]. */
+    private double kink(double third) {
+        return Math.abs(integral(true, third) - integral(false, third));
     }
 
     private static void fill(double[] a, int point, double value, double slope) {

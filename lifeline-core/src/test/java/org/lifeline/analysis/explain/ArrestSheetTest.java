@@ -8,8 +8,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
-import java.util.function.Function;
-import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.lifeline.analysis.ArrestResult;
 import org.lifeline.analysis.LineEquilibrium;
@@ -53,8 +51,7 @@ class ArrestSheetTest {
 
     /** The last line of each symbol. */
     private static Map<String, CalculationStep> by(String name) {
-        return sheet(name).stream()
-                .collect(Collectors.toMap(CalculationStep::symbol, Function.identity(), (a, b) -> b));
+        return Reviewer.bySymbol(sheet(name));
     }
 
     private static double value(Map<String, CalculationStep> by, String symbol) {

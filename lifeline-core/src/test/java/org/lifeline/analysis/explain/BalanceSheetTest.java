@@ -6,8 +6,6 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
-import java.util.function.Function;
-import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.lifeline.analysis.ArrestResult;
 import org.lifeline.analysis.EnergyBalance;
@@ -34,8 +32,7 @@ class BalanceSheetTest {
     private static final Lifeline LINE = SampleDesigns.single(SampleDesigns.steel(), Installed.pretension(2000));
 
     private static Map<String, CalculationStep> by(ArrestResult r) {
-        return r.explain().stream()
-                .collect(Collectors.toMap(CalculationStep::symbol, Function.identity(), (a, b) -> b));
+        return Reviewer.bySymbol(r.explain());
     }
 
     private static CalculationStep step(Map<String, CalculationStep> by, String symbol) {

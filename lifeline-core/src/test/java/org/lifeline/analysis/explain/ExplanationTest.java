@@ -9,7 +9,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.regex.Pattern;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
@@ -51,8 +50,7 @@ class ExplanationTest {
     }
 
     private static void endsAtTheResult(ArrestResult r) {
-        Map<String, CalculationStep> by =
-                r.explain().stream().collect(Collectors.toMap(CalculationStep::symbol, s -> s, (a, b) -> b));
+        Map<String, CalculationStep> by = Reviewer.bySymbol(r.explain());
         assertThat(value(by, "δ")).isCloseTo(r.lineDescent(), within(1e-8));
         if (r.fall().place().isAtSupport()) {
             assertThat(value(by, "z_p")).isCloseTo(r.attachmentAtPeak().z(), within(1e-8));

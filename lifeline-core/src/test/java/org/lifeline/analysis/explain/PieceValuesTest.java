@@ -6,8 +6,6 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.List;
 import java.util.Map;
 import java.util.SplittableRandom;
-import java.util.function.Function;
-import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.lifeline.base.Point;
 import org.lifeline.base.UnitSystem;
@@ -55,10 +53,7 @@ class PieceValuesTest {
                 w,
                 0);
         return new Written(
-                sheet.finish().stream()
-                        .collect(Collectors.toMap(CalculationStep::symbol, Function.identity(), (a, b) -> b)),
-                CableIntegration.of(cable).shape(piece),
-                length);
+                Reviewer.bySymbol(sheet.finish()), CableIntegration.of(cable).shape(piece), length);
     }
 
     private static Cable linear(double weight) {

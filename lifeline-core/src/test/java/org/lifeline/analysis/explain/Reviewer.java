@@ -7,6 +7,9 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
 import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 
 /** Follows the lines of a sheet with a pocket calculator. */
 final class Reviewer {
@@ -29,6 +32,11 @@ final class Reviewer {
             }
         }
         assertThat(formulas).isGreaterThan(10);
+    }
+
+    /** The last line of each symbol. */
+    static Map<String, CalculationStep> bySymbol(List<CalculationStep> steps) {
+        return steps.stream().collect(Collectors.toMap(CalculationStep::symbol, Function.identity(), (a, b) -> b));
     }
 
     static BigDecimal number(String printed) {

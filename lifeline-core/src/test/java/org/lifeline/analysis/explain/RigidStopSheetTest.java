@@ -6,8 +6,6 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
-import java.util.function.Function;
-import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.lifeline.analysis.ArrestResult;
 import org.lifeline.analysis.EnergyBalance;
@@ -64,7 +62,7 @@ class RigidStopSheetTest {
     private static Map<String, CalculationStep> by(ArrestResult r) {
         List<CalculationStep> steps = r.explain();
         Reviewer.recompute(steps);
-        return steps.stream().collect(Collectors.toMap(CalculationStep::symbol, Function.identity(), (a, b) -> b));
+        return Reviewer.bySymbol(steps);
     }
 
     private static double value(Map<String, CalculationStep> by, String symbol) {

@@ -7,8 +7,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
-import java.util.function.Function;
-import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.lifeline.analysis.ArrestResult;
 import org.lifeline.analysis.CablePiece;
@@ -51,7 +49,7 @@ class SpanSheetTest {
     }
 
     private static Map<String, CalculationStep> by(List<CalculationStep> sheet) {
-        return sheet.stream().collect(Collectors.toMap(CalculationStep::symbol, Function.identity(), (a, b) -> b));
+        return Reviewer.bySymbol(sheet);
     }
 
     private static double value(Map<String, CalculationStep> by, String symbol) {
