@@ -21,6 +21,7 @@ import org.lifeline.base.Violation;
 import org.lifeline.base.Violations;
 import org.lifeline.base.canonical.Canonical;
 import org.lifeline.base.canonical.CanonicalForm;
+import org.lifeline.internal.line.LineGeometry;
 import org.lifeline.internal.line.Piece;
 import org.lifeline.internal.numeric.OrderedWork;
 import org.lifeline.internal.path.LineModel;
@@ -54,12 +55,13 @@ public final class LineEquilibrium implements Canonical {
         SpanState[] spanList = new SpanState[n];
         SupportReaction[] supportList = new SupportReaction[n + 1];
         LoadPosition[] loadList = new LoadPosition[hung.size()];
-        Point first = model.support(0);
+        LineGeometry geometry = model.geometry();
+        Point first = geometry.support(0);
         double most = 0;
         for (int i = 0; i < n; i++) {
             OrderedWork.stopIfInterrupted();
-            List<Piece> pieces = model.pieces(i);
-            Point second = model.support(i + 1);
+            List<Piece> pieces = geometry.pieces(i);
+            Point second = geometry.support(i + 1);
             spanList[i] = new SpanState(i + 1, first, second, cable(pieces));
             most = Math.max(most, spanList[i].maximumTension());
             for (int k = 0; k < loadList.length; k++) {
@@ -77,7 +79,7 @@ public final class LineEquilibrium implements Canonical {
         for (int i = 0; i <= n; i++) {
             OrderedWork.stopIfInterrupted();
             Support s = line.supports().get(i);
-            supportList[i] = new SupportReaction(s.id(), model.reaction(i), model.displacement(i), model.slip(i));
+            supportList[i] = new SupportReaction(s.id(), geometry.reaction(i), geometry.displacement(i), model.slip(i));
         }
         this.spans = List.of(spanList);
         this.supports = List.of(supportList);

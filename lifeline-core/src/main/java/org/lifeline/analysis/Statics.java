@@ -165,7 +165,10 @@ public final class Statics implements Canonical {
     private static void checkPlaces(Lifeline line, List<AppliedLoad> loads) {
         Violations v = new Violations();
         for (int i = 0; i < loads.size(); i++) {
-            v.addAll(line.check(loads.get(i).place()), "loads[" + i + "].place");
+            List<Violation> found = line.check(loads.get(i).place());
+            if (!found.isEmpty()) {
+                v.addAll(found, "loads[" + i + "].place");
+            }
         }
         v.throwIfAny();
     }

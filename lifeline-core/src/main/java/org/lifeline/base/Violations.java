@@ -236,7 +236,10 @@ public final class Violations {
         T given = required(path, values);
         int i = 0;
         for (Object each : given) {
-            required(path + "[" + i++ + "]", each);
+            if (each == null) {
+                required(path + "[" + i + "]", each);
+            }
+            i++;
         }
         return given;
     }

@@ -24,7 +24,7 @@ record Reach(Fall fall, double atRest, double chord) {
         for (int i = 0; i < fall.fallers().size(); i++) {
             Worker w = fall.fallers().get(i);
             if (w.connection().kind() != Connection.Kind.SELF_RETRACTING) {
-                reach(w, "faller[" + i + "].connection.tautLength", list);
+                reach(w, i, list);
                 freeFall(w, list);
             }
         }
@@ -35,14 +35,14 @@ record Reach(Fall fall, double atRest, double chord) {
         return Math.max(atRest, chord);
     }
 
-    private void reach(Worker w, String path, List<Violation> list) {
+    private void reach(Worker w, int number, List<Violation> list) {
         double harness = w.harnessElevation();
         double above = harness <= atRest ? atRest - harness : Math.min(0, lifted() - harness);
         double length = w.connection().tautLength(0);
         if (StrictMath.hypot(above, w.offset()) > length + ROUNDING) {
             String where = above > 0 ? " above" : above < 0 ? " below" : " beside";
             list.add(Violation.of(
-                            path,
+                            "faller[" + number + "].connection.tautLength",
                             GivenValue.number(length, "m"),
                             InputRule.OUT_OF_REACH,
                             Violations.show(Math.abs(above), "m") + where + " the harness attachment of " + w.id()

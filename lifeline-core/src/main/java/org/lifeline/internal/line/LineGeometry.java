@@ -2,6 +2,7 @@ package org.lifeline.internal.line;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import org.lifeline.base.Point;
 import org.lifeline.base.Vector3;
 import org.lifeline.internal.catenary.ElasticCatenary;
@@ -10,6 +11,7 @@ import org.lifeline.internal.catenary.ElasticCatenary;
 public final class LineGeometry {
     private final LineSystem system;
     private final LineState state;
+    private @Nullable ElasticCatenary catenary;
 
     /**
      * The geometry of a state, which must not change as long as this is used.
@@ -49,7 +51,7 @@ public final class LineGeometry {
             last = pieces.get(k).end();
             k++;
         }
-        return pieces.get(k).at((coordinate - from) * state.thermal, last);
+        return pieces.get(k).at(catenary(), (coordinate - from) * state.thermal, last);
     }
 
     /**
@@ -92,7 +94,10 @@ public final class LineGeometry {
      * @return as-installed position plus displacement
      */
     public Point support(int i) {
-        return new Point(system.px[i], system.py[i], system.pz[i]).plus(displacement(i));
+        return new Point(
+                system.px[i] + system.forces.displacement(state, i, 0),
+                system.py[i] + system.forces.displacement(state, i, 1),
+                system.pz[i] + system.forces.displacement(state, i, 2));
     }
 
     /**
@@ -102,6 +107,9 @@ public final class LineGeometry {
      * @return displacement, components in [m]
      */
     public Vector3 displacement(int i) {
+        if (!system.yields(i)) {
+            return Vector3.ZERO;
+        }
         return new Vector3(
                 system.forces.displacement(state, i, 0),
                 system.forces.displacement(state, i, 1),
@@ -128,8 +136,7 @@ public final class LineGeometry {
      * @return at least one piece
      */
     public List<Piece> pieces(int span) {
-        ElasticCatenary catenary = new ElasticCatenary(system.law);
-        List<Piece> list = new ArrayList<>();
+        List<Piece> list = new ArrayList<>(system.firstLoad[span + 1] - system.firstLoad[span] + 1);
         Vector3 t = new Vector3(state.tension[3 * span], state.tension[3 * span + 1], state.tension[3 * span + 2]);
         Point at = support(span);
         if (span == 0 && system.absorbers[0] != null) {
@@ -145,12 +152,28 @@ public final class LineGeometry {
             double to = last ? system.length[span] + state.slip[span + 1] : state.coordinate[j];
             double load = last ? 0 : system.forces.cableForce(state, j);
             Piece piece = Piece.of(
-                    catenary, new Piece.Start(at, t), (to - from) * state.thermal, system.weight / state.thermal, load);
+                    catenary(),
+                    new Piece.Start(at, t),
+                    (to - from) * state.thermal,
+                    system.weight / state.thermal,
+                    load);
             list.add(piece);
-            at = piece.end();
-            t = piece.endTension().plus(new Vector3(0, 0, load));
-            from = to;
+            if (!last) {
+                at = piece.end();
+                Vector3 before = piece.endTension();
+                t = new Vector3(before.x(), before.y(), before.z() + load);
+                from = to;
+            }
         }
         return list;
+    }
+
+    private ElasticCatenary catenary() {
+        ElasticCatenary c = catenary;
+        if (c == null) {
+            c = new ElasticCatenary(system.law);
+            catenary = c;
+        }
+        return c;
     }
 }

@@ -31,7 +31,7 @@ public record Piece(
     public static Piece of(ElasticCatenary c, Start begin, double length, double weight, double load) {
         Vector3 t = begin.tension();
         c.evaluate(t.x(), t.y(), t.z(), length, weight);
-        Point end = begin.point().plus(new Vector3(c.dx, c.dy, c.dz));
+        Point end = from(begin.point(), c);
         return new Piece(c.law(), begin, length, weight, end, new Vector3(t.x(), t.y(), t.z() + weight * length), load);
     }
 
@@ -53,12 +53,15 @@ public record Piece(
         return begin.tension();
     }
 
-    /** The point at an unstretched length from the start. */
-    public Point at(double s, Point from) {
-        ElasticCatenary c = new ElasticCatenary(law);
+    /** The point at an unstretched length from a start, worked out with a catenary of the rope. */
+    Point at(ElasticCatenary c, double s, Point start) {
         Vector3 t = begin.tension();
         c.evaluate(t.x(), t.y(), t.z(), s, weight);
-        return from.plus(new Vector3(c.dx, c.dy, c.dz));
+        return from(start, c);
+    }
+
+    private static Point from(Point start, ElasticCatenary c) {
+        return new Point(start.x() + c.dx, start.y() + c.dy, start.z() + c.dz);
     }
 
     /**
@@ -68,7 +71,7 @@ public record Piece(
      * @return the point
      */
     public Point at(double s) {
-        return at(s, start());
+        return at(new ElasticCatenary(law), s, start());
     }
 
     /**
@@ -79,8 +82,11 @@ public record Piece(
      * @return unstretched length [m]; that of the piece, to rounding, if it does not go so far
      */
     public double lengthAtRun(double run) {
-        ElasticCatenary c = new ElasticCatenary(law);
-        Vector3 t = begin.tension();
+        return lengthAtRun(new ElasticCatenary(law), begin.tension(), length, weight, run);
+    }
+
+    /** The same for a piece of which only the tension at its start is known. */
+    static double lengthAtRun(ElasticCatenary c, Vector3 t, double length, double weight, double run) {
         double h = t.horizontal();
         double low = 0;
         double high = length;

@@ -1,13 +1,18 @@
 package org.lifeline.internal.line;
 
+import org.lifeline.base.Vector3;
+import org.lifeline.internal.catenary.ElasticCatenary;
+
 /** Which material point of a span is where. */
 public final class Stations {
     private Stations() {}
 
     /** Material coordinate that hangs at a horizontal distance from where the cable of a span without loads begins. */
     public static double coordinateAt(LineSystem sys, LineState s, int span, double station) {
-        Piece cable = new LineGeometry(sys, s).pieces(span).get(0);
-        return s.slip[span] + cable.lengthAtRun(station) / s.thermal;
+        Vector3 t = new Vector3(s.tension[3 * span], s.tension[3 * span + 1], s.tension[3 * span + 2]);
+        double length = (sys.length[span] + s.slip[span + 1] - s.slip[span]) * s.thermal;
+        ElasticCatenary c = new ElasticCatenary(sys.law);
+        return s.slip[span] + Piece.lengthAtRun(c, t, length, sys.weight / s.thermal, station) / s.thermal;
     }
 
     /** Material coordinate at which the cable of a span is lowest, or the nearer end where it falls all the way. */

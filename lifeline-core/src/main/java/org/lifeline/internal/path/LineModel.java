@@ -96,8 +96,10 @@ public final class LineModel {
         Installation installation = new Installation(line);
         this.installed = installation.install(bare);
         this.system = bare;
-        this.state = installed.copy();
+        // Nothing changes a state in place before a load is put on, and that one takes part in a state of its own.
+        this.state = installed;
         if (!installation.isExact()) {
+            state = installed.copy();
             Equilibrium e = new Equilibrium(bare, work);
             if (!e.newton(state)) {
                 throw failure("installed line", NOTHING_REACHED, e);
@@ -182,7 +184,9 @@ public final class LineModel {
             return;
         }
         PathParameter thermal = new PathParameter.Thermal(state.thermal, rise > 0 ? 1 : -1);
-        change(thermal, Math.abs(rise), null);
+        if (EquilibriumPath.remembers(system) || !solveAt(thermal, Math.abs(rise))) {
+            follow(thermal, Math.abs(rise), null);
+        }
         state.thermal = to;
     }
 
@@ -228,32 +232,46 @@ public final class LineModel {
      * @param force its weight [N], not below what it is
      */
     public void hang(Load load, double force) {
-        LineEnergy before = energy();
-        double others = before.hanging() - energyOf(load);
+        PathParameter weight = new PathParameter.Weight(load.index);
+        if (EquilibriumPath.remembers(system)) {
+            EquilibriumPath.Scale scale = scale(load, force);
+            new LoadPlacement(this).activate(load);
+            follow(weight, force, scale);
+            return;
+        }
         new LoadPlacement(this).activate(load);
-        PathEnergy.Datum datum =
-                new PathEnergy.Datum(line.supports().get(0).position().z(), before.line() + others);
-        change(new PathParameter.Weight(load.index), force, new EquilibriumPath.Scale(datum, force, 0));
+        if (!solveAt(weight, force)) {
+            follow(weight, force, scale(load, force));
+        }
     }
 
-    /** Follows a change to the end, or solves for its end where the way to it does not matter. */
-    private void change(PathParameter parameter, double to, EquilibriumPath.@Nullable Scale scale) {
-        if (!EquilibriumPath.remembers(system)) {
-            Equilibrium e = new Equilibrium(system, work);
-            LineState next = state.copy();
+    private EquilibriumPath.Scale scale(Load load, double force) {
+        LineEnergy before = energy();
+        double others = before.hanging() - energyOf(load);
+        PathEnergy.Datum datum =
+                new PathEnergy.Datum(line.supports().get(0).position().z(), before.line() + others);
+        return new EquilibriumPath.Scale(datum, force, 0);
+    }
+
+    /** Solves for the end of a change, where the way to it does not matter; false if nothing was found. */
+    private boolean solveAt(PathParameter parameter, double to) {
+        Equilibrium e = new Equilibrium(system, work);
+        LineState next = state.copy();
+        parameter.set(next, to);
+        boolean found = e.startCold(next) && e.solve(next, state);
+        if (!found) {
+            next.set(state);
             parameter.set(next, to);
-            boolean found = e.startCold(next) && e.solve(next, state);
-            if (!found) {
-                next.set(state);
-                parameter.set(next, to);
-                found = e.solve(next, state);
-            }
-            note(e);
-            if (found) {
-                state = next;
-                return;
-            }
+            found = e.solve(next, state);
         }
+        note(e);
+        if (found) {
+            state = next;
+        }
+        return found;
+    }
+
+    private void follow(PathParameter parameter, double to, EquilibriumPath.@Nullable Scale scale) {
         new EquilibriumPath(this, parameter, scale).advance(to, null, 0);
     }
 
@@ -407,7 +425,12 @@ public final class LineModel {
         return LineEnergies.of(system, state);
     }
 
-    LineGeometry geometry() {
+    /**
+     * Where the cable and the supports are in the current state.
+     *
+     * @return the geometry, until the state changes
+     */
+    public LineGeometry geometry() {
         return new LineGeometry(system, state);
     }
 

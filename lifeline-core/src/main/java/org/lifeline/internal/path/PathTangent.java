@@ -1,6 +1,7 @@
 package org.lifeline.internal.path;
 
 import java.util.Arrays;
+import org.jspecify.annotations.Nullable;
 import org.lifeline.internal.line.Equilibrium;
 import org.lifeline.internal.line.LineRates;
 import org.lifeline.internal.line.LineState;
@@ -18,7 +19,7 @@ final class PathTangent {
     private final ResidualRates residualRates;
 
     /** A state a little further along the last tangent, and how much further the parameter is there. */
-    private final LineState ahead;
+    private @Nullable LineState ahead;
 
     private double aheadBy;
 
@@ -29,7 +30,6 @@ final class PathTangent {
         this.followed = followed;
         this.residualRates = new ResidualRates(system);
         this.rates = new LineRates(system, parameter.load());
-        this.ahead = followed ? new LineState(system.spans, system.loads) : new LineState(0, 0);
     }
 
     /** Finds the derivative of the unknowns by the parameter; a point at which there is none has no tangent. */
@@ -77,12 +77,22 @@ final class PathTangent {
         }
     }
 
+    private LineState ahead() {
+        LineState s = ahead;
+        if (s == null) {
+            s = new LineState(system.spans, system.loads);
+            ahead = s;
+        }
+        return s;
+    }
+
     /** Sets the state ahead along a point's tangent. */
     void lookAhead(PathPoint point, PathCoordinate coordinate) {
         aheadBy = PathTolerances.AHEAD * Math.max(point.value, PathTolerances.AHEAD_LEAST * coordinate.scale());
-        ahead.set(point.state);
-        equilibrium.apply(ahead, point.state, aheadBy, point.tangent);
-        parameter.set(ahead, point.value + aheadBy);
+        LineState s = ahead();
+        s.set(point.state);
+        equilibrium.apply(s, point.state, aheadBy, point.tangent);
+        parameter.set(s, point.value + aheadBy);
     }
 
     /** Rise of the parameter until the tangent at a point meets an event; may be infinite. */
@@ -91,16 +101,16 @@ final class PathTangent {
             return Double.POSITIVE_INFINITY;
         }
         lookAhead(point, coordinate);
-        return aheadBy * events.steps(point.state, ahead);
+        return aheadBy * events.steps(point.state, ahead());
     }
 
     /** Rate by the parameter at which what is watched nears its limit, after {@link #lookAhead}. */
     double rateOfEvent(PathPoint point, PathEvents events, LineState later) {
-        return (events.beyond(ahead, later) - events.beyond(point.state, later)) / aheadBy;
+        return (events.beyond(ahead(), later) - events.beyond(point.state, later)) / aheadBy;
     }
 
     /** Tells whether a support goes further beyond its limit of friction along the tangent, after {@link #lookAhead}. */
     boolean excessGrows(PathPoint point, int support) {
-        return equilibrium.modes.excess(ahead, support) > equilibrium.modes.excess(point.state, support);
+        return equilibrium.modes.excess(ahead(), support) > equilibrium.modes.excess(point.state, support);
     }
 }
