@@ -41,6 +41,9 @@ final class SlidingJoint extends Joint {
     private double stopHeat;
     private double drag;
 
+    /** Share of the flow that its drag leaves within a step [-]. */
+    private double left = 1;
+
     /** Momentum that cable has brought to the ring or taken from it and that has not acted yet [N·s]. */
     private double owedX;
 
@@ -181,8 +184,20 @@ final class SlidingJoint extends Joint {
         double fy = t2 * c.uy[node] - t1 * c.uy[l] + pullY;
         double fz = t2 * c.uz[node] - t1 * c.uz[l] + pullZ - passing * c.gravity;
         double drive = c.pull(node, t2) - c.pull(l, t1) + flowLoad();
-        drag = Math.max(ringMass / NumericalParameters.RING_REST_TIME, 2 * Math.sqrt(ringMass * swing));
+        resist(kick, q1, q2);
         push(kick, fx, fy, fz, drive);
+    }
+
+    /** What drags the ring along with the cable that passes keeps the tensions beside it from moving the two apart. */
+    private void resist(double kick, double q1, double q2) {
+        drag = Math.max(ringMass / NumericalParameters.RING_REST_TIME, 2 * Math.sqrt(ringMass * swing));
+        left = 1 / (1 + kick * drag * (1 / passing + 1 / ringMass));
+        double share = kick * drag * left;
+        double flow1 = q1 / passing - (along1 - q1) / ringMass;
+        double flow2 = q2 / passing - (along2 - q2) / ringMass;
+        m11 -= share * flow1 * flow1;
+        m22 -= share * flow2 * flow2;
+        m12 -= share * flow1 * flow2;
     }
 
     /** A kick without any flow: ring and cable are one. */
@@ -200,10 +215,11 @@ final class SlidingJoint extends Joint {
     /** Adds a kick to the velocity before the step: forces on the ring, drive on the flow. */
     private void push(double kick, double fx, double fy, double fz, double drive) {
         LumpedMassChain c = chain;
-        c.wx[node] = beforeX;
-        c.wy[node] = beforeY;
-        c.wz[node] = beforeZ;
-        flowPredicted = flowBefore;
+        flowPredicted = left * flowBefore;
+        double dragged = kick * drag / ringMass * flowPredicted;
+        c.wx[node] = beforeX + dragged * ax;
+        c.wy[node] = beforeY + dragged * ay;
+        c.wz[node] = beforeZ + dragged * az;
         stopped = false;
         stopHeat = 0;
         add(kick, fx, fy, fz, drive);
@@ -236,14 +252,24 @@ final class SlidingJoint extends Joint {
     private void add(double kick, double fx, double fy, double fz, double drive) {
         LumpedMassChain c = chain;
         double ft = fx * ax + fy * ay + fz * az;
-        double slow = ft * across;
-        double ring = waiting || stopped ? slow : (ft - drive) / ringMass;
-        c.wx[node] += kick * (fx * across + (ring - slow) * ax);
-        c.wy[node] += kick * (fy * across + (ring - slow) * ay);
-        c.wz[node] += kick * (fz * across + (ring - slow) * az);
-        if (!waiting && !stopped) {
-            flowPredicted += kick * (drive / passing - ring);
-        }
+        double gain = gain(kick, ft, drive);
+        double along = along(kick, ft, drive, gain);
+        flowPredicted += gain;
+        c.wx[node] += kick * fx * across + along * ax;
+        c.wy[node] += kick * fy * across + along * ay;
+        c.wz[node] += kick * fz * across + along * az;
+    }
+
+    /** What the flow gains by a force on the ring along the cable and a drive [m/s]. */
+    private double gain(double kick, double force, double drive) {
+        return waiting || stopped ? 0 : left * kick * (drive / passing - (force - drive) / ringMass);
+    }
+
+    /** What the ring gains along the cable beyond what it would gain if it moved all the cable lumped at it [m/s]. */
+    private double along(double kick, double force, double drive, double gain) {
+        return waiting || stopped
+                ? 0
+                : kick * ((force - drive) / ringMass - force * across) + kick * drag / ringMass * gain;
     }
 
     @Override
@@ -291,24 +317,13 @@ final class SlidingJoint extends Joint {
         double fz = d2 * c.uz[node] - d1 * c.uz[l];
         double drive = c.ratio(node) * d2 - c.ratio(l) * d1;
         double ft = fx * ax + fy * ay + fz * az;
-        double ring = (ft - drive) / ringMass;
-        double slow = ft * across;
-        if (waiting || stopped) {
-            ring = slow;
-        }
-        c.vx[node] = c.wx[node] + kick * (fx * across + (ring - slow) * ax);
-        c.vy[node] = c.wy[node] + kick * (fy * across + (ring - slow) * ay);
-        c.vz[node] = c.wz[node] + kick * (fz * across + (ring - slow) * az);
-        double next = stopped || waiting ? 0 : flowPredicted + kick * (drive / passing - ring);
-        double impulse = 0;
-        if (next != 0) {
-            next /= 1 + kick * drag * (1 / passing + 1 / ringMass);
-            impulse = kick * drag * next;
-            double a = impulse / ringMass;
-            c.vx[node] += a * ax;
-            c.vy[node] += a * ay;
-            c.vz[node] += a * az;
-        }
+        double gain = gain(kick, ft, drive);
+        double along = along(kick, ft, drive, gain);
+        double next = waiting || stopped ? 0 : flowPredicted + gain;
+        c.vx[node] = c.wx[node] + kick * fx * across + along * ax;
+        c.vy[node] = c.wy[node] + kick * fy * across + along * ay;
+        c.vz[node] = c.wz[node] + kick * fz * across + along * az;
+        double impulse = kick * drag * next;
         flow = next;
         dampingHeat = -0.5
                 * kick
