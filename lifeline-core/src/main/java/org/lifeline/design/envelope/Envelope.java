@@ -206,9 +206,13 @@ public final class Envelope implements WorstCases, Canonical {
                 }
             }
         }
-        for (int i = 1; i < intervals; i++) {
-            addApart(set, end + (run - 2 * end) * 0.5 * (1 - StrictMath.cos(Math.PI * i / intervals)), run);
+        int wide = intervals - 2;
+        for (int i = 1; i < wide; i++) {
+            addApart(set, end + (run - 2 * end) * 0.5 * (1 - StrictMath.cos(Math.PI * i / wide)), run);
         }
+        double near = Math.max(Math.sqrt(end * set.higher(end)), end + 1.5 * EnvelopeTolerances.STATIONS_APART * run);
+        addApart(set, near, run);
+        addApart(set, run - near, run);
         return set.stream().mapToDouble(Double::doubleValue).toArray();
     }
 

@@ -1,7 +1,6 @@
 package org.lifeline.design.envelope;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.TreeSet;
 import java.util.function.Consumer;
@@ -119,17 +118,30 @@ final class EnvelopeSearch {
             }
         }
         List<double[]> list = new ArrayList<>();
-        for (TreeSet<Double> set : sets) {
-            double[] apart = new double[set.size()];
-            int n = 0;
-            for (double s : set) {
-                if (n == 0 || s > apart[n - 1] + EnvelopeTolerances.PLACES_APART) {
-                    apart[n++] = s;
-                }
-            }
-            list.add(Arrays.copyOf(apart, n));
+        for (int i = 0; i < sets.size(); i++) {
+            list.add(apart(sets.get(i), stations.get(i)));
         }
         return list;
+    }
+
+    /** Places of a span with one of those that are next to each other, and with the end of the span where one is next to it. */
+    private static double[] apart(TreeSet<Double> places, double[] stations) {
+        TreeSet<Double> kept = new TreeSet<>();
+        for (double s : places) {
+            if (kept.isEmpty() || s > kept.last() + EnvelopeTolerances.PLACES_APART) {
+                kept.add(s);
+            }
+        }
+        // There curves turn within millimetres, and each combination has its own turn.
+        double first = stations[0];
+        double last = stations[stations.length - 1];
+        if (!kept.isEmpty() && kept.first() < first + EnvelopeTolerances.PLACES_APART) {
+            kept.add(first);
+        }
+        if (!kept.isEmpty() && kept.last() > last - EnvelopeTolerances.PLACES_APART) {
+            kept.add(last);
+        }
+        return kept.stream().mapToDouble(Double::doubleValue).toArray();
     }
 
     ArrestQuantities quantities() {

@@ -16,7 +16,7 @@ import org.lifeline.model.Support;
  * a worse value may hide.
  *
  * <p>Between two samples a quantity is taken to lie below the lines through the neighbouring samples, as a concave curve
- * does: the bound is where those lines meet. The interval with the largest bound is sampled at that place until no bound
+ * does, and below parabolas where it rises the steeper the farther, toward a kink: the bound is where those lines meet. The interval with the largest bound is sampled at that place until no bound
  * exceeds the worst value known by more than the tolerance, or the interval is shorter than a millimetre. A quantity that
  * is absent on one side of an interval (an obstruction that begins or ends, a case that failed) is followed to the edge
  * by halving. Falls at the supports of the span are cases of their own, beside the curve. Not thread-safe; one thread at a time works on a curve.
@@ -217,49 +217,64 @@ final class InfluenceLine {
     private double bound(int i, int index) {
         double a = samples.get(i).value(index);
         double b = samples.get(i + 1).value(index);
-        double width = samples.get(i + 1).station - samples.get(i).station;
-        double rise = i > 0 ? slope(i - 1, index) : Double.NaN;
-        double fall = i + 2 < samples.size() ? -slope(i + 1, index) : Double.NaN;
         if (Double.isNaN(a) && Double.isNaN(b)) {
             return Double.NEGATIVE_INFINITY;
         }
+        double width = width(i);
+        Extrapolation left = fromLeft(i, index);
+        Extrapolation right = fromRight(i, index);
         if (Double.isNaN(b)) {
-            return edge(a, rise, width);
+            return edge(a, left, width);
         }
         if (Double.isNaN(a)) {
-            return edge(b, fall, width);
+            return edge(b, right, width);
         }
         double most = Math.max(a, b);
-        if (Double.isNaN(rise) || Double.isNaN(fall)) {
-            double out = Double.isNaN(rise) ? b + fall * width : a + rise * width;
+        if (left.isUnknown() || right.isUnknown()) {
+            double out = left.isUnknown() ? right.at(width) : left.at(width);
             return Double.isNaN(out) ? most : Math.max(most, out);
         }
-        double x = meeting(i, index);
-        return Double.isNaN(x) ? most : Math.max(most, a + rise * x);
+        double x = left.meeting(right, width);
+        return Double.isNaN(x) ? most : Math.max(most, left.at(x));
     }
 
-    private static double edge(double value, double rise, double width) {
-        return Double.isNaN(rise) ? Double.POSITIVE_INFINITY : Math.max(value, value + rise * width);
+    private static double edge(double value, Extrapolation there, double width) {
+        return there.isUnknown() ? Double.POSITIVE_INFINITY : Math.max(value, there.at(width));
     }
 
-    /** Distance from the start of an interval to where the lines from both sides meet above it; NaN if they do not. */
-    private double meeting(int i, int index) {
-        if (i == 0 || i + 2 >= samples.size()) {
-            return Double.NaN;
+    /** How a quantity goes on from a sample, seen from those on one side of it: −1 before it, 1 behind it. */
+    private Extrapolation beyond(int i, int side, int index) {
+        Sample here = samples.get(i);
+        boolean known = i + side >= 0 && i + side < samples.size();
+        if (!known) {
+            return Extrapolation.unknown(here.value(index));
         }
-        double left = slope(i - 1, index);
-        double right = slope(i + 1, index);
-        double width = samples.get(i + 1).station - samples.get(i).station;
-        double a = samples.get(i).value(index);
-        double b = samples.get(i + 1).value(index);
-        double x = (b - right * width - a) / (left - right);
-        return left > right && x > 0 && x < width ? x : Double.NaN;
+        Sample beside = samples.get(i + side);
+        boolean third = i + 2 * side >= 0 && i + 2 * side < samples.size();
+        Sample farther = third ? samples.get(i + 2 * side) : beside;
+        return Extrapolation.through(
+                new Extrapolation.Step(
+                        Math.abs(here.station - beside.station), here.value(index) - beside.value(index)),
+                new Extrapolation.Step(
+                        Math.abs(beside.station - farther.station), beside.value(index) - farther.value(index)),
+                here.value(index));
     }
 
-    private double slope(int i, int index) {
-        Sample a = samples.get(i);
-        Sample b = samples.get(i + 1);
-        return (b.value(index) - a.value(index)) / (b.station - a.station);
+    private Extrapolation fromLeft(int i, int index) {
+        return beyond(i, -1, index).reaching(samples.get(i + 1).value(index), width(i));
+    }
+
+    private Extrapolation fromRight(int i, int index) {
+        return beyond(i + 1, 1, index).reaching(samples.get(i).value(index), width(i));
+    }
+
+    private double width(int i) {
+        return samples.get(i + 1).station - samples.get(i).station;
+    }
+
+    /** Distance from the start of an interval to where what is foreseen from both sides meets in it; NaN if they do not. */
+    private double meeting(int i, int index) {
+        return fromLeft(i, index).meeting(fromRight(i, index), width(i));
     }
 
     private double place(int i, int index) {
