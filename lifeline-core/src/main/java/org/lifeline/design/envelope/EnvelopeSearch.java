@@ -2,6 +2,7 @@ package org.lifeline.design.envelope;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
@@ -124,8 +125,8 @@ final class EnvelopeSearch {
         return list;
     }
 
-    /** Places of a span with one of those that are next to each other, and with the end of the span where one is next to it. */
-    private static double[] apart(TreeSet<Double> places, double[] stations) {
+    /** Places of a span, in their order, with one of those that are next to each other, and with the end of the span where one is next to it. */
+    private static double[] apart(Set<Double> places, double[] stations) {
         TreeSet<Double> kept = new TreeSet<>();
         for (double s : places) {
             if (kept.isEmpty() || s > kept.last() + EnvelopeTolerances.PLACES_APART) {
