@@ -228,6 +228,22 @@ class PieceTest {
         }
     }
 
+    /** In millinewtons as in meganewtons: forces, weight and stiffness times a factor leave the shape. */
+    @Test
+    void theLengthAtARunDoesNotDependOnTheUnitOfForce() {
+        for (double scale : new double[] {1e-6, 1e-3, 1e3}) {
+            for (double share : new double[] {0.1, 0.5, 0.8}) {
+                Vector3 t = new Vector3(300, 400, -900);
+                Piece p = piece(1e6, t, 10, 150);
+                Piece scaled = piece(1e6 * scale, t.times(scale), 10, 150 * scale);
+                double run = share * p.start().horizontalDistance(p.end());
+                assertThat(scaled.lengthAtRun(run))
+                        .as("scale %s, share %s", scale, share)
+                        .isCloseTo(p.lengthAtRun(run), within(1e-11));
+            }
+        }
+    }
+
     @Test
     void aRunThatThePieceDoesNotGoIsItsEnd() {
         Piece p = piece(1e6, new Vector3(1000, 0, -100), 10, 5);
