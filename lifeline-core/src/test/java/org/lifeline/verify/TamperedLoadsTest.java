@@ -12,6 +12,7 @@ import org.junit.jupiter.api.Test;
 import org.lifeline.analysis.state.AppliedLoad;
 import org.lifeline.analysis.state.LoadPosition;
 import org.lifeline.base.Point;
+import org.lifeline.base.Vector3;
 import org.lifeline.model.Attachment;
 import org.lifeline.model.Installed;
 import org.lifeline.model.Lifeline;
@@ -170,5 +171,95 @@ class TamperedLoadsTest {
                     Changed.pulled(p.startTension(), more));
         });
         assertThat(one.failed(s)).contains(Check.FREE_RUNNING);
+    }
+
+    /**
+     * Loads that run freely hang in the middle until somebody grips beside it: then they run against the grip, from the left
+     * or from the right. Were they heavier than the cable beside them is steep, they would let go of it.
+     */
+    @Test
+    void loadsThatRunAgainstAGripFromEitherSide() {
+        Lifeline line = Cases.level().line();
+        for (double grip : new double[] {14, 10}) {
+            Solved one = Solved.of(line, free(1, 6, 300), gripped(1, grip, 2000));
+            Solved both = Solved.of(line, free(1, 6, 300), free(1, 7, 200), gripped(1, grip, 2000));
+            boolean left = grip > 12;
+            assertThat(one.state().isTouch(one.state().span(1), 1)).isTrue();
+            double[] loads = one.state().span(1).pieces().stream()
+                    .mapToDouble(p -> p.load())
+                    .toArray();
+            assertThat(loads).containsExactly(left ? 300 : 2000, left ? 2000 : 300, 0);
+            assertThat(one.failed(one.state())).as("grip at %s m", grip).isEmpty();
+            assertThat(both.failed(both.state())).as("grip at %s m", grip).isEmpty();
+            List<AppliedLoad> heavy = List.of(free(1, 6, 5000), gripped(1, grip, 2000));
+            assertThat(failures(one.state(), heavy, one.installed()))
+                    .as("grip at %s m", grip)
+                    .containsExactly(Check.LOADS, Check.FREE_RUNNING);
+            // Of two, each is light enough beside the cable, and both together are not.
+            double steep = 2
+                    * Math.abs((left
+                                    ? both.state().span(1).firstPiece().endTension()
+                                    : both.state().span(1).lastPiece().startTension())
+                            .z());
+            List<AppliedLoad> together =
+                    List.of(free(1, 6, 0.6 * steep), free(1, 7, 0.6 * steep), gripped(1, grip, 2000));
+            assertThat(failures(both.state(), together, both.installed()))
+                    .as("grip at %s m", grip)
+                    .containsExactly(Check.LOADS, Check.FREE_RUNNING);
+            List<AppliedLoad> lighter =
+                    List.of(free(1, 6, 0.4 * steep), free(1, 7, 0.4 * steep), gripped(1, grip, 2000));
+            assertThat(failures(both.state(), lighter, both.installed()))
+                    .as("grip at %s m", grip)
+                    .containsExactly(Check.LOADS);
+        }
+    }
+
+    /** A free load rests on the lower post, whichever end of its span that is; heavier, it would leave it. */
+    @Test
+    void aLoadThatRestsOnThePostAtEitherEndOfItsSpan() {
+        Lifeline climbing = Cases.climbing().line();
+        Lifeline.Builder b = Lifeline.builder().cable(climbing.cable()).installed(Installed.pretension(6000));
+        for (int i = 3; i >= 0; i--) {
+            Point p = climbing.supports().get(i).position();
+            b.support(climbing.supports().get(i).withPosition(Point.of(30 - p.x(), 0, p.z())));
+        }
+        Solved down = Solved.of(b.build(), free(2, 5, 700));
+        assertThat(down.state().loads().get(0).restsOn())
+                .contains(climbing.supports().get(1).id());
+        assertThat(down.failed(down.state())).isEmpty();
+        assertThat(failures(down.state(), List.of(free(2, 5, 70_000)), down.installed()))
+                .containsExactly(Check.LOADS, Check.FREE_RUNNING);
+    }
+
+    /** A free load beside others that it does not touch is in balance by itself, first, between them or last. */
+    @Test
+    void aFreeLoadThatTouchesNothingIsInBalanceByItself() {
+        Lifeline line = Cases.level().line();
+        double[][] places = {{12, 17, 20}, {4, 12, 20}, {4, 7, 12}};
+        for (int free = 0; free < 3; free++) {
+            AppliedLoad[] loads = new AppliedLoad[3];
+            for (int i = 0; i < 3; i++) {
+                loads[i] = i == free ? free(1, places[free][i], 3000) : gripped(1, places[free][i], 40);
+            }
+            Solved each = Solved.of(line, loads);
+            assertThat(each.failed(each.state())).as("free load %d", free + 1).isEmpty();
+            StateNumbers s = each.state();
+            int joint = 0;
+            while (s.span(1).pieces().get(joint).load() != 3000) {
+                joint++;
+            }
+            assertThat(s.isTouch(s.span(1), joint)).isFalse();
+            assertThat(s.isTouch(s.span(1), joint + 1)).isFalse();
+            for (int piece : new int[] {joint + 1, joint + 2}) {
+                String end = piece == joint + 1 ? "endTension" : "startTension";
+                StateNumbers other = Changed.piece(s, 1, piece, p -> {
+                    Vector3 t = end.equals("endTension") ? p.endTension() : p.startTension();
+                    return Changed.with(p, end, Changed.pulled(t, 3e-8 * t.magnitude()));
+                });
+                assertThat(each.failed(other))
+                        .as("free load %d, %s", free + 1, end)
+                        .contains(Check.FREE_RUNNING);
+            }
+        }
     }
 }

@@ -131,8 +131,8 @@ class SpanScanTest {
     }
 
     /**
-     * A short span is steeper under the same load and pulls less at its ends: the limit on what a worker may fall below the
-     * line leaves out the long span only. The line then takes as many as the other two, and nobody in the first.
+     * The longer a span, the farther it lets a worker down: a limit on what is needed below the line leaves out the longest
+     * only. The line then takes no more than the other two, and nobody in the first.
      */
     @Test
     void aSpanThatTakesNobodyIsLeftOutOfTheLine() {
@@ -180,5 +180,44 @@ class SpanScanTest {
             assertThat(each.isMet()).isTrue();
         }
         assertThat(r.inSpan(3)).isEqualTo(2);
+    }
+
+    private static double demandOfOne(LifelineDesign d) {
+        return Occupancy.meeting(List.of(anchors(1)))
+                .solve(d)
+                .tried()
+                .get(0)
+                .notMet()
+                .get(0)
+                .ratio();
+    }
+
+    /** In the cold the line is tighter and loads its anchors more: a limit between both lets nobody on if it may get cold. */
+    @Test
+    void theTemperaturesOfTheDesignCount() {
+        LifelineDesign mild = crew(100, 100).withTemperatures(List.of(15.0));
+        LifelineDesign cold = mild.withTemperatures(List.of(-30.0, 15.0));
+        double one = demandOfOne(mild);
+        assertThat(demandOfOne(cold)).isGreaterThan(1.02 * one);
+        assertThat(Occupancy.meeting(List.of(anchors(1.01 * one))).solve(mild).inSpan(1))
+                .isPositive();
+        assertThat(Occupancy.meeting(List.of(anchors(1.01 * one))).solve(cold).inSpan(1))
+                .isZero();
+    }
+
+    /** Where cable runs from span to span, one who hangs in the next tightens the line: each span takes one, the line not two. */
+    @Test
+    void spansThatFeelOneAnotherTakeFewerThanTheirSum() {
+        LifelineDesign d = LifelineDesign.builder("free")
+                .line(Designs.line(2, Passage.free()))
+                .temperature(15)
+                .worker(Designs.worker("W0", Attachment.GRIPPED))
+                .worker(Designs.worker("W1", Attachment.GRIPPED))
+                .build();
+        OccupancyResult r =
+                Occupancy.meeting(List.of(anchors(1.0001 * demandOfOne(d)))).solve(d);
+        assertThat(r.inSpan(1)).isEqualTo(1);
+        assertThat(r.inSpan(2)).isEqualTo(1);
+        assertThat(r.inAll()).isEqualTo(1);
     }
 }
