@@ -26,7 +26,10 @@ final class ClearanceChecks {
                 "line elevation",
                 account.lineElevation(),
                 arrest.attachmentBefore().z());
-        equal("first row", rows.get(0).elevation(), account.lineElevation());
+        equal(
+                "first row",
+                rows.get(0).elevation(),
+                account.lineElevation() - rows.get(0).value());
         for (int i = 1; i < rows.size(); i++) {
             ClearanceRow row = rows.get(i);
             String where = "row " + (i + 1) + ", " + row.item();

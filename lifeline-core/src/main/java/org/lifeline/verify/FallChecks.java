@@ -177,7 +177,11 @@ final class FallChecks {
                 Check.DERIVED,
                 "total fall distance",
                 Deviation.over(without, d.totalFallDistance()) / arrest.levelScale());
-        for (int i = 0; i < d.slip().size(); i++) {
+        int supports = arrest.peak().supports().size();
+        if (d.slip().size() != supports) {
+            log.add(Check.DERIVED, "number of slips", 1);
+        }
+        for (int i = 0; i < Math.min(d.slip().size(), supports); i++) {
             double moved = arrest.peak().supports().get(i).slip()
                     - arrest.before().supports().get(i).slip();
             boolean ahead = i >= span();

@@ -162,6 +162,31 @@ class YieldingSupportsTest {
         }
     }
 
+    /** A model of a thousandth of the size, its forces the same: what is missing at the end is a share of the span as well. */
+    @Test
+    void aSmallModelYieldsByTheSameShares() {
+        for (double stiffness : new double[] {1e5, 1e4, 1e3}) {
+            Lifeline large = Statics.withYieldedSupports(level(10, 0.5, TENSION, stiffness));
+            Lifeline small = Statics.withYieldedSupports(level(0.01, 500, TENSION, 1e3 * stiffness));
+            for (int i = 0; i < 2; i++) {
+                assertThat(small.supports().get(i).position().x() / 0.01)
+                        .as("support %d of stiffness %s", i, stiffness)
+                        .isCloseTo(large.supports().get(i).position().x() / 10, within(2e-11));
+            }
+        }
+    }
+
+    /** Each of two ends that are too soft has gone half of the span when they meet: tension over stiffness less that is missing. */
+    @Test
+    void endsThatAreTooSoftMissWhatTheyWouldStillGoWhenTheyMeet() {
+        for (double stiffness : new double[] {550, 300, 30}) {
+            double missing =
+                    lost(level(10, 0.5, TENSION, stiffness)).convergence().residual();
+            // They cannot come nearer than the shortest span that a line may have.
+            assertThat(missing).as("stiffness %s", stiffness).isCloseTo(TENSION / stiffness / 10 - 0.5, within(1e-3));
+        }
+    }
+
     /** Half of the cable of a level span hangs at its middle; a whole span more lies in the next one. */
     @Test
     void aPointOfTheCableHangsWhereItsLengthSays() {

@@ -1,19 +1,19 @@
 package org.lifeline.verify;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.lifeline.verify.Arrested.distance;
+import static org.lifeline.verify.Arrested.energy;
+import static org.lifeline.verify.Arrested.failed;
+import static org.lifeline.verify.Arrested.numbers;
 
-import java.util.EnumSet;
 import java.util.List;
 import java.util.OptionalDouble;
-import java.util.Set;
-import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.lifeline.analysis.EnergyBalance;
 import org.lifeline.analysis.Statics;
 import org.lifeline.analysis.clearance.ClearanceRow;
-import org.lifeline.analysis.state.EnergyAccount;
 import org.lifeline.model.ClearanceRules;
 import org.lifeline.model.Connection;
 import org.lifeline.model.Fall;
@@ -31,47 +31,6 @@ import org.lifeline.verify.state.StateNumbers;
 class TamperedArrestTest {
     private final ArrestNumbers level = numbers(Cases.level());
     private final ArrestNumbers friction = numbers(Cases.friction());
-
-    private static ArrestNumbers numbers(ArrestCase each) {
-        return ArrestNumbers.of(each.solve());
-    }
-
-    private static Set<Check> failed(ArrestNumbers arrest) {
-        StateNumbers installed =
-                StateNumbers.of(Statics.withDefaults().solve(arrest.before().line(), List.of()));
-        return Verifier.withDefaults().reportArrest(arrest, installed).failures().stream()
-                .map(CheckResult::check)
-                .collect(Collectors.toCollection(() -> EnumSet.noneOf(Check.class)));
-    }
-
-    private static ArrestNumbers energy(ArrestNumbers a, String row, double more) {
-        EnergyAccount e = a.energy();
-        double old =
-                switch (row) {
-                    case "fall" -> e.fall();
-                    case "cable" -> e.cable();
-                    case "hanging" -> e.hanging();
-                    case "connection" -> e.connection();
-                    case "friction" -> e.friction();
-                    case "inlineAbsorbers" -> e.inlineAbsorbers();
-                    case "anchors" -> e.anchors();
-                    default -> throw new IllegalArgumentException(row);
-                };
-        return Changed.with(a, "energy", Changed.with(e, row, old + more * e.fall()));
-    }
-
-    private static ArrestNumbers distance(ArrestNumbers a, String name, double more) {
-        ArrestNumbers.Distances d = a.distances();
-        double old =
-                switch (name) {
-                    case "sag" -> d.sag();
-                    case "lineDescent" -> d.lineDescent();
-                    case "loadX" -> d.loadX();
-                    case "totalFallDistance" -> d.totalFallDistance();
-                    default -> throw new IllegalArgumentException(name);
-                };
-        return Changed.with(a, "distances", Changed.with(d, name, old + more));
-    }
 
     @Test
     void untouchedArrestsPass() {

@@ -1,22 +1,20 @@
 package org.lifeline.verify;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.lifeline.verify.Solved.failures;
+import static org.lifeline.verify.Solved.free;
+import static org.lifeline.verify.Solved.gripped;
 
-import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
-import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.lifeline.analysis.Statics;
 import org.lifeline.analysis.state.AppliedLoad;
 import org.lifeline.base.Vector3;
-import org.lifeline.model.Attachment;
 import org.lifeline.model.InlineAbsorber;
 import org.lifeline.model.Installed;
 import org.lifeline.model.Lifeline;
 import org.lifeline.model.Passage;
-import org.lifeline.model.Place;
 import org.lifeline.model.Stiffness;
 import org.lifeline.model.Support;
 import org.lifeline.model.absorber.LoadingCurve;
@@ -27,37 +25,6 @@ import org.lifeline.verify.state.StateNumbers;
 
 /** Each check of a state is able to fail: one number of a right state is changed, and just its check finds it. */
 class TamperedStateTest {
-    private static final Verifier VERIFIER = Verifier.withDefaults();
-
-    /** A state at rest with what it was solved for. */
-    private record Solved(StateNumbers state, List<AppliedLoad> loads, StateNumbers installed) {
-        static Solved of(Lifeline line, AppliedLoad... loads) {
-            List<AppliedLoad> list = List.of(loads);
-            return new Solved(
-                    StateNumbers.of(Statics.withDefaults().withTemperature(30).solve(line, list)),
-                    list,
-                    StateNumbers.of(Statics.withDefaults().solve(line, List.of())));
-        }
-
-        Set<Check> failed(StateNumbers changed) {
-            return failures(changed, loads, installed);
-        }
-    }
-
-    private static Set<Check> failures(StateNumbers state, List<AppliedLoad> loads, StateNumbers installed) {
-        return VERIFIER.report(state, loads, installed).failures().stream()
-                .map(CheckResult::check)
-                .collect(Collectors.toCollection(() -> EnumSet.noneOf(Check.class)));
-    }
-
-    private static AppliedLoad gripped(int span, double station, double force) {
-        return new AppliedLoad(Place.of(span, station), Attachment.GRIPPED, force);
-    }
-
-    private static AppliedLoad free(int span, double station, double force) {
-        return new AppliedLoad(Place.of(span, station), Attachment.FREE_RUNNING, force);
-    }
-
     private final Solved two = Solved.of(Cases.level().line(), gripped(1, 8, 900), gripped(1, 15, 1000));
     private final Solved spans = Solved.of(Cases.friction().line(), gripped(2, 4, 900), free(3, 3, 1000));
     private final Solved springs = Solved.of(Cases.yielding().line(), free(2, 4, 3000));
@@ -66,13 +33,13 @@ class TamperedStateTest {
     @Test
     void untouchedStatesPass() {
         for (Solved each : List.of(two, spans, springs, absorber)) {
-            assertThat(each.failed(each.state)).isEmpty();
+            assertThat(each.failed(each.state())).isEmpty();
         }
     }
 
     @Test
     void finite() {
-        StateNumbers s = Changed.absorber(absorber.state, 0, a -> Changed.with(a, "remaining", Double.NaN));
+        StateNumbers s = Changed.absorber(absorber.state(), 0, a -> Changed.with(a, "remaining", Double.NaN));
 
         assertThat(absorber.failed(s)).containsExactly(Check.FINITE, Check.ABSORBER_REMAINING);
     }
@@ -80,21 +47,21 @@ class TamperedStateTest {
     @Test
     void aLoadBesideItsKink() {
         StateNumbers s =
-                Changed.load(two.state, 1, l -> Changed.with(l, "point", Changed.moved(l.point(), 1e-6, 0, 0)));
+                Changed.load(two.state(), 1, l -> Changed.with(l, "point", Changed.moved(l.point(), 1e-6, 0, 0)));
 
         assertThat(two.failed(s)).containsExactly(Check.LOADS);
     }
 
     @Test
     void aLoadOfAnotherForce() {
-        StateNumbers s = Changed.load(two.state, 1, l -> Changed.with(l, "force", 901.0));
+        StateNumbers s = Changed.load(two.state(), 1, l -> Changed.with(l, "force", 901.0));
 
         assertThat(two.failed(s)).containsExactly(Check.LOADS, Check.GLOBAL_EQUILIBRIUM);
     }
 
     @Test
     void aLoadThatIsMissing() {
-        StateNumbers s = Changed.with(two.state, "loads", two.state.loads().subList(0, 1));
+        StateNumbers s = Changed.with(two.state(), "loads", two.state().loads().subList(0, 1));
 
         assertThat(two.failed(s)).containsExactly(Check.LOADS, Check.GLOBAL_EQUILIBRIUM);
     }
@@ -103,7 +70,7 @@ class TamperedStateTest {
     @Test
     void loadsOutOfBalance() {
         StateNumbers s = Changed.piece(
-                two.state,
+                two.state(),
                 1,
                 2,
                 p -> Changed.with(
@@ -118,10 +85,10 @@ class TamperedStateTest {
     /** The two pieces at a joint pull a little harder at the joint only. */
     @Test
     void piecesOutOfBalance() {
-        Vector3 more = Changed.pulled(two.state.span(1).firstPiece().endTension(), 1e-5)
-                .minus(two.state.span(1).firstPiece().endTension());
+        Vector3 more = Changed.pulled(two.state().span(1).firstPiece().endTension(), 1e-5)
+                .minus(two.state().span(1).firstPiece().endTension());
         StateNumbers s = Changed.piece(
-                two.state,
+                two.state(),
                 1,
                 1,
                 p -> Changed.with(p, "endTension", p.endTension().plus(more)));
@@ -135,7 +102,7 @@ class TamperedStateTest {
     void reactionsThatAreNotThePull() {
         Vector3 more = new Vector3(1e-3, 0, 0);
         StateNumbers s = Changed.support(
-                two.state, 0, r -> Changed.with(r, "vector", r.vector().plus(more)));
+                two.state(), 0, r -> Changed.with(r, "vector", r.vector().plus(more)));
         s = Changed.support(s, 1, r -> Changed.with(r, "vector", r.vector().minus(more)));
 
         assertThat(two.failed(s)).containsExactly(Check.SUPPORT_REACTION);
@@ -146,18 +113,18 @@ class TamperedStateTest {
     void theWholeLineOutOfBalance() {
         Solved three = Solved.of(Cases.level().line(), gripped(1, 5, 900), gripped(1, 12, 900), gripped(1, 18, 900));
         double more = 900 * (1 + 0.8e-9);
-        StateNumbers s = three.state;
+        StateNumbers s = three.state();
         for (int i = 1; i <= 3; i++) {
             s = Changed.load(s, i, l -> Changed.with(l, "force", more));
         }
         List<AppliedLoad> applied = List.of(gripped(1, 5, more), gripped(1, 12, more), gripped(1, 18, more));
 
-        assertThat(failures(s, applied, three.installed)).containsExactly(Check.GLOBAL_EQUILIBRIUM);
+        assertThat(failures(s, applied, three.installed())).containsExactly(Check.GLOBAL_EQUILIBRIUM);
     }
 
     @Test
     void cableOfAnotherWeight() {
-        StateNumbers s = Changed.piece(two.state, 1, 1, p -> Changed.with(p, "weight", p.weight() * (1 + 1e-10)));
+        StateNumbers s = Changed.piece(two.state(), 1, 1, p -> Changed.with(p, "weight", p.weight() * (1 + 1e-10)));
 
         assertThat(two.failed(s)).containsExactly(Check.WEIGHT);
     }
@@ -166,7 +133,7 @@ class TamperedStateTest {
     @Test
     void piecesThatDoNotFit() {
         StateNumbers s =
-                Changed.piece(two.state, 1, 1, p -> Changed.with(p, "end", Changed.moved(p.end(), 0, 1e-6, 0)));
+                Changed.piece(two.state(), 1, 1, p -> Changed.with(p, "end", Changed.moved(p.end(), 0, 1e-6, 0)));
         s = Changed.piece(s, 1, 2, p -> Changed.with(p, "start", Changed.moved(p.start(), 0, 1e-6, 0)));
         s = Changed.load(s, 1, l -> Changed.with(l, "point", Changed.moved(l.point(), 0, 1e-6, 0)));
 
@@ -176,7 +143,7 @@ class TamperedStateTest {
     @Test
     void aPieceBesideItsSupports() {
         StateNumbers s = Changed.piece(
-                spans.state,
+                spans.state(),
                 1,
                 1,
                 p -> Changed.with(
@@ -189,7 +156,7 @@ class TamperedStateTest {
 
     @Test
     void anAbsorberWhoseLinkIsLongerThanTheGap() {
-        StateNumbers s = Changed.absorber(absorber.state, 0, a -> Changed.with(a, "extension", a.extension() + 1e-6));
+        StateNumbers s = Changed.absorber(absorber.state(), 0, a -> Changed.with(a, "extension", a.extension() + 1e-6));
 
         // It stands on its stop, beyond which no force comes with such an extension either.
         assertThat(absorber.failed(s)).containsExactly(Check.CONTINUITY, Check.ABSORBER_GROWTH);
@@ -197,11 +164,11 @@ class TamperedStateTest {
 
     @Test
     void aSpringOfAnotherStiffness() {
-        Stiffness one = springs.state.line().supports().get(1).stiffness();
-        Stiffness two = springs.state.line().supports().get(2).stiffness();
-        StateNumbers x = Changed.line(springs.state, 1, p -> p.withStiffness(one.withX(one.x() * 1.001)));
-        StateNumbers y = Changed.line(springs.state, 1, p -> p.withStiffness(one.withY(one.y() * 1.001)));
-        StateNumbers z = Changed.line(springs.state, 2, p -> p.withStiffness(two.withZ(two.z() * 1.001)));
+        Stiffness one = springs.state().line().supports().get(1).stiffness();
+        Stiffness two = springs.state().line().supports().get(2).stiffness();
+        StateNumbers x = Changed.line(springs.state(), 1, p -> p.withStiffness(one.withX(one.x() * 1.001)));
+        StateNumbers y = Changed.line(springs.state(), 1, p -> p.withStiffness(one.withY(one.y() * 1.001)));
+        StateNumbers z = Changed.line(springs.state(), 2, p -> p.withStiffness(two.withZ(two.z() * 1.001)));
 
         assertThat(springs.failed(x)).containsExactly(Check.ANCHOR_SPRING);
         assertThat(springs.failed(y)).containsExactly(Check.ANCHOR_SPRING);
@@ -211,7 +178,7 @@ class TamperedStateTest {
     @Test
     void aPieceThatEndsBesideItsSupport() {
         StateNumbers s =
-                Changed.piece(spans.state, 1, 1, p -> Changed.with(p, "end", Changed.moved(p.end(), 0, 1e-6, 0)));
+                Changed.piece(spans.state(), 1, 1, p -> Changed.with(p, "end", Changed.moved(p.end(), 0, 1e-6, 0)));
 
         assertThat(spans.failed(s)).containsExactly(Check.STRETCH, Check.CONTINUITY);
     }
@@ -219,7 +186,7 @@ class TamperedStateTest {
     @Test
     void aRigidAnchorThatMoves() {
         StateNumbers s = Changed.support(
-                springs.state,
+                springs.state(),
                 1,
                 r -> Changed.with(r, "displacement", r.displacement().plus(new Vector3(0, 0, 1e-6))));
 
@@ -228,14 +195,14 @@ class TamperedStateTest {
 
     @Test
     void cableThatGotLost() {
-        StateNumbers s = Changed.piece(spans.state, 1, 1, p -> Changed.with(p, "length", p.length() * (1 - 1e-10)));
+        StateNumbers s = Changed.piece(spans.state(), 1, 1, p -> Changed.with(p, "length", p.length() * (1 - 1e-10)));
 
         assertThat(spans.failed(s)).containsExactly(Check.LENGTH);
     }
 
     @Test
     void slipThatDoesNotFitTheSpans() {
-        StateNumbers s = Changed.support(spans.state, 2, r -> Changed.with(r, "slip", r.slip() + 1e-6));
+        StateNumbers s = Changed.support(spans.state(), 2, r -> Changed.with(r, "slip", r.slip() + 1e-6));
 
         assertThat(spans.failed(s)).containsExactly(Check.SLIP);
     }
@@ -248,16 +215,16 @@ class TamperedStateTest {
                 Installed.initialSag(1, 0.2),
                 Installed.unstretchedLength(24))) {
             StateNumbers installed =
-                    Changed.with(two.installed, "line", two.installed.line().withInstalled(other));
+                    Changed.with(two.installed(), "line", two.installed().line().withInstalled(other));
 
-            assertThat(failures(two.state, two.loads, installed)).containsExactly(Check.INSTALLED);
+            assertThat(failures(two.state(), two.loads(), installed)).containsExactly(Check.INSTALLED);
         }
     }
 
     @Test
     void theInstalledStateHoldsForEveryForm() {
         Lifeline line = Cases.friction().line();
-        StateNumbers s = spans.installed;
+        StateNumbers s = spans.installed();
         double sag = Statics.withDefaults().solve(line, List.of()).span(3).sag();
         for (Installed same : List.of(
                 Installed.horizontalTension(
@@ -267,27 +234,27 @@ class TamperedStateTest {
                 Installed.unstretchedLength(s.length()))) {
             StateNumbers installed = Changed.with(s, "line", line.withInstalled(same));
 
-            assertThat(failures(spans.state, spans.loads, installed)).isEmpty();
+            assertThat(failures(spans.state(), spans.loads(), installed)).isEmpty();
         }
     }
 
     @Test
     void tensionThatIsNotTheSameAcrossAFreePassage() {
-        StateNumbers s = passage(spans.state, 2, Passage.free());
+        StateNumbers s = passage(spans.state(), 2, Passage.free());
 
         assertThat(spans.failed(s)).containsExactly(Check.PASSAGE_FREE);
     }
 
     @Test
     void tensionBeyondTheCapstanLimit() {
-        StateNumbers s = passage(spans.state, 2, Passage.friction(0.01));
+        StateNumbers s = passage(spans.state(), 2, Passage.friction(0.01));
 
         assertThat(spans.failed(s)).containsExactly(Check.PASSAGE_FRICTION);
     }
 
     @Test
     void slipThroughAClamp() {
-        StateNumbers s = passage(spans.state, 2, Passage.clamped());
+        StateNumbers s = passage(spans.state(), 2, Passage.clamped());
 
         assertThat(spans.failed(s)).containsExactly(Check.PASSAGE_CLAMPED);
     }
@@ -298,7 +265,7 @@ class TamperedStateTest {
 
     @Test
     void aGrippedLoadIsNoFreeRunningOne() {
-        assertThat(failures(two.state, List.of(free(1, 8, 900), gripped(1, 15, 1000)), two.installed))
+        assertThat(failures(two.state(), List.of(free(1, 8, 900), gripped(1, 15, 1000)), two.installed()))
                 .containsExactly(Check.FREE_RUNNING);
     }
 
@@ -307,18 +274,18 @@ class TamperedStateTest {
     void loadsThatTouchAreHeldOnlyWhereTheyPush() {
         Solved touching = Solved.of(Cases.level().line(), free(1, 6, 900), gripped(1, 12, 1000), free(1, 18, 800));
 
-        assertThat(touching.state.isTouch(touching.state.span(1), 1)).isTrue();
-        assertThat(touching.state.isTouch(touching.state.span(1), 2)).isTrue();
-        assertThat(touching.failed(touching.state)).isEmpty();
+        assertThat(touching.state().isTouch(touching.state().span(1), 1)).isTrue();
+        assertThat(touching.state().isTouch(touching.state().span(1), 2)).isTrue();
+        assertThat(touching.failed(touching.state())).isEmpty();
         assertThat(failures(
-                        touching.state,
+                        touching.state(),
                         List.of(free(1, 6, 9000), gripped(1, 12, 1000), free(1, 18, 800)),
-                        touching.installed))
+                        touching.installed()))
                 .containsExactly(Check.LOADS, Check.FREE_RUNNING);
         assertThat(failures(
-                        touching.state,
+                        touching.state(),
                         List.of(free(1, 6, 900), gripped(1, 12, 1000), free(1, 18, 8000)),
-                        touching.installed))
+                        touching.installed()))
                 .containsExactly(Check.LOADS, Check.FREE_RUNNING);
     }
 
@@ -327,13 +294,13 @@ class TamperedStateTest {
     void loadsThatTouchAndNothingHolds() {
         Solved pair = Solved.of(Cases.level().line(), free(1, 6, 900), free(1, 18, 800));
 
-        assertThat(pair.state.isTouch(pair.state.span(1), 1)).isTrue();
-        assertThat(pair.failed(pair.state)).isEmpty();
-        assertThat(failures(pair.state, List.of(gripped(1, 6, 900), free(1, 18, 800)), pair.installed))
+        assertThat(pair.state().isTouch(pair.state().span(1), 1)).isTrue();
+        assertThat(pair.failed(pair.state())).isEmpty();
+        assertThat(failures(pair.state(), List.of(gripped(1, 6, 900), free(1, 18, 800)), pair.installed()))
                 .contains(Check.GRIPPED)
                 .doesNotContain(Check.FREE_RUNNING);
-        StateNumbers s =
-                Changed.piece(pair.state, 1, 1, p -> Changed.with(p, "endTension", Changed.pulled(p.endTension(), 1)));
+        StateNumbers s = Changed.piece(
+                pair.state(), 1, 1, p -> Changed.with(p, "endTension", Changed.pulled(p.endTension(), 1)));
         assertThat(pair.failed(s)).contains(Check.FREE_RUNNING);
     }
 
@@ -341,12 +308,12 @@ class TamperedStateTest {
     @Test
     void loadsThatRestOnAPost() {
         Solved resting = Solved.of(Cases.climbing().line(), free(2, 5, 700));
-        StateNumbers hung = Changed.load(resting.state, 1, l -> Changed.with(l, "restsOn", Optional.empty()));
+        StateNumbers hung = Changed.load(resting.state(), 1, l -> Changed.with(l, "restsOn", Optional.empty()));
 
-        assertThat(resting.state.loads().get(0).restsOn()).contains("post 1");
-        assertThat(resting.failed(resting.state)).isEmpty();
+        assertThat(resting.state().loads().get(0).restsOn()).contains("post 1");
+        assertThat(resting.failed(resting.state())).isEmpty();
         assertThat(resting.failed(hung)).containsExactly(Check.LOADS, Check.SUPPORT_REACTION);
-        assertThat(failures(resting.state, List.of(free(2, 5, 70_000)), resting.installed))
+        assertThat(failures(resting.state(), List.of(free(2, 5, 70_000)), resting.installed()))
                 .containsExactly(Check.LOADS, Check.FREE_RUNNING);
     }
 
@@ -356,19 +323,19 @@ class TamperedStateTest {
         Solved behind = Solved.of(Cases.plain().line(), gripped(2, 0.005, 300), gripped(1, 6, 9000));
         Solved before = Solved.of(Cases.plain().line(), gripped(1, 11.995, 300), gripped(2, 6, 9000));
 
-        assertThat(behind.state.isTouch(behind.state.span(2), 0)).isTrue();
-        assertThat(behind.failed(behind.state)).isEmpty();
-        assertThat(failures(behind.state, List.of(free(2, 0.005, 300), gripped(1, 6, 9000)), behind.installed))
+        assertThat(behind.state().isTouch(behind.state().span(2), 0)).isTrue();
+        assertThat(behind.failed(behind.state())).isEmpty();
+        assertThat(failures(behind.state(), List.of(free(2, 0.005, 300), gripped(1, 6, 9000)), behind.installed()))
                 .contains(Check.PASSAGE_FREE);
-        assertThat(before.state.isTouch(before.state.span(1), 1)).isTrue();
-        assertThat(before.failed(before.state)).isEmpty();
-        assertThat(failures(before.state, List.of(free(1, 11.995, 300), gripped(2, 6, 9000)), before.installed))
+        assertThat(before.state().isTouch(before.state().span(1), 1)).isTrue();
+        assertThat(before.failed(before.state())).isEmpty();
+        assertThat(failures(before.state(), List.of(free(1, 11.995, 300), gripped(2, 6, 9000)), before.installed()))
                 .contains(Check.PASSAGE_FREE);
     }
 
     @Test
     void aGrippedLoadAtAnotherPoint() {
-        assertThat(failures(two.state, List.of(gripped(1, 8.001, 900), gripped(1, 15, 1000)), two.installed))
+        assertThat(failures(two.state(), List.of(gripped(1, 8.001, 900), gripped(1, 15, 1000)), two.installed()))
                 .containsExactly(Check.GRIPPED);
     }
 
@@ -380,7 +347,9 @@ class TamperedStateTest {
     private StateNumbers absorberForce(double force) {
         LoadingCurve curve = LoadingCurve.through(List.of(new Corner(0, force), new Corner(0.8, force)), 8e6, 2.2e5);
         return Changed.line(
-                absorber.state, 0, p -> Support.end(p.id(), p.position()).withInlineAbsorber(InlineAbsorber.of(curve)));
+                absorber.state(),
+                0,
+                p -> Support.end(p.id(), p.position()).withInlineAbsorber(InlineAbsorber.of(curve)));
     }
 
     @Test
@@ -396,18 +365,22 @@ class TamperedStateTest {
         Solved single = Solved.of(line, gripped(1, 8, 3500));
         LoadingCurve higher = LoadingCurve.through(List.of(new Corner(0, 9000), new Corner(0.8, 9000)), 8e6, 2.2e5);
         StateNumbers s = Changed.line(
-                single.state, 0, p -> Support.end(p.id(), p.position()).withInlineAbsorber(InlineAbsorber.of(higher)));
+                single.state(),
+                0,
+                p -> Support.end(p.id(), p.position()).withInlineAbsorber(InlineAbsorber.of(higher)));
 
-        assertThat(single.failed(single.state)).isEmpty();
+        assertThat(single.failed(single.state())).isEmpty();
         assertThat(single.failed(s)).containsExactly(Check.ABSORBER_GROWTH);
     }
 
     @Test
     void extensionThatIsGivenBack() {
-        StateNumbers more = absorber.state;
-        StateNumbers less = Solved.of(Cases.inlineAbsorber().line(), gripped(1, 5, 3000)).state;
+        StateNumbers more = absorber.state();
+        StateNumbers less =
+                Solved.of(Cases.inlineAbsorber().line(), gripped(1, 5, 3000)).state();
         CheckLog log = new CheckLog(java.util.Map.of());
-        CableIntegration integration = CableIntegration.of(absorber.state.line().cable());
+        CableIntegration integration =
+                CableIntegration.of(absorber.state().line().cable());
         AbsorberChecks.check(less, AbsorberChecks.History.after(more, true), integration, "state", log);
 
         assertThat(log.report().failures()).extracting(CheckResult::check).containsExactly(Check.ABSORBER_GROWTH);
@@ -415,7 +388,7 @@ class TamperedStateTest {
 
     @Test
     void whatRemainsOfAnAbsorber() {
-        StateNumbers s = Changed.absorber(absorber.state, 0, a -> Changed.with(a, "remaining", a.remaining() + 1e-6));
+        StateNumbers s = Changed.absorber(absorber.state(), 0, a -> Changed.with(a, "remaining", a.remaining() + 1e-6));
 
         assertThat(absorber.failed(s)).containsExactly(Check.ABSORBER_REMAINING);
     }

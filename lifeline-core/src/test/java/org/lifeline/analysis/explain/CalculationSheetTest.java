@@ -11,6 +11,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
 import java.util.concurrent.CancellationException;
+import java.util.function.Consumer;
+import java.util.function.ToDoubleFunction;
 import org.junit.jupiter.api.Test;
 import org.lifeline.base.UnitSystem;
 import org.lifeline.base.unit.Dimension;
@@ -178,6 +180,55 @@ class CalculationSheetTest {
         assertThat(cancelling(1).get(0).printed()).isEqualTo("0.001414");
     }
 
+    /** A large number that is printed above its value and a small one below: the larger error counts, whatever its sign. */
+    @Test
+    void aNumberThatWasRoundedUpGainsDigitsAsOneRoundedDown() {
+        CalculationSheet sheet = new CalculationSheet(UnitSystem.SI);
+        Expression thousandth = Expression.over(Expression.root(Expression.number(2)), Expression.number(1000));
+        Figure small = sheet.row("b", "small", thousandth, Dimension.LENGTH, "s");
+        // 2449.48974, printed as 2449.49.
+        Expression thousand = Expression.times(Expression.number(1000), Expression.root(Expression.number(6)));
+        Figure large = sheet.row("a", "large", thousand, Dimension.LENGTH, "s");
+        Expression left = Expression.sum(small, Expression.minus(large, Expression.number(2449)));
+        sheet.row("d", "what is left", left, Dimension.LENGTH, "s");
+        List<CalculationStep> steps = sheet.finish();
+        assertThat(steps.get(0).printed()).isEqualTo("0.001414");
+        assertThat(printed(steps.get(1)).scale()).isGreaterThan(4);
+        assertThat(steps.get(2).printed()).isEqualTo("0.491157");
+        assertThat(again(steps.get(2), 6)).isEqualByComparingTo(printed(steps.get(2)));
+    }
+
+    /** Thirty times 1/30000: in six decimals they make 0.00099, in eight 0.001. The sum itself keeps its six. */
+    @Test
+    void aLongSumKeepsItsDigitsWhereItsNumbersGainThem() {
+        CalculationSheet sheet = new CalculationSheet(UnitSystem.SI);
+        List<Expression> terms = new ArrayList<>();
+        for (int i = 0; i < 30; i++) {
+            Expression small = Expression.over(Expression.number(1), Expression.number(30_000));
+            terms.add(sheet.row("t_" + i, "term", small, Dimension.LENGTH, "s"));
+        }
+        sheet.row("Σ", "sum", Expression.sum(terms), Dimension.LENGTH, "s");
+        List<CalculationStep> steps = sheet.finish();
+        assertThat(steps.get(30).printed()).isEqualTo("0.001000");
+        assertThat(steps.subList(0, 30)).allSatisfy(s -> assertThat(s.printed()).isEqualTo("0.00003333"));
+    }
+
+    /** A divisor that is nothing as printed needs more digits; what is divided does not, and keeps six. */
+    @Test
+    void aFactorKeepsItsDigitsWhereADivisorIsNothingAsPrinted() {
+        CalculationSheet sheet = new CalculationSheet(UnitSystem.SI);
+        Figure a = sheet.row("a", "root", Expression.root(Expression.number(3)), Dimension.RATIO, "s");
+        Figure b = sheet.given("b", "nearly the same", 1.7320, Dimension.RATIO, "design");
+        Figure c = sheet.row("c", "factor", Expression.root(Expression.number(2)), Dimension.RATIO, "s");
+        Expression inverse = Expression.over(Expression.number(1), Expression.minus(a, b));
+        sheet.row("q", "quotient", Expression.times(inverse, c), Dimension.RATIO, "s");
+        List<CalculationStep> steps = sheet.finish();
+        assertThat(steps.get(3).value()).isCloseTo(Math.sqrt(2) / (Math.sqrt(3) - 1.7320), within(1e-6));
+        assertThat(printed(steps.get(0)).scale()).isGreaterThan(8);
+        assertThat(again(steps.get(3), printed(steps.get(3)).scale())).isEqualByComparingTo(printed(steps.get(3)));
+        assertThat(steps.get(2).printed()).hasSizeLessThanOrEqualTo(9);
+    }
+
     /** In a sum of more than twenty numbers each is given a digit at a time, the small with the large. */
     @Test
     void inALongSumAllGainDigitsTogether() {
@@ -288,6 +339,73 @@ class CalculationSheetTest {
             assertThat(Thread.interrupted()).isTrue();
         }
         assertThat(sheet.finish()).hasSize(1);
+    }
+
+    /** A number that interrupts the thread as it is read or written, as somebody might who no longer waits. */
+    private static final class Interrupting extends Expression {
+        private int calls;
+        private int interruptAt;
+
+        private void call() {
+            if (++calls == interruptAt) {
+                Thread.currentThread().interrupt();
+            }
+        }
+
+        @Override
+        int binding() {
+            return 4;
+        }
+
+        @Override
+        double value(ToDoubleFunction<Figure> reading) {
+            call();
+            return 2;
+        }
+
+        @Override
+        String write(boolean numbers) {
+            call();
+            return "2";
+        }
+
+        @Override
+        void figures(Consumer<Figure> visitor) {}
+    }
+
+    /** Whenever it is interrupted, no line is worked out or written any more: at most the one that was begun ends. */
+    @Test
+    void whereverTheThreadIsInterruptedNoFurtherLineIsBegun() {
+        int all = 0;
+        for (int at = 1; at <= all || all == 0; at++) {
+            Interrupting number = new Interrupting();
+            CalculationSheet sheet = new CalculationSheet(UnitSystem.SI);
+            for (int i = 0; i < 5; i++) {
+                sheet.row("r_" + i, "row", number, Dimension.RATIO, "s");
+            }
+            int begun = number.calls;
+            if (all == 0) {
+                sheet.finish();
+                all = number.calls - begun;
+                // Worked out once more, then written with symbols and with numbers.
+                assertThat(all).isEqualTo(15);
+                at = 0;
+                continue;
+            }
+            number.interruptAt = begun + at;
+            // The last line is written when its last call comes: nothing is left to stop.
+            boolean last = at > all - 2;
+            try {
+                if (last) {
+                    assertThat(sheet.finish()).hasSize(5);
+                } else {
+                    assertThatThrownBy(sheet::finish).as("call %d", at).isInstanceOf(CancellationException.class);
+                }
+            } finally {
+                assertThat(Thread.interrupted()).isTrue();
+            }
+            assertThat(number.calls - begun).as("call %d", at).isBetween(at, at + 1);
+        }
     }
 
     @Test

@@ -177,6 +177,23 @@ class DataSheetTest {
                 .containsExactly("over");
     }
 
+    /** The published scatter is that of energy absorbers: a narrow range of a self-retracting device is not named. */
+    @Test
+    void onlyLanyardsWithAbsorbersAreHeldAgainstThePublishedScatter() {
+        Worker device = SHORT.toBuilder("device")
+                .connection(Connection.selfRetracting(
+                        0.6,
+                        Connection.PersonalAbsorber.builder()
+                                .clearanceForce(5500)
+                                .maximumForce(6000)
+                                .maximumExtension(1.2)
+                                .stopStiffness(2e5)
+                                .build()))
+                .build();
+        LifelineDesign d = design(List.of(SHORT, device), List.of());
+        assertThat(sheet(HandoverRequest.nothing(), assessed(d)).narrowForces()).containsExactly("short");
+    }
+
     @Test
     void usersOfASubsystemAreCopied() {
         List<String> users = new ArrayList<>(List.of("A"));
@@ -212,6 +229,39 @@ class DataSheetTest {
                 .min()
                 .orElseThrow();
         assertThat(said).isEqualTo(StationSteps.COMMON.up(12.4 - profile), within(1e-9));
+    }
+
+    /** A worker and a rescuer of 1500 kg hang lower than any arrest: the clearance grows by what they need more. */
+    @Test
+    void theClearanceHoldsForTheRescueAsWell() {
+        AssessmentResult assessment =
+                assessed(DESIGN.toBuilder().rescuerMass(1500).build());
+        double rescue = assessment
+                .rescue()
+                .orElseThrow()
+                .of(Quantity.REQUIRED_ELEVATION)
+                .orElseThrow()
+                .value();
+        double arrests = assessment
+                .balance()
+                .of(Quantity.REQUIRED_ELEVATION)
+                .orElseThrow()
+                .value();
+        assertThat(rescue).isLessThan(arrests - 0.2);
+        double said = sheet(HandoverRequest.nothing(), assessment)
+                .clearanceBelowLine()
+                .orElseThrow();
+        // The line is straight between anchors at 12.4 m; it is said in steps of 0.05 m.
+        assertThat(said).isBetween(12.4 - rescue - 1e-9, 12.4 - rescue + 0.1);
+    }
+
+    /** A light rescue needs nothing more than the arrests: the clearance stays. */
+    @Test
+    void aLightRescueAddsNothingToTheClearance() {
+        AssessmentResult assessment =
+                assessed(DESIGN.toBuilder().rescuerMass(10).build());
+        assertThat(sheet(HandoverRequest.nothing(), assessment).clearanceBelowLine())
+                .isEqualTo(BARE.clearanceBelowLine());
     }
 
     @Test

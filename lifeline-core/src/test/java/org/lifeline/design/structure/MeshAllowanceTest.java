@@ -49,8 +49,31 @@ class MeshAllowanceTest {
         assertThat(best).isGreaterThan(arm.cross(FORCE).horizontal() + 0.9 * 1300 * 1.1);
     }
 
+    /** A force in a plane stays in it: the allowance does not turn it out of the plane, whatever an effect there would gain. */
+    @Test
+    void aForceInAPlaneStaysInIt() {
+        Vector3[] plane = {new Vector3(0, 3000, -4000), new Vector3(3000, 0, -4000), new Vector3(3000, -4000, 0)};
+        for (Vector3 force : plane) {
+            Vector3 more = MeshAllowance.added(v -> v.x() + v.y() + v.z(), force, 100);
+            assertThat(more.minus(force).magnitude()).isCloseTo(100, withinPercentage(1e-6));
+            assertThat(force.x() == 0 ? more.x() : force.y() == 0 ? more.y() : more.z())
+                    .isZero();
+        }
+    }
+
+    /** Slopes of either sign: the allowance goes against a component that lessens the effect. */
+    @Test
+    void anEffectThatFallsWithAComponentGrowsAgainstIt() {
+        Vector3 more = MeshAllowance.added(v -> 2 * v.x() - v.y() - 2 * v.z(), FORCE, 300);
+        Vector3 gained = more.minus(FORCE);
+        assertThat(gained.x()).isCloseTo(200, withinPercentage(1e-4));
+        assertThat(gained.y()).isCloseTo(-100, withinPercentage(1e-4));
+        assertThat(gained.z()).isCloseTo(-200, withinPercentage(1e-4));
+    }
+
     @Test
     void nothingIsAddedWhereNothingIsHiddenOrNothingPulls() {
+        assertThat(MeshAllowance.added(Vector3::x, Vector3.ZERO, 100)).isEqualTo(Vector3.ZERO);
         assertThat(MeshAllowance.added(Vector3::magnitude, FORCE, 0)).isEqualTo(FORCE);
         Vector3 plane = new Vector3(3000, 0, -4000);
         assertThat(MeshAllowance.added(Vector3::y, plane, 100)).isEqualTo(plane);

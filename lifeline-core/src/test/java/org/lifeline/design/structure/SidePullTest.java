@@ -11,6 +11,7 @@ import org.lifeline.analysis.ArrestResult;
 import org.lifeline.analysis.CablePiece;
 import org.lifeline.analysis.EnergyBalance;
 import org.lifeline.analysis.SpanState;
+import org.lifeline.analysis.TransientArrest;
 import org.lifeline.base.Point;
 import org.lifeline.base.Vector3;
 import org.lifeline.design.envelope.Designs;
@@ -156,5 +157,65 @@ class SidePullTest {
         assertThat(change.y()).isEqualTo(r.lineLoad() * Math.sin(angle), within(1e-9));
         assertThat(change.z()).isEqualTo(r.lineLoad() * (1 - Math.cos(angle)), within(1e-9));
         assertThat(found.get(0)).isEqualTo(r.supports().get(0).vector());
+    }
+
+    /** On a line that runs aslant, a pull at its post leans across the line, to the left for a positive angle. */
+    @Test
+    void aPullAtASupportOfAnAslantLineGoesAcrossIt() {
+        double turn = Math.toRadians(35);
+        Lifeline aslant = Lifeline.builder()
+                .cable(Cable.builder().massPerLength(0.5).axialStiffness(3.3e6).build())
+                .endAnchor("a", Point.of(0, 0, 12.4))
+                .intermediateAnchor("b", Point.of(10 * Math.cos(turn), 10 * Math.sin(turn), 12.4), Passage.free())
+                .endAnchor("c", Point.of(18 * Math.cos(turn), 18 * Math.sin(turn), 12.4))
+                .pretension(1200)
+                .build();
+        ArrestResult r = arrest(aslant, Attachment.GRIPPED, Place.atSupport("b"));
+        Vector3 along = new Vector3(Math.cos(turn), Math.sin(turn), 0);
+        Vector3 left = new Vector3(-Math.sin(turn), Math.cos(turn), 0);
+        for (double angle : new double[] {Math.toRadians(15), Math.toRadians(-40)}) {
+            Vector3 change =
+                    SidePull.forces(r, angle).get(1).minus(r.supports().get(1).vector());
+            assertThat(change.dot(left)).isEqualTo(r.lineLoad() * Math.sin(angle), within(1e-8));
+            assertThat(change.dot(along)).isEqualTo(0, within(1e-8));
+        }
+    }
+
+    /**
+     * In time the tension peaks later than the line is lowest, or earlier: the forces of the lowest point are turned, and
+     * taken as many times as the peak is larger. On a level span a turn by φ moves a force by 2 sin(φ/2) of its part across
+     * the chord.
+     */
+    @Test
+    void inTimeTheTurnGrowsWithThePeakOfTheTension() {
+        Lifeline single = Lifeline.builder()
+                .cable(Cable.builder().massPerLength(0.5).axialStiffness(3.3e6).build())
+                .endAnchor("a", Point.of(0, 0, 12.4))
+                .endAnchor("c", Point.of(8, 0, 12.4))
+                .pretension(1200)
+                .build();
+        Fall fall = Fall.builder("f")
+                .at(Place.of(1, 3))
+                .faller(Designs.worker("A", Attachment.GRIPPED))
+                .build();
+        double angle = Math.toRadians(20);
+        for (ArrestResult r : List.of(
+                EnergyBalance.withDefaults().solve(single, fall),
+                TransientArrest.withDefaults().solve(single, fall).arrest())) {
+            SpanState span = r.peak().span(1);
+            double ratio = Math.max(1, r.maximumTension() / span.maximumTension());
+            Vector3[] ends = {
+                span.pieces().get(0).startTension(),
+                span.pieces().get(span.pieces().size() - 1).endTension()
+            };
+            for (int i = 0; i < 2; i++) {
+                double moved = SidePull.forces(r, angle)
+                        .get(i)
+                        .minus(r.supports().get(i).vector())
+                        .magnitude();
+                double expected = 2 * Math.sin(angle / 2) * Math.abs(ends[i].z()) * ratio;
+                assertThat(moved).as(r.method().name()).isEqualTo(expected, within(1e-6 * expected));
+            }
+        }
     }
 }

@@ -95,6 +95,22 @@ class LineModelAnswersTest {
         }
     }
 
+    /** An absorber between an anchor and the cable has drawn out: what is hooked on to the anchor is there, not at the cable. */
+    @Test
+    void aLoadOnAnAnchorIsOnItsSideOfTheAbsorber() {
+        List<Support> s = new ArrayList<>(SmallLines.supports(Passage.free(), 2));
+        s.set(0, s.get(0).withInlineAbsorber(SmallLines.absorber()));
+        LineModel m = new LineModel(SmallLines.line(s, 0.4));
+        m.hang(m.hook(0, 5, true), 9000);
+        assertThat(m.extension(0)).isGreaterThan(0.05);
+        assertThat(m.pieces(0).get(0).start().distance(m.support(0))).isGreaterThan(0.05);
+        LineModel.Load load = m.hookAtSupport(0);
+        assertThat(m.materialPoint(load)).isEqualTo(m.support(0));
+        m.hang(load, 800);
+        assertThat(m.materialPoint(load)).isEqualTo(m.support(0));
+        assertThat(m.position(load)).isEqualTo(m.support(0));
+    }
+
     @Test
     void aLoadOfNoWeightHasNoEnergyAndOneThatHangsItsOwn() {
         LineModel m = SmallLines.model(Passage.clamped(), 2);
