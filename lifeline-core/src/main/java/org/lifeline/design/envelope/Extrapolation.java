@@ -31,15 +31,23 @@ record Extrapolation(double value, double slope, double curvature) {
      *
      * @param last the step that leads to it
      * @param before the step before that one; of no length where there is none
+     * @param first the step before that one, likewise
      * @param value value at the sample
+     * @param width how far it is needed [m]
      */
-    static Extrapolation through(Step last, Step before, double value) {
+    static Extrapolation through(Step last, Step before, Step first, double value, double width) {
         double slope = last.slope();
         if (!(slope > 0 && slope > before.slope())) {
             return new Extrapolation(value, slope, 0);
         }
         double curvature = 2 * (slope - before.slope()) / (last.length + before.length);
-        return new Extrapolation(value, slope + 0.5 * curvature * last.length, curvature);
+        double earlier = 2 * (before.slope() - first.slope()) / (before.length + first.length);
+        // Each curvature is that at the mean of its three samples.
+        double growth = 3 * (curvature - earlier) / (last.length + before.length + first.length);
+        double behind = (2 * last.length + before.length) / 3;
+        double here = curvature + (growth > 0 ? growth * behind : 0);
+        double there = curvature + (growth > 0 ? growth * (behind + width) : 0);
+        return new Extrapolation(value, slope + 0.5 * here * last.length, there);
     }
 
     /**

@@ -244,20 +244,26 @@ final class InfluenceLine {
 
     /** How a quantity goes on from a sample, seen from those on one side of it: −1 before it, 1 behind it. */
     private Extrapolation beyond(int i, int side, int index) {
-        Sample here = samples.get(i);
-        boolean known = i + side >= 0 && i + side < samples.size();
-        if (!known) {
-            return Extrapolation.unknown(here.value(index));
+        if (i + side < 0 || i + side >= samples.size()) {
+            return Extrapolation.unknown(samples.get(i).value(index));
         }
-        Sample beside = samples.get(i + side);
-        boolean third = i + 2 * side >= 0 && i + 2 * side < samples.size();
-        Sample farther = third ? samples.get(i + 2 * side) : beside;
         return Extrapolation.through(
-                new Extrapolation.Step(
-                        Math.abs(here.station - beside.station), here.value(index) - beside.value(index)),
-                new Extrapolation.Step(
-                        Math.abs(beside.station - farther.station), beside.value(index) - farther.value(index)),
-                here.value(index));
+                step(i, side, index),
+                step(i + side, side, index),
+                step(i + 2 * side, side, index),
+                samples.get(i).value(index),
+                width(side < 0 ? i : i - 1));
+    }
+
+    /** The step to a sample from the one beside it; of no length where there is none. */
+    private Extrapolation.Step step(int i, int side, int index) {
+        int from = i + side;
+        if (i < 0 || i >= samples.size() || from < 0 || from >= samples.size()) {
+            return new Extrapolation.Step(0, 0);
+        }
+        Sample to = samples.get(i);
+        Sample beside = samples.get(from);
+        return new Extrapolation.Step(Math.abs(to.station - beside.station), to.value(index) - beside.value(index));
     }
 
     private Extrapolation fromLeft(int i, int index) {
