@@ -219,6 +219,26 @@ class EndSearchTest {
                         e -> assertThat(e.loadFactor()).isCloseTo(0.25 / 2, within(1e-9)));
     }
 
+    /** Cable that has left the span when the end was passed: the search looks nearer by forty times, and says how far it came. */
+    @Test
+    void aSearchThatIsLostSaysHowFarItCame() {
+        PathOfALoad p = path(Passage.clamped()).to(1000);
+        int before = p.path.tried();
+        EquilibriumPath.End end = end(q -> {
+            p.now().state.slip[1] = q.value > 2000 ? 11 : p.now().state.slip[1];
+            return 3000 - q.value;
+        });
+        assertThatThrownBy(() -> p.path.advance(8000, end, 0))
+                .hasMessageContaining("line under a growing load")
+                .isInstanceOfSatisfying(NoEquilibriumException.class, e -> {
+                    assertThat(e.loadFactor()).isCloseTo(1000.0 / 8000, within(1e-12));
+                    assertThat(e.load()).hasValueCloseTo(1000.0, within(1e-9));
+                });
+        assertThat(p.path.tried() - before)
+                .as("one beyond the end, one within, forty nearer by")
+                .isEqualTo(42);
+    }
+
     /** With its slope a root that is nearly a straight line of the force takes a few steps; without, some more. */
     @Test
     void fewStepsLeadToTheEnd() {
