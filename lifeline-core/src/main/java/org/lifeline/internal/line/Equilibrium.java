@@ -131,7 +131,7 @@ public final class Equilibrium {
             double merit = assembly.equations.merit;
             residual = assembly.equations.worst;
             if (!assembly.factor(s)) {
-                return fine;
+                return false;
             }
             for (int i = 0; i < step.length; i++) {
                 step[i] = -assembly.equations.residual[i];
@@ -159,24 +159,18 @@ public final class Equilibrium {
             if (beside == null) {
                 beside = trial(s);
             }
-            double before = merit;
             boolean last = relative < LineTolerances.LAST_STEP && factor == 1;
             while (true) {
                 apply(beside, s, factor);
-                boolean valid = assembly.assemble(beside, true);
-                if (valid
-                        && (assembly.equations.merit < before * (1 - LineTolerances.DECREASE * factor)
+                if (assembly.assemble(beside, true)
+                        && (assembly.equations.merit < merit * (1 - LineTolerances.DECREASE * factor)
                                 || assembly.equations.worst < LineTolerances.ROUNDING)) {
                     s.setUnknowns(beside);
                     break;
                 }
-                if (last || (valid && residual < LineTolerances.CONVERGED && factor < LineTolerances.SHORT)) {
-                    // Rounding keeps the residual from falling any further: the better of the two states stands.
-                    if (valid && assembly.equations.merit < before) {
-                        s.setUnknowns(beside);
-                    }
-                    residual = Math.min(residual, assembly.equations.worst);
-                    return residual < LineTolerances.CONVERGED || last;
+                if (last) {
+                    // Rounding keeps the residual from falling any further.
+                    return true;
                 }
                 factor *= 0.5;
                 if (factor < LineTolerances.SHORTEST) {
@@ -193,7 +187,7 @@ public final class Equilibrium {
             earlier = relative;
             fine = assembly.equations.worst < LineTolerances.ROUNDING;
         }
-        return residual < LineTolerances.CONVERGED;
+        return false;
     }
 
     /** A state beside another one, with its modes. */

@@ -21,6 +21,11 @@ public final class LineAssembly {
 
     public final LineEquations equations;
 
+    /** States assembled so far, and tangents factored: where the work of a search goes, beside its Newton steps. */
+    public int assembled;
+
+    public int factored;
+
     public LineAssembly(LineSystem system) {
         this.sys = system;
         this.catenary = new ElasticCatenary(system.law);
@@ -37,6 +42,7 @@ public final class LineAssembly {
      * @return true if every number is finite and every piece of cable that must have a length has one
      */
     public boolean assemble(LineState s, boolean tangent) {
+        assembled++;
         equations.clear(tangent);
         for (int i = 0; i < sys.spans; i++) {
             if (!(sys.length[i] + s.slip[i + 1] - s.slip[i] > 0)) {
@@ -75,6 +81,7 @@ public final class LineAssembly {
      * @return false if it is singular
      */
     public boolean factor(LineState s) {
+        factored++;
         return equations.matrix.eliminate() || (assemble(s, true) && equations.matrix.factor());
     }
 

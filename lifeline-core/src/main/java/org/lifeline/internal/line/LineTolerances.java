@@ -48,9 +48,7 @@ final class LineTolerances {
     /** Part of the foreseen decrease of the merit that a step must bring (Armijo's condition). */
     static final double DECREASE = 1e-4;
 
-    /** Share of a step below which rounding is taken as what keeps the residual up; and below which it is given up. */
-    static final double SHORT = 0.2;
-
+    /** Share of a step below which it is given up. */
     static final double SHORTEST = 1e-7;
 
     /** Share of a horizontal tension, or of a span's cable, that one step may take away. */

@@ -75,12 +75,9 @@ final class DescentControl {
             if (!Double.isFinite(force) || Math.abs(force) > 0.5 * s.force[load]) {
                 return false;
             }
-            probe.set(s);
-            equilibrium.apply(s, probe, 1, a);
-            probe.set(s);
-            equilibrium.apply(s, probe, force, b);
+            equilibrium.apply(s, s, 1, a);
+            equilibrium.apply(s, s, force, b);
             s.force[load] += force;
-            probe.set(s);
         }
         return false;
     }

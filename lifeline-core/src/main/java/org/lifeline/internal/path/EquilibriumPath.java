@@ -62,6 +62,8 @@ final class EquilibriumPath {
     /** What the path goes to [unit of the parameter]; 0 before it goes anywhere. */
     private double target;
 
+    private int tried;
+
     /**
      * Where a path of a load starts, and how exactly it is followed.
      *
@@ -140,6 +142,16 @@ final class EquilibriumPath {
 
     PathCoordinate coordinate() {
         return coordinate;
+    }
+
+    /** What finds the equilibria of the path, with the work that they took. */
+    Equilibrium equilibrium() {
+        return equilibrium;
+    }
+
+    /** Steps tried so far, by the path and by the search for its end; those among them that were too long too. */
+    int tried() {
+        return tried;
     }
 
     PathPoint now() {
@@ -362,6 +374,7 @@ final class EquilibriumPath {
 
     /** Takes one step into the next point; returns the value reached, or NaN if no equilibrium was found. */
     double step(double to) {
+        tried++;
         if (still) {
             next.set(now);
             next.state.force[parameter.load()] = to;

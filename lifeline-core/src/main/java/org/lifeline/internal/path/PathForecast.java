@@ -40,7 +40,7 @@ final class PathForecast {
 
     /** The forecast of a path; null where the line is short, or another one. */
     static @Nullable PathForecast of(EquilibriumPath path, Equilibrium equilibrium) {
-        boolean served = equilibrium.system.spans >= PathTolerances.MANY_SPANS && !path.isFollowed();
+        boolean served = equilibrium.system.spans >= PathTolerances.MANY_SPANS;
         FreeLineStart line = served ? equilibrium.freeLine(path.now().state) : null;
         return line == null
                 ? null

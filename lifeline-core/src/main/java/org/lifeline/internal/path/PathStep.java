@@ -277,7 +277,7 @@ final class PathStep {
      * stick that the tangent would drive beyond its limit. Supports that have come to rest stick from here on.
      */
     private void release(PathPoint now) {
-        boolean changed = now.hasTangent && stick(now);
+        boolean changed = stick(now);
         for (int i = 1; i < system.spans; i++) {
             changed |= letGo(now.state, i);
         }

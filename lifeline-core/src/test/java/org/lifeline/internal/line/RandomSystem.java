@@ -88,7 +88,7 @@ final class RandomSystem {
     }
 
     private double log(double low, double high) {
-        return Math.exp(r.nextDouble(Math.log(low), Math.log(high)));
+        return StrictMath.exp(r.nextDouble(StrictMath.log(low), StrictMath.log(high)));
     }
 
     private double some(double size) {
@@ -103,7 +103,9 @@ final class RandomSystem {
             double run = r.nextDouble(3, 30);
             heading += straight ? 0 : some(0.7);
             list.add(Point.of(
-                    a.x() + run * Math.cos(heading), a.y() + run * Math.sin(heading), a.z() + run * some(0.5)));
+                    a.x() + run * StrictMath.cos(heading),
+                    a.y() + run * StrictMath.sin(heading),
+                    a.z() + run * some(0.5)));
         }
         return list;
     }

@@ -195,4 +195,96 @@ class TangentKeptTest {
         }
         assertThat(last).as("used up").isGreaterThan(0.5);
     }
+
+    /** An equilibrium to rounding is confirmed as it is, without a Newton step, and its tangent is there for the factoring. */
+    @Test
+    void anEquilibriumIsConfirmedAsItIs() {
+        LineSystem sys = system(Passage.free());
+        LineState s = loaded(sys, 4000);
+        assertThat(Lines.equilibrium(sys).solve(s, s.copy())).isTrue();
+        Equilibrium e = Lines.equilibrium(sys);
+        LineState other = loaded(sys, 300);
+        assertThat(e.newton(other)).isTrue();
+        assertThat(e.factorAt(other)).isTrue();
+        int steps = e.iterations;
+        int assembled = e.assembly.assembled;
+        LineState still = s.copy();
+        assertThat(e.confirm(s, s.copy())).isTrue();
+        assertThat(e.iterations).isEqualTo(steps);
+        assertThat(s.tension).containsExactly(still.tension);
+        int factored = e.assembly.factored;
+        assertThat(e.factorAt(s)).isTrue();
+        assertThat(e.factorAt(s)).isTrue();
+        assertThat(e.assembly.assembled).as("assembled once").isEqualTo(assembled + 1);
+        assertThat(e.assembly.factored).as("factored once").isEqualTo(factored + 1);
+        sameAsAnew("the one confirmed", e, s);
+        sameAsAnew("the one before it", e, other);
+    }
+
+    /** What is no equilibrium is not confirmed but solved; what has none, or none of a line, is refused. */
+    @Test
+    void whatIsNoEquilibriumIsSolved() {
+        LineSystem sys = system(Passage.free());
+        LineState s = loaded(sys, 4000);
+        LineState exact = s.copy();
+        assertThat(Lines.equilibrium(sys).solve(exact, s.copy())).isTrue();
+        Equilibrium e = Lines.equilibrium(sys);
+        assertThat(e.confirm(s, s.copy())).isTrue();
+        assertThat(e.iterations).isPositive();
+        assertThat(s.tension).containsExactly(exact.tension, within(1e-8));
+        s.slip[1] = 11;
+        assertThat(e.confirm(s, exact)).as("no cable left").isFalse();
+        assertThat(e.confirm(loaded(sys, Double.NaN), exact)).isFalse();
+    }
+
+    /** An equilibrium with the modes held that shows one to be wrong: cable that sticks beyond its limit is let go. */
+    @Test
+    void whatIsHeldBeyondItsLimitIsNotConfirmed() {
+        LineSystem sys = system(Passage.friction(0.1));
+        Equilibrium e = Lines.equilibrium(sys);
+        LineState s = loaded(sys, 6000);
+        LineState past = s.copy();
+        assertThat(e.newton(s)).isTrue();
+        assertThat(s.passage[1]).isEqualTo(LineState.STUCK);
+        assertThat(e.confirm(s, past)).isTrue();
+        assertThat(s.passage[1]).isEqualTo(LineState.RUNS_BACK);
+        double limit = 0.1 * sys.forces.turned(s, 1);
+        assertThat(Math.abs(sys.forces.logRatio(s, 1))).isCloseTo(limit, within(1e-10));
+        assertThat(e.residual).isLessThan(1e-13);
+    }
+
+    /** A tangent in which nothing holds the line is none: what is asked for it is told so, once and again. */
+    @Test
+    void aStateOfNoLineHasNoTangent() {
+        LineSystem sys = system(Passage.free());
+        Equilibrium e = Lines.equilibrium(sys);
+        LineState s = loaded(sys, 4000);
+        assertThat(e.newton(s)).isTrue();
+        assertThat(e.factorAt(s)).isTrue();
+        LineState none = s.copy();
+        none.slip[1] = 11;
+        assertThat(e.factorAt(none)).isFalse();
+        assertThat(e.factorAt(none)).isFalse();
+        sameAsAnew("after it", e, s);
+    }
+
+    /** A rough solve after a tight one, and a tight one after that, end where each is told to. */
+    @Test
+    void eachSolveEndsWhereItIsToldTo() {
+        LineSystem sys = system(Passage.free());
+        Equilibrium e = Lines.equilibrium(sys);
+        int[] assembled = new int[3];
+        for (int k = 0; k < 3; k++) {
+            if (k == 1) {
+                e.loosen();
+            } else {
+                e.tighten();
+            }
+            e.assembly.assembled = 0;
+            assertThat(e.newton(loaded(sys, 4000))).isTrue();
+            assembled[k] = e.assembly.assembled;
+        }
+        assertThat(assembled[1]).as("the last state is not looked at").isLessThan(assembled[0]);
+        assertThat(assembled[2]).isEqualTo(assembled[0]);
+    }
 }

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.lifeline.internal.line.Equilibrium;
 import org.lifeline.internal.line.LineEnergies;
@@ -124,6 +125,7 @@ class DescentControlTest {
         LineState s = p.now().state.copy();
         assertThat(control.solve(s, height(p, s) - 0.01)).isFalse();
         assertThat(p.beside.iterations).as("the first step shows it").isEqualTo(1);
+        assertThat(p.beside.assembly.assembled).as("nothing is built on it").isEqualTo(1);
     }
 
     /** Cable that has all run out of a span is no state of a line. */
@@ -135,5 +137,45 @@ class DescentControlTest {
         s.slip[1] = 11;
         assertThat(control.solve(s, height(p, p.now().state))).isFalse();
         assertThat(p.beside.iterations).as("nothing to iterate on").isZero();
+        assertThat(p.beside.assembly.factored).as("no tangent of it").isZero();
+    }
+
+    /** A state of the load path that was moved to another height has another tangent, though it is the same object. */
+    @Test
+    void theTangentOfTheStateBeforeIsForgotten() {
+        PathOfALoad p = loaded(Passage.free(), 3000);
+        LineState s = p.now().state.copy();
+        assertThat(p.beside.newton(s)).isTrue();
+        assertThat(p.beside.factorAt(s)).isTrue();
+        DescentControl control = new DescentControl(p.model.system(), p.beside, p.load);
+        assertThat(control.solve(s, height(p, s) - 0.1)).isTrue();
+        assertThat(p.beside.factorAt(s)).isTrue();
+        Equilibrium anew = new Equilibrium(p.model.system(), p.model.work());
+        assertThat(anew.factorAt(s.copy())).isTrue();
+        double[] a = new double[p.model.system().unknowns.count()];
+        a[0] = 1;
+        double[] b = a.clone();
+        p.beside.assembly.equations.matrix.solve(a);
+        anew.assembly.equations.matrix.solve(b);
+        assertThat(a[0]).isCloseTo(b[0], within(1e-9 * Math.abs(b[0])));
+    }
+
+    /** Difference quotients that are off cost steps: over sixty heights beside three forces, near and far, as many as these. */
+    @ParameterizedTest
+    @CsvSource({"30, 75", "3000, 91", "30000, 95"})
+    void fewStepsLeadToAHeight(double force, int most) {
+        PathOfALoad p = loaded(Passage.free(), force);
+        DescentControl control = new DescentControl(p.model.system(), p.beside, p.load);
+        double height = height(p, p.now().state);
+        p.path.slope(p.now(), PathOfALoad.descent(1));
+        double half = 0.5 * force * p.now().descentRate;
+        p.beside.iterations = 0;
+        for (double share = -0.75; share < 0.8; share += 0.1) {
+            assertThat(control.solve(p.now().state.copy(), height - share * half))
+                    .isTrue();
+            assertThat(control.solve(p.now().state.copy(), height - 1e-4 * share * half))
+                    .isTrue();
+        }
+        assertThat(p.beside.iterations).isLessThanOrEqualTo(most);
     }
 }

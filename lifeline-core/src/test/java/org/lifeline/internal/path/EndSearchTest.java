@@ -1,6 +1,7 @@
 package org.lifeline.internal.path;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.function.ToDoubleFunction;
@@ -8,6 +9,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.lifeline.base.NoEquilibriumException;
 import org.lifeline.model.Passage;
 
 /** Ends of paths where a closed form, or the path itself looked at again, says where they are. */
@@ -178,6 +180,89 @@ class EndSearchTest {
             EquilibriumPath.End end = end(q -> q.value < 2000 ? -1 : 3000 - q.value, q -> -1);
             assertThat(new EndSearch(p.path, end).findNear(aim, 8000, 2000)).isTrue();
             assertThat(p.now().value).isCloseTo(3000, within(1e-8));
+        }
+    }
+
+    /** A cable without weight that grows warm: beyond the strain of its tension there is no equilibrium. */
+    private static EquilibriumPath warmed() {
+        return new EquilibriumPath(
+                new LineModel(SmallLines.line(SmallLines.supports(Passage.free(), 2), 0)),
+                new PathParameter.Thermal(1, 1),
+                null);
+    }
+
+    private static final double SLACK = SmallLines.TENSION / SmallLines.EA;
+
+    /** What cannot be reached is not near, be it the value itself or what Newton's step from it leads to. */
+    @ParameterizedTest
+    @CsvSource({"1.5, 1, 0", "0.5, 1.5, 0.5", "0.5, 2.5, 0.5", "0.5, 0.52, 0.5"})
+    void whatIsBeyondTheLastEquilibriumIsNotNear(double aim, double root, double reached) {
+        EquilibriumPath path = warmed();
+        EquilibriumPath.End end = end(q -> root * SLACK - q.value, q -> -1);
+        boolean found = new EndSearch(path, end).findNear(aim * SLACK, 2 * SLACK, 0);
+        assertThat(found).isEqualTo(root < 1);
+        assertThat(path.now().value).isCloseTo((found ? root : reached) * SLACK, within(1e-9 * SLACK));
+    }
+
+    /** The value from which an end is watched is beyond the last equilibrium: the search says how far it came. */
+    @Test
+    void aWatchBeyondTheLastEquilibriumIsLost() {
+        EquilibriumPath path = warmed();
+        path.step(0.25 * SLACK);
+        path.accept();
+        path.step(0.5 * SLACK);
+        EndSearch search = new EndSearch(path, end(q -> -1));
+        assertThatThrownBy(() -> search.find(2 * SLACK))
+                .hasMessageContaining("at another temperature")
+                .isInstanceOfSatisfying(
+                        NoEquilibriumException.class,
+                        e -> assertThat(e.loadFactor()).isCloseTo(0.25 / 2, within(1e-9)));
+    }
+
+    /** Cable that has left the span when the end was passed: the search looks nearer by forty times, and says how far it came. */
+    @Test
+    void aSearchThatIsLostSaysHowFarItCame() {
+        PathOfALoad p = path(Passage.clamped()).to(1000);
+        int before = p.path.tried();
+        EquilibriumPath.End end = end(q -> {
+            p.now().state.slip[1] = q.value > 2000 ? 11 : p.now().state.slip[1];
+            return 3000 - q.value;
+        });
+        assertThatThrownBy(() -> p.path.advance(8000, end, 0))
+                .hasMessageContaining("line under a growing load")
+                .isInstanceOfSatisfying(NoEquilibriumException.class, e -> {
+                    assertThat(e.loadFactor()).isCloseTo(1000.0 / 8000, within(1e-12));
+                    assertThat(e.load()).hasValueCloseTo(1000.0, within(1e-9));
+                });
+        assertThat(p.path.tried() - before)
+                .as("one beyond the end, one within, forty nearer by")
+                .isEqualTo(42);
+    }
+
+    /** With its slope a root that is nearly a straight line of the force takes a few steps; without, some more. */
+    @Test
+    void fewStepsLeadToTheEnd() {
+        for (Passage passage : new Passage[] {Passage.free(), Passage.clamped()}) {
+            PathOfALoad p = path(passage);
+            assertThat(p.path.advance(8000, end(q -> 3000 - q.value, q -> -1), 0))
+                    .isTrue();
+            assertThat(p.path.tried()).as("there, across the root, at it").isLessThanOrEqualTo(3);
+            PathOfALoad q = path(passage);
+            assertThat(q.path.advance(1e5, fall(900, 2), 900)).isTrue();
+            assertThat(q.path.tried()).as("a fall").isLessThanOrEqualTo(8);
+        }
+    }
+
+    /** What is left where a fall ends is rounding of the energies, of some 1e-14 of it. */
+    @Test
+    void whatIsLeftAtTheEndIsRounding() {
+        for (double height : new double[] {0.2, 0.7, 1.3, 2.9, 5.5}) {
+            PathOfALoad p = path(Passage.free());
+            EquilibriumPath.End end = fall(1000, height);
+            assertThat(p.path.advance(1e5, end, 1000)).isTrue();
+            double rounding = 1e-14 * 1000 + 4e-16 * p.now().energySize;
+            double last = -end.slope(p.now()) * p.now().value * 1e-12;
+            assertThat(Math.abs(end.value(p.now()))).isLessThanOrEqualTo(Math.max(rounding, last));
         }
     }
 }

@@ -159,19 +159,19 @@ class SnapThroughTest {
         assertThat(Math.log(ratio)).isCloseTo(mu * q.model.system().forces.turned(s, 1), within(1e-9));
     }
 
-    @Test
-    void theEndIsFoundOnTheWayDown() {
-        for (double deeper : new double[] {3e-4, 0.05, 0.2}) {
-            PathOfALoad p = loaded(Passage.free(), 2000);
-            hasCarried(p, 9000);
-            double depth = p.now().descent + deeper;
-            assertThat(p.snap().pass(PathOfALoad.descent(depth), 0)).isTrue();
-            assertThat(p.now().descent).isCloseTo(depth, within(1e-11));
-            assertThat(p.beside.iterations).as("it closes in fast").isLessThan(120);
-            assertThat(p.now().descent).as("the end is not passed").isLessThanOrEqualTo(depth);
-            PathOfALoad plain = loaded(Passage.free(), p.now().value);
-            assertThat(plain.now().descent).isCloseTo(depth, within(1e-9));
-        }
+    /** Within the drop that passes it the end is closed in on: some three places, each of a few Newton steps. */
+    @ParameterizedTest
+    @CsvSource({"3e-4, 6", "0.05, 33", "0.2, 46"})
+    void theEndIsFoundOnTheWayDown(double deeper, int most) {
+        PathOfALoad p = loaded(Passage.free(), 2000);
+        hasCarried(p, 9000);
+        double depth = p.now().descent + deeper;
+        assertThat(p.snap().pass(PathOfALoad.descent(depth), 0)).isTrue();
+        assertThat(p.now().descent).isCloseTo(depth, within(1e-11));
+        assertThat(p.beside.iterations).as("it closes in fast").isLessThanOrEqualTo(most);
+        assertThat(p.now().descent).as("the end is not passed").isLessThanOrEqualTo(depth);
+        PathOfALoad plain = loaded(Passage.free(), p.now().value);
+        assertThat(plain.now().descent).isCloseTo(depth, within(1e-9));
     }
 
     /** An end that is no straight line of the descent: energy taken up. */
@@ -193,6 +193,7 @@ class SnapThroughTest {
         hasCarried(p, 9000);
         assertThat(p.snap().pass(end, 0)).isTrue();
         assertThat(p.now().energy).isCloseTo(600, within(1e-8));
+        assertThat(p.beside.iterations).as("it closes in fast").isLessThanOrEqualTo(43);
         PathOfALoad plain = PathOfALoad.gripped(SmallLines.model(Passage.free(), 2), 0, 4);
         assertThat(plain.path.advance(9000, end, 0)).isTrue();
         assertThat(p.now().value).isCloseTo(plain.now().value, within(1e-6));
