@@ -21,7 +21,9 @@ import org.lifeline.model.Obstruction;
  *
  * <p>The falls of the design say who falls and who hangs already; the fall itself is moved along the whole line. Without
  * falls, each worker of the design falls alone. The worst places are found by sampling each span and then refining
- * wherever a worse value may hide, to 1 mm or to 0.1 % of the value.
+ * wherever a worse value may hide, to 1 mm or to 0.1 % of the value. A narrow peak that no place beside it shows can be missed:
+ * of 900 random lines, against 70 intervals a span instead of 16, 31 had a value that was more than 0.1 % worse, 4 one that was more
+ * than 1 % worse, and one a load on an end anchor, among falls in a span that did not govern, that was 6 % worse.
  *
  * <p>By default the combinations of the ranges that govern by the physics of it are searched, and every other combination is
  * tried at the worst places that they gave, and searched as well where it is worse; {@link #withAllCombinations()} searches every

@@ -163,7 +163,8 @@ public final class EnvelopeSections {
                 + ". Worst places are found to " + q.result(QuantityKind.SMALL_LENGTH, 1e-3)
                 + " or 0.1 % of the value, by "
                 + envelope.evaluations()
-                + " arrests by energy balance. Values carry the model factors."
+                + " arrests by energy balance; a narrow peak that no place beside it shows can be missed. Values carry the model"
+                + " factors."
                 + (inTime().isEmpty()
                         ? ""
                         : " Arrests in time are not in this table: what governs by either method stands in the summary.")
