@@ -83,9 +83,8 @@ final class EnvelopeSearch {
 
     private void refine(InfluenceLine influenceLine) {
         for (int index = 0; index < quantities.size(); index++) {
-            double known = known(index, influenceLine.span());
-            if (quantities.isSearched(index) && influenceLine.mayExceed(index, known)) {
-                influenceLine.refine(index, known);
+            if (quantities.isSearched(index)) {
+                influenceLine.refine(index, known(index, influenceLine.span()));
             }
         }
     }

@@ -1,65 +1,97 @@
 package org.lifeline.design.envelope;
 
+import java.util.List;
+
 /**
  * How a quantity goes on beyond a sample, away from the samples that it is foreseen by: along the line through two of them, or, where
- * it rises and the steeper the farther, along the parabola through three.
- *
- * @param value value at the sample
- * @param slope rise per length just beyond it; NaN if unknown
- * @param curvature growth of the slope per length, not negative
+ * it rises and the steeper the farther, along a parabola. Its curvature is that of three samples or, where it grows, what it will
+ * be at the far end of the interval by the growth over four. Filled in again and again, so that a search allocates nothing; not
+ * thread-safe.
  */
-record Extrapolation(double value, double slope, double curvature) {
+final class Extrapolation {
+    private double value;
+    private double slope;
+    private double curvature;
+
+    /** Value at the sample. */
+    double value() {
+        return value;
+    }
+
+    /** Rise per length just beyond it; NaN if unknown. */
+    double slope() {
+        return slope;
+    }
+
+    /** Growth of the slope per length, not negative. */
+    double curvature() {
+        return curvature;
+    }
+
+    private void set(double newValue, double newSlope, double newCurvature) {
+        value = newValue;
+        slope = newSlope;
+        curvature = newCurvature;
+    }
+
     /**
-     * From one sample to the next.
+     * Beyond a sample, into the interval at its other side.
      *
-     * @param length distance [m]
-     * @param rise growth of the quantity
+     * @param samples the samples along the span
+     * @param i number of the sample
+     * @param side side of the samples by which it is foreseen: −1 before it, 1 behind it
+     * @param index the quantity
      */
-    record Step(double length, double rise) {
-        double slope() {
-            return rise / length;
+    void beyond(List<InfluenceLine.Sample> samples, int i, int side, int index) {
+        double here = samples.get(i).value(index);
+        double last = length(samples, i, side);
+        double slope1 = rise(samples, i, side, index) / last;
+        double before = length(samples, i + side, side);
+        double slope2 = rise(samples, i + side, side, index) / before;
+        if (!(slope1 > 0 && slope1 > slope2)) {
+            set(here, slope1, 0);
+        } else {
+            double first = length(samples, i + 2 * side, side);
+            double slope3 = rise(samples, i + 2 * side, side, index) / first;
+            double width = length(samples, i, -side);
+            double bent = 2 * (slope1 - slope2) / (last + before);
+            double earlier = 2 * (slope2 - slope3) / (before + first);
+            // Each curvature is that at the mean of its three samples.
+            double growth = 3 * (bent - earlier) / (last + before + first);
+            double behind = (2 * last + before) / 3;
+            double there = bent + (growth > 0 ? growth * (behind + width) : 0);
+            double at = bent + (growth > 0 ? growth * behind : 0);
+            set(here, slope1 + 0.5 * at * last, there);
+        }
+        reach(samples, i - side, index, length(samples, i, -side));
+    }
+
+    /**
+     * Takes in what it fails to foresee: where it rises and the sample at the other end of the interval is higher still, it may
+     * pass above that one by as much.
+     */
+    private void reach(List<InfluenceLine.Sample> samples, int other, int index, double width) {
+        double miss = samples.get(other).value(index) - at(width);
+        if (miss > 0 && slope > 0) {
+            curvature += 4 * miss / (width * width);
         }
     }
 
-    /** Beyond a sample that has no other beside it. */
-    static Extrapolation unknown(double value) {
-        return new Extrapolation(value, Double.NaN, 0);
+    /** Distance of a sample from the one beside it [m]; NaN where there is none. */
+    private static double length(List<InfluenceLine.Sample> samples, int i, int side) {
+        return has(samples, i) && has(samples, i + side)
+                ? Math.abs(samples.get(i).station() - samples.get(i + side).station())
+                : Double.NaN;
     }
 
-    /**
-     * Beyond a sample.
-     *
-     * @param last the step that leads to it
-     * @param before the step before that one; of no length where there is none
-     * @param first the step before that one, likewise
-     * @param value value at the sample
-     * @param width how far it is needed [m]
-     */
-    static Extrapolation through(Step last, Step before, Step first, double value, double width) {
-        double slope = last.slope();
-        if (!(slope > 0 && slope > before.slope())) {
-            return new Extrapolation(value, slope, 0);
-        }
-        double curvature = 2 * (slope - before.slope()) / (last.length + before.length);
-        double earlier = 2 * (before.slope() - first.slope()) / (before.length + first.length);
-        // Each curvature is that at the mean of its three samples.
-        double growth = 3 * (curvature - earlier) / (last.length + before.length + first.length);
-        double behind = (2 * last.length + before.length) / 3;
-        double here = curvature + (growth > 0 ? growth * behind : 0);
-        double there = curvature + (growth > 0 ? growth * (behind + width) : 0);
-        return new Extrapolation(value, slope + 0.5 * here * last.length, there);
+    private static double rise(List<InfluenceLine.Sample> samples, int i, int side, int index) {
+        return has(samples, i) && has(samples, i + side)
+                ? samples.get(i).value(index) - samples.get(i + side).value(index)
+                : Double.NaN;
     }
 
-    /**
-     * The same with what it fails to foresee: where it rises and the sample at the other end of the interval is higher still, it
-     * may pass above that one by as much.
-     *
-     * @param other value of that sample
-     * @param width length of the interval [m]
-     */
-    Extrapolation reaching(double other, double width) {
-        double miss = other - at(width);
-        return miss > 0 && slope > 0 ? new Extrapolation(value, slope, curvature + 4 * miss / (width * width)) : this;
+    private static boolean has(List<InfluenceLine.Sample> samples, int i) {
+        return i >= 0 && i < samples.size();
     }
 
     boolean isUnknown() {

@@ -29,6 +29,8 @@ final class InfluenceLine {
     private final List<Sample> samples = new ArrayList<>();
     private final Worst[] worst;
     private final List<FailedCase> failures = new ArrayList<>();
+    private final Extrapolation left = new Extrapolation();
+    private final Extrapolation right = new Extrapolation();
     private boolean atSupports;
 
     InfluenceLine(MovingFall movingFall, int span, LoadCombination combination, ArrestQuantities quantities) {
@@ -47,6 +49,10 @@ final class InfluenceLine {
         Sample(double station, double @Nullable [] row) {
             this.station = station;
             this.row = row;
+        }
+
+        double station() {
+            return station;
         }
 
         double value(int index) {
@@ -176,16 +182,6 @@ final class InfluenceLine {
         return row;
     }
 
-    /** Tells whether a value worse than a threshold may hide between the samples. */
-    boolean mayExceed(int index, double threshold) {
-        for (int i = 0; i + 1 < samples.size(); i++) {
-            if (bound(i, index) > threshold + tolerance(index)) {
-                return true;
-            }
-        }
-        return false;
-    }
-
     /** Samples until nothing worse than what is known can hide. */
     void refine(int index, double threshold) {
         for (int n = 0; n < EnvelopeTolerances.MOST_SAMPLES; n++) {
@@ -221,8 +217,8 @@ final class InfluenceLine {
             return Double.NEGATIVE_INFINITY;
         }
         double width = width(i);
-        Extrapolation left = fromLeft(i, index);
-        Extrapolation right = fromRight(i, index);
+        left.beyond(samples, i, -1, index);
+        right.beyond(samples, i + 1, 1, index);
         if (Double.isNaN(b)) {
             return edge(a, left, width);
         }
@@ -242,45 +238,15 @@ final class InfluenceLine {
         return there.isUnknown() ? Double.POSITIVE_INFINITY : Math.max(value, there.at(width));
     }
 
-    /** How a quantity goes on from a sample, seen from those on one side of it: −1 before it, 1 behind it. */
-    private Extrapolation beyond(int i, int side, int index) {
-        if (i + side < 0 || i + side >= samples.size()) {
-            return Extrapolation.unknown(samples.get(i).value(index));
-        }
-        return Extrapolation.through(
-                step(i, side, index),
-                step(i + side, side, index),
-                step(i + 2 * side, side, index),
-                samples.get(i).value(index),
-                width(side < 0 ? i : i - 1));
-    }
-
-    /** The step to a sample from the one beside it; of no length where there is none. */
-    private Extrapolation.Step step(int i, int side, int index) {
-        int from = i + side;
-        if (i < 0 || i >= samples.size() || from < 0 || from >= samples.size()) {
-            return new Extrapolation.Step(0, 0);
-        }
-        Sample to = samples.get(i);
-        Sample beside = samples.get(from);
-        return new Extrapolation.Step(Math.abs(to.station - beside.station), to.value(index) - beside.value(index));
-    }
-
-    private Extrapolation fromLeft(int i, int index) {
-        return beyond(i, -1, index).reaching(samples.get(i + 1).value(index), width(i));
-    }
-
-    private Extrapolation fromRight(int i, int index) {
-        return beyond(i + 1, 1, index).reaching(samples.get(i).value(index), width(i));
-    }
-
     private double width(int i) {
         return samples.get(i + 1).station - samples.get(i).station;
     }
 
     /** Distance from the start of an interval to where what is foreseen from both sides meets in it; NaN if they do not. */
     private double meeting(int i, int index) {
-        return fromLeft(i, index).meeting(fromRight(i, index), width(i));
+        left.beyond(samples, i, -1, index);
+        right.beyond(samples, i + 1, 1, index);
+        return left.meeting(right, width(i));
     }
 
     private double place(int i, int index) {

@@ -3,6 +3,8 @@ package org.lifeline.design.envelope;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.SplittableRandom;
 import java.util.function.DoubleUnaryOperator;
 import org.junit.jupiter.api.Test;
@@ -11,16 +13,28 @@ import org.junit.jupiter.api.Test;
 class ExtrapolationTest {
     private static final int CASES = 1000;
 
-    private static final Extrapolation.Step NONE = new Extrapolation.Step(0, 0);
-
-    /** From four samples before (or behind) the start of an interval, seen toward it. */
-    private static Extrapolation of(DoubleUnaryOperator f, double near, double far, double width) {
-        return Extrapolation.through(
-                step(f, 0, near), step(f, near, far), step(f, near + far, far), f.applyAsDouble(0), width);
+    /** Samples of a function at stations; those at which it is NaN are of cases that failed. */
+    private static List<InfluenceLine.Sample> samples(DoubleUnaryOperator f, double... stations) {
+        List<InfluenceLine.Sample> list = new ArrayList<>();
+        for (double x : stations) {
+            list.add(new InfluenceLine.Sample(x, new double[] {f.applyAsDouble(x)}));
+        }
+        return list;
     }
 
-    private static Extrapolation.Step step(DoubleUnaryOperator f, double from, double length) {
-        return new Extrapolation.Step(length, f.applyAsDouble(-from) - f.applyAsDouble(-from - length));
+    /** Beyond 0, by four samples before it, into an interval whose other end is not higher than foreseen. */
+    private static Extrapolation of(DoubleUnaryOperator f, double near, double far, double width) {
+        List<InfluenceLine.Sample> list = samples(f, -near - 2 * far, -near - far, -near, 0);
+        list.add(new InfluenceLine.Sample(width, new double[] {-1e9}));
+        Extrapolation e = new Extrapolation();
+        e.beyond(list, 3, -1, 0);
+        return e;
+    }
+
+    private static void assertLine(Extrapolation e, double value, double slope) {
+        assertThat(e.value()).isEqualTo(value);
+        assertThat(e.slope()).isCloseTo(slope, within(1e-12));
+        assertThat(e.curvature()).isZero();
     }
 
     @Test
@@ -30,7 +44,7 @@ class ExtrapolationTest {
             double c = r.nextDouble(0, 5);
             double near = r.nextDouble(0.05, 1);
             double far = r.nextDouble(0.05, 1);
-            double slope = 2 * c * (near + far) + r.nextDouble(0, 3);
+            double slope = 4 * c * (near + far) + r.nextDouble(0, 3);
             DoubleUnaryOperator f = x -> 7 + slope * x + c * x * x;
             Extrapolation e = of(f, near, far, 0.7);
             assertThat(e.slope()).isCloseTo(slope, within(1e-10));
@@ -53,34 +67,41 @@ class ExtrapolationTest {
                 assertThat(e.at(x)).as("case %d at %s", n, x).isGreaterThan(f.applyAsDouble(x) - 0.01 * rise);
             }
         }
-        // Three samples alone tell of no growth.
-        Extrapolation.Step last = new Extrapolation.Step(1, 3);
-        Extrapolation.Step before = new Extrapolation.Step(1, 1);
-        assertThat(Extrapolation.through(last, before, NONE, 5, 2)).isEqualTo(new Extrapolation(5, 4, 2));
-        // Growth of 1 a length: 2 at the mean of the last three samples, 3 at the last one, 5 at the far end.
-        Extrapolation.Step first = new Extrapolation.Step(1, 0);
-        assertThat(Extrapolation.through(last, before, first, 5, 2)).isEqualTo(new Extrapolation(5, 4.5, 5));
+    }
+
+    /** Growth of 1 a length: 2 at the mean of the last three samples, 3 at the last one, 5 at the far end. Three tell of no growth. */
+    @Test
+    void growthIsThatOverFourSamples() {
+        Extrapolation e = new Extrapolation();
+        List<InfluenceLine.Sample> list = new ArrayList<>();
+        double[] values = {1, 1, 2, 5, -1e9};
+        for (int i = 0; i < 5; i++) {
+            list.add(new InfluenceLine.Sample(i == 4 ? 5 : i, new double[] {values[i]}));
+        }
+        e.beyond(list, 3, -1, 0);
+        assertThat(List.of(e.value(), e.slope(), e.curvature())).containsExactly(5.0, 4.5, 5.0);
+        e.beyond(list.subList(1, 5), 2, -1, 0);
+        assertThat(List.of(e.value(), e.slope(), e.curvature())).containsExactly(5.0, 4.0, 2.0);
     }
 
     /** A concave curve lies below the line, and so does one that falls; a single other sample gives no more than a line. */
     @Test
     void elsewhereItIsTheLineThroughTwoSamples() {
-        DoubleUnaryOperator concave = x -> 5 + 3 * x - x * x;
-        assertThat(of(concave, 0.5, 0.5, 1)).isEqualTo(new Extrapolation(5, 3.5, 0));
-        DoubleUnaryOperator falling = x -> 5 - 3 * x + x * x;
-        assertThat(of(falling, 0.5, 0.5, 1)).isEqualTo(new Extrapolation(5, -3.5, 0));
-        assertThat(Extrapolation.through(new Extrapolation.Step(0.5, 2), NONE, NONE, 5, 1))
-                .isEqualTo(new Extrapolation(5, 4, 0));
-        Extrapolation.Step failed = new Extrapolation.Step(0.5, Double.NaN);
-        assertThat(Extrapolation.through(new Extrapolation.Step(0.5, 2), failed, NONE, 5, 1))
-                .isEqualTo(new Extrapolation(5, 4, 0));
-        assertThat(Extrapolation.through(failed, NONE, NONE, 5, 1).isUnknown()).isTrue();
-        assertThat(Extrapolation.unknown(5).isUnknown()).isTrue();
-        assertThat(Extrapolation.unknown(5).reaching(9, 1).isUnknown()).isTrue();
-        assertThat(new Extrapolation(5, 4, 0).isUnknown()).isFalse();
+        assertLine(of(x -> 5 + 3 * x - x * x, 0.5, 0.5, 1), 5, 3.5);
+        assertLine(of(x -> 5 - 3 * x + x * x, 0.5, 0.5, 1), 5, -3.5);
+        Extrapolation e = new Extrapolation();
+        DoubleUnaryOperator steeper = x -> x <= 0 ? 5 + 4 * x : -9;
+        e.beyond(samples(steeper, -0.5, 0, 1), 1, -1, 0);
+        assertLine(e, 5, 4);
+        e.beyond(samples(x -> x < -0.6 ? Double.NaN : steeper.applyAsDouble(x), -1, -0.5, 0, 1), 2, -1, 0);
+        assertLine(e, 5, 4);
+        e.beyond(samples(steeper, 0, 1), 0, -1, 0);
+        assertThat(e.isUnknown()).isTrue();
+        e.beyond(samples(x -> x < 0 ? Double.NaN : 5, -0.5, 0, 1), 1, -1, 0);
+        assertThat(e.isUnknown()).isTrue();
     }
 
-    /** Two convex branches that meet in a kink, as where an in-line absorber begins to yield: the peak is where they meet. */
+    /** Seen from both ends of an interval: two convex branches that meet in a kink, as where an absorber begins to yield. */
     @Test
     void theKinkOfTwoParabolasIsFound() {
         SplittableRandom r = new SplittableRandom(2);
@@ -88,44 +109,63 @@ class ExtrapolationTest {
             double width = r.nextDouble(0.1, 2);
             double kink = width * r.nextDouble(0.02, 0.98);
             double[] c = {r.nextDouble(0, 5), r.nextDouble(0, 5)};
-            double[] s = {r.nextDouble(0.1, 3), r.nextDouble(0.1, 3)};
-            Extrapolation left = new Extrapolation(10 - s[0] * kink - c[0] * kink * kink, s[0], 2 * c[0]);
-            double back = width - kink;
-            Extrapolation right = new Extrapolation(10 - s[1] * back - c[1] * back * back, s[1], 2 * c[1]);
+            double h = r.nextDouble(0.1, 1);
+            // Each branch rises toward the kink everywhere, and from its samples at distance h on.
+            double[] s = {
+                2 * c[0] * (kink + 3 * h) + r.nextDouble(0.1, 3),
+                2 * c[1] * (width - kink + 3 * h) + r.nextDouble(0.1, 3)
+            };
+            DoubleUnaryOperator f = x -> {
+                double d = kink - x;
+                int side = d > 0 ? 0 : 1;
+                return 10 - s[side] * Math.abs(d) + c[side] * d * d;
+            };
+            List<InfluenceLine.Sample> list =
+                    samples(f, -3 * h, -2 * h, -h, 0, width, width + h, width + 2 * h, width + 3 * h);
+            Extrapolation left = new Extrapolation();
+            Extrapolation right = new Extrapolation();
+            left.beyond(list, 3, -1, 0);
+            right.beyond(list, 4, 1, 0);
             double x = left.meeting(right, width);
             assertThat(x).as("case %d", n).isCloseTo(kink, within(1e-9));
-            assertThat(left.at(x)).as("case %d", n).isCloseTo(10, within(1e-9));
-            assertThat(right.meeting(left, width)).as("case %d", n).isCloseTo(back, within(1e-9));
+            assertThat(left.at(x)).as("case %d", n).isCloseTo(10, within(1e-8));
+            assertThat(right.meeting(left, width)).as("case %d", n).isCloseTo(width - kink, within(1e-9));
         }
     }
 
     @Test
     void whatDoesNotMeetWithinTheIntervalHasNoPeakThere() {
-        Extrapolation left = new Extrapolation(1, 2, 0);
-        assertThat(left.meeting(new Extrapolation(5, 1, 0), 1))
-                .as("beyond the end")
+        assertThat(meeting(x -> x)).as("rises on and on").isNaN();
+        assertThat(meeting(x -> Math.abs(x - 0.5))).as("a valley").isNaN();
+        assertThat(meeting(x -> x < 0.5 ? 1 : 0)).as("a step").isNaN();
+        assertThat(meeting(x -> x < 0 ? Double.NaN : -x))
+                .as("nothing known before")
                 .isNaN();
-        assertThat(left.meeting(new Extrapolation(0, 0.5, 0), 1))
-                .as("before the start")
-                .isNaN();
-        assertThat(left.meeting(new Extrapolation(3, -2, 0), 1))
-                .as("the same line")
-                .isNaN();
-        assertThat(left.meeting(new Extrapolation(2, -3, 0), 1)).as("a valley").isNaN();
-        assertThat(left.meeting(Extrapolation.unknown(3), 1)).isNaN();
-        assertThat(Extrapolation.unknown(3).meeting(left, 1)).isNaN();
+        assertThat(meeting(x -> -Math.abs(x - 0.25))).as("a roof").isCloseTo(0.25, within(1e-12));
     }
 
-    /** Where the next sample is higher than foreseen, the curve may pass above it by as much. */
+    /** Where what is foreseen from both ends of the interval from 0 to 1 meets. */
+    private static double meeting(DoubleUnaryOperator f) {
+        List<InfluenceLine.Sample> list = samples(f, -0.5, 0, 1, 1.5);
+        Extrapolation left = new Extrapolation();
+        Extrapolation right = new Extrapolation();
+        left.beyond(list, 1, -1, 0);
+        right.beyond(list, 2, 1, 0);
+        return left.meeting(right, 1);
+    }
+
+    /** Where the next sample is higher than foreseen, the curve may pass above it by as much; only where it rises. */
     @Test
     void whatItFailedToForeseeCountsOnceMore() {
-        Extrapolation e = new Extrapolation(1, 2, 0.5);
-        double foreseen = e.at(0.8);
-        assertThat(e.reaching(foreseen + 0.3, 0.8).at(0.8)).isCloseTo(foreseen + 0.6, within(1e-12));
-        assertThat(e.reaching(foreseen + 0.3, 0.8).slope()).isEqualTo(2);
-        assertThat(e.reaching(foreseen - 0.3, 0.8)).isEqualTo(e);
-        assertThat(e.reaching(Double.NaN, 0.8)).isEqualTo(e);
-        Extrapolation falls = new Extrapolation(1, -2, 0);
-        assertThat(falls.reaching(4, 0.8)).isEqualTo(falls);
+        Extrapolation e = new Extrapolation();
+        e.beyond(samples(x -> x < 0.5 ? 1 + 2 * x : 3.1, -0.5, 0, 0.8), 1, -1, 0);
+        assertThat(e.at(0.8)).isCloseTo(2.6 + 2 * 0.5, within(1e-12));
+        assertThat(e.slope()).isEqualTo(2);
+        e.beyond(samples(x -> x < 0.5 ? 1 + 2 * x : 2.5, -0.5, 0, 0.8), 1, -1, 0);
+        assertLine(e, 1, 2);
+        e.beyond(samples(x -> x < 0.5 ? 1 + 2 * x : Double.NaN, -0.5, 0, 0.8), 1, -1, 0);
+        assertLine(e, 1, 2);
+        e.beyond(samples(x -> x < 0.5 ? 1 - 2 * x : 4, -0.5, 0, 0.8), 1, -1, 0);
+        assertLine(e, 1, -2);
     }
 }
