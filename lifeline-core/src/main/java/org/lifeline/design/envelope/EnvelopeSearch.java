@@ -124,7 +124,10 @@ final class EnvelopeSearch {
         return list;
     }
 
-    /** Places of a span, in their order, with one of those that are next to each other, and with the end of the span where one is next to it. */
+    /**
+     * Places of a span, in their order: one of those that are next to each other, and the end of the span where one is next to
+     * it.
+     */
     private static double[] apart(Set<Double> places, double[] stations) {
         TreeSet<Double> kept = new TreeSet<>();
         for (double s : places) {

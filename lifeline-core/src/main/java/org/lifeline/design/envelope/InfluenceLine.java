@@ -7,6 +7,7 @@ import org.lifeline.analysis.ArrestResult;
 import org.lifeline.analysis.state.AttachmentLimit;
 import org.lifeline.base.InvalidInputException;
 import org.lifeline.base.NoEquilibriumException;
+import org.lifeline.internal.numeric.Extrapolation;
 import org.lifeline.internal.numeric.OrderedWork;
 import org.lifeline.model.Place;
 import org.lifeline.model.Support;
@@ -16,10 +17,11 @@ import org.lifeline.model.Support;
  * a worse value may hide.
  *
  * <p>Between two samples a quantity is taken to lie below the lines through the neighbouring samples, as a concave curve
- * does, and below parabolas where it rises the steeper the farther, toward a kink: the bound is where those lines meet. The interval with the largest bound is sampled at that place until no bound
- * exceeds the worst value known by more than the tolerance, or the interval is shorter than a millimetre. A quantity that
- * is absent on one side of an interval (an obstruction that begins or ends, a case that failed) is followed to the edge
- * by halving. Falls at the supports of the span are cases of their own, beside the curve. Not thread-safe; one thread at a time works on a curve.
+ * does, and below parabolas where it rises the steeper the farther, toward a kink ({@link Extrapolation}): the bound is where
+ * the two meet. The interval with the largest bound is sampled at that place until no bound exceeds the worst value known by
+ * more than the tolerance, or the interval is shorter than a millimetre. A quantity that is absent on one side of an interval
+ * (an obstruction that begins or ends, a case that failed) is followed to the edge by halving. Falls at the supports of the
+ * span are cases of their own, beside the curve. Not thread-safe; one thread at a time works on a curve.
  */
 final class InfluenceLine {
     private final MovingFall movingFall;
@@ -31,6 +33,7 @@ final class InfluenceLine {
     private final List<FailedCase> failures = new ArrayList<>();
     private final Extrapolation left = new Extrapolation();
     private final Extrapolation right = new Extrapolation();
+    private final OneQuantity quantity = new OneQuantity();
     private boolean atSupports;
 
     InfluenceLine(MovingFall movingFall, int span, LoadCombination combination, ArrestQuantities quantities) {
@@ -51,12 +54,28 @@ final class InfluenceLine {
             this.row = row;
         }
 
-        double station() {
-            return station;
-        }
-
         double value(int index) {
             return row == null ? Double.NaN : row[index];
+        }
+    }
+
+    /** The samples of one quantity. */
+    private final class OneQuantity implements Extrapolation.Samples {
+        private int index;
+
+        @Override
+        public int count() {
+            return samples.size();
+        }
+
+        @Override
+        public double place(int i) {
+            return samples.get(i).station;
+        }
+
+        @Override
+        public double value(int i) {
+            return samples.get(i).value(index);
         }
     }
 
@@ -217,8 +236,9 @@ final class InfluenceLine {
             return Double.NEGATIVE_INFINITY;
         }
         double width = width(i);
-        left.beyond(samples, i, -1, index);
-        right.beyond(samples, i + 1, 1, index);
+        quantity.index = index;
+        left.beyond(quantity, i, -1);
+        right.beyond(quantity, i + 1, 1);
         if (Double.isNaN(b)) {
             return edge(a, left, width);
         }
@@ -244,8 +264,9 @@ final class InfluenceLine {
 
     /** Distance from the start of an interval to where what is foreseen from both sides meets in it; NaN if they do not. */
     private double meeting(int i, int index) {
-        left.beyond(samples, i, -1, index);
-        right.beyond(samples, i + 1, 1, index);
+        quantity.index = index;
+        left.beyond(quantity, i, -1);
+        right.beyond(quantity, i + 1, 1);
         return left.meeting(right, width(i));
     }
 

@@ -1,9 +1,9 @@
-package org.lifeline.design.envelope;
+package org.lifeline.internal.numeric;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.SplittableRandom;
 import java.util.function.DoubleUnaryOperator;
@@ -14,20 +14,33 @@ class ExtrapolationTest {
     private static final int CASES = 1000;
 
     /** Samples of a function at stations; those at which it is NaN are of cases that failed. */
-    private static List<InfluenceLine.Sample> samples(DoubleUnaryOperator f, double... stations) {
-        List<InfluenceLine.Sample> list = new ArrayList<>();
-        for (double x : stations) {
-            list.add(new InfluenceLine.Sample(x, new double[] {f.applyAsDouble(x)}));
-        }
-        return list;
+    private static Extrapolation.Samples samples(DoubleUnaryOperator f, double... stations) {
+        return table(stations, Arrays.stream(stations).map(f).toArray());
+    }
+
+    private static Extrapolation.Samples table(double[] places, double[] values) {
+        return new Extrapolation.Samples() {
+            @Override
+            public int count() {
+                return places.length;
+            }
+
+            @Override
+            public double place(int i) {
+                return places[i];
+            }
+
+            @Override
+            public double value(int i) {
+                return values[i];
+            }
+        };
     }
 
     /** Beyond 0, by four samples before it, into an interval whose other end is not higher than foreseen. */
     private static Extrapolation of(DoubleUnaryOperator f, double near, double far, double width) {
-        List<InfluenceLine.Sample> list = samples(f, -near - 2 * far, -near - far, -near, 0);
-        list.add(new InfluenceLine.Sample(width, new double[] {-1e9}));
         Extrapolation e = new Extrapolation();
-        e.beyond(list, 3, -1, 0);
+        e.beyond(samples(x -> x > 0 ? -1e9 : f.applyAsDouble(x), -near - 2 * far, -near - far, -near, 0, width), 3, -1);
         return e;
     }
 
@@ -73,14 +86,9 @@ class ExtrapolationTest {
     @Test
     void growthIsThatOverFourSamples() {
         Extrapolation e = new Extrapolation();
-        List<InfluenceLine.Sample> list = new ArrayList<>();
-        double[] values = {1, 1, 2, 5, -1e9};
-        for (int i = 0; i < 5; i++) {
-            list.add(new InfluenceLine.Sample(i == 4 ? 5 : i, new double[] {values[i]}));
-        }
-        e.beyond(list, 3, -1, 0);
+        e.beyond(table(new double[] {0, 1, 2, 3, 5}, new double[] {1, 1, 2, 5, -1e9}), 3, -1);
         assertThat(List.of(e.value(), e.slope(), e.curvature())).containsExactly(5.0, 4.5, 5.0);
-        e.beyond(list.subList(1, 5), 2, -1, 0);
+        e.beyond(table(new double[] {1, 2, 3, 5}, new double[] {1, 2, 5, -1e9}), 2, -1);
         assertThat(List.of(e.value(), e.slope(), e.curvature())).containsExactly(5.0, 4.0, 2.0);
     }
 
@@ -91,13 +99,13 @@ class ExtrapolationTest {
         assertLine(of(x -> 5 - 3 * x + x * x, 0.5, 0.5, 1), 5, -3.5);
         Extrapolation e = new Extrapolation();
         DoubleUnaryOperator steeper = x -> x <= 0 ? 5 + 4 * x : -9;
-        e.beyond(samples(steeper, -0.5, 0, 1), 1, -1, 0);
+        e.beyond(samples(steeper, -0.5, 0, 1), 1, -1);
         assertLine(e, 5, 4);
-        e.beyond(samples(x -> x < -0.6 ? Double.NaN : steeper.applyAsDouble(x), -1, -0.5, 0, 1), 2, -1, 0);
+        e.beyond(samples(x -> x < -0.6 ? Double.NaN : steeper.applyAsDouble(x), -1, -0.5, 0, 1), 2, -1);
         assertLine(e, 5, 4);
-        e.beyond(samples(steeper, 0, 1), 0, -1, 0);
+        e.beyond(samples(steeper, 0, 1), 0, -1);
         assertThat(e.isUnknown()).isTrue();
-        e.beyond(samples(x -> x < 0 ? Double.NaN : 5, -0.5, 0, 1), 1, -1, 0);
+        e.beyond(samples(x -> x < 0 ? Double.NaN : 5, -0.5, 0, 1), 1, -1);
         assertThat(e.isUnknown()).isTrue();
     }
 
@@ -120,12 +128,12 @@ class ExtrapolationTest {
                 int side = d > 0 ? 0 : 1;
                 return 10 - s[side] * Math.abs(d) + c[side] * d * d;
             };
-            List<InfluenceLine.Sample> list =
+            Extrapolation.Samples list =
                     samples(f, -3 * h, -2 * h, -h, 0, width, width + h, width + 2 * h, width + 3 * h);
             Extrapolation left = new Extrapolation();
             Extrapolation right = new Extrapolation();
-            left.beyond(list, 3, -1, 0);
-            right.beyond(list, 4, 1, 0);
+            left.beyond(list, 3, -1);
+            right.beyond(list, 4, 1);
             double x = left.meeting(right, width);
             assertThat(x).as("case %d", n).isCloseTo(kink, within(1e-9));
             assertThat(left.at(x)).as("case %d", n).isCloseTo(10, within(1e-8));
@@ -146,11 +154,11 @@ class ExtrapolationTest {
 
     /** Where what is foreseen from both ends of the interval from 0 to 1 meets. */
     private static double meeting(DoubleUnaryOperator f) {
-        List<InfluenceLine.Sample> list = samples(f, -0.5, 0, 1, 1.5);
+        Extrapolation.Samples list = samples(f, -0.5, 0, 1, 1.5);
         Extrapolation left = new Extrapolation();
         Extrapolation right = new Extrapolation();
-        left.beyond(list, 1, -1, 0);
-        right.beyond(list, 2, 1, 0);
+        left.beyond(list, 1, -1);
+        right.beyond(list, 2, 1);
         return left.meeting(right, 1);
     }
 
@@ -158,14 +166,14 @@ class ExtrapolationTest {
     @Test
     void whatItFailedToForeseeCountsOnceMore() {
         Extrapolation e = new Extrapolation();
-        e.beyond(samples(x -> x < 0.5 ? 1 + 2 * x : 3.1, -0.5, 0, 0.8), 1, -1, 0);
+        e.beyond(samples(x -> x < 0.5 ? 1 + 2 * x : 3.1, -0.5, 0, 0.8), 1, -1);
         assertThat(e.at(0.8)).isCloseTo(2.6 + 2 * 0.5, within(1e-12));
         assertThat(e.slope()).isEqualTo(2);
-        e.beyond(samples(x -> x < 0.5 ? 1 + 2 * x : 2.5, -0.5, 0, 0.8), 1, -1, 0);
+        e.beyond(samples(x -> x < 0.5 ? 1 + 2 * x : 2.5, -0.5, 0, 0.8), 1, -1);
         assertLine(e, 1, 2);
-        e.beyond(samples(x -> x < 0.5 ? 1 + 2 * x : Double.NaN, -0.5, 0, 0.8), 1, -1, 0);
+        e.beyond(samples(x -> x < 0.5 ? 1 + 2 * x : Double.NaN, -0.5, 0, 0.8), 1, -1);
         assertLine(e, 1, 2);
-        e.beyond(samples(x -> x < 0.5 ? 1 - 2 * x : 4, -0.5, 0, 0.8), 1, -1, 0);
+        e.beyond(samples(x -> x < 0.5 ? 1 - 2 * x : 4, -0.5, 0, 0.8), 1, -1);
         assertLine(e, 1, -2);
     }
 }

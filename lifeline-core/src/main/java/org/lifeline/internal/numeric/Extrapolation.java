@@ -1,6 +1,4 @@
-package org.lifeline.design.envelope;
-
-import java.util.List;
+package org.lifeline.internal.numeric;
 
 /**
  * How a quantity goes on beyond a sample, away from the samples that it is foreseen by: along the line through two of them, or, where
@@ -8,7 +6,17 @@ import java.util.List;
  * be at the far end of the interval by the growth over four. Filled in again and again, so that a search allocates nothing; not
  * thread-safe.
  */
-final class Extrapolation {
+public final class Extrapolation {
+    /** Samples of a quantity in the order of their places. */
+    public interface Samples {
+        int count();
+
+        double place(int i);
+
+        /** The quantity there; NaN if unknown. */
+        double value(int i);
+    }
+
     private double value;
     private double slope;
     private double curvature;
@@ -37,22 +45,21 @@ final class Extrapolation {
     /**
      * Beyond a sample, into the interval at its other side.
      *
-     * @param samples the samples along the span
+     * @param samples the samples
      * @param i number of the sample
      * @param side side of the samples by which it is foreseen: −1 before it, 1 behind it
-     * @param index the quantity
      */
-    void beyond(List<InfluenceLine.Sample> samples, int i, int side, int index) {
-        double here = samples.get(i).value(index);
+    public void beyond(Samples samples, int i, int side) {
+        double here = samples.value(i);
         double last = length(samples, i, side);
-        double slope1 = rise(samples, i, side, index) / last;
+        double slope1 = rise(samples, i, side) / last;
         double before = length(samples, i + side, side);
-        double slope2 = rise(samples, i + side, side, index) / before;
+        double slope2 = rise(samples, i + side, side) / before;
         if (!(slope1 > 0 && slope1 > slope2)) {
             set(here, slope1, 0);
         } else {
             double first = length(samples, i + 2 * side, side);
-            double slope3 = rise(samples, i + 2 * side, side, index) / first;
+            double slope3 = rise(samples, i + 2 * side, side) / first;
             double width = length(samples, i, -side);
             double bent = 2 * (slope1 - slope2) / (last + before);
             double earlier = 2 * (slope2 - slope3) / (before + first);
@@ -63,48 +70,46 @@ final class Extrapolation {
             double at = bent + (growth > 0 ? growth * behind : 0);
             set(here, slope1 + 0.5 * at * last, there);
         }
-        reach(samples, i - side, index, length(samples, i, -side));
+        reach(samples, i - side, length(samples, i, -side));
     }
 
     /**
      * Takes in what it fails to foresee: where it rises and the sample at the other end of the interval is higher still, it may
      * pass above that one by as much.
      */
-    private void reach(List<InfluenceLine.Sample> samples, int other, int index, double width) {
-        double miss = samples.get(other).value(index) - at(width);
+    private void reach(Samples samples, int other, double width) {
+        double miss = samples.value(other) - at(width);
         if (miss > 0 && slope > 0) {
             curvature += 4 * miss / (width * width);
         }
     }
 
-    /** Distance of a sample from the one beside it [m]; NaN where there is none. */
-    private static double length(List<InfluenceLine.Sample> samples, int i, int side) {
+    /** Distance of a sample from the one beside it [unit of the places]; NaN where there is none. */
+    private static double length(Samples samples, int i, int side) {
         return has(samples, i) && has(samples, i + side)
-                ? Math.abs(samples.get(i).station() - samples.get(i + side).station())
+                ? Math.abs(samples.place(i) - samples.place(i + side))
                 : Double.NaN;
     }
 
-    private static double rise(List<InfluenceLine.Sample> samples, int i, int side, int index) {
-        return has(samples, i) && has(samples, i + side)
-                ? samples.get(i).value(index) - samples.get(i + side).value(index)
-                : Double.NaN;
+    private static double rise(Samples samples, int i, int side) {
+        return has(samples, i) && has(samples, i + side) ? samples.value(i) - samples.value(i + side) : Double.NaN;
     }
 
-    private static boolean has(List<InfluenceLine.Sample> samples, int i) {
-        return i >= 0 && i < samples.size();
+    private static boolean has(Samples samples, int i) {
+        return i >= 0 && i < samples.count();
     }
 
-    boolean isUnknown() {
+    public boolean isUnknown() {
         return Double.isNaN(slope);
     }
 
-    /** The value foreseen at a distance [m]. */
-    double at(double x) {
+    /** The value foreseen at a distance [unit of the places]. */
+    public double at(double x) {
         return value + x * (slope + 0.5 * curvature * x);
     }
 
-    /** Distance at which this meets what is foreseen from the other end of an interval; NaN if they do not meet within it [m]. */
-    double meeting(Extrapolation other, double width) {
+    /** Distance at which this meets what is foreseen from the other end of an interval; NaN if they do not meet within it [unit of the places]. */
+    public double meeting(Extrapolation other, double width) {
         double below = other.at(width) - value;
         double closing = slope + other.slope + other.curvature * width;
         double root = closing * closing + 2 * (curvature - other.curvature) * below;
