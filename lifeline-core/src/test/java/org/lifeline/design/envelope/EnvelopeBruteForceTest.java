@@ -33,7 +33,7 @@ import org.lifeline.model.absorber.DeploymentForce;
  */
 class EnvelopeBruteForceTest {
     private static final int LINES = 200;
-    private static final int PLACES = Boolean.getBoolean("lifeline.long") ? 240 : 12;
+    private static final int PLACES = Boolean.getBoolean("lifeline.long") ? 240 : 60;
 
     @Test
     void theSearchFindsWhatBruteForceFinds() {
