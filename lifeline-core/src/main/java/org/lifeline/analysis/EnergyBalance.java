@@ -14,7 +14,6 @@ import org.lifeline.analysis.state.LoadPosition;
 import org.lifeline.analysis.state.Outcome;
 import org.lifeline.base.PlausibleRange;
 import org.lifeline.base.Point;
-import org.lifeline.base.Violation;
 import org.lifeline.base.Violations;
 import org.lifeline.base.canonical.Canonical;
 import org.lifeline.base.canonical.CanonicalForm;
@@ -350,10 +349,7 @@ public final class EnergyBalance implements Canonical {
         Violations v = new Violations();
         v.addAll(line.check(fall.place()), "fall.at");
         for (int i = 0; i < fall.hanging().size(); i++) {
-            List<Violation> found = line.check(fall.hanging().get(i).place());
-            if (!found.isEmpty()) {
-                v.addAll(found, "fall.hanging[" + i + "].place");
-            }
+            v.addAll(line.check(fall.hanging().get(i).place()), "fall.hanging[" + i + "].place");
         }
         v.throwIfAny();
     }

@@ -208,11 +208,12 @@ public final class Envelope implements WorstCases, Canonical {
                 }
             }
         }
+        // Two of the intervals lie beside the ends.
         int wide = intervals - 2;
         for (int i = 1; i < wide; i++) {
             addApart(set, end + (run - 2 * end) * 0.5 * (1 - StrictMath.cos(Math.PI * i / wide)), run);
         }
-        double near = Math.max(Math.sqrt(end * set.higher(end)), end + 1.5 * EnvelopeTolerances.STATIONS_APART * run);
+        double near = Math.max(Math.sqrt(end * set.higher(end)), end + EnvelopeTolerances.SECOND_STATION * run);
         addApart(set, near, run);
         addApart(set, run - near, run);
         return set.stream().mapToDouble(Double::doubleValue).toArray();

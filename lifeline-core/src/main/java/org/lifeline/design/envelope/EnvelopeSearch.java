@@ -136,13 +136,10 @@ final class EnvelopeSearch {
             }
         }
         // There curves turn within millimetres, and each combination has its own turn.
-        double first = stations[0];
-        double last = stations[stations.length - 1];
-        if (!kept.isEmpty() && kept.first() < first + EnvelopeTolerances.PLACES_APART) {
-            kept.add(first);
-        }
-        if (!kept.isEmpty() && kept.last() > last - EnvelopeTolerances.PLACES_APART) {
-            kept.add(last);
+        for (double end : new double[] {stations[0], stations[stations.length - 1]}) {
+            if (kept.stream().anyMatch(s -> Math.abs(s - end) < EnvelopeTolerances.PLACES_APART)) {
+                kept.add(end);
+            }
         }
         return kept.stream().mapToDouble(Double::doubleValue).toArray();
     }

@@ -15,6 +15,9 @@ final class EnvelopeTolerances {
     /** Least distance of two first stations over the length of the span [-]; slopes between nearer ones would be noise. */
     static final double STATIONS_APART = 1e-3;
 
+    /** Least distance of the second station from the first over the length of the span [-]; above that, or it would be left out. */
+    static final double SECOND_STATION = 1.5 * STATIONS_APART;
+
     /** Least distance of two places at which the other combinations are tried [m]; nearer ones give the same value. */
     static final double PLACES_APART = 0.02;
 

@@ -209,7 +209,7 @@ final class InfluenceLine {
             int at = -1;
             double most = known + tolerance(index);
             for (int i = 0; i + 1 < samples.size(); i++) {
-                boolean wide = samples.get(i + 1).station - samples.get(i).station > EnvelopeTolerances.FINEST;
+                boolean wide = width(i) > EnvelopeTolerances.FINEST;
                 double b = wide ? bound(i, index) : Double.NEGATIVE_INFINITY;
                 if (b > most) {
                     most = b;
@@ -236,9 +236,7 @@ final class InfluenceLine {
             return Double.NEGATIVE_INFINITY;
         }
         double width = width(i);
-        quantity.index = index;
-        left.beyond(quantity, i, -1);
-        right.beyond(quantity, i + 1, 1);
+        foresee(i, index);
         if (Double.isNaN(b)) {
             return edge(a, left, width);
         }
@@ -258,22 +256,22 @@ final class InfluenceLine {
         return there.isUnknown() ? Double.POSITIVE_INFINITY : Math.max(value, there.at(width));
     }
 
+    /** Fills in how a quantity goes on into an interval from both sides. */
+    private void foresee(int i, int index) {
+        quantity.index = index;
+        left.beyond(quantity, i, -1);
+        right.beyond(quantity, i + 1, 1);
+    }
+
     private double width(int i) {
         return samples.get(i + 1).station - samples.get(i).station;
     }
 
-    /** Distance from the start of an interval to where what is foreseen from both sides meets in it; NaN if they do not. */
-    private double meeting(int i, int index) {
-        quantity.index = index;
-        left.beyond(quantity, i, -1);
-        right.beyond(quantity, i + 1, 1);
-        return left.meeting(right, width(i));
-    }
-
     private double place(int i, int index) {
         double start = samples.get(i).station;
-        double width = samples.get(i + 1).station - start;
-        double x = meeting(i, index);
+        double width = width(i);
+        foresee(i, index);
+        double x = left.meeting(right, width);
         double margin = EnvelopeTolerances.INTERVAL_MARGIN * width;
         return start + (Double.isNaN(x) ? 0.5 * width : Math.min(width - margin, Math.max(margin, x)));
     }

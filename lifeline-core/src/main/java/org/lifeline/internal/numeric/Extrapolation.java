@@ -51,6 +51,7 @@ public final class Extrapolation {
      */
     public void beyond(Samples samples, int i, int side) {
         double here = samples.value(i);
+        double width = length(samples, i, -side);
         double last = length(samples, i, side);
         double slope1 = rise(samples, i, side) / last;
         double before = length(samples, i + side, side);
@@ -60,17 +61,15 @@ public final class Extrapolation {
         } else {
             double first = length(samples, i + 2 * side, side);
             double slope3 = rise(samples, i + 2 * side, side) / first;
-            double width = length(samples, i, -side);
             double bent = 2 * (slope1 - slope2) / (last + before);
             double earlier = 2 * (slope2 - slope3) / (before + first);
             // Each curvature is that at the mean of its three samples.
             double growth = 3 * (bent - earlier) / (last + before + first);
             double behind = (2 * last + before) / 3;
-            double there = bent + (growth > 0 ? growth * (behind + width) : 0);
-            double at = bent + (growth > 0 ? growth * behind : 0);
-            set(here, slope1 + 0.5 * at * last, there);
+            double growing = growth > 0 ? growth : 0;
+            set(here, slope1 + 0.5 * (bent + growing * behind) * last, bent + growing * (behind + width));
         }
-        reach(samples, i - side, length(samples, i, -side));
+        reach(samples, i - side, width);
     }
 
     /**
