@@ -1,9 +1,7 @@
 package org.lifeline.verify;
 
-import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
-import java.util.stream.Collectors;
 import org.lifeline.analysis.Statics;
 import org.lifeline.analysis.state.EnergyAccount;
 import org.lifeline.testing.ArrestCase;
@@ -21,9 +19,7 @@ final class Arrested {
     static Set<Check> failed(ArrestNumbers arrest) {
         StateNumbers installed =
                 StateNumbers.of(Statics.withDefaults().solve(arrest.before().line(), List.of()));
-        return Verifier.withDefaults().reportArrest(arrest, installed).failures().stream()
-                .map(CheckResult::check)
-                .collect(Collectors.toCollection(() -> EnumSet.noneOf(Check.class)));
+        return Solved.failures(Verifier.withDefaults().reportArrest(arrest, installed));
     }
 
     static ArrestNumbers energy(ArrestNumbers a, String row, double more) {

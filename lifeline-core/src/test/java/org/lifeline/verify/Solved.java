@@ -29,7 +29,11 @@ record Solved(StateNumbers state, List<AppliedLoad> loads, StateNumbers installe
     }
 
     static Set<Check> failures(StateNumbers state, List<AppliedLoad> loads, StateNumbers installed) {
-        return VERIFIER.report(state, loads, installed).failures().stream()
+        return failures(VERIFIER.report(state, loads, installed));
+    }
+
+    static Set<Check> failures(VerificationReport report) {
+        return report.failures().stream()
                 .map(CheckResult::check)
                 .collect(Collectors.toCollection(() -> EnumSet.noneOf(Check.class)));
     }

@@ -2,16 +2,11 @@ package org.lifeline.internal.line;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.io.BufferedReader;
-import java.io.IOException;
-import java.io.InputStreamReader;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.util.List;
-import java.util.Objects;
 import java.util.stream.LongStream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.lifeline.testing.EffortTable;
 
 /**
  * What Newton's method takes on lines of every kind from states far from their equilibrium, line by line against the table beside
@@ -58,8 +53,7 @@ class NewtonEffortTest {
      * @param cells found, Newton's steps, states assembled
      */
     private record Row(long seed, double factor, boolean loose, List<String> cells) {
-        static Row of(String line) {
-            List<String> cells = List.of(line.split(";", -1));
+        static Row of(List<String> cells) {
             return new Row(
                     Long.parseLong(cells.get(0)),
                     Double.parseDouble(cells.get(1)),
@@ -76,27 +70,18 @@ class NewtonEffortTest {
         }
     }
 
-    private static List<Row> rows() {
-        try (BufferedReader reader = new BufferedReader(new InputStreamReader(
-                Objects.requireNonNull(NewtonEffortTest.class.getResourceAsStream("newton-effort.csv")),
-                StandardCharsets.UTF_8))) {
-            return reader.lines()
-                    .filter(l -> !l.startsWith("#") && !l.startsWith("line"))
-                    .map(Row::of)
-                    .toList();
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
-    }
+    private static final List<Row> ROWS = EffortTable.rows(NewtonEffortTest.class, "newton-effort.csv").stream()
+            .map(Row::of)
+            .toList();
 
     static LongStream lines() {
-        return rows().stream().mapToLong(Row::seed).distinct();
+        return ROWS.stream().mapToLong(Row::seed).distinct();
     }
 
     @ParameterizedTest
     @MethodSource("lines")
     void noSearchTakesMoreThanItDid(long line) {
-        for (Row row : rows()) {
+        for (Row row : ROWS) {
             if (row.seed != line) {
                 continue;
             }

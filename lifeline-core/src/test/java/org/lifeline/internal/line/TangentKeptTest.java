@@ -74,15 +74,21 @@ class TangentKeptTest {
         sameAsAnew("after one that failed", e, found);
     }
 
+    /** The equilibrium of a line whose cable is held at its post, whatever pulls. */
+    private static LineState heldBeyondItsLimit(Equilibrium e, LineState start) {
+        LineState s = start.copy();
+        assertThat(e.newton(s)).isTrue();
+        assertThat(s.passage[1]).isEqualTo(LineState.STUCK);
+        return s;
+    }
+
     /** Cable that stuck on a post begins to run: from then on the tangent is that of a line that runs there. */
     @Test
     void aChangeOfModeChangesTheTangent() {
         LineSystem sys = system(Passage.friction(0.1));
         Equilibrium e = Lines.equilibrium(sys);
-        LineState s = loaded(sys, 6000);
-        LineState past = s.copy();
-        assertThat(e.newton(s)).isTrue();
-        assertThat(s.passage[1]).isEqualTo(LineState.STUCK);
+        LineState past = loaded(sys, 6000);
+        LineState s = heldBeyondItsLimit(e, past);
         assertThat(e.changeModes(s, past, 0)).isTrue();
         assertThat(s.passage[1]).isEqualTo(LineState.RUNS_BACK);
         sameAsAnew("after the change", e, s);
@@ -242,10 +248,8 @@ class TangentKeptTest {
     void whatIsHeldBeyondItsLimitIsNotConfirmed() {
         LineSystem sys = system(Passage.friction(0.1));
         Equilibrium e = Lines.equilibrium(sys);
-        LineState s = loaded(sys, 6000);
-        LineState past = s.copy();
-        assertThat(e.newton(s)).isTrue();
-        assertThat(s.passage[1]).isEqualTo(LineState.STUCK);
+        LineState past = loaded(sys, 6000);
+        LineState s = heldBeyondItsLimit(e, past);
         assertThat(e.confirm(s, past)).isTrue();
         assertThat(s.passage[1]).isEqualTo(LineState.RUNS_BACK);
         double limit = 0.1 * sys.forces.turned(s, 1);

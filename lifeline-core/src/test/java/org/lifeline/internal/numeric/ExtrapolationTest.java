@@ -37,11 +37,16 @@ class ExtrapolationTest {
         };
     }
 
+    private static Extrapolation beyond(Extrapolation.Samples samples, int i, int side) {
+        Extrapolation e = new Extrapolation();
+        e.beyond(samples, i, side);
+        return e;
+    }
+
     /** Beyond 0, by four samples before it, into an interval whose other end is not higher than foreseen. */
     private static Extrapolation of(DoubleUnaryOperator f, double near, double far, double width) {
-        Extrapolation e = new Extrapolation();
-        e.beyond(samples(x -> x > 0 ? -1e9 : f.applyAsDouble(x), -near - 2 * far, -near - far, -near, 0, width), 3, -1);
-        return e;
+        return beyond(
+                samples(x -> x > 0 ? -1e9 : f.applyAsDouble(x), -near - 2 * far, -near - far, -near, 0, width), 3, -1);
     }
 
     private static void assertLine(Extrapolation e, double value, double slope) {
@@ -130,10 +135,8 @@ class ExtrapolationTest {
             };
             Extrapolation.Samples list =
                     samples(f, -3 * h, -2 * h, -h, 0, width, width + h, width + 2 * h, width + 3 * h);
-            Extrapolation left = new Extrapolation();
-            Extrapolation right = new Extrapolation();
-            left.beyond(list, 3, -1);
-            right.beyond(list, 4, 1);
+            Extrapolation left = beyond(list, 3, -1);
+            Extrapolation right = beyond(list, 4, 1);
             double x = left.meeting(right, width);
             assertThat(x).as("case %d", n).isCloseTo(kink, within(1e-9));
             assertThat(left.at(x)).as("case %d", n).isCloseTo(10, within(1e-8));
@@ -155,11 +158,7 @@ class ExtrapolationTest {
     /** Where what is foreseen from both ends of the interval from 0 to 1 meets. */
     private static double meeting(DoubleUnaryOperator f) {
         Extrapolation.Samples list = samples(f, -0.5, 0, 1, 1.5);
-        Extrapolation left = new Extrapolation();
-        Extrapolation right = new Extrapolation();
-        left.beyond(list, 1, -1);
-        right.beyond(list, 2, 1);
-        return left.meeting(right, 1);
+        return beyond(list, 1, -1).meeting(beyond(list, 2, 1), 1);
     }
 
     /** Where the next sample is higher than foreseen, the curve may pass above it by as much; only where it rises. */

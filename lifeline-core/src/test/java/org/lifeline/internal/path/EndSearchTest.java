@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
-import java.util.function.ToDoubleFunction;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -18,27 +17,10 @@ class EndSearchTest {
         return PathOfALoad.gripped(SmallLines.model(passage, 2), 0, 4);
     }
 
-    private static EquilibriumPath.End end(ToDoubleFunction<PathPoint> value) {
-        return end(value, p -> Double.NaN);
-    }
-
-    private static EquilibriumPath.End end(ToDoubleFunction<PathPoint> value, ToDoubleFunction<PathPoint> slope) {
-        return new EquilibriumPath.End() {
-            @Override
-            public double value(PathPoint point) {
-                return value.applyAsDouble(point);
-            }
-
-            @Override
-            public double slope(PathPoint point) {
-                return slope.applyAsDouble(point);
-            }
-        };
-    }
-
     /** Fall of a weight from a height: the line has taken up what the weight lost. */
     private static EquilibriumPath.End fall(double weight, double height) {
-        return end(p -> weight * (height + p.descent) - PathEnergy.taken(p), p -> (weight - p.value) * p.descentRate);
+        return Ends.of(
+                p -> weight * (height + p.descent) - PathEnergy.taken(p), p -> (weight - p.value) * p.descentRate);
     }
 
     @ParameterizedTest
@@ -46,7 +28,7 @@ class EndSearchTest {
     void anEndByTheForceIsThatForce(double force) {
         for (Passage passage : new Passage[] {Passage.free(), Passage.friction(0.2), Passage.clamped()}) {
             PathOfALoad p = path(passage);
-            assertThat(p.path.advance(8000, end(q -> force - q.value, q -> -1), 0))
+            assertThat(p.path.advance(8000, Ends.of(q -> force - q.value, q -> -1), 0))
                     .isTrue();
             assertThat(p.now().value).isCloseTo(force, within(1e-11 + 2e-12 * force));
             assertThat(p.now().state.force[p.load]).isEqualTo(p.now().value);
@@ -80,7 +62,8 @@ class EndSearchTest {
             for (int k = 0; k < 3; k++) {
                 double factor = new double[] {Double.NaN, 1, 3}[k];
                 PathOfALoad p = path(passage);
-                EquilibriumPath.End end = end(q -> 1000 - PathEnergy.taken(q), q -> -factor * q.value * q.descentRate);
+                EquilibriumPath.End end =
+                        Ends.of(q -> 1000 - PathEnergy.taken(q), q -> -factor * q.value * q.descentRate);
                 assertThat(p.path.advance(2e4, end, 0)).isTrue();
                 forces[k] = p.now().value;
             }
@@ -94,7 +77,7 @@ class EndSearchTest {
     void whatIsPassedAlreadyIsMetWhereTheWatchBegins() {
         for (Passage passage : new Passage[] {Passage.free(), Passage.friction(0.2)}) {
             PathOfALoad p = path(passage);
-            assertThat(p.path.advance(6000, end(q -> 1000 - q.value, q -> -1), 2500))
+            assertThat(p.path.advance(6000, Ends.of(q -> 1000 - q.value, q -> -1), 2500))
                     .isTrue();
             assertThat(p.now().value).isCloseTo(2500, within(1e-9));
         }
@@ -106,7 +89,7 @@ class EndSearchTest {
     void aCornerDoesNotStopTheSearch(double force) {
         PathOfALoad p = path(Passage.free());
         EquilibriumPath.End end =
-                end(q -> force - q.value + 10 * Math.max(0, 1000 - q.value), q -> q.value < 1000 ? -11 : -1);
+                Ends.of(q -> force - q.value + 10 * Math.max(0, 1000 - q.value), q -> q.value < 1000 ? -11 : -1);
         double root = force >= 1000 ? force : (force + 10_000) / 11;
         assertThat(p.path.advance(6000, end, 0)).isTrue();
         assertThat(p.now().value).isCloseTo(root, within(1e-8));
@@ -116,7 +99,7 @@ class EndSearchTest {
     @Test
     void aFlatEndIsFoundAsFarAsItCanBeTold() {
         PathOfALoad p = path(Passage.free());
-        assertThat(p.path.advance(6000, end(q -> Math.pow(2000 - q.value, 3)), 0))
+        assertThat(p.path.advance(6000, Ends.of(q -> Math.pow(2000 - q.value, 3)), 0))
                 .isTrue();
         assertThat(p.now().value).isCloseTo(2000, within(0.1));
     }
@@ -125,7 +108,8 @@ class EndSearchTest {
     @Test
     void anEndThatJumpsIsPassedByTheDescent() {
         PathOfALoad p = path(Passage.free());
-        assertThat(p.path.advance(6000, end(q -> q.value < 2000 ? 1 : -1), 0)).isTrue();
+        assertThat(p.path.advance(6000, Ends.of(q -> q.value < 2000 ? 1 : -1), 0))
+                .isTrue();
         assertThat(p.now().value).isCloseTo(2000, within(1e-6));
     }
 
@@ -136,7 +120,7 @@ class EndSearchTest {
         for (double step : new double[] {6000, 2100, 2001}) {
             PathOfALoad p = path(Passage.friction(0.3));
             p.to(1500);
-            assertThat(p.path.advance(step, end(q -> 2000 - q.value, q -> -1), 0))
+            assertThat(p.path.advance(step, Ends.of(q -> 2000 - q.value, q -> -1), 0))
                     .isTrue();
             assertThat(p.now().value).isCloseTo(2000, within(1e-8));
             first = first == 0 ? p.now().descent : first;
@@ -150,7 +134,7 @@ class EndSearchTest {
     void anEndIsFoundFromAValueNearIt(double aim) {
         for (Passage passage : new Passage[] {Passage.free(), Passage.clamped()}) {
             PathOfALoad p = path(passage);
-            assertThat(new EndSearch(p.path, end(q -> 3000 - q.value, q -> -1)).findNear(aim, 8000, 0))
+            assertThat(new EndSearch(p.path, Ends.of(q -> 3000 - q.value, q -> -1)).findNear(aim, 8000, 0))
                     .isTrue();
             assertThat(p.now().value).isCloseTo(3000, within(1e-8));
             PathOfALoad plain = path(passage).to(3000);
@@ -164,11 +148,12 @@ class EndSearchTest {
     @CsvSource({"-1, 2950", "-1, 3000", "-2, 8000", "-1000, 8000", "1, 8000"})
     void whatIsNotNearIsNotFoundAndThePathStays(double slope, double target) {
         PathOfALoad p = path(Passage.free());
-        assertThat(new EndSearch(p.path, end(q -> 3000 - q.value, q -> slope)).findNear(2900, target, 0))
+        assertThat(new EndSearch(p.path, Ends.of(q -> 3000 - q.value, q -> slope)).findNear(2900, target, 0))
                 .isFalse();
         assertThat(p.now().value).isEqualTo(2900);
         assertThat(p.now().descent).isCloseTo(path(Passage.free()).to(2900).now().descent, within(1e-9));
-        assertThat(p.path.advance(8000, end(q -> 3000 - q.value, q -> -1), 0)).isTrue();
+        assertThat(p.path.advance(8000, Ends.of(q -> 3000 - q.value, q -> -1), 0))
+                .isTrue();
         assertThat(p.now().value).isCloseTo(3000, within(1e-8));
     }
 
@@ -177,7 +162,7 @@ class EndSearchTest {
     void noEndIsFoundBelowTheWatchedValue() {
         for (double aim : new double[] {2500, 3500}) {
             PathOfALoad p = path(Passage.free());
-            EquilibriumPath.End end = end(q -> q.value < 2000 ? -1 : 3000 - q.value, q -> -1);
+            EquilibriumPath.End end = Ends.of(q -> q.value < 2000 ? -1 : 3000 - q.value, q -> -1);
             assertThat(new EndSearch(p.path, end).findNear(aim, 8000, 2000)).isTrue();
             assertThat(p.now().value).isCloseTo(3000, within(1e-8));
         }
@@ -198,7 +183,7 @@ class EndSearchTest {
     @CsvSource({"1.5, 1, 0", "0.5, 1.5, 0.5", "0.5, 2.5, 0.5", "0.5, 0.52, 0.5"})
     void whatIsBeyondTheLastEquilibriumIsNotNear(double aim, double root, double reached) {
         EquilibriumPath path = warmed();
-        EquilibriumPath.End end = end(q -> root * SLACK - q.value, q -> -1);
+        EquilibriumPath.End end = Ends.of(q -> root * SLACK - q.value, q -> -1);
         boolean found = new EndSearch(path, end).findNear(aim * SLACK, 2 * SLACK, 0);
         assertThat(found).isEqualTo(root < 1);
         assertThat(path.now().value).isCloseTo((found ? root : reached) * SLACK, within(1e-9 * SLACK));
@@ -211,7 +196,7 @@ class EndSearchTest {
         path.step(0.25 * SLACK);
         path.accept();
         path.step(0.5 * SLACK);
-        EndSearch search = new EndSearch(path, end(q -> -1));
+        EndSearch search = new EndSearch(path, Ends.of(q -> -1));
         assertThatThrownBy(() -> search.find(2 * SLACK))
                 .hasMessageContaining("at another temperature")
                 .isInstanceOfSatisfying(
@@ -224,7 +209,7 @@ class EndSearchTest {
     void aSearchThatIsLostSaysHowFarItCame() {
         PathOfALoad p = path(Passage.clamped()).to(1000);
         int before = p.path.tried();
-        EquilibriumPath.End end = end(q -> {
+        EquilibriumPath.End end = Ends.of(q -> {
             p.now().state.slip[1] = q.value > 2000 ? 11 : p.now().state.slip[1];
             return 3000 - q.value;
         });
@@ -244,7 +229,7 @@ class EndSearchTest {
     void fewStepsLeadToTheEnd() {
         for (Passage passage : new Passage[] {Passage.free(), Passage.clamped()}) {
             PathOfALoad p = path(passage);
-            assertThat(p.path.advance(8000, end(q -> 3000 - q.value, q -> -1), 0))
+            assertThat(p.path.advance(8000, Ends.of(q -> 3000 - q.value, q -> -1), 0))
                     .isTrue();
             assertThat(p.path.tried()).as("there, across the root, at it").isLessThanOrEqualTo(3);
             PathOfALoad q = path(passage);

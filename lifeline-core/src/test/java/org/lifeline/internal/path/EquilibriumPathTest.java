@@ -63,17 +63,7 @@ class EquilibriumPathTest {
     @Test
     void aTemperatureEndsAtASwitchToo() {
         EquilibriumPath path = warmed(SmallLines.model(Passage.friction(0.2), 3));
-        EquilibriumPath.End end = new EquilibriumPath.End() {
-            @Override
-            public double value(PathPoint point) {
-                return point.value < 2.5e-4 ? 1 : -1;
-            }
-
-            @Override
-            public double slope(PathPoint point) {
-                return Double.NaN;
-            }
-        };
+        EquilibriumPath.End end = Ends.of(point -> point.value < 2.5e-4 ? 1 : -1);
         assertThat(path.advance(4e-4, end, 0)).isTrue();
         assertThat(path.now().value).isCloseTo(2.5e-4, within(1e-14));
         assertThat(path.jumped()).isFalse();

@@ -2,19 +2,14 @@ package org.lifeline.internal.path;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.io.BufferedReader;
-import java.io.IOException;
-import java.io.InputStreamReader;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Locale;
-import java.util.Objects;
 import java.util.stream.LongStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.lifeline.base.NoEquilibriumException;
+import org.lifeline.testing.EffortTable;
 
 /**
  * What it takes to follow a path, and how near it comes to the path in a hundred parts, line by line against the table beside this
@@ -127,32 +122,14 @@ class PathEffortTest {
     /** The fall of 100 kg: the path ends where the line has taken up what was lost in height. */
     private static EquilibriumPath.End fall(EquilibriumPath path) {
         double from = path.now().descent;
-        return new EquilibriumPath.End() {
-            @Override
-            public double value(PathPoint point) {
-                return 1000 * (2 + point.descent - from) - PathEnergy.taken(point);
-            }
-
-            @Override
-            public double slope(PathPoint point) {
-                return (1000 - point.value) * point.descentRate;
-            }
-        };
+        return Ends.of(
+                point -> 1000 * (2 + point.descent - from) - PathEnergy.taken(point),
+                point -> (1000 - point.value) * point.descentRate);
     }
 
     /** An energy that the line takes up, with nothing known of how fast it does. */
     private static EquilibriumPath.End energy() {
-        return new EquilibriumPath.End() {
-            @Override
-            public double value(PathPoint point) {
-                return 600 - PathEnergy.taken(point);
-            }
-
-            @Override
-            public double slope(PathPoint point) {
-                return Double.NaN;
-            }
-        };
+        return Ends.of(point -> 600 - PathEnergy.taken(point));
     }
 
     /** One line on one way: what it took, and where it came to. */
@@ -219,10 +196,6 @@ class PathEffortTest {
 
     /** A row of the table. */
     private record Row(List<String> cells) {
-        static Row of(String line) {
-            return new Row(List.of(line.split(";", -1)));
-        }
-
         String kind() {
             return cells.get(0);
         }
@@ -245,27 +218,18 @@ class PathEffortTest {
         }
     }
 
-    private static List<Row> rows() {
-        try (BufferedReader reader = new BufferedReader(new InputStreamReader(
-                Objects.requireNonNull(PathEffortTest.class.getResourceAsStream("path-effort.csv")),
-                StandardCharsets.UTF_8))) {
-            return reader.lines()
-                    .filter(l -> !l.startsWith("#") && !l.startsWith("kind"))
-                    .map(Row::of)
-                    .toList();
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
-    }
+    private static final List<Row> ROWS = EffortTable.rows(PathEffortTest.class, "path-effort.csv").stream()
+            .map(Row::new)
+            .toList();
 
     static Stream<String> kinds() {
-        return rows().stream().map(Row::kind).distinct();
+        return ROWS.stream().map(Row::kind).distinct();
     }
 
     @ParameterizedTest
     @MethodSource("kinds")
     void noPathTakesMoreThanItDid(String kind) {
-        for (Row row : rows()) {
+        for (Row row : ROWS) {
             if (!row.kind().equals(kind)) {
                 continue;
             }

@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.Objects;
 import java.util.SplittableRandom;
-import java.util.function.ToDoubleFunction;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -168,9 +167,10 @@ class PathForecastTest {
     @Test
     void passesWhatLiesBelowTheWatchedForce() {
         Follower f = new Follower(line(3, 50, Stiffness.rigid()), 20);
-        EquilibriumPath.End end = end(q -> q.value < 2000 ? -1 : 7000 - q.value);
+        EquilibriumPath.End end = Ends.of(q -> q.value < 2000 ? -1 : 7000 - q.value);
         assertThat(f.end(f.path.now(), 12_000, end, 3000)).isCloseTo(7000, within(1e-6));
-        assertThat(f.end(f.path.now(), 12_000, end(q -> 7000 - q.value), 3000)).isCloseTo(7000, within(1e-6));
+        assertThat(f.end(f.path.now(), 12_000, Ends.of(q -> 7000 - q.value), 3000))
+                .isCloseTo(7000, within(1e-6));
     }
 
     /** Where the end lies before the first place that is looked at, that place is as near as it can be told. */
@@ -179,8 +179,8 @@ class PathForecastTest {
         Follower f = new Follower(line(3, 50, Stiffness.rigid()), 20);
         PathCoordinate c = f.path.coordinate();
         double first = c.value(c.w(12_000) / 16);
-        assertThat(f.end(f.path.now(), 12_000, end(q -> -1), 0)).isCloseTo(first, within(1e-9 * first));
-        assertThat(f.end(f.path.now(), 12_000, end(q -> -1), 2 * first)).isBetween(2 * first, 8 * first);
+        assertThat(f.end(f.path.now(), 12_000, Ends.of(q -> -1), 0)).isCloseTo(first, within(1e-9 * first));
+        assertThat(f.end(f.path.now(), 12_000, Ends.of(q -> -1), 2 * first)).isBetween(2 * first, 8 * first);
     }
 
     /** A root of the force itself is found by the chord at once: the sixteen places are looked at, and three of them within. */
@@ -188,7 +188,7 @@ class PathForecastTest {
     void asksForTheEndAsOftenAsItSays() {
         Follower f = new Follower(line(3, 50, Stiffness.rigid()), 20);
         int[] asked = {0};
-        EquilibriumPath.End end = end(q -> {
+        EquilibriumPath.End end = Ends.of(q -> {
             asked[0]++;
             return 11_999 - q.value;
         });
@@ -206,10 +206,10 @@ class PathForecastTest {
         PathPoint nowhere = new PathPoint(f.path.equilibrium().system, false);
         nowhere.set(f.path.now());
         nowhere.value = Double.NaN;
-        assertThat(f.end(nowhere, 12_000, end(q -> -1), 0)).isNaN();
-        assertThat(f.end(f.path.now(), Double.POSITIVE_INFINITY, end(q -> -1), 0))
+        assertThat(f.end(nowhere, 12_000, Ends.of(q -> -1), 0)).isNaN();
+        assertThat(f.end(f.path.now(), Double.POSITIVE_INFINITY, Ends.of(q -> -1), 0))
                 .isNaN();
-        assertThat(f.end(f.path.now(), 12_000, end(q -> q.value < 5000 ? 1 : Double.NaN), 0))
+        assertThat(f.end(f.path.now(), 12_000, Ends.of(q -> q.value < 5000 ? 1 : Double.NaN), 0))
                 .as("an end that cannot be told")
                 .isNaN();
     }
@@ -222,20 +222,6 @@ class PathForecastTest {
             assertThat(f.path.advance(12_000, f.fall(1.5), WEIGHT)).isTrue();
             assertThat(f.path.tried()).as("seed %d", seed).isBetween(2, 4);
         }
-    }
-
-    private static EquilibriumPath.End end(ToDoubleFunction<PathPoint> value) {
-        return new EquilibriumPath.End() {
-            @Override
-            public double value(PathPoint point) {
-                return value.applyAsDouble(point);
-            }
-
-            @Override
-            public double slope(PathPoint point) {
-                return Double.NaN;
-            }
-        };
     }
 
     @Test

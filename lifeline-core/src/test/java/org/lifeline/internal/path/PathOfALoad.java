@@ -48,16 +48,6 @@ final class PathOfALoad {
 
     /** The path ends where a depth is left of the descent. */
     static EquilibriumPath.End descent(double depth) {
-        return new EquilibriumPath.End() {
-            @Override
-            public double value(PathPoint point) {
-                return depth - point.descent;
-            }
-
-            @Override
-            public double slope(PathPoint point) {
-                return -point.descentRate;
-            }
-        };
+        return Ends.of(point -> depth - point.descent, point -> -point.descentRate);
     }
 }

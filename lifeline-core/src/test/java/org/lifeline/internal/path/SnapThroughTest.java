@@ -177,17 +177,7 @@ class SnapThroughTest {
     /** An end that is no straight line of the descent: energy taken up. */
     @Test
     void theEndByEnergyIsThatOfThePlainPath() {
-        EquilibriumPath.End end = new EquilibriumPath.End() {
-            @Override
-            public double value(PathPoint point) {
-                return 600 - point.energy;
-            }
-
-            @Override
-            public double slope(PathPoint point) {
-                return Double.NaN;
-            }
-        };
+        EquilibriumPath.End end = Ends.of(point -> 600 - point.energy);
         PathOfALoad p = loaded(Passage.free(), 2000);
         assertThat(p.now().energy).isLessThan(600);
         hasCarried(p, 9000);
