@@ -1,6 +1,8 @@
 package org.lifeline.model;
 
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
 import org.lifeline.base.PlausibleRange;
 import org.lifeline.base.Violations;
 import org.lifeline.base.canonical.Canonical;
@@ -78,6 +80,30 @@ public record ClearanceRules(double harnessStretch, double margin, List<Obstruct
     public ClearanceRules withObstructions(List<Obstruction> value) {
         Violations.requiredAll("obstructions", value);
         return new ClearanceRules(harnessStretch, margin, value);
+    }
+
+    /**
+     * Where in a span a fall has to be looked at so that no obstruction is passed over: the middle of each and both
+     * its ends. Between these what stands below changes nowhere.
+     *
+     * @param line the line
+     * @param span number of the span, from 1
+     * @return stations within the span [m], each once, those of one obstruction after the other; unmodifiable
+     * @throws org.lifeline.base.InvalidInputException if the line has no such span
+     */
+    public List<Double> obstructionStations(Lifeline line, int span) {
+        Violations.required("line", line);
+        double run = line.run(span);
+        double start = line.along(Place.of(span, 0));
+        Set<Double> set = new LinkedHashSet<>();
+        for (Obstruction o : obstructions) {
+            for (double along : new double[] {0.5 * (o.from() + o.to()), o.from(), o.to()}) {
+                if (along - start > 0 && along - start < run) {
+                    set.add(along - start);
+                }
+            }
+        }
+        return List.copyOf(set);
     }
 
     @Override

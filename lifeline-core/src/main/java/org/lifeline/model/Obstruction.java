@@ -26,6 +26,9 @@ public record Obstruction(double from, double to, double elevation, double dista
      */
     public static final double HALF_BREADTH = 0.3;
 
+    /** Distance of two places that are meant to be one [m]. */
+    private static final double ROUNDING = 1e-9;
+
     /**
      * Below the line.
      *
@@ -64,10 +67,22 @@ public record Obstruction(double from, double to, double elevation, double dista
      * Tells whether the obstruction lies below a place.
      *
      * @param along horizontal distance along the line from the first support [m]
-     * @return true if the place is within from and to
+     * @return true if the place is within from and to, or as near to one of them as rounding
      */
     public boolean isBelow(double along) {
-        return along >= from && along <= to;
+        return standsBetween(along, along);
+    }
+
+    /**
+     * Tells whether any of the obstruction stands between two places. A place is a station and the lengths of the spans before it,
+     * and a billionth of a metre beside what was meant: that counts as there.
+     *
+     * @param along horizontal distance of one place along the line from the first support [m]
+     * @param other that of the other, on either side [m]
+     * @return true if any of it lies between them, the places themselves included
+     */
+    public boolean standsBetween(double along, double other) {
+        return from - ROUNDING <= Math.max(along, other) && to + ROUNDING >= Math.min(along, other);
     }
 
     /**

@@ -12,7 +12,9 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.lifeline.base.Point;
 import org.lifeline.base.Refusal;
+import org.lifeline.model.cable.Cable;
 
 /** Workers, places, obstructions, clearance rules and model factors: bounds, text, form and equality. */
 @SuppressWarnings("NullAway") // Null is handed over to be refused, and what is there is taken as there.
@@ -154,6 +156,44 @@ class PeopleAndPlacesTest {
     void anObstructionAsideIsUnderWhoFallsThere(double distance, double offset, boolean under) {
         assertThat(new Obstruction(0, 5, 3, distance).isUnder(offset)).isEqualTo(under);
         assertThat(Obstruction.HALF_BREADTH).isEqualTo(0.3);
+    }
+
+    /** Spans of 5 and 7 m, a corner between them: stations count in plan from the first support of their span. */
+    @Test
+    void obstructionsAreLookedAtInTheirMiddleAndAtTheirEnds() {
+        Lifeline line = Lifeline.builder()
+                .cable(Cable.builder().weightPerLength(5).axialStiffness(1e6).build())
+                .endAnchor("a", Point.of(0, 0, 4))
+                .intermediateAnchor("p", Point.of(3, 4, 9), Passage.free())
+                .endAnchor("b", Point.of(10, 4, 9))
+                .pretension(1000)
+                .build();
+        ClearanceRules rules = ClearanceRules.commonPractice()
+                .withObstructions(
+                        List.of(new Obstruction(1, 2, 0), new Obstruction(4, 6, 1), new Obstruction(-3, 20, 1)));
+        assertThat(rules.obstructionStations(line, 1)).containsExactly(1.5, 1.0, 2.0, 4.0);
+        assertThat(rules.obstructionStations(line, 2)).containsExactly(1.0, 3.5);
+        assertThat(ClearanceRules.commonPractice()
+                        .withObstructions(List.of(new Obstruction(2, 2, 0)))
+                        .obstructionStations(line, 1))
+                .containsExactly(2.0);
+        assertThat(ClearanceRules.commonPractice().obstructionStations(line, 1)).isEmpty();
+        assertThat(Refusal.paths(() -> rules.obstructionStations(line, 3))).containsExactly("span");
+        assertThat(Refusal.paths(() -> rules.obstructionStations(line, 0))).containsExactly("span");
+    }
+
+    /** 12.3 m and 1.07 m are a little more than 13.37 m in binary: what ends there stands there. */
+    @Test
+    void aPlaceOnTheEndOfAnObstructionIsAboveIt() {
+        Obstruction o = new Obstruction(13, 13.37, 2);
+        assertThat(12.3 + 1.07).isGreaterThan(13.37);
+        assertThat(o.isBelow(12.3 + 1.07)).isTrue();
+        assertThat(o.standsBetween(12.3 + 1.07, 20)).isTrue();
+        assertThat(o.standsBetween(20, 12.3 + 1.07)).isTrue();
+        assertThat(o.standsBetween(12, 13)).isTrue();
+        assertThat(o.standsBetween(12, 14)).isTrue();
+        assertThat(o.standsBetween(13.38, 20)).isFalse();
+        assertThat(o.standsBetween(12, 12.99)).isFalse();
     }
 
     @Test

@@ -130,11 +130,9 @@ public final class ClearanceAccount {
         if (rules.obstructions().isEmpty()) {
             return OptionalDouble.empty();
         }
-        double a = line.along(fall.place());
-        double low = Math.min(a, alongAtPeak);
-        double high = Math.max(a, alongAtPeak);
+        double along = line.along(fall.place());
         return rules.obstructions().stream()
-                .filter(o -> o.from() <= high && o.to() >= low && o.isUnder(fall.largestOffset()))
+                .filter(o -> o.standsBetween(along, alongAtPeak) && o.isUnder(fall.largestOffset()))
                 .mapToDouble(Obstruction::elevation)
                 .max();
     }

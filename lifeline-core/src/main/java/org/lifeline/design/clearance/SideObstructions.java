@@ -32,7 +32,7 @@ final class SideObstructions {
         double high = Math.max(fromAlong, toAlong) + swing.amplitude();
         for (int i = 0; i < rules.obstructions().size(); i++) {
             Obstruction o = rules.obstructions().get(i);
-            boolean beside = !o.isUnder(arrest.fall().largestOffset()) && o.from() <= high && o.to() >= low;
+            boolean beside = !o.isUnder(arrest.fall().largestOffset()) && o.standsBetween(low, high);
             if (beside && strikes(arrest, o)) {
                 list.add(i + 1);
             }

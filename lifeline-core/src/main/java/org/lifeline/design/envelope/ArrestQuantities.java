@@ -297,9 +297,8 @@ final class ArrestQuantities {
         double required = Quantity.REQUIRED_ELEVATION.value(arrest, factors);
         for (int k = 0; k < obstructions.size(); k++) {
             Obstruction o = obstructions.get(k);
-            boolean below = o.from() <= Math.max(here, there)
-                    && o.to() >= Math.min(here, there)
-                    && o.isUnder(arrest.fall().largestOffset());
+            boolean below =
+                    o.standsBetween(here, there) && o.isUnder(arrest.fall().largestOffset());
             row[indexOfObstruction(k)] = below ? o.elevation() - required : Double.NaN;
         }
     }

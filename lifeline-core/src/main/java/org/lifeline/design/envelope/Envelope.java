@@ -13,7 +13,6 @@ import org.lifeline.base.canonical.CanonicalForm;
 import org.lifeline.internal.numeric.SharedWork;
 import org.lifeline.model.Fall;
 import org.lifeline.model.LifelineDesign;
-import org.lifeline.model.Obstruction;
 
 /**
  * The worst that can happen on a line: over every place of every span, every temperature in service, both sides of the
@@ -23,7 +22,9 @@ import org.lifeline.model.Obstruction;
  * falls, each worker of the design falls alone. The worst places are found by sampling each span and then refining
  * wherever a worse value may hide, to 1 mm or to 0.1 % of the value. A narrow peak that no place beside it shows can be missed:
  * of 900 random lines, against 70 intervals a span instead of 16, 31 had a value that was more than 0.1 % worse, 4 one that was more
- * than 1 % worse, and one a load on an end anchor, among falls in a span that did not govern, that was 6 % worse.
+ * than 1 % worse, and one a load on an end anchor, among falls in a span that did not govern, that was 6 % worse. Of what
+ * governs the whole line 893 had nothing that was more than 0.1 % worse against 200 intervals and more; the others missed 0.1 to 0.7 %, mostly of the load on
+ * a post.
  *
  * <p>By default the combinations of the ranges that govern by the physics of it are searched, and every other combination is
  * tried at the worst places that they gave, and searched as well where it is worse; {@link #withAllCombinations()} searches every
@@ -134,10 +135,16 @@ public final class Envelope implements WorstCases, Canonical {
     public EnvelopeResult solve(LifelineDesign design) {
         Violations.required("design", design);
         List<double[]> stations = new ArrayList<>();
+        List<double[]> beside = new ArrayList<>();
         for (int span = 1; span <= design.line().spans(); span++) {
-            stations.add(stations(design, span));
+            NavigableSet<Double> set = stations(design, span);
+            stations.add(set.stream().mapToDouble(Double::doubleValue).toArray());
+            beside.add(design.clearance().obstructionStations(design.line(), span).stream()
+                    .filter(s -> !set.contains(s))
+                    .mapToDouble(Double::doubleValue)
+                    .toArray());
         }
-        EnvelopeSearch search = new EnvelopeSearch(design, stations, shared, listener);
+        EnvelopeSearch search = new EnvelopeSearch(design, stations, beside, shared, listener);
         for (MovingFall movingFall : MovingFall.of(design)) {
             List<LoadCombination> all = LoadCombinations.all(design, tolerances);
             for (LoadCombination combination : all) {
@@ -188,18 +195,12 @@ public final class Envelope implements WorstCases, Canonical {
      * First stations of a span: close together near its ends, at the edges of the obstructions below, and where someone
      * hangs already, since the line has a combination there.
      */
-    private double[] stations(LifelineDesign design, int span) {
+    private NavigableSet<Double> stations(LifelineDesign design, int span) {
         double run = design.line().run(span);
         double end = Math.min(EnvelopeTolerances.FINEST, run * EnvelopeTolerances.STATIONS_APART);
-        double start = 0;
-        for (int i = 1; i < span; i++) {
-            start += design.line().run(i);
-        }
         NavigableSet<Double> set = new TreeSet<>(List.of(end, run - end));
-        for (Obstruction o : design.clearance().obstructions()) {
-            for (double along : new double[] {0.5 * (o.from() + o.to()), o.from(), o.to()}) {
-                addApart(set, along - start, run);
-            }
+        for (double station : design.clearance().obstructionStations(design.line(), span)) {
+            addApart(set, station, run);
         }
         for (Fall fall : design.falls()) {
             for (Fall.Hanging each : fall.hanging()) {
@@ -216,7 +217,7 @@ public final class Envelope implements WorstCases, Canonical {
         double near = Math.max(Math.sqrt(end * set.higher(end)), end + EnvelopeTolerances.SECOND_STATION * run);
         addApart(set, near, run);
         addApart(set, run - near, run);
-        return set.stream().mapToDouble(Double::doubleValue).toArray();
+        return set;
     }
 
     /** Adds a station within the span unless there is one so near that slopes between the two would be noise. */

@@ -25,6 +25,10 @@ import org.lifeline.model.LifelineDesign;
 final class EnvelopeSearch {
     private final ArrestQuantities quantities;
     private final List<double[]> stations;
+
+    /** Stations of each span that are too near to others for a curve, but at which an obstruction stands that these may not meet. */
+    private final List<double[]> beside;
+
     private final @Nullable SharedWork shared;
     private final ProgressListener listener;
     private final List<InfluenceLine> leading = new ArrayList<>();
@@ -34,9 +38,14 @@ final class EnvelopeSearch {
     private long done;
 
     EnvelopeSearch(
-            LifelineDesign design, List<double[]> stations, @Nullable SharedWork shared, ProgressListener listener) {
+            LifelineDesign design,
+            List<double[]> stations,
+            List<double[]> beside,
+            @Nullable SharedWork shared,
+            ProgressListener listener) {
         this.quantities = ArrestQuantities.of(design, ForceFilter.NONE);
         this.stations = stations;
+        this.beside = beside;
         this.shared = shared;
         this.listener = listener;
         this.overall = new Extremes.Collector(design, quantities);
@@ -51,7 +60,10 @@ final class EnvelopeSearch {
 
     /** Runs the rounds; false if the listener stopped it. What was done until then is kept. */
     boolean run() {
-        boolean whole = round(leading, c -> c.scan(stations.get(c.span() - 1)));
+        boolean whole = round(leading, c -> {
+            c.scan(stations.get(c.span() - 1));
+            c.lookAt(beside.get(c.span() - 1));
+        });
         whole = whole && round(leading, this::refine);
         if (!whole || others.isEmpty()) {
             return whole;
@@ -91,6 +103,7 @@ final class EnvelopeSearch {
 
     private void probe(InfluenceLine influenceLine, double[] places) {
         influenceLine.scan(places);
+        influenceLine.lookAt(beside.get(influenceLine.span() - 1));
         for (int index = 0; index < quantities.size(); index++) {
             if (influenceLine.exceeds(index, known(index, influenceLine.span()))) {
                 influenceLine.scan(stations.get(influenceLine.span() - 1));

@@ -110,6 +110,13 @@ final class InfluenceLine {
         }
     }
 
+    /** Takes falls at stations that are no part of the curve. */
+    void lookAt(double[] stations) {
+        for (double s : stations) {
+            evaluate(caseAt(s));
+        }
+    }
+
     /** Number of the first sample that does not lie before a station. */
     private int find(double station) {
         int low = 0;

@@ -19,7 +19,7 @@ import org.lifeline.model.Place;
 /** Moves the falls of a design along one span, in every combination that may govern and at both limits of an attachment. */
 final class SpanScan {
     /**
-     * Stations in the span [-], closer toward its supports (Chebyshev points), beside both supports and the middle: on the lines
+     * Stations in the span [-], closer toward its supports (Chebyshev points), beside both supports, the middle and obstructions: on the lines
      * of the tests a search of 60 stations gives loads that are at most 0.1 % larger.
      */
     private static final int STATIONS = 8;
@@ -56,6 +56,9 @@ final class SpanScan {
         list.add(Place.of(span, run / 2));
         for (int i = 0; i < STATIONS; i++) {
             list.add(Place.of(span, run * 0.5 * (1 - StrictMath.cos(Math.PI * (i + 0.5) / STATIONS))));
+        }
+        for (double station : design.clearance().obstructionStations(design.line(), span)) {
+            list.add(Place.of(span, station));
         }
         list.add(Place.atSupport(design.line().supports().get(span - 1).id()));
         list.add(Place.atSupport(design.line().supports().get(span).id()));

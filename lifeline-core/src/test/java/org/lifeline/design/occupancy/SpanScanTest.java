@@ -18,9 +18,11 @@ import org.lifeline.design.envelope.Envelope;
 import org.lifeline.design.envelope.Extremes;
 import org.lifeline.design.envelope.Quantity;
 import org.lifeline.model.Attachment;
+import org.lifeline.model.ClearanceRules;
 import org.lifeline.model.Fall;
 import org.lifeline.model.Lifeline;
 import org.lifeline.model.LifelineDesign;
+import org.lifeline.model.Obstruction;
 import org.lifeline.model.Passage;
 import org.lifeline.model.Place;
 import org.lifeline.model.Support;
@@ -106,6 +108,30 @@ class SpanScanTest {
                         .as("span %d, %s", span, id)
                         .isGreaterThanOrEqualTo(atIt * (1 - 1e-9));
             }
+        }
+    }
+
+    /** A bollard of 0.2 m between the places that a span of 12 m is looked at counts, and one in the next span does not. */
+    @Test
+    void anObstructionBetweenTheStationsIsFallenOn() {
+        LifelineDesign plain = design(unequal(Passage.clamped()), Attachment.GRIPPED);
+        for (double from = 0.4; from < 11.8; from += 0.7) {
+            ClearanceRules rules =
+                    ClearanceRules.commonPractice().withObstructions(List.of(new Obstruction(from, from + 0.2, 9)));
+            LifelineDesign d = plain.toBuilder().clearance(rules).build();
+            double margin = EnergyBalance.withDefaults()
+                    .withSide(DeploymentForce.CLEARANCE)
+                    .withClearance(rules)
+                    .solve(d.line(), d.falls().get(0).at(Place.of(1, from + 0.1)))
+                    .clearance()
+                    .margin()
+                    .orElseThrow();
+            Extremes found = new SpanScan(d, Envelope.withDefaults()).run(1);
+            assertThat(found.of(Quantity.CLEARANCE_MARGIN).orElseThrow().value())
+                    .as("from %s", from)
+                    .isLessThanOrEqualTo(margin + 1e-9);
+            assertThat(new SpanScan(d, Envelope.withDefaults()).run(2).of(Quantity.CLEARANCE_MARGIN))
+                    .isEmpty();
         }
     }
 
