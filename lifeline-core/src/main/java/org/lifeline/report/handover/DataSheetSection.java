@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.stream.Collectors;
 import org.lifeline.base.InertText;
 import org.lifeline.base.Interval;
+import org.lifeline.design.assessment.MotionScope;
 import org.lifeline.design.field.StringingRow;
 import org.lifeline.design.handover.DataSheet;
 import org.lifeline.model.Connection;
@@ -46,6 +47,11 @@ public final class DataSheetSection {
         blocks.add(values());
         blocks.add(connections());
         blocks.add(loads());
+        if (sheet.handover().assessment().motion() == MotionScope.LEFT_OUT) {
+            blocks.add(new ReportBlock.Paragraph(
+                    "Arrests in time were LEFT OUT: the loads and distances of this sheet are by"
+                            + " energy balance alone, and in time they may be larger."));
+        }
         if (!sheet.narrowForces().isEmpty()) {
             blocks.add(new ReportBlock.Paragraph("Remark: the deployment forces stated for "
                     + sheet.narrowForces().stream().map(InertText::name).collect(Collectors.joining(", "))

@@ -5,8 +5,12 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.lifeline.design.assessment.Assessment;
+import org.lifeline.design.assessment.AssessmentResult;
 import org.lifeline.design.field.StringingRow;
 import org.lifeline.design.handover.DataSheet;
+import org.lifeline.design.handover.Handover;
+import org.lifeline.design.handover.HandoverRequest;
 import org.lifeline.report.Printed;
 import org.lifeline.report.PrintedNumber;
 import org.lifeline.report.document.Quantities;
@@ -135,6 +139,29 @@ class DataSheetSectionTest {
         ReportBlock.Table both = Printed.table(section(FULL, UnitChoice.BOTH), "Loads on the anchors");
         PrintedNumber.check(
                 both.rows().get(0).cells().get(1), 2, FULL.anchors().get(0).load());
+    }
+
+    @Test
+    void aSheetWithoutArrestsInTimeSaysSo() {
+        String left = "Arrests in time were LEFT OUT";
+        assertThat(Printed.words(SHEET)).contains(left).contains("by energy balance alone");
+        assertThat(Printed.words(PLAIN)).contains(left);
+        AssessmentResult inTime = Assessment.withDefaults().solve(HandedOver.Single.DESIGN);
+        DataSheet followed =
+                Handover.of(HandoverRequest.nothing()).solve(inTime).dataSheet();
+        assertThat(Printed.words(section(followed, UnitChoice.SI))).doesNotContain("LEFT OUT");
+        double anchor = inTime.governing("load on east").orElseThrow().factored();
+        assertThat(anchor)
+                .as("in time the load of this line is more than by energy balance")
+                .isGreaterThan(inTime.balance().onSupport("east").orElseThrow().value());
+        PrintedNumber.check(
+                Printed.table(section(followed, UnitChoice.SI), "Loads on the anchors")
+                        .rows()
+                        .get(0)
+                        .cells()
+                        .get(1),
+                1,
+                anchor);
     }
 
     @Test

@@ -99,6 +99,26 @@ final class HandedOver {
         }
     }
 
+    /** One span, one worker, one temperature: quickly followed in time. */
+    static final class Single {
+        static final LifelineDesign DESIGN = LifelineDesign.builder("single")
+                .line(Lifeline.builder()
+                        .cable(org.lifeline.model.cable.Cable.builder()
+                                .massPerLength(0.41)
+                                .axialStiffness(3.3e6)
+                                .build())
+                        .endAnchor("east", Point.of(0, 0, 12.4))
+                        .endAnchor("west", Point.of(11, 0, 12.4))
+                        .pretension(1500)
+                        .build())
+                .temperature(15)
+                .worker(WIDE)
+                .fall(Fall.builder("f").at(Place.of(1, 5.5)).faller(WIDE).build())
+                .build();
+
+        private Single() {}
+    }
+
     /** Nothing but what the data sheet says by itself; connections of every other kind. */
     static final class Bare {
         static final LifelineDesign DESIGN = LifelineDesign.builder("bare")

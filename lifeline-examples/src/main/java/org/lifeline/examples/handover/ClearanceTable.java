@@ -11,6 +11,7 @@ import org.lifeline.design.clearance.ClearanceAlongLineResult;
 import org.lifeline.design.clearance.ClearanceStretch;
 import org.lifeline.design.clearance.StationSteps;
 import org.lifeline.examples.shared.DesignArgument;
+import org.lifeline.examples.shared.LineScope;
 import org.lifeline.file.DesignFile;
 
 /** The clearance table for those who install and use a line: every 3 m what is needed below it, and where to keep off. */
@@ -30,6 +31,7 @@ public final class ClearanceTable {
                 .clearance()
                 .orElse(ClearanceAlongLine.withDefaults().withSteps(new StationSteps(3, 0.05)))
                 .solve(assessment);
+        System.out.println(LineScope.words(false));
         System.out.println("Required distances are rounded up, available ones down, to "
                 + String.format(Locale.ROOT, "%.2f", r.steps().rounding()) + " m.");
         System.out.println("span  from [m]   to [m]   below the line   available   below the feet   swing angle   use");

@@ -14,6 +14,7 @@ import org.lifeline.design.installation.ReadingEffect;
 import org.lifeline.design.installation.StretchEffect;
 import org.lifeline.design.installation.TakeUp;
 import org.lifeline.examples.shared.DesignArgument;
+import org.lifeline.examples.shared.LineScope;
 import org.lifeline.file.DesignFile;
 
 /** What those need who install a line: lengths to cut, travel of the tensioner, stretch of a new rope, wrong readings. */
@@ -55,6 +56,7 @@ public final class InstallationSheet {
                     "constructional stretch %.3f %%: %4.0f N left, sag %.3f m; take up %.1f mm again",
                     100 * s.stretch(), s.pretension(), s.sag(), 1000 * s.retension());
         }
+        print("What another pretension means. %s", LineScope.words(false));
         for (ReadingEffect e : r.readings()) {
             print(
                     "pretension %5.0f N: end anchor %5.2f kN, below the line %.3f m  %s",

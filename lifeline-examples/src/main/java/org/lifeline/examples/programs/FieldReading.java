@@ -14,6 +14,7 @@ import org.lifeline.design.field.FieldCheck;
 import org.lifeline.design.field.FieldCheckResult;
 import org.lifeline.design.field.Measurement;
 import org.lifeline.examples.shared.DesignArgument;
+import org.lifeline.examples.shared.LineScope;
 import org.lifeline.examples.shared.Lines;
 import org.lifeline.file.DesignFile;
 
@@ -49,6 +50,7 @@ public final class FieldReading {
                 r.pretensionRange().high());
         Extremes designed = DesignAnalysis.withDefaults().extremes(file.design());
         print("");
+        print("%s", LineScope.words(true));
         print("%-36s %12s %15s", "", "as designed", "now, at worst");
         for (Quantity q : List.of(
                 Quantity.END_ANCHOR_LOAD, Quantity.SAG, Quantity.TOTAL_FALL_DISTANCE, Quantity.CLEARANCE_MARGIN)) {

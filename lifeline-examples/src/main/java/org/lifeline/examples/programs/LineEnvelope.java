@@ -14,6 +14,7 @@ import org.lifeline.design.envelope.Extremes;
 import org.lifeline.design.envelope.Quantity;
 import org.lifeline.design.envelope.Tolerances;
 import org.lifeline.examples.shared.DesignArgument;
+import org.lifeline.examples.shared.LineScope;
 import org.lifeline.examples.shared.Lines;
 import org.lifeline.file.DesignFile;
 import org.lifeline.model.LifelineDesign;
@@ -43,6 +44,7 @@ public final class LineEnvelope {
         System.out.println(InertText.name(design.title()));
         System.out.println(
                 "Pretension × 0.8 to 1.2, friction 0.05 to 0.2; values carry the model factors of the design.");
+        System.out.println(LineScope.words(false));
         System.out.println();
         for (Quantity q : Quantity.values()) {
             worst.of(q).ifPresent(e -> print(q.words(), e));

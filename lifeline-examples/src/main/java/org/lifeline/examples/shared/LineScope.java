@@ -44,6 +44,11 @@ public final class LineScope implements AutoCloseable {
 
     /** What the results rest on, as a sentence. */
     public String words() {
+        return words(statedFalls);
+    }
+
+    /** What results by energy balance rest on, as a sentence: the stated falls alone, or all along the line. */
+    public static String words(boolean statedFalls) {
         return statedFalls
                 ? "Rests on the STATED FALLS ALONE, by ENERGY BALANCE; analyze looks at the whole line and in time."
                 : "Rests on the falls moved along the WHOLE LINE, by ENERGY BALANCE; analyze looks in time as well.";

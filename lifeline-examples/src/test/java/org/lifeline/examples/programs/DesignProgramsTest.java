@@ -21,6 +21,9 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.api.parallel.Isolated;
 import org.lifeline.analysis.Statics;
 import org.lifeline.examples.TestFiles;
+import org.lifeline.examples.handover.ClearanceTable;
+import org.lifeline.examples.handover.InstallationSheet;
+import org.lifeline.examples.handover.LineDataSheet;
 import org.lifeline.model.Installed;
 import org.lifeline.model.LifelineDesign;
 
@@ -55,6 +58,21 @@ class DesignProgramsTest {
         assertThat(output(Stringing::main, design)).contains("midspan sag");
         assertThat(output(FieldReading::main, design, "1", "100 mm", "5 mm", "20 °C"))
                 .contains("measured: midspan sag of span 1 100.0 mm ± 5.0 mm", "pretension now");
+    }
+
+    /** By energy balance alone a line may meet what it does not meet in time: who prints its loads or verdicts says so. */
+    @Test
+    void whatRestsOnTheEnergyBalanceSaysSo() throws Exception {
+        String design = design();
+        String whole = "WHOLE LINE, by ENERGY BALANCE; analyze looks in time as well.";
+        assertThat(output(LineEnvelope::main, design)).contains(whole);
+        assertThat(output(ClearanceTable::main, design)).contains(whole);
+        assertThat(output(InstallationSheet::main, design)).contains(whole);
+        assertThat(output(FieldReading::main, design, "1", "100 mm", "5 mm", "20 °C"))
+                .contains("STATED FALLS ALONE, by ENERGY BALANCE; analyze looks at the whole line and in time.");
+        assertThat(output(LineDataSheet::main, design).replaceAll("\\s+", " "))
+                .contains("Arrests in time were LEFT OUT")
+                .contains("by energy balance alone");
     }
 
     /** A stated pretension is printed as it was put in: solving for it would give back 1500.0000000000002 N. */
