@@ -338,8 +338,17 @@ function showCautions() {
 function incidentTexts() {
   const d = state.design, texts = [];
   if (d.secondFall) { texts.push('The design states a second fall, of ' + d.secondFall.worker + '. It is left out here, in the curves and in the fall that is played, and in the worst of the whole line until that is followed in time.'); }
+  if (hasFactors(d)) {
+    const f = d.modelFactors;
+    texts.push('The design states model factors: force × ' + (f.force || 1) + ', distance × ' + (f.distance || 1) + '. They are left out here, in the curves and in the fall that is played; the worst of the whole line has them.');
+  }
   if (d.rescue) { texts.push('The design states a rescuer on the line. The rescue is left out here, in the curves and in the fall that is played; the worst of the whole line has it.'); }
   return texts;
+}
+
+function hasFactors(d) {
+  const f = d.modelFactors || {};
+  return (f.force || 1) !== 1 || (f.distance || 1) !== 1;
 }
 
 function saidAloud() {
@@ -380,7 +389,9 @@ function showWhole() {
   file.assessment.governing.forEach(function (g) {
     const row = make('tr', {}, governing);
     make('th', { scope: 'row' }, row, (NAMES[g.quantity] || g.quantity.replace(/([A-Z])/g, ' $1').toLowerCase()) + (g.support ? ' ' + g.support : ''));
-    make('td', {}, row, withUnit(UNIT_KIND[g.unit] || 'number', g.value) + (UNIT_KIND[g.unit] ? '' : ' ' + g.unit));
+    const kind = UNIT_KIND[g.unit] || 'number', unit = UNIT_KIND[g.unit] ? '' : ' ' + g.unit;
+    const judged = make('td', {}, row, withUnit(kind, g.factored) + unit);
+    if (g.factored !== g.value) { make('span', { 'class': 'small' }, judged, 'as computed ' + withUnit(kind, g.value) + unit + (g.transientAllowance > 0 && g.method === 'transient' ? ', without what the mesh may hide' : '') + (hasFactors(state.design) ? ', without the model factor' : '')); }
     const where = make('td', {}, row, g.place && g.place.support ? 'at ' + g.place.support : g.place ? 'span ' + g.place.span + ', ' + withUnit('length', g.place.station) : '');
     make('span', { 'class': 'small' }, where, [
       g.fall, g.laterFall ? g.laterFall.worker + ' falls ' + g.laterFall.delay.toFixed(2) + ' s later' : '', g.attachment, withUnit('temperature', g.temperature),

@@ -318,6 +318,40 @@ class PageInBrowserTest {
                 .isEqualTo(incidents);
     }
 
+    /** What governs is said with the model factors of the design, as analyze says it; that the numbers of one fall lack them, too. */
+    @Test
+    void theWorstCarriesTheModelFactors() throws Exception {
+        ObjectNode design = (ObjectNode) TestFiles.tree("independent/silo-roof-gripped-middle.design.json");
+        design.putObject("modelFactors").put("force", 1.25).put("distance", 1.1);
+        open(link(design.toString()), 1200);
+        assertThat(browser()
+                        .value("document.getElementById('caution-list').textContent")
+                        .asText())
+                .contains("model factors: force × 1.25, distance × 1.1");
+        browser().until("document.getElementById('result').textContent");
+        JsonNode governing = JSON.readTree(browser()
+                        .value("document.getElementById('result').textContent")
+                        .asText())
+                .path("assessment")
+                .path("governing");
+        JsonNode anchor = governing.path(0);
+        assertThat(anchor.path("quantity").asText()).isEqualTo("endAnchorLoad");
+        assertThat(anchor.path("factored").asDouble())
+                .isCloseTo(1.25 * anchor.path("value").asDouble(), offset(1e-6));
+        assertThat(browser()
+                        .value("document.getElementById('governing').tBodies[0].rows[0].cells[1].textContent")
+                        .asText()
+                        .replaceAll("\\h", " "))
+                .startsWith(String.format(
+                        java.util.Locale.ROOT,
+                        "%.2f kN",
+                        anchor.path("factored").asDouble() / 1000))
+                .contains(String.format(
+                        java.util.Locale.ROOT,
+                        "as computed %.2f kN, without the model factor",
+                        anchor.path("value").asDouble() / 1000));
+    }
+
     @Test
     void aLinkHoldsWhatIsLookedAt() throws Exception {
         open("", 1200);
