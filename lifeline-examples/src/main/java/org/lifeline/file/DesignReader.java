@@ -132,7 +132,7 @@ public final class DesignReader {
             SiteReader site = new SiteReader(top);
             site.clearance(b);
             site.modelFactors(b);
-            site.incidents(b);
+            site.incidents(b, workers.keySet());
             Lifeline checked = line(cable, supports, installed, gravity);
             List<@Nullable Fall> falls = new FallReader(workers, checked, supports.size() - 1).readAll(top);
             if (findings.count() > 0 || cable == null || installed == null || checked == null) {
@@ -209,6 +209,8 @@ public final class DesignReader {
                 List<@Nullable Support> supports,
                 @Nullable Installed installed,
                 double gravity) {
+            // Asked for first: with a support that is wrong there is no line, and the key is a known one all the same.
+            String positions = top.choice("supportPositions", List.of("installed", "unloaded"));
             Lifeline.Builder b = Lifeline.builder()
                     .cable(
                             cable != null
@@ -227,7 +229,6 @@ public final class DesignReader {
                 }
                 b.support(each);
             }
-            String positions = top.choice("supportPositions", List.of("installed", "unloaded"));
             try {
                 Lifeline line = b.build();
                 return "unloaded".equals(positions) && findings.count() == 0 ? Statics.withYieldedSupports(line) : line;

@@ -5,9 +5,13 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
+import org.lifeline.base.InvalidInputException;
 import org.lifeline.design.criteria.Criterion;
 import org.lifeline.model.Attachment;
 import org.lifeline.model.Connection;
@@ -39,6 +43,12 @@ import org.lifeline.report.document.ProjectData;
  */
 public final class DesignWriter {
     private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
+
+    /** Digits that tell every double from its neighbours [-]. */
+    private static final int MOST_DIGITS = 17;
+
+    /** Neighbours of a force on either side, one of which rounding leads back to [-]. */
+    private static final int NEIGHBOURS = 32;
 
     private DesignWriter() {}
 
@@ -314,7 +324,9 @@ public final class DesignWriter {
 
     /** The rise up to the activation force; infinite where the curve is rigid up to there. */
     private static double initialStiffness(LoadingCurve curve) {
-        return curve.rigidForce() == 0 && curve.activationForce() > 0 ? curve.slope(0) : Double.POSITIVE_INFINITY;
+        return curve.rigidForce() == 0 && curve.activationForce() > 0
+                ? curve.initialStiffness()
+                : Double.POSITIVE_INFINITY;
     }
 
     /** The corners without the first rise, begun at the activation force. */
@@ -322,14 +334,39 @@ public final class DesignWriter {
         if (Double.isInfinite(initialStiffness(curve))) {
             return curve.corners();
         }
-        List<LoadingCurve.Corner> corners = new java.util.ArrayList<>(curve.corners());
+        List<LoadingCurve.Corner> corners = new ArrayList<>(curve.corners());
         LoadingCurve.Corner met = corners.get(1);
         double slope = corners.size() > 2
                 ? (corners.get(2).force() - met.force()) / (corners.get(2).extension() - met.extension())
                 : 0;
         corners.remove(1);
-        corners.set(0, new LoadingCurve.Corner(0, met.force() - slope * met.extension()));
+        double force = met.force() - slope * met.extension();
+        // Working in the first rise rounded: the force that gives the same curve again, with few digits or a neighbour.
+        List<Double> tried = new ArrayList<>();
+        for (int digits = 1; digits <= MOST_DIGITS; digits++) {
+            tried.add(new BigDecimal(force).round(new MathContext(digits)).doubleValue());
+        }
+        for (int i = 1; i <= NEIGHBOURS; i++) {
+            tried.add(force + i * Math.ulp(force));
+            tried.add(force - i * Math.ulp(force));
+        }
+        tried.add(force);
+        for (double each : tried) {
+            corners.set(0, new LoadingCurve.Corner(0, each));
+            if (gives(corners, curve)) {
+                return corners;
+            }
+        }
         return corners;
+    }
+
+    private static boolean gives(List<LoadingCurve.Corner> corners, LoadingCurve curve) {
+        try {
+            return LoadingCurve.through(corners, curve.initialStiffness(), curve.stopStiffness())
+                    .equals(curve);
+        } catch (InvalidInputException e) {
+            return false;
+        }
     }
 
     private static ArrayNode corners(List<LoadingCurve.Corner> corners) {

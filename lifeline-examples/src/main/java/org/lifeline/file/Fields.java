@@ -12,8 +12,10 @@ import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import org.lifeline.base.InputRule;
 import org.lifeline.base.InvalidInputException;
+import org.lifeline.base.PlausibleRange;
 import org.lifeline.base.Violation;
 import org.lifeline.base.ViolationCode;
+import org.lifeline.base.Violations;
 import org.lifeline.base.unit.Dimension;
 import org.lifeline.base.unit.NearestName;
 import org.lifeline.base.unit.Quantity;
@@ -201,6 +203,16 @@ final class Fields {
         }
     }
 
+    /** A quantity that was read, within what the design takes; NaN, with a violation, outside. */
+    double within(String key, double value, PlausibleRange range) {
+        Violations v = new Violations();
+        if (!Double.isNaN(value)) {
+            range.check(v, key, value);
+        }
+        v.list().forEach(each -> report(each, key));
+        return v.list().isEmpty() ? value : Double.NaN;
+    }
+
     /** A number without unit; NaN if it is absent or wrong. */
     double number(String key, Range range) {
         JsonNode value = value(key);
@@ -215,7 +227,6 @@ final class Fields {
         return inRange(value.doubleValue(), value, path(key), range);
     }
 
-    /** A whole number; 0 if it is absent or wrong. */
     /** A truth value; false where it is none, which is reported. */
     boolean flag(String key) {
         JsonNode value = value(key);
@@ -228,6 +239,7 @@ final class Fields {
         return value.asBoolean();
     }
 
+    /** A whole number; 0 if it is absent or wrong. */
     int count(String key) {
         JsonNode value = value(key);
         if (value == null) {

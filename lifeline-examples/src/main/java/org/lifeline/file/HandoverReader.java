@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.lifeline.base.Interval;
+import org.lifeline.base.InvalidInputException;
+import org.lifeline.base.PlausibleRange;
 import org.lifeline.base.unit.Dimension;
 import org.lifeline.design.clearance.ClearanceAlongLine;
 import org.lifeline.design.clearance.StationSteps;
@@ -90,8 +92,8 @@ final class HandoverReader {
         if (i == null) {
             return null;
         }
-        double lowest = i.requiredQuantity("lowestTemperature", Dimension.TEMPERATURE, Range.ANY);
-        double highest = i.requiredQuantity("highestTemperature", Dimension.TEMPERATURE, Range.ANY);
+        double lowest = temperature(i, "lowestTemperature");
+        double highest = temperature(i, "highestTemperature");
         if (highest < lowest) {
             i.findings()
                     .bad(i.path("highestTemperature"), i.node("highestTemperature"), FileRule.BELOW_LOWEST_TEMPERATURE);
@@ -110,6 +112,10 @@ final class HandoverReader {
                         ? InstallationRequest.WITHIN_TEN_PERCENT
                         : Interval.of(1 - tolerance, 1 + tolerance),
                 Optional.ofNullable(stretch))));
+    }
+
+    private static double temperature(Fields i, String key) {
+        return i.within(key, i.requiredQuantity(key, Dimension.TEMPERATURE, Range.ANY), PlausibleRange.TEMPERATURE);
     }
 
     private static @Nullable ConstructionalStretch stretch(Fields i) {
@@ -136,6 +142,15 @@ final class HandoverReader {
         if (to < from) {
             s.findings().bad(s.path("to"), s.node("to"), FileRule.TO_BELOW_FROM);
         }
-        return s.build(() -> new ConstructionalStretch(Interval.of(from, to), orBlank(source)));
+        if (!s.clean()) {
+            return null;
+        }
+        try {
+            return new ConstructionalStretch(Interval.of(from, to), orBlank(source));
+        } catch (InvalidInputException e) {
+            // Its range is the object itself, its source a key of it.
+            e.violations().forEach(v -> (v.path().equals("source") ? s : i).report(v, v.path()));
+            return null;
+        }
     }
 }

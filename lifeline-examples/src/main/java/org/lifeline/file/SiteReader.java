@@ -3,6 +3,9 @@ package org.lifeline.file;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
+import org.lifeline.base.InputRule;
+import org.lifeline.base.PlausibleRange;
 import org.lifeline.base.unit.Dimension;
 import org.lifeline.file.Fields.Range;
 import org.lifeline.model.ClearanceRules;
@@ -47,7 +50,8 @@ final class SiteReader {
         }
         double stretch = f.quantity("harnessStretch", Dimension.LENGTH, Range.NOT_NEGATIVE);
         double margin = f.quantity("margin", Dimension.LENGTH, Range.NOT_NEGATIVE);
-        double floor = f.quantity("workingFloor", Dimension.LENGTH, Range.ANY);
+        double floor = f.within(
+                "workingFloor", f.quantity("workingFloor", Dimension.LENGTH, Range.ANY), PlausibleRange.COORDINATE);
         if (!Double.isNaN(floor)) {
             b.workingFloor(floor);
         }
@@ -81,10 +85,13 @@ final class SiteReader {
     }
 
     /** A further worker who may fall within the first second, and a rescuer. */
-    void incidents(LifelineDesign.Builder b) {
+    void incidents(LifelineDesign.Builder b, Set<String> workers) {
         Fields f = top.object("secondFall");
         if (f != null) {
             String worker = f.requiredText("worker");
+            if (worker != null && !workers.contains(worker)) {
+                f.findings().bad(f.path("worker"), f.node("worker"), InputRule.WORKER_UNKNOWN);
+            }
             List<Double> delays = delays(f);
             f.close();
             SecondFall second = worker == null
@@ -96,7 +103,10 @@ final class SiteReader {
         }
         Fields r = top.object("rescue");
         if (r != null) {
-            double mass = r.requiredQuantity("rescuerMass", Dimension.MASS, Range.POSITIVE);
+            double mass = r.within(
+                    "rescuerMass",
+                    r.requiredQuantity("rescuerMass", Dimension.MASS, Range.POSITIVE),
+                    PlausibleRange.WORKER_MASS);
             r.close();
             if (!Double.isNaN(mass)) {
                 b.rescuerMass(mass);

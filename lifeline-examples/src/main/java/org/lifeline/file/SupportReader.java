@@ -131,9 +131,15 @@ final class SupportReader {
         double[] area = xy(p, "secondMomentOfArea", Dimension.SECOND_MOMENT, Range.POSITIVE);
         double[] resistance = xy(p, "elasticMomentOfResistance", Dimension.MOMENT, Range.POSITIVE);
         double[] off = xy(p, "eccentricity", Dimension.LENGTH, Range.ANY);
+        Fields axes = p.object("eccentricity");
+        Post.Eccentricity seat =
+                axes == null ? null : axes.build(() -> new Post.Eccentricity(orZero(off[0]), orZero(off[1])));
         p.close();
         return p.build(() -> {
-            Post.Builder b = Post.ofHeight(height).eccentricity(new Post.Eccentricity(orZero(off[0]), orZero(off[1])));
+            Post.Builder b = Post.ofHeight(height);
+            if (seat != null) {
+                b.eccentricity(seat);
+            }
             set(modulus, b::elasticModulus);
             set(area[0], b::secondMomentX);
             set(area[1], b::secondMomentY);

@@ -5,6 +5,7 @@ import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.lifeline.base.InputRule;
 import org.lifeline.base.InvalidInputException;
+import org.lifeline.base.PlausibleRange;
 import org.lifeline.base.Violation;
 import org.lifeline.base.unit.Dimension;
 import org.lifeline.file.Fields.Range;
@@ -91,7 +92,10 @@ final class WorkerReader {
             return c.build(() -> Connection.lanyard(length, absorber));
         }
         if (c.has("stiffness")) {
-            return c.build(() -> Connection.plainLanyard(length, LoadingCurve.spring(stiffness)));
+            return build(
+                    c,
+                    Map.of("stopStiffness", "stiffness"),
+                    () -> Connection.plainLanyard(length, LoadingCurve.spring(stiffness)));
         }
         return build(
                 c,
@@ -115,7 +119,8 @@ final class WorkerReader {
     private static @Nullable Connection retractable(Fields r) {
         Connection.AbsorberBuilder b = PersonalAbsorber.builder();
         double lock = r.requiredQuantity("lockDistance", Dimension.LENGTH, Range.NOT_NEGATIVE);
-        double slack = r.quantity("slack", Dimension.LENGTH, Range.NOT_NEGATIVE);
+        double slack =
+                r.within("slack", r.quantity("slack", Dimension.LENGTH, Range.NOT_NEGATIVE), PlausibleRange.LENGTH);
         r.required("brakeForce");
         Fields force = r.object("brakeForce");
         if (force != null) {

@@ -254,4 +254,67 @@ class DesignViolationsTest {
                 .singleElement()
                 .satisfies(v -> assertThat(v.path()).isEqualTo("workers[0][\"a b.c\"]"));
     }
+
+    /** A key that is known is no unknown one because something else is wrong, and its own fault is told beside that. */
+    @Test
+    void howPositionsAreMeantIsReadBesideAWrongSupport() {
+        String wrong = TestFiles.text("independent/conveyor-gallery.design.json")
+                .replaceFirst("\"0 m\", \"0 m\", \"12.4 m\"", "\"0 m\", \"0 m\", \"12.4\"");
+        assertThat(violations(wrong.replaceFirst("\"supports\"", "\"supportPositions\": \"installed\", \"supports\"")))
+                .extracting(Violation::path)
+                .containsExactly("supports[0].position[2]");
+        assertThat(violations(wrong.replaceFirst("\"supports\"", "\"supportPositions\": \"loaded\", \"supports\"")))
+                .extracting(Violation::path)
+                .containsExactlyInAnyOrder("supports[0].position[2]", "supportPositions");
+    }
+
+    /** What only the whole design would notice is told together with whatever else is wrong. */
+    @Test
+    void whatConcernsTheWholeDesignIsToldWithTheOthers() {
+        String wrong = TestFiles.text("independent/conveyor-gallery.design.json")
+                .replaceFirst(
+                        "\"title\": ",
+                        "\"secondFall\": { \"worker\": \"Z\" }, \"rescue\": { \"rescuerMass\": \"1 kg\" }, \"title\": ")
+                .replaceFirst("\"clearance\": \\{", "\"clearance\": { \"workingFloor\": \"1e9 m\",")
+                .replaceFirst("\"mass\": \"100 kg\"", "\"mass\": \"100\"");
+        assertThat(violations(wrong))
+                .extracting(Violation::path)
+                .containsExactlyInAnyOrder(
+                        "secondFall.worker", "rescue.rescuerMass", "clearance.workingFloor", "workers[0].mass");
+    }
+
+    /** Paths are those of the file where the model has other names for its parts. */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            quoteCharacter = '~',
+            value = {
+                "\"passage\": \"free\"|\"passage\": \"free\", \"post\": { \"height\": \"1 m\", \"eccentricity\": { \"x\": \"1e9 m\" } }|supports[2].post.eccentricity.x|\"1e9 m\"",
+                "\"title\"|\"handover\": { \"installation\": { \"lowestTemperature\": \"-400 °C\", \"highestTemperature\": \"30 °C\" } }, \"title\"|handover.installation.lowestTemperature|\"-400 °C\"",
+                "\"title\"|\"handover\": { \"installation\": { \"lowestTemperature\": \"-4 °C\", \"highestTemperature\": \"5000 °C\" } }, \"title\"|handover.installation.highestTemperature|\"5000 °C\"",
+                "\"title\"|\"handover\": { \"installation\": { \"lowestTemperature\": \"-4 °C\", \"highestTemperature\": \"30 °C\", \"constructionalStretch\": { \"from\": 0.1, \"to\": 0.2, \"source\": \"s\" } } }, \"title\"|handover.installation.constructionalStretch|{\"from\":0.1,\"to\":0.2,\"source\":\"s\"}"
+            })
+    void pathsAreThoseOfTheFile(String piece, String by, String path, String value) {
+        String text = TestFiles.text("independent/conveyor-gallery.design.json");
+        assertThat(text).contains(piece);
+        List<Violation> found = violations(
+                text.replaceFirst(java.util.regex.Pattern.quote(piece), java.util.regex.Matcher.quoteReplacement(by)));
+        assertThat(found).hasSize(1);
+        assertThat(found.get(0).path()).isEqualTo(path);
+        assertThat(found.get(0).toString()).contains(value);
+    }
+
+    @Test
+    void theStiffnessOfAPlainLanyardAndTheSlackOfADeviceAreNamed() {
+        String text = TestFiles.text("independent/conveyor-gallery.design.json");
+        assertThat(violations(text.replace(ABSORBER, "\"stiffness\": \"1e-6 N/m\"")))
+                .extracting(Violation::path)
+                .containsExactly("workers[0].connection.stiffness");
+        String device =
+                "\"retractable\": { \"lockDistance\": \"0.6 m\", \"slack\": \"1e9 m\", \"brakeForce\": { \"clearance\": \"2.6 kN\","
+                        + " \"maximum\": \"4 kN\" }, \"maximumExtension\": \"1.4 m\" }";
+        assertThat(violations(text.replace(CONNECTION, device)))
+                .extracting(Violation::path)
+                .containsExactly("workers[0].connection.retractable.slack");
+    }
 }

@@ -4,10 +4,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Iterator;
 import java.util.List;
+import java.util.SplittableRandom;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.lifeline.base.canonical.Difference;
@@ -45,6 +49,31 @@ class DesignWriterTest {
                 .isEmpty();
         assertThat(again).isEqualTo(design);
         assertThat(again.fingerprint()).isEqualTo(design.fingerprint());
+    }
+
+    /** An in-line absorber and an absorber of a worker whose first rise meets a slope: both come back to the last digit. */
+    @Test
+    void aFirstRiseComesBackToTheLastDigit() {
+        SplittableRandom random = new SplittableRandom(20_261_130);
+        for (int i = 0; i < 200; i++) {
+            ObjectNode root = (ObjectNode) TestFiles.tree("independent/conveyor-gallery.design.json");
+            double first = random.nextDouble(2, 9);
+            ObjectNode inline = ((ObjectNode) root.path("supports").path(3)).putObject("inlineAbsorber");
+            ArrayNode curve = inline.putArray("curve");
+            curve.addArray().add("0 m").add(first + " kN");
+            curve.addArray().add(random.nextDouble(0.3, 1.2) + " m").add(first * random.nextDouble(1, 1.5) + " kN");
+            inline.put("initialStiffness", random.nextDouble(100, 9000) + " kN/m");
+            inline.put("stopStiffness", random.nextDouble(100, 900) + " kN/m");
+            ((ObjectNode) root.at("/workers/0/connection/absorber"))
+                    .put("maximumForce", random.nextDouble(4, 8) + " kN")
+                    .put("initialStiffness", random.nextDouble(30, 300) + " kN/m");
+            LifelineDesign design = TestFiles.read(root.toString()).design();
+            LifelineDesign again = TestFiles.read(DesignWriter.write(design)).design();
+            assertThat(Difference.between(design.canonicalForm(), again.canonicalForm()))
+                    .as(root.toString())
+                    .isEmpty();
+            assertThat(again.fingerprint()).isEqualTo(design.fingerprint());
+        }
     }
 
     @ParameterizedTest
