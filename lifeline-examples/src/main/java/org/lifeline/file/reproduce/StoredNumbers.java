@@ -51,7 +51,25 @@ final class StoredNumbers {
             numbers.criterion("criteria[" + i++ + "]", criterion);
         }
         numbers.governing(result);
+        numbers.options(result);
         return List.copyOf(numbers.checks);
+    }
+
+    /** What a result says that was asked for is what its other parts say that was done. */
+    private void options(JsonNode result) {
+        JsonNode assessment = result.path("assessment");
+        said(result, "options/motion", assessment.path("motion").path("scope").asText());
+        said(result, "options/basis", assessment.path("basis").asText());
+        said(result, "options/method", result.at("/arrests/0/method").asText().replace(' ', '-'));
+        said(result, "version", result.path("libraryVersion").asText());
+    }
+
+    private void said(JsonNode result, String key, String elsewhere) {
+        JsonNode said = result.at("/provenance/" + key);
+        if (said.isTextual() && !elsewhere.isEmpty()) {
+            double off = said.asText().equals(elsewhere) ? 0 : 1;
+            add("provenance." + key.replace('/', '.'), "is what the result says elsewhere", off, 1, TIGHT);
+        }
     }
 
     private static double number(JsonNode node, String key) {

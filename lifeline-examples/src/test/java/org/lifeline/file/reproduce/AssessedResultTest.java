@@ -19,6 +19,7 @@ import org.junit.jupiter.api.Test;
 import org.lifeline.design.assessment.Assessment;
 import org.lifeline.examples.TestFiles;
 import org.lifeline.file.DesignFile;
+import org.lifeline.file.ResultFile;
 import org.lifeline.file.result.AssessedRun;
 import org.lifeline.file.result.CriteriaCheck;
 import org.lifeline.file.result.IndependentCheck;
@@ -122,6 +123,25 @@ class AssessedResultTest {
                         .check(FILE, changed.toString().getBytes(StandardCharsets.UTF_8))
                         .verdict())
                 .isEqualTo(Verdict.ALTERED);
+    }
+
+    /** What was asked for is stored beside what was done; a file in which the two differ was changed. */
+    @Test
+    void optionsThatContradictTheResultAreNamed() {
+        ResultFile file = ResultFile.of(FILE, RUN.assessment());
+        Reproduction here = Reproduction.withDefaults();
+        assertThat(here.check(FILE, file.bytes()).verdict()).isEqualTo(Verdict.REPRODUCED);
+        Map<String, String> changed =
+                Map.of("options/motion", "left out", "options/basis", "energy-balance", "options/method", "transient");
+        changed.forEach((key, value) -> {
+            ObjectNode root = (ObjectNode) TestFiles.tree(file.bytes());
+            String[] steps = key.split("/", -1);
+            ((ObjectNode) root.at("/provenance/" + steps[0])).put(steps[1], value);
+            Reproduction.Outcome o = here.check(FILE, root.toString().getBytes(StandardCharsets.UTF_8));
+            assertThat(o.verdict()).as(key).isEqualTo(Verdict.ALTERED);
+            assertThat(o.broken()).singleElement().satisfies(c -> assertThat(c.where())
+                    .isEqualTo("provenance." + key.replace('/', '.')));
+        });
     }
 
     @Test
