@@ -2,9 +2,12 @@ package org.lifeline.report.handover;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import org.lifeline.base.InertText;
 import org.lifeline.base.Interval;
+import org.lifeline.design.assessment.AssessmentResult;
+import org.lifeline.design.assessment.Basis;
 import org.lifeline.design.assessment.MotionScope;
 import org.lifeline.design.field.StringingRow;
 import org.lifeline.design.handover.DataSheet;
@@ -47,11 +50,7 @@ public final class DataSheetSection {
         blocks.add(values());
         blocks.add(connections());
         blocks.add(loads());
-        if (sheet.handover().assessment().motion() == MotionScope.LEFT_OUT) {
-            blocks.add(new ReportBlock.Paragraph(
-                    "Arrests in time were LEFT OUT: the loads and distances of this sheet are by"
-                            + " energy balance alone, and in time they may be larger."));
-        }
+        methodAlone().ifPresent(s -> blocks.add(new ReportBlock.Paragraph(s)));
         if (!sheet.narrowForces().isEmpty()) {
             blocks.add(new ReportBlock.Paragraph("Remark: the deployment forces stated for "
                     + sheet.narrowForces().stream().map(InertText::name).collect(Collectors.joining(", "))
@@ -68,6 +67,19 @@ public final class DataSheetSection {
                 "This sheet states that nothing complies with a regulation or standard; results are an aid for a qualified"
                         + " person, and the manufacturers' instructions come first.")));
         return new ReportSection("Data sheet for the line", 1, blocks);
+    }
+
+    /** That loads are by energy balance alone, where arrests in time do not count in them. */
+    private Optional<String> methodAlone() {
+        AssessmentResult assessment = sheet.handover().assessment();
+        if (assessment.motion() == MotionScope.LEFT_OUT) {
+            return Optional.of("Arrests in time were LEFT OUT: the loads and distances of this sheet are by energy balance alone,"
+                    + " and in time they may be larger.");
+        }
+        return assessment.basis() == Basis.ENERGY_BALANCE
+                ? Optional.of("The loads of this sheet rest on energy balance alone, as the design states, and in time they may be"
+                        + " larger.")
+                : Optional.empty();
     }
 
     private ReportBlock values() {

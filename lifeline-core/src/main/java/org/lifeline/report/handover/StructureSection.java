@@ -32,11 +32,16 @@ final class StructureSection {
 
     ReportSection section() {
         List<ReportBlock> blocks = new ArrayList<>();
+        boolean alone = result.inTime().isEmpty();
         blocks.add(new ReportBlock.Paragraph(
                 "Forces of the line on its supports, along x, y, z, z up; moments about the base of a post. Service loads of the"
-                        + " governing cases by both methods, model factors applied; no partial factor of any code is in them."
-                        + " Loads by energy balance act together; in time each is the peak of its support with what its mesh may"
-                        + " hide, as criteria are judged. Wind, ice, the weight of posts and other loads of the structure are not"
+                        + " governing cases by "
+                        + (alone ? "ENERGY BALANCE ALONE" : "both methods")
+                        + ", model factors applied; no partial factor of any code is in them. Loads by energy balance act together; "
+                        + (alone
+                                ? "in time, which is not in these loads, they may be larger."
+                                : "in time each is the peak of its support with what its mesh may hide, as criteria are judged.")
+                        + " Wind, ice, the weight of posts and other loads of the structure are not"
                         + " in them."));
         blocks.add(new ReportBlock.Paragraph(pull()));
         if (!result.factors().isEmpty()) {

@@ -7,6 +7,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.lifeline.design.assessment.Assessment;
 import org.lifeline.design.assessment.AssessmentResult;
+import org.lifeline.design.assessment.Basis;
 import org.lifeline.design.field.StringingRow;
 import org.lifeline.design.handover.DataSheet;
 import org.lifeline.design.handover.Handover;
@@ -162,6 +163,13 @@ class DataSheetSectionTest {
                         .get(1),
                 1,
                 anchor);
+        AssessmentResult stated =
+                Assessment.withDefaults().withBasis(Basis.ENERGY_BALANCE).solve(HandedOver.Single.DESIGN);
+        DataSheet balance = Handover.of(HandoverRequest.nothing()).solve(stated).dataSheet();
+        assertThat(balance.anchors().get(0).load()).isLessThan(anchor);
+        assertThat(Printed.words(section(balance, UnitChoice.SI)))
+                .contains("rest on energy balance alone, as the design states")
+                .doesNotContain("LEFT OUT");
     }
 
     @Test

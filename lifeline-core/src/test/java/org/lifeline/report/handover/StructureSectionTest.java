@@ -7,6 +7,9 @@ import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.lifeline.design.assessment.Assessment;
+import org.lifeline.report.Printed;
+import org.lifeline.design.structure.LoadEffect;
+import org.lifeline.design.assessment.AssessmentResult;
 import org.lifeline.design.envelope.Designs;
 import org.lifeline.design.structure.StatedFactor;
 import org.lifeline.design.structure.SupportLoads;
@@ -57,6 +60,28 @@ class StructureSectionTest {
 
     private static double newtons(String cell) {
         return PrintedNumber.of(cell).get(0).si();
+    }
+
+    /** Loads without arrests in time may be too small for the steel: the section says which methods they are by. */
+    @Test
+    void theMethodsOfTheLoadsAreThoseThatWereComputed() {
+        AssessmentResult still = Assessment.withDefaults().withoutMotion().solve(HandedOver.Single.DESIGN);
+        AssessmentResult moving = Assessment.withDefaults().solve(HandedOver.Single.DESIGN);
+        SupportLoadsResult alone = SupportLoads.withDefaults().solve(still);
+        SupportLoadsResult both = SupportLoads.withDefaults().solve(moving);
+        assertThat(both.governing("east", LoadEffect.RESULTANT).orElseThrow().value())
+                .isGreaterThan(alone.governing("east", LoadEffect.RESULTANT)
+                        .orElseThrow()
+                        .value());
+        assertThat(words(alone))
+                .contains("by ENERGY BALANCE ALONE")
+                .contains("in time, which is not in these loads, they may be larger")
+                .doesNotContain("by both methods");
+        assertThat(words(both)).contains("by both methods").doesNotContain("ALONE");
+    }
+
+    private static String words(SupportLoadsResult loads) {
+        return Printed.words(new StructureSection(loads, Quantities.in(UnitChoice.SI)).section());
     }
 
     @Test
