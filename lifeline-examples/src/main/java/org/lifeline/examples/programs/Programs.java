@@ -2,6 +2,8 @@ package org.lifeline.examples.programs;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.lifeline.examples.handover.ClearanceTable;
@@ -116,6 +118,10 @@ public final class Programs {
     /** The programs that move the falls of a design along its line unless they are told to keep to the stated ones. */
     private static final Set<String> MOVING = Set.of("solve-for", "map", "study");
 
+    /** How many arguments go together, where not any number from none on does: a variable with its bounds, a sag with its span. */
+    private static final Map<String, Set<Integer>> TOGETHER =
+            Map.of("solve-for", Set.of(0, 1, 4), "field-check", Set.of(0, 5));
+
     private Programs() {}
 
     /** A main method. */
@@ -156,6 +162,13 @@ public final class Programs {
                 return Optional.of("example " + name + " takes "
                         + (takes.isEmpty() ? "no arguments" : "at most " + takes.size() + " arguments") + ", not "
                         + arguments.size());
+            }
+            Set<Integer> together = TOGETHER.getOrDefault(name, Set.of(arguments.size()));
+            if (!together.contains(arguments.size())) {
+                return Optional.of("example " + name + " takes no arguments, "
+                        + (together.contains(1) ? "the design alone, " : "") + "or all of "
+                        + takes.stream().map(t -> t.substring(0, t.indexOf(' '))).collect(Collectors.joining(", "))
+                        + ", not " + arguments.size());
             }
             for (int i = 0; i < arguments.size(); i++) {
                 String first = takes.get(i).substring(0, takes.get(i).indexOf(' '));

@@ -36,6 +36,24 @@ class ProgramArgumentsTest {
         }
     }
 
+    /** A sag without its span, or a variable without its bounds, is refused: the example would take values of its own instead. */
+    @Test
+    void whatGoesTogetherIsRefusedInPart() {
+        List<String> reading = List.of("design.json", "1", "40 mm", "5 mm", "15 °C");
+        List<String> variable = List.of("design.json", "pretension", "1 kN", "2 kN");
+        for (int i = 1; i < 5; i++) {
+            assertThat(program("field-check").problem(reading.subList(0, i)))
+                    .hasValueSatisfying(p -> assertThat(p).contains("DESIGN, SPAN, SAG, ACCURACY, TEMPERATURE"));
+        }
+        for (int i = 2; i < 4; i++) {
+            assertThat(program("solve-for").problem(variable.subList(0, i)))
+                    .hasValueSatisfying(p -> assertThat(p).contains("DESIGN, VARIABLE, FROM, TO"));
+        }
+        assertThat(program("field-check").problem(reading)).isEmpty();
+        assertThat(program("solve-for").problem(variable)).isEmpty();
+        assertThat(program("solve-for").problem(List.of("design.json"))).isEmpty();
+    }
+
     @Test
     void everyArgumentSaysWhatItIs() {
         for (Program each : Programs.all()) {
