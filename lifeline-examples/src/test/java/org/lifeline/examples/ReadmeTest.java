@@ -9,6 +9,10 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.stream.Collectors;
+import java.util.List;
+import org.lifeline.design.envelope.Envelope;
+import org.lifeline.design.envelope.Extremes;
+import org.lifeline.design.envelope.Quantity;
 import org.junit.jupiter.api.Test;
 
 /** The code block and the output at the top of README.md are those of {@link FirstArrest}. */
@@ -40,5 +44,23 @@ class ReadmeTest {
         String output = bytes.toString(StandardCharsets.UTF_8).replace("\r\n", "\n");
         assertThat(output.lines()).hasSize(5);
         assertThat(Files.readString(README)).contains("```text\n" + output + "```");
+    }
+
+    /** The tutorial for the reviewer: which temperature governs what on the demonstration line. */
+    @Test
+    void theTemperaturesOfTheReviewersTutorialGovern() throws IOException {
+        String text = Files.readString(Path.of("../lifeline-core/src/docs/tutorials/reviewer.md"))
+                .replaceAll("\\s+", " ");
+        assertThat(text)
+                .contains("the end anchor load governs at −20 °C and the loads on the posts at 38 °C");
+        Extremes worst = Envelope.withDefaults()
+                .solve(TestFiles.design("demo-design.json").design())
+                .extremes();
+        assertThat(worst.of(Quantity.END_ANCHOR_LOAD).orElseThrow().fallCase().temperature())
+                .isEqualTo(-20);
+        for (String post : List.of("post 1", "post 2")) {
+            assertThat(worst.onSupport(post).orElseThrow().fallCase().temperature())
+                    .isEqualTo(38);
+        }
     }
 }
