@@ -8,12 +8,12 @@ import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.stream.Collectors;
 import java.util.List;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.Test;
 import org.lifeline.design.envelope.Envelope;
 import org.lifeline.design.envelope.Extremes;
 import org.lifeline.design.envelope.Quantity;
-import org.junit.jupiter.api.Test;
 
 /** The code block and the output at the top of README.md are those of {@link FirstArrest}. */
 class ReadmeTest {
@@ -51,8 +51,7 @@ class ReadmeTest {
     void theTemperaturesOfTheReviewersTutorialGovern() throws IOException {
         String text = Files.readString(Path.of("../lifeline-core/src/docs/tutorials/reviewer.md"))
                 .replaceAll("\\s+", " ");
-        assertThat(text)
-                .contains("the end anchor load governs at −20 °C and the loads on the posts at 38 °C");
+        assertThat(text).contains("the end anchor load governs at −20 °C and the loads on the posts at 38 °C");
         Extremes worst = Envelope.withDefaults()
                 .solve(TestFiles.design("demo-design.json").design())
                 .extremes();

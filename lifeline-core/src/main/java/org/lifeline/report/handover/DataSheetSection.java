@@ -73,12 +73,14 @@ public final class DataSheetSection {
     private Optional<String> methodAlone() {
         AssessmentResult assessment = sheet.handover().assessment();
         if (assessment.motion() == MotionScope.LEFT_OUT) {
-            return Optional.of("Arrests in time were LEFT OUT: the loads and distances of this sheet are by energy balance alone,"
-                    + " and in time they may be larger.");
+            return Optional.of(
+                    "Arrests in time were LEFT OUT: the loads and distances of this sheet are by energy balance alone,"
+                            + " and in time they may be larger.");
         }
         return assessment.basis() == Basis.ENERGY_BALANCE
-                ? Optional.of("The loads of this sheet rest on energy balance alone, as the design states, and in time they may be"
-                        + " larger.")
+                ? Optional.of(
+                        "The loads of this sheet rest on energy balance alone, as the design states, and in time they may be"
+                                + " larger.")
                 : Optional.empty();
     }
 
@@ -129,7 +131,13 @@ public final class DataSheetSection {
         }
         return sheet.users().getAsInt() + "; in the spans "
                 + sheet.usersInSpans().stream().map(String::valueOf).collect(Collectors.joining(", "))
-                + (sheet.handover().occupancy().map(o -> o.isConfirmed()).orElse(false) ? "" : " (by energy balance)");
+                + (sheet.handover().occupancy().map(o -> o.isConfirmed()).orElse(false)
+                        ? ""
+                        : " (by energy balance"
+                                + OccupancySection.notMet(sheet.handover().assessment())
+                                        .map(ids -> "; the assessment of this design does NOT MEET " + ids)
+                                        .orElse("")
+                                + ")");
     }
 
     private String range(Interval i) {

@@ -50,7 +50,7 @@ public final class HandoverSections {
     public List<ReportSection> sections() {
         List<ReportSection> list = new ArrayList<>();
         result.structure().ifPresent(r -> list.add(new StructureSection(r, q).section()));
-        result.occupancy().ifPresent(r -> list.add(new OccupancySection(r, q).section()));
+        result.occupancy().ifPresent(r -> list.add(new OccupancySection(r, result.assessment(), q).section()));
         result.clearance().ifPresent(r -> list.add(new ClearanceSection(r, q).section()));
         result.installation().ifPresent(r -> list.add(new InstallationSection(r, q).section()));
         if (!result.notComputed().isEmpty()) {

@@ -2,8 +2,12 @@ package org.lifeline.report.handover;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import org.lifeline.base.InertText;
+import org.lifeline.design.assessment.AssessedCriterion;
+import org.lifeline.design.assessment.AssessmentResult;
+import org.lifeline.design.criteria.Status;
 import org.lifeline.design.occupancy.OccupancyResult;
 import org.lifeline.design.occupancy.TriedNumber;
 import org.lifeline.report.document.Quantities;
@@ -15,10 +19,12 @@ import org.lifeline.report.document.TableBuilder;
 /** How many workers may be hooked on. */
 final class OccupancySection {
     private final OccupancyResult result;
+    private final AssessmentResult assessment;
     private final Quantities q;
 
-    OccupancySection(OccupancyResult result, Quantities q) {
+    OccupancySection(OccupancyResult result, AssessmentResult assessment, Quantities q) {
         this.result = result;
+        this.assessment = assessment;
         this.q = q;
     }
 
@@ -35,6 +41,12 @@ final class OccupancySection {
                 + (result.selectionsLeftOut() == 0
                         ? ""
                         : " " + result.selectionsLeftOut() + " lighter selections of the crew were not tried.")));
+        if (!result.isConfirmed()) {
+            notMet(assessment)
+                    .ifPresent(ids -> blocks.add(
+                            new ReportBlock.Paragraph("ATTENTION: the assessment of this design does NOT MEET " + ids
+                                    + "; the numbers of this table do not say that it does with fewer workers.")));
+        }
         TableBuilder t = new TableBuilder("Numbers tried")
                 .text("Where")
                 .number("Workers")
@@ -60,5 +72,14 @@ final class OccupancySection {
         }
         blocks.add(t.build());
         return new ReportSection("Number of workers", 1, blocks);
+    }
+
+    /** Names of the criteria that an assessment does not meet; empty if there are none. */
+    static Optional<String> notMet(AssessmentResult assessment) {
+        return assessment.criteria().stream()
+                .map(AssessedCriterion::result)
+                .filter(r -> r.status() == Status.NOT_MET)
+                .map(r -> InertText.name(r.criterion().id()))
+                .reduce((a, b) -> a + ", " + b);
     }
 }

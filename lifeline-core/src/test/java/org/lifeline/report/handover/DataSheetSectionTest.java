@@ -8,10 +8,14 @@ import org.junit.jupiter.api.Test;
 import org.lifeline.design.assessment.Assessment;
 import org.lifeline.design.assessment.AssessmentResult;
 import org.lifeline.design.assessment.Basis;
+import org.lifeline.design.criteria.CheckedQuantity;
+import org.lifeline.design.criteria.Criterion;
+import org.lifeline.design.envelope.Quantity;
 import org.lifeline.design.field.StringingRow;
 import org.lifeline.design.handover.DataSheet;
 import org.lifeline.design.handover.Handover;
 import org.lifeline.design.handover.HandoverRequest;
+import org.lifeline.design.handover.HandoverResult;
 import org.lifeline.report.Printed;
 import org.lifeline.report.PrintedNumber;
 import org.lifeline.report.document.Quantities;
@@ -43,7 +47,8 @@ class DataSheetSectionTest {
         int all = HandedOver.Full.RESULT.occupancy().orElseThrow().inAll();
         assertThat(value(SHEET, "Users at once"))
                 .startsWith(all + "; in the spans ")
-                .endsWith(" (by energy balance)");
+                .contains(" (by energy balance")
+                .endsWith(")");
         assertThat(value(PLAIN, "Users at once"))
                 .isEqualTo("assessed with the falls of the design; the number was not looked for");
     }
@@ -140,6 +145,32 @@ class DataSheetSectionTest {
         ReportBlock.Table both = Printed.table(section(FULL, UnitChoice.BOTH), "Loads on the anchors");
         PrintedNumber.check(
                 both.rows().get(0).cells().get(1), 2, FULL.anchors().get(0).load());
+    }
+
+    /** One worker meets the limit by energy balance and not in time: number and verdict stand side by side. */
+    @Test
+    void aNumberOfUsersStandsBesideWhatTheAssessmentDoesNotMeet() {
+        AssessmentResult plain = Assessment.withDefaults().solve(HandedOver.Single.DESIGN);
+        double slow = plain.balance().of(Quantity.END_ANCHOR_LOAD).orElseThrow().value();
+        double fast = plain.governing("endAnchorLoad").orElseThrow().factored();
+        Criterion between = Criterion.stated(
+                "anchors", CheckedQuantity.of(Quantity.END_ANCHOR_LOAD), 0.5 * (slow + fast), "brief 1");
+        Criterion above =
+                Criterion.stated("anchors", CheckedQuantity.of(Quantity.END_ANCHOR_LOAD), 2 * fast, "brief 1");
+        for (Criterion each : List.of(between, above)) {
+            boolean met = each == above;
+            HandoverResult result = Handover.of(HandoverRequest.nothing().withNumberOfWorkers())
+                    .solve(Assessment.withDefaults().withCriteria(List.of(each)).solve(HandedOver.Single.DESIGN));
+            assertThat(result.occupancy().orElseThrow().inAll()).isEqualTo(1);
+            assertThat(value(section(result.dataSheet(), UnitChoice.SI), "Users at once"))
+                    .isEqualTo("1; in the spans 1 (by energy balance"
+                            + (met ? "" : "; the assessment of this design does NOT MEET anchors") + ")");
+            String words = Printed.words(new OccupancySection(
+                            result.occupancy().orElseThrow(), result.assessment(), Quantities.in(UnitChoice.SI))
+                    .section());
+            assertThat(words.contains("ATTENTION: the assessment of this design does NOT MEET anchors"))
+                    .isEqualTo(!met);
+        }
     }
 
     @Test

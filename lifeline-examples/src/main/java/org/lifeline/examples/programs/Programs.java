@@ -2,10 +2,10 @@ package org.lifeline.examples.programs;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Collectors;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.lifeline.examples.handover.ClearanceTable;
 import org.lifeline.examples.handover.InstallationSheet;
 import org.lifeline.examples.handover.LineDataSheet;
@@ -167,7 +167,9 @@ public final class Programs {
             if (!together.contains(arguments.size())) {
                 return Optional.of("example " + name + " takes no arguments, "
                         + (together.contains(1) ? "the design alone, " : "") + "or all of "
-                        + takes.stream().map(t -> t.substring(0, t.indexOf(' '))).collect(Collectors.joining(", "))
+                        + takes.stream()
+                                .map(t -> t.substring(0, t.indexOf(' ')))
+                                .collect(Collectors.joining(", "))
                         + ", not " + arguments.size());
             }
             for (int i = 0; i < arguments.size(); i++) {

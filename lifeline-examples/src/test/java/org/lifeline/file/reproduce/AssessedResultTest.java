@@ -139,8 +139,9 @@ class AssessedResultTest {
             ((ObjectNode) root.at("/provenance/" + steps[0])).put(steps[1], value);
             Reproduction.Outcome o = here.check(FILE, root.toString().getBytes(StandardCharsets.UTF_8));
             assertThat(o.verdict()).as(key).isEqualTo(Verdict.ALTERED);
-            assertThat(o.broken()).singleElement().satisfies(c -> assertThat(c.where())
-                    .isEqualTo("provenance." + key.replace('/', '.')));
+            assertThat(o.broken())
+                    .singleElement()
+                    .satisfies(c -> assertThat(c.where()).isEqualTo("provenance." + key.replace('/', '.')));
         });
     }
 
