@@ -129,12 +129,28 @@ final class ReportAssembly {
             sections.add(new SummarySection(governing, q).section(options.detail, "Stated falls"));
             return;
         }
-        sections.add(new SummarySection(governing, q).section(options.detail, "Summary"));
+        sections.add(aloneSaid(new SummarySection(governing, q).section(options.detail, "Summary")));
         if (criteria != null) {
             sections.add(new CriteriaSection(governing, q).section(criteria));
         }
         sections.add(new WarningSection(governing, q)
                 .section(check, options.motions, Optional.ofNullable(options.envelope)));
+    }
+
+    /** A summary without an assessment, with the words that it rests on these arrests alone. */
+    private ReportSection aloneSaid(ReportSection summary) {
+        if (arrests.isEmpty()) {
+            return summary;
+        }
+        List<ReportBlock> blocks = new ArrayList<>(summary.blocks());
+        // The values are a table; words before it are those on a model factor below 1, which are said first.
+        int after = blocks.get(0) instanceof ReportBlock.Paragraph ? 1 : 0;
+        blocks.add(
+                after,
+                new ReportBlock.Paragraph("About THESE ARRESTS ALONE, " + arrests.size()
+                        + " of them: the whole line was not assessed. Values and criteria are those of these arrests; elsewhere on the"
+                        + " line, and in time, there may be worse, and criteria that are met here may not be met."));
+        return new ReportSection(summary.title(), summary.level(), blocks);
     }
 
     private void inputs(Quantities q, List<ReportSection> sections) {

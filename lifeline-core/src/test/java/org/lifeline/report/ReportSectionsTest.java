@@ -12,6 +12,7 @@ import org.lifeline.analysis.ArrestResult;
 import org.lifeline.analysis.TransientArrest;
 import org.lifeline.analysis.TransientResult;
 import org.lifeline.base.Interval;
+import org.lifeline.design.assessment.Assessment;
 import org.lifeline.design.criteria.CheckedQuantity;
 import org.lifeline.design.criteria.Criteria;
 import org.lifeline.design.criteria.Criterion;
@@ -322,5 +323,25 @@ class ReportSectionsTest {
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> report.withMotions(List.of(MOTION)))
                 .withMessageContaining("motions[0]");
+    }
+
+    /** Without an assessment a criterion may be met that the whole line, or an arrest in time, does not meet. */
+    @Test
+    void aReportWithoutAnAssessmentSaysWhatItRestsOn() {
+        String alone = "About THESE ARRESTS ALONE, " + RESULT.arrests().size() + " of them";
+        assertThat(Printed.words(summary(REPORT)))
+                .startsWith(alone)
+                .contains("criteria that are met here may not be met");
+        ReportDocument assessed = CalculationReport.of(DESIGN, RESULT.arrests())
+                .withAssessment(Assessment.withDefaults().withoutMotion().solve(DESIGN))
+                .build();
+        assertThat(Printed.words(summary(assessed))).doesNotContain("THESE ARRESTS ALONE");
+    }
+
+    private static ReportSection summary(ReportDocument report) {
+        return report.sections().stream()
+                .filter(s -> s.title().equals("Summary"))
+                .findFirst()
+                .orElseThrow();
     }
 }
