@@ -2,15 +2,14 @@ package org.lifeline.examples.programs;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Collectors;
 import org.lifeline.examples.handover.ClearanceTable;
 import org.lifeline.examples.handover.InstallationSheet;
 import org.lifeline.examples.handover.LineDataSheet;
 import org.lifeline.examples.handover.NumberOfWorkers;
 import org.lifeline.examples.handover.StructureLoads;
+import org.lifeline.examples.shared.ArgumentsTogether;
 import org.lifeline.examples.shared.FileArguments;
 
 /** The example programs by name. Immutable and thread-safe. */
@@ -118,10 +117,6 @@ public final class Programs {
     /** The programs that move the falls of a design along its line unless they are told to keep to the stated ones. */
     private static final Set<String> MOVING = Set.of("solve-for", "map", "study");
 
-    /** How many arguments go together, where not any number from none on does: a variable with its bounds, a sag with its span. */
-    private static final Map<String, Set<Integer>> TOGETHER =
-            Map.of("solve-for", Set.of(0, 1, 4), "field-check", Set.of(0, 5));
-
     private Programs() {}
 
     /** A main method. */
@@ -163,15 +158,6 @@ public final class Programs {
                         + (takes.isEmpty() ? "no arguments" : "at most " + takes.size() + " arguments") + ", not "
                         + arguments.size());
             }
-            Set<Integer> together = TOGETHER.getOrDefault(name, Set.of(arguments.size()));
-            if (!together.contains(arguments.size())) {
-                return Optional.of("example " + name + " takes no arguments, "
-                        + (together.contains(1) ? "the design alone, " : "") + "or all of "
-                        + takes.stream()
-                                .map(t -> t.substring(0, t.indexOf(' ')))
-                                .collect(Collectors.joining(", "))
-                        + ", not " + arguments.size());
-            }
             for (int i = 0; i < arguments.size(); i++) {
                 String first = takes.get(i).substring(0, takes.get(i).indexOf(' '));
                 String ending = first.startsWith(FILE) ? first.substring(FILE.length()) : "";
@@ -180,7 +166,7 @@ public final class Programs {
                             + "\" must be the name of a file that ends in " + ending);
                 }
             }
-            return Optional.empty();
+            return ArgumentsTogether.problem(name, takes, arguments.size());
         }
 
         /**
