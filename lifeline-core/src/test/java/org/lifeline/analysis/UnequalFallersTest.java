@@ -16,10 +16,13 @@ import org.lifeline.model.Attachment;
 import org.lifeline.model.Connection;
 import org.lifeline.model.Connection.PersonalAbsorber;
 import org.lifeline.model.Fall;
+import org.lifeline.model.InlineAbsorber;
 import org.lifeline.model.Lifeline;
 import org.lifeline.model.Passage;
 import org.lifeline.model.Place;
+import org.lifeline.model.Support;
 import org.lifeline.model.Worker;
+import org.lifeline.model.absorber.LoadingCurve;
 import org.lifeline.model.cable.Cable;
 import org.lifeline.verify.Verifier;
 
@@ -45,16 +48,20 @@ class UnequalFallersTest {
     }
 
     private static Worker worker(String id, double mass, double force) {
+        return worker(id, mass, force, 1.2, 4.5);
+    }
+
+    private static Worker worker(String id, double mass, double force, double extension, double level) {
         return Worker.builder(id)
                 .mass(mass)
-                .walkingLevel(4.5)
+                .walkingLevel(level)
                 .attachment(Attachment.GRIPPED)
                 .connection(Connection.lanyard(
                         1.8,
                         PersonalAbsorber.builder()
                                 .clearanceForce(force)
                                 .maximumForce(force)
-                                .maximumExtension(1.2)
+                                .maximumExtension(extension)
                                 .initialStiffness(1e5)
                                 .stopStiffness(2e5)
                                 .build()))
@@ -135,6 +142,37 @@ class UnequalFallersTest {
             assertThat(pair.energy().residual()).as(what).isLessThanOrEqualTo(1e-6);
             assertThat(Verifier.withDefaults().arrest(pair).failures()).as(what).isEmpty();
         }
+    }
+
+    /**
+     * An in-line absorber of 14 kN that two workers draw out together spares each of them; the one who is caught first has it not
+     * drawn out by the other, and bottoms out with 8.89 kN. With the other's pull held all the time it came to 7.20 kN.
+     */
+    @Test
+    void anInLineAbsorberThatBothDrawOutDoesNotSoftenTheFallOfOne() {
+        LoadingCurve curve = LoadingCurve.through(
+                List.of(new LoadingCurve.Corner(0, 14_000), new LoadingCurve.Corner(1.5, 14_000)), 5e6, 1.3e6);
+        Lifeline line = Lifeline.builder()
+                .cable(SPAN.cable())
+                .support(Support.end("a", Point.of(0, 0, 6)).withInlineAbsorber(InlineAbsorber.of(curve)))
+                .endAnchor("b", Point.of(9, 0, 6))
+                .pretension(kN(1.8))
+                .build();
+        Worker a = worker("a", 120, 2100, 0.65, 5.4);
+        Worker b = worker("b", 125, 7200, 1.4, 5.2);
+        for (double station : new double[] {1, 2, 3, 4.5}) {
+            Place place = Place.of(1, station);
+            ArrestResult pair = solve(line, fall(place, a, b));
+            ArrestResult first = solve(line, fall(place, a));
+            ArrestResult second = solve(line, fall(place, b));
+            assertThat(pair.arrestForce())
+                    .isGreaterThanOrEqualTo(Math.max(first.arrestForce(), second.arrestForce()) * (1 - 1e-9));
+            assertThat(pair.deployments().get(0)).isGreaterThanOrEqualTo(first.deployment() - 1e-9);
+            assertThat(pair.deployments().get(1)).isGreaterThanOrEqualTo(second.deployment() - 1e-9);
+            assertThat(pair.bottomedOut()).isTrue();
+            assertThat(Verifier.withDefaults().arrest(pair).failures()).isEmpty();
+        }
+        assertThat(solve(line, fall(Place.of(1, 1), a, b)).arrestForce()).isBetween(8885.0, 8905.0);
     }
 
     /** The bound lies above the motion, but for what the inertia of the line adds to the force. */

@@ -28,5 +28,23 @@ final class BalanceTolerances {
     /** How far forces may wander, over the largest [-]: what paths leave on a line with friction. */
     static final double PATHS = 1e-6;
 
+    /** Equal steps of the others' pull at which a faller is tried; kinks of a line that gives way lie wherever they like. */
+    static final int PULLS = 4;
+
+    /** Share by which a pull is less than the largest that tells whether force and extension fall off there [-]. */
+    static final double JUST_BELOW = 1e-3;
+
+    /** Steps where force or extension do not grow from step to step. */
+    static final int PULLS_CLOSE = 16;
+
+    /** Growth of extension or force below which it counts as the same [-]: ten times what paths leave. */
+    static final double SAME = 10 * PATHS;
+
+    /** Steps that close in on the worst pull: each leaves 0.62 of the interval, all of them 7e-5 of it. */
+    static final int CLOSING_IN = 20;
+
+    /** Searches for weaker pulls, each of which may raise the bounds of the others. */
+    static final int SEARCHES = 20;
+
     private BalanceTolerances() {}
 }

@@ -9,10 +9,12 @@ import org.lifeline.model.absorber.LoadingCurve;
 /**
  * Bounds of force and extension for workers who fall together and are not alike.
  *
- * <p>How much of the line's work each of them does depends on who pulls when, which a balance of energies does not know. The
- * least that one can do is what is left when the others have drawn the line down before and hold it with their largest
- * force: that gives the largest extension and the largest force. The largest forces of all are found together, each from
- * those of the others. Not thread-safe.
+ * <p>How much of the line's work each of them does depends on who pulls when, which a balance of energies does not know. On a
+ * line that stiffens the least that one can do is what is left when the others have drawn the line down before and hold it
+ * with their largest force: that gives the largest extension and the largest force. A line that gives way at some force, as
+ * an in-line absorber does, would spare the faller where the pull of the others brings it there; such a line is searched for
+ * the weaker pull, down to none, under which it spares him least. The largest forces of all are found together, each from those
+ * of the others. Not thread-safe.
  */
 public final class UnequalFallers {
     private final List<Faller> fallers;
@@ -33,7 +35,12 @@ public final class UnequalFallers {
      * @param force largest force [N]
      * @param extension largest extension [m]
      */
-    public record Bound(double force, double extension) {}
+    public record Bound(double force, double extension) {
+        /** The larger force and the larger extension of two. */
+        Bound orWorse(Bound other) {
+            return new Bound(Math.max(force, other.force), Math.max(extension, other.extension));
+        }
+    }
 
     /**
      * A problem.
@@ -53,16 +60,52 @@ public final class UnequalFallers {
      * @throws org.lifeline.base.NoEquilibriumException if there are none
      */
     public List<Bound> solve() {
-        List<Bound> bounds = new ArrayList<>();
+        List<Bound> alone = new ArrayList<>();
         for (Faller each : fallers) {
-            bounds.add(solve(each, 0, start.get()));
+            alone.add(solve(each, 0, start.get()));
         }
+        List<Bound> bounds = together(alone);
+        for (int k = 0; k < BalanceTolerances.SEARCHES; k++) {
+            List<Bound> worst = underWeakerPulls(alone, bounds);
+            if (isNoWorse(worst, bounds)) {
+                return worst;
+            }
+            bounds = together(worst);
+        }
+        throw start.get().failure("the forces of those who fall together find no common bound");
+    }
+
+    private static boolean isNoWorse(List<Bound> worst, List<Bound> known) {
+        for (int i = 0; i < known.size(); i++) {
+            if (worst.get(i).force() > known.get(i).force() * (1 + BalanceTolerances.SAME)
+                    || worst.get(i).extension() > known.get(i).extension() * (1 + BalanceTolerances.SAME)) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /** The largest each can come to under any pull of the others from none up to their bounds. */
+    private List<Bound> underWeakerPulls(List<Bound> alone, List<Bound> bounds) {
+        List<Bound> list = new ArrayList<>();
+        for (int i = 0; i < fallers.size(); i++) {
+            Faller faller = fallers.get(i);
+            double others = total(bounds) - bounds.get(i).force();
+            WeakerPulls pulls = new WeakerPulls(others, q -> solve(faller, q, start.get()));
+            list.add(pulls.worst(alone.get(i), bounds.get(i)));
+        }
+        return List.copyOf(list);
+    }
+
+    /** Bounds of which each is found with the others at their bounds, and none is below what is known as its least. */
+    private List<Bound> together(List<Bound> least) {
+        List<Bound> bounds = new ArrayList<>(least);
         List<List<Bound>> rounds = new ArrayList<>();
         while (rounds.size() < BalanceTolerances.ROUNDS) {
             double change = 0;
             for (int i = 0; i < fallers.size(); i++) {
                 double others = total(bounds) - bounds.get(i).force();
-                Bound now = solve(fallers.get(i), others, start.get());
+                Bound now = solve(fallers.get(i), others, start.get()).orWorse(least.get(i));
                 // Rounding must not let a force wander up and down.
                 change = Math.max(change, Math.abs(now.force() - bounds.get(i).force()) / now.force());
                 bounds.set(i, now);
@@ -110,9 +153,7 @@ public final class UnequalFallers {
         List<Bound> most = new ArrayList<>(rounds.get(0));
         for (List<Bound> round : rounds) {
             for (int i = 0; i < most.size(); i++) {
-                Bound a = most.get(i);
-                Bound b = round.get(i);
-                most.set(i, new Bound(Math.max(a.force(), b.force()), Math.max(a.extension(), b.extension())));
+                most.set(i, most.get(i).orWorse(round.get(i)));
             }
         }
         return List.copyOf(most);
