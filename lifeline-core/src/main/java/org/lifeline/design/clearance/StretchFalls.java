@@ -1,15 +1,18 @@
 package org.lifeline.design.clearance;
 
 import java.util.ArrayList;
+import java.util.DoubleSummaryStatistics;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.lifeline.analysis.ArrestResult;
 import org.lifeline.analysis.EnergyBalance;
 import org.lifeline.analysis.state.AttachmentLimit;
+import org.lifeline.base.Interval;
 import org.lifeline.base.InvalidInputException;
 import org.lifeline.base.NoEquilibriumException;
 import org.lifeline.base.Point;
@@ -29,6 +32,11 @@ import org.lifeline.model.Place;
 final class StretchFalls {
     private final LifelineDesign design;
     private final SideObstructions side;
+
+    /** Where the first and the last of the places are, along the line [m]: falls are computed at a few, and may be at any between. */
+    private double first;
+
+    private double last;
     private double lowest = Double.POSITIVE_INFINITY;
     private double belowWalkingLevel = Double.NEGATIVE_INFINITY;
     private @Nullable FallCase governing;
@@ -46,6 +54,11 @@ final class StretchFalls {
 
     /** Runs every fall in every combination at three places, and at the supports that the stretch touches. */
     void run(Envelope envelope, List<Place> places, List<Place> supports) {
+        DoubleSummaryStatistics along = Stream.concat(places.stream(), supports.stream())
+                .mapToDouble(design.line()::along)
+                .summaryStatistics();
+        first = along.getMin();
+        last = along.getMax();
         List<LoadCombination> combinations = envelope.combinations(design);
         for (Fall fall : Envelope.movingFalls(design)) {
             for (LoadCombination each : combinations) {
@@ -112,22 +125,27 @@ final class StretchFalls {
         angle = Math.max(angle, swing.angle());
         drop = Math.max(drop, swing.drop());
         double here = r.line().along(r.fall().place());
-        Point first = r.line().supports().get(r.span() - 1).position();
-        double there = here - r.line().stationOf(r.fall().place()) + first.horizontalDistance(r.attachmentAtPeak());
+        Point start = r.line().supports().get(r.span() - 1).position();
+        double there = here - r.line().stationOf(r.fall().place()) + start.horizontalDistance(r.attachmentAtPeak());
+        double from = Math.min(here, there);
+        double to = Math.max(here, there);
+        if (!r.fall().place().isAtSupport()) {
+            // What stands between two of the places is passed by a fall between them.
+            from = Math.min(from, first);
+            to = Math.max(to, last);
+        }
         for (Obstruction o : design.clearance().obstructions()) {
-            if (o.from() <= Math.max(here, there)
-                    && o.to() >= Math.min(here, there)
-                    && o.isUnder(r.fall().largestOffset())) {
+            if (o.from() <= to && o.to() >= from && o.isUnder(r.fall().largestOffset())) {
                 obstruction = Math.max(obstruction, o.elevation());
             }
         }
-        for (int number : side.struck(r, here, there)) {
+        for (int number : side.struck(r, from, to)) {
             reasons.add("a swing strikes obstruction " + number + " beside the line");
         }
     }
 
     /** What the stretch needs when arrests in time need some more [m]. */
-    ClearanceStretch stretch(ClearanceStretch.Extent extent, org.lifeline.base.Interval line, double addition) {
+    ClearanceStretch stretch(ClearanceStretch.Extent extent, Interval line, double addition) {
         boolean any = Double.isFinite(lowest);
         double required = any ? lowest - addition : line.low();
         OptionalDouble below = Double.isFinite(obstruction) ? OptionalDouble.of(obstruction) : OptionalDouble.empty();

@@ -6,6 +6,8 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
 import org.lifeline.analysis.ArrestResult;
 import org.lifeline.analysis.EnergyBalance;
 import org.lifeline.analysis.state.AttachmentLimit;
@@ -29,9 +31,12 @@ import org.lifeline.model.absorber.DeploymentForce;
 
 class ClearanceAlongLineTest {
     private static LifelineDesign design(double offset, List<Obstruction> obstructions) {
-        Worker worker = Designs.worker("A", Attachment.FREE_RUNNING).toBuilder("A")
-                .offset(offset)
-                .build();
+        return design(Attachment.FREE_RUNNING, offset, obstructions);
+    }
+
+    private static LifelineDesign design(Attachment attachment, double offset, List<Obstruction> obstructions) {
+        Worker worker =
+                Designs.worker("A", attachment).toBuilder("A").offset(offset).build();
         return LifelineDesign.builder("walkway")
                 .line(Designs.line(2, Passage.free()))
                 .temperature(-30)
@@ -157,6 +162,43 @@ class ClearanceAlongLineTest {
         assertThat(away.availableBelowLine().orElseThrow())
                 .isEqualTo(away.lineElevation().low() - 1);
         assertThat(away.requiredBelowWalkingLevel()).isEqualTo(10.9 - away.requiredElevation(), within(2e-3));
+    }
+
+    /**
+     * A pipe below the line, 0.1 m wide, wherever it lies in a stretch of 2 m: whoever falls above it strikes it. Falls are computed
+     * at the ends and in the middle of the stretch, and a gripped attachment stays where it is.
+     */
+    @ParameterizedTest
+    @EnumSource(Attachment.class)
+    void aNarrowObstructionBetweenTheComputedFallsIsStruck(Attachment attachment) {
+        for (double from : new double[] {2.05, 2.6, 3.05, 3.85, 5.3}) {
+            LifelineDesign design = design(attachment, 0, List.of(new Obstruction(from, from + 0.1, 8)));
+            ClearanceStretch over = ClearanceAlongLine.withDefaults()
+                    .withSteps(new StationSteps(2, 0.1))
+                    .solve(assessed(design))
+                    .stretches()
+                    .get((int) (from / 2));
+            ArrestResult above = EnergyBalance.withDefaults()
+                    .withTemperature(40)
+                    .withSide(DeploymentForce.CLEARANCE)
+                    .solve(design.line(), design.falls().get(0).at(Place.of(1, from + 0.05)));
+            assertThat(above.clearance().requiredElevation()).isLessThan(8);
+            assertThat(over.obstruction()).hasValue(8);
+            assertThat(over.reasons()).containsExactly("the clearance is not enough");
+        }
+    }
+
+    /** A narrow column beside the line and beside every computed fall, where the swing does not reach along the line. */
+    @Test
+    void aNarrowColumnBetweenTheComputedFallsIsStruck() {
+        for (double from : new double[] {1.4, 4.5}) {
+            LifelineDesign design = design(Attachment.GRIPPED, 0.4, List.of(new Obstruction(from, from + 0.05, 20, 1)));
+            ClearanceAlongLineResult result = ClearanceAlongLine.withDefaults()
+                    .withSteps(new StationSteps(6, 0.1))
+                    .solve(assessed(design));
+            assertThat(result.stretches().get(0).reasons())
+                    .containsExactly("a swing strikes obstruction 1 beside the line");
+        }
     }
 
     /**
