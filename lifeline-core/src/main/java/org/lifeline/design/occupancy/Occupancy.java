@@ -68,8 +68,9 @@ public final class Occupancy {
     }
 
     /**
-     * The same with the number in all confirmed by an assessment, with arrests in time where it follows them; the number falls
-     * until the assessment meets the criteria.
+     * The same with the number in all confirmed by an assessment, with arrests in time where it follows them, and with a rescuer
+     * on the line where the design states the mass of one; the number falls until the assessment meets the criteria. A second
+     * fall within the first second that the design states is not followed: those who fall together are.
      *
      * @param value the assessment; its criteria are replaced by those here
      * @return the new analysis
@@ -190,6 +191,7 @@ public final class Occupancy {
                 .clearance(design.clearance())
                 .modelFactors(design.modelFactors());
         design.workingFloor().ifPresent(b::workingFloor);
+        design.rescuerMass().ifPresent(b::rescuerMass);
         design.temperatures().forEach(b::temperature);
         workers.forEach(b::worker);
         falls.forEach(b::fall);

@@ -2,6 +2,7 @@ package org.lifeline.design.occupancy;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
 import static org.lifeline.design.occupancy.Crews.anchors;
 import static org.lifeline.design.occupancy.Crews.design;
 
@@ -9,14 +10,18 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.lifeline.analysis.ArrestResult;
 import org.lifeline.analysis.EnergyBalance;
+import org.lifeline.analysis.RescueLoad;
 import org.lifeline.analysis.state.AttachmentLimit;
 import org.lifeline.base.InvalidInputException;
+import org.lifeline.design.assessment.Assessment;
+import org.lifeline.design.assessment.Basis;
 import org.lifeline.design.criteria.Criteria;
 import org.lifeline.model.Fall;
 import org.lifeline.model.LifelineDesign;
 import org.lifeline.model.Place;
 import org.lifeline.model.Worker;
 import org.lifeline.model.absorber.DeploymentForce;
+import org.lifeline.testing.PlainParts;
 
 class OccupancyTest {
     private static double load(LifelineDesign d, List<Worker> fallers, List<Worker> hanging, double station) {
@@ -104,6 +109,33 @@ class OccupancyTest {
         OccupancyResult r = Occupancy.meeting(List.of(Criteria.of("iso-users").orElseThrow()))
                 .solve(d);
         assertThat(r.inAll()).isEqualTo(3);
+    }
+
+    /**
+     * A rescuer of 200 kg hangs on with a worker of 100 kg whose absorber gave 2 kN at most: 2.94 kN by hand, more than the arrest
+     * brought on the line. A limit between the two loads on the ends leaves nobody on the line once an assessment confirms it.
+     */
+    @Test
+    void aStatedRescuerCountsInTheConfirmation() {
+        LifelineDesign d = design(1, 100).withWorkers(w -> w.withConnection(PlainParts.lanyard(1800, 2000, 4)));
+        double arrest = load(d, d.workers(), List.of(), 6);
+        ArrestResult rest = RescueLoad.ofRescuer(200)
+                .solve(EnergyBalance.withDefaults()
+                        .solve(
+                                d.line(),
+                                Fall.builder("f")
+                                        .at(Place.of(1, 6))
+                                        .faller(d.workers().get(0))
+                                        .build()));
+        assertThat(rest.lineLoad()).isCloseTo(300 * 9.80665, within(1e-9));
+        assertThat(rest.endAnchorLoad()).isGreaterThan(1.1 * arrest);
+        Occupancy confirmed = Occupancy.meeting(List.of(anchors(1.05 * arrest)))
+                .confirmedBy(Assessment.withDefaults()
+                        .withBasis(Basis.ENERGY_BALANCE)
+                        .withoutMotion());
+        assertThat(confirmed.solve(d).inAll()).isEqualTo(1);
+        assertThat(confirmed.solve(d.toBuilder().rescuerMass(200).build()).inAll())
+                .isZero();
     }
 
     @Test
