@@ -64,7 +64,8 @@ final class StretchFalls {
             for (LoadCombination each : combinations) {
                 along(fall, each, places);
                 supports.forEach(p -> solve(fall, each, p));
-                if (fall.canRun()) {
+                // A fall that is stated at a support, where nothing runs, runs at these places.
+                if (fall.at(places.get(0)).canRun()) {
                     along(fall, each.held(), places);
                 }
             }

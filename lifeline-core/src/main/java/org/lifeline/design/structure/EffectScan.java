@@ -38,7 +38,8 @@ final class EffectScan {
         for (Fall fall : Envelope.movingFalls(design)) {
             for (LoadCombination each : envelope.combinations(design)) {
                 scan(fall, each, loads);
-                if (fall.canRun()) {
+                // A fall that is stated at a support, where nothing runs, runs in the spans.
+                if (fall.at(places().get(0)).canRun()) {
                     scan(fall, each.held(), loads);
                 }
             }

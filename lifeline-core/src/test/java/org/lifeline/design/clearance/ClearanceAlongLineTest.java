@@ -188,6 +188,30 @@ class ClearanceAlongLineTest {
         }
     }
 
+    /**
+     * Where along the line a fall is stated says nothing of where it is moved to. Stated at a support, where no attachment runs, it
+     * is held in the spans as well, and then reaches the obstruction over which an attachment that runs from there never comes.
+     */
+    @Test
+    void aFallThatIsStatedAtASupportGivesTheSameClearance() {
+        LifelineDesign inSpan = design(0, List.of(new Obstruction(0, 24, 1), new Obstruction(2, 3, 8)));
+        LifelineDesign atSupport =
+                inSpan.withFalls(List.of(inSpan.falls().get(0).at(Place.atSupport("north"))));
+        List<ClearanceStretch> expected =
+                ClearanceAlongLine.withDefaults().solve(assessed(inSpan)).stretches();
+        List<ClearanceStretch> stretches =
+                ClearanceAlongLine.withDefaults().solve(assessed(atSupport)).stretches();
+        for (int i = 0; i < expected.size(); i++) {
+            assertThat(stretches.get(i).requiredElevation())
+                    .isEqualTo(expected.get(i).requiredElevation());
+            assertThat(stretches.get(i).obstruction())
+                    .as("stretch %d", i + 1)
+                    .isEqualTo(expected.get(i).obstruction());
+            assertThat(stretches.get(i).reasons()).isEqualTo(expected.get(i).reasons());
+        }
+        assertThat(stretches).anyMatch(s -> s.obstruction().orElseThrow() == 8);
+    }
+
     /** A narrow column beside the line and beside every computed fall, where the swing does not reach along the line. */
     @Test
     void aNarrowColumnBetweenTheComputedFallsIsStruck() {

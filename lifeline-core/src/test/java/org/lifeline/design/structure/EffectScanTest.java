@@ -90,6 +90,22 @@ class EffectScanTest {
         assertThat(design(0, Attachment.FREE_RUNNING).falls().get(0).canRun()).isTrue();
     }
 
+    /** Where along the line a fall is stated says nothing of where it is moved to: also one at a support is held in the spans. */
+    @Test
+    void aFallThatIsStatedAtASupportIsHeldInTheSpansAsWell() {
+        LifelineDesign inSpan = design(0.6, Attachment.FREE_RUNNING);
+        LifelineDesign atSupport =
+                inSpan.withFalls(List.of(inSpan.falls().get(0).at(Place.atSupport("a"))));
+        List<GoverningReaction> expected = scanned(inSpan);
+        List<GoverningReaction> rows = scanned(atSupport);
+        assertThat(rows).hasSameSizeAs(expected);
+        for (GoverningReaction each : expected) {
+            assertThat(value(rows, each.support().id(), each.effect()))
+                    .as("%s at %s", each.effect(), each.support().id())
+                    .isEqualTo(each.value());
+        }
+    }
+
     private static List<GoverningReaction> bruteForce(LifelineDesign d) {
         GoverningLoads fine = new GoverningLoads(d, ANGLES);
         for (AttachmentLimit limit : AttachmentLimit.values()) {
