@@ -148,7 +148,8 @@ public final class DesignAnalysis implements WorstCases {
                     }
                     return listener.progress(i + 1, cases.size());
                 });
-        Extremes.Scope scope = Extremes.Scope.of(design, Tolerances.none(), failures, done == cases.size());
+        Extremes.Scope given = Extremes.Scope.of(design, Tolerances.none(), failures, done == cases.size());
+        Extremes.Scope scope = searched ? given.over(Tolerances.none()) : given;
         Extremes extremes = collector.finish(scope);
         // Of the arrests whose connector is held, those are shown that govern something.
         List<Extreme> governing = extremes.all();

@@ -59,7 +59,7 @@ public final class EnvelopeResult {
             sum += c.evaluations();
         }
         this.evaluations = sum;
-        this.scope = Extremes.Scope.of(design, tolerances, failed, complete);
+        this.scope = Extremes.Scope.of(design, tolerances, failed, complete).over(tolerances);
         this.overall = search.overall(scope);
     }
 

@@ -176,8 +176,29 @@ public final class Extremes {
     public Extremes lacking(String why) {
         Violations.required("why", why);
         String both = scope.lacking().isEmpty() ? why : scope.lacking() + "; " + why;
-        Scope less = new Scope(scope.masses(), scope.tolerance(), scope.failures(), scope.complete(), both);
+        Scope less = new Scope(
+                scope.masses(), scope.tolerance(), scope.failures(), scope.complete(), both, scope.wholeLine());
         return new Extremes(design, quantities, worst, less);
+    }
+
+    /**
+     * The same as values that stand for the whole line: those of cases that an envelope found to govern.
+     *
+     * @param ranges the ranges that the envelope went over
+     * @return the extremes, with these ranges as {@link #wholeLine()}
+     */
+    public Extremes ofWholeLine(Tolerances ranges) {
+        Violations.required("ranges", ranges);
+        return new Extremes(design, quantities, worst, scope.over(ranges));
+    }
+
+    /**
+     * Where falls were moved along the whole line, the ranges that this went over.
+     *
+     * @return the ranges; empty where these are the worst values of given cases alone
+     */
+    public Optional<Tolerances> wholeLine() {
+        return scope.wholeLine();
     }
 
     /** What the worst values were taken over. */
@@ -186,7 +207,12 @@ public final class Extremes {
             Optional<Interval> tolerance,
             List<FailedCase> failures,
             boolean complete,
-            String lacking) {
+            String lacking,
+            Optional<Tolerances> wholeLine) {
+        Scope over(Tolerances ranges) {
+            return new Scope(masses, tolerance, failures, complete, lacking, Optional.of(ranges));
+        }
+
         Scope and(Scope other) {
             List<FailedCase> both = new ArrayList<>(failures);
             both.addAll(other.failures);
@@ -200,7 +226,8 @@ public final class Extremes {
                     tolerance.isPresent() ? tolerance : other.tolerance,
                     List.copyOf(both),
                     complete && other.complete,
-                    less);
+                    less,
+                    wholeLine.isPresent() ? wholeLine : other.wholeLine);
         }
 
         static Scope of(LifelineDesign design, Tolerances tolerances, List<FailedCase> failures, boolean complete) {
@@ -215,7 +242,12 @@ public final class Extremes {
             Interval designed = Interval.of(
                     Arrays.stream(m).min().orElseThrow(), Arrays.stream(m).max().orElseThrow());
             return new Scope(
-                    tolerances.mass().orElse(designed), tolerances.mass(), List.copyOf(failures), complete, "");
+                    tolerances.mass().orElse(designed),
+                    tolerances.mass(),
+                    List.copyOf(failures),
+                    complete,
+                    "",
+                    Optional.empty());
         }
     }
 

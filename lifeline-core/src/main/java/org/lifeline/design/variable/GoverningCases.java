@@ -174,7 +174,7 @@ public final class GoverningCases implements WorstCases {
         if (done < asked.size()) {
             throw new CancellationException("interrupted");
         }
-        return Extremes.ofCases(design, cases, failures);
+        return Extremes.ofCases(design, cases, failures).ofWholeLine(envelope.tolerances());
     }
 
     /** What came of a case: one of the two is there. */
