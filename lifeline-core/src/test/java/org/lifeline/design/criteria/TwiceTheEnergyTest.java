@@ -11,7 +11,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import org.lifeline.analysis.ArrestResult;
 import org.lifeline.analysis.EnergyBalance;
 import org.lifeline.analysis.state.AttachmentLimit;
-import org.lifeline.base.NoEquilibriumException;
+import org.lifeline.analysis.state.Outcome;
 import org.lifeline.base.Units;
 import org.lifeline.design.envelope.Envelope;
 import org.lifeline.design.envelope.Extremes;
@@ -51,18 +51,18 @@ class TwiceTheEnergyTest {
                             .withTemperature(c.temperature())
                             .withSide(c.side())
                             .withAttachmentLimit(limit);
-                    for (int span = 1; span <= d.line().spans(); span++) {
+                    for (int number = 1; number <= d.line().spans(); number++) {
+                        int span = number;
                         double run = d.line().run(span);
                         for (int i = 0; i <= PLACES; i++) {
                             double station = Math.max(1e-3, Math.min(run - 1e-3, run * i / PLACES));
-                            try {
-                                ArrestResult r = twice(analysis, c, fall.at(Place.of(span, station)));
-                                double factor = d.modelFactors().force();
-                                most.merge("cable", factor * r.maximumTension(), Math::max);
-                                r.supports().forEach(s -> most.merge(s.id(), factor * s.force(), Math::max));
-                            } catch (NoEquilibriumException e) {
-                                continue;
-                            }
+                            Outcome.of(() -> twice(analysis, c, fall.at(Place.of(span, station))))
+                                    .result()
+                                    .ifPresent(r -> {
+                                        double factor = d.modelFactors().force();
+                                        most.merge("cable", factor * r.maximumTension(), Math::max);
+                                        r.supports().forEach(s -> most.merge(s.id(), factor * s.force(), Math::max));
+                                    });
                         }
                     }
                 }
@@ -89,7 +89,9 @@ class TwiceTheEnergyTest {
         int compared = 0;
         for (CapacityCheck part : r.comparisons()) {
             // An envelope promises a thousandth.
-            assertThat(part.demand()).as(part.component()).isGreaterThan(0.999 * most.get(part.component()));
+            assertThat(part.demand())
+                    .as(part.component())
+                    .isGreaterThan(0.999 * most.getOrDefault(part.component(), Double.NaN));
             compared++;
         }
         assertThat(compared).isEqualTo(d.line().supports().size() + 1);
