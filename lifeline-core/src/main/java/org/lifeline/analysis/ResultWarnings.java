@@ -144,6 +144,11 @@ final class ResultWarnings {
             list.add(Warning.of(Warning.Code.UNEQUAL_FALLERS, "fallers")
                     .with(new Measured(heaviest / lightest, "-", 1)));
         }
+        if (!arrest.fall().hanging().isEmpty()) {
+            for (Support each : arrest.line().supports()) {
+                each.inlineAbsorber().ifPresent(a -> list.add(Warning.of(Warning.Code.INLINE_DRAWN_BEFORE, each.id())));
+            }
+        }
         if (arrest.attachmentLimit().equals(Optional.of(AttachmentLimit.RUNNING))) {
             double run = arrest.attachmentAtPeak().horizontalDistance(arrest.attachmentBefore());
             add(Warning.Code.ATTACHMENT_RUNS, "span " + arrest.span(), new Measured(run, "m", RUN));

@@ -173,4 +173,33 @@ class WarningsTest {
         Warning w = only(EnergyBalance.withDefaults().solve(line(STEEL), pair), Warning.Code.UNEQUAL_FALLERS);
         assertThat(w.value()).isEqualTo(1.25);
     }
+
+    /** Whoever hangs has fallen: an in-line absorber is not new any more, and the result says which one. */
+    @Test
+    void anInlineAbsorberUnderThoseWhoHang() {
+        Lifeline plain = line(STEEL);
+        String last = plain.supports().get(plain.supports().size() - 1).id();
+        Lifeline drawn = plain.withSupports(s -> s.id().equals(last)
+                ? s.withInlineAbsorber(InlineAbsorber.of(LoadingCurve.through(
+                        List.of(new LoadingCurve.Corner(0, 8000), new LoadingCurve.Corner(0.6, 8000)), 8e6, 2e5)))
+                : s);
+        Fall alone = Fall.builder("f")
+                .at(Place.of(1, 6))
+                .faller(worker(Attachment.GRIPPED, 1.2))
+                .build();
+        Fall second = Fall.builder("f")
+                .at(Place.of(1, 6))
+                .faller(worker(Attachment.GRIPPED, 1.2))
+                .hanging(worker(Attachment.GRIPPED, 1.2).toBuilder("v").build(), Place.of(1, 4))
+                .build();
+        EnergyBalance analysis = EnergyBalance.withDefaults();
+        assertThat(analysis.solve(drawn, second).warnings())
+                .filteredOn(x -> x.code() == Warning.Code.INLINE_DRAWN_BEFORE)
+                .extracting(Warning::subject)
+                .containsExactly(last);
+        assertThat(analysis.solve(drawn, alone).warnings())
+                .noneMatch(x -> x.code() == Warning.Code.INLINE_DRAWN_BEFORE);
+        assertThat(analysis.solve(plain, second).warnings())
+                .noneMatch(x -> x.code() == Warning.Code.INLINE_DRAWN_BEFORE);
+    }
 }

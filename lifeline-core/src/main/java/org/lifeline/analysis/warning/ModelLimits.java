@@ -36,6 +36,8 @@ public final class ModelLimits {
             WET_OR_COLD,
             "edges that the connection or the cable runs over",
             NEAR_FALLS,
+            "what an earlier fall leaves behind under those who hang: they hang at rest on a line with new in-line absorbers; and how"
+                    + " far a later fall draws down those who hang already",
             "wind and ice on the line",
             RESCUE,
             SIDE_PULL,

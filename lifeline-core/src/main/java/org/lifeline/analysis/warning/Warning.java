@@ -44,6 +44,14 @@ public record Warning(Code code, String subject, String text, String place, Meas
         ATTACHMENT_RUNS("the attachment runs along the cable: held at its place it may load the supports more"),
         /** Several unequal workers fall together: force and distance are bounds, not the answer of a balance. */
         UNEQUAL_FALLERS("workers that fall together are unequal: forces and distances are bounds on the safe side"),
+        /** Somebody fell before, who hangs now, and an in-line absorber is taken as if nothing had drawn it out. */
+        INLINE_DRAWN_BEFORE(
+                "who hangs has fallen, and the in-line absorber counts as new: what that fall drew out of it is missing for"
+                        + " the next, which then falls and loads the line more"),
+        /** A range of masses was computed with the same mass for all who fall together. */
+        MASSES_TAKEN_ALIKE(
+                "all who fall together were given the same mass of the range: unequal masses can be worse, and are to be"
+                        + " stated"),
         /** A result broke a law that the independent check holds it to. */
         CHECK_FAILED("the independent check failed"),
         /** Something that was asked for could not be computed, or was left out. */

@@ -15,9 +15,11 @@ import org.lifeline.analysis.warning.Warning;
 import org.lifeline.design.criteria.CapacityCheck;
 import org.lifeline.design.criteria.CriterionResult;
 import org.lifeline.design.criteria.Status;
+import org.lifeline.design.envelope.Envelope;
 import org.lifeline.design.envelope.Extreme;
 import org.lifeline.design.envelope.FallCase;
 import org.lifeline.design.envelope.Quantity;
+import org.lifeline.model.Fall;
 import org.lifeline.model.Lifeline;
 import org.lifeline.model.ModelFactors;
 import org.lifeline.model.Support;
@@ -54,6 +56,7 @@ final class AssessmentWarnings {
         strengths();
         clearance();
         ofArrests();
+        masses();
         elsewhere();
         inTime();
         motion();
@@ -162,6 +165,18 @@ final class AssessmentWarnings {
             }
         }
         list.addAll(found.values());
+    }
+
+    /** Where several fall together and their masses have a range. */
+    private void masses() {
+        if (result.envelope().tolerances().mass().isEmpty()) {
+            return;
+        }
+        for (Fall each : Envelope.movingFalls(result.design())) {
+            if (each.fallers().size() > 1) {
+                list.add(Warning.of(Warning.Code.MASSES_TAKEN_ALIKE, each.id()));
+            }
+        }
     }
 
     /** Where it is worse than in the stated falls. */

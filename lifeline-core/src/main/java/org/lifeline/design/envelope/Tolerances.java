@@ -40,7 +40,8 @@ public final class Tolerances implements Canonical {
     }
 
     /**
-     * The same with a range of masses: every worker may have any mass in it.
+     * The same with a range of masses: all workers have the same mass, at either end of it. Of those who fall together the one with the
+     * smaller mass can be arrested harder beside a heavier one than beside one of his own mass; state unequal masses as workers of the design.
      *
      * @param range masses [kg], above zero
      * @return the new tolerances

@@ -13,12 +13,14 @@ import org.lifeline.analysis.ArrestResult;
 import org.lifeline.analysis.EnergyBalance;
 import org.lifeline.analysis.Method;
 import org.lifeline.analysis.warning.Warning;
+import org.lifeline.base.Interval;
 import org.lifeline.base.Point;
 import org.lifeline.design.criteria.CheckedQuantity;
 import org.lifeline.design.criteria.Criterion;
 import org.lifeline.design.envelope.Designs;
 import org.lifeline.design.envelope.Envelope;
 import org.lifeline.design.envelope.Quantity;
+import org.lifeline.design.envelope.Tolerances;
 import org.lifeline.model.Attachment;
 import org.lifeline.model.ClearanceRules;
 import org.lifeline.model.Fall;
@@ -359,5 +361,29 @@ class AssessmentWarningsTest {
                 .solve(heavy.line(), heavy.falls().get(0));
         assertThat(direct.bottomedOut()).isTrue();
         assertThat(heavy.line().supports()).extracting(Support::capacity).allMatch(c -> c.isEmpty());
+    }
+
+    /** A range of masses, and two who fall together: they are given the same mass, and the result says so. */
+    @Test
+    void massesOfThoseWhoFallTogetherAreTakenAlike() {
+        Worker other = WORKER.toBuilder("B").build();
+        LifelineDesign pair = PLAIN.design().toBuilder()
+                .worker(other)
+                .fall(Fall.builder("pair")
+                        .at(Place.of(1, 6))
+                        .faller(WORKER)
+                        .faller(other)
+                        .build())
+                .build();
+        Assessment ranged = Assessment.withDefaults()
+                .withBasis(Basis.ENERGY_BALANCE)
+                .withTolerances(Tolerances.none().withMass(Interval.of(60, 140)))
+                .withoutMotion();
+        assertThat(of(ranged.solve(pair), Warning.Code.MASSES_TAKEN_ALIKE))
+                .extracting(Warning::subject)
+                .containsExactly("pair");
+        assertThat(of(ranged.solve(PLAIN.design()), Warning.Code.MASSES_TAKEN_ALIKE))
+                .isEmpty();
+        assertThat(of(solve(pair), Warning.Code.MASSES_TAKEN_ALIKE)).isEmpty();
     }
 }
