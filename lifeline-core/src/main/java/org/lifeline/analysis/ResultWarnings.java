@@ -146,7 +146,9 @@ final class ResultWarnings {
         }
         if (!arrest.fall().hanging().isEmpty()) {
             for (Support each : arrest.line().supports()) {
-                each.inlineAbsorber().ifPresent(a -> list.add(Warning.of(Warning.Code.INLINE_DRAWN_BEFORE, each.id())));
+                each.inlineAbsorber()
+                        .ifPresent(a -> list.add(
+                                Warning.of(Warning.Code.INLINE_DRAWN_BEFORE, "in-line absorber at " + each.id())));
             }
         }
         if (arrest.attachmentLimit().equals(Optional.of(AttachmentLimit.RUNNING))) {

@@ -196,7 +196,7 @@ class WarningsTest {
         assertThat(analysis.solve(drawn, second).warnings())
                 .filteredOn(x -> x.code() == Warning.Code.INLINE_DRAWN_BEFORE)
                 .extracting(Warning::subject)
-                .containsExactly(last);
+                .containsExactly("in-line absorber at " + last);
         assertThat(analysis.solve(drawn, alone).warnings())
                 .noneMatch(x -> x.code() == Warning.Code.INLINE_DRAWN_BEFORE);
         assertThat(analysis.solve(plain, second).warnings())

@@ -46,12 +46,10 @@ public record Warning(Code code, String subject, String text, String place, Meas
         UNEQUAL_FALLERS("workers that fall together are unequal: forces and distances are bounds on the safe side"),
         /** Somebody fell before, who hangs now, and an in-line absorber is taken as if nothing had drawn it out. */
         INLINE_DRAWN_BEFORE(
-                "who hangs has fallen, and the in-line absorber counts as new: what that fall drew out of it is missing for"
-                        + " the next, which then falls and loads the line more"),
+                "counts as new, but who hangs has fallen: what that drew out of it makes the next fall longer and harder"),
         /** A range of masses was computed with the same mass for all who fall together. */
         MASSES_TAKEN_ALIKE(
-                "all who fall together were given the same mass of the range: unequal masses can be worse, and are to be"
-                        + " stated"),
+                "all who fall have the same mass of the range: unequal ones can be worse, and are to be stated"),
         /** A result broke a law that the independent check holds it to. */
         CHECK_FAILED("the independent check failed"),
         /** Something that was asked for could not be computed, or was left out. */
