@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.lifeline.base.Violation;
+import org.lifeline.base.Violations;
 import org.lifeline.design.assessment.Basis;
 import org.lifeline.design.criteria.Criterion;
 import org.lifeline.design.handover.HandoverRequest;
@@ -36,6 +37,29 @@ public record DesignFile(
      */
     public Optional<Violation> exceededByWholeLine() {
         return DesignSize.exceededByWholeLine(design);
+    }
+
+    /**
+     * The same with another design, to be written again by {@link DesignWriter#write(DesignFile)}. What was written and the
+     * hashes stay those of the file that was read.
+     *
+     * @param value the design
+     * @return the new file
+     * @since 1.0.0
+     */
+    public DesignFile withDesign(LifelineDesign value) {
+        return new DesignFile(Violations.required("design", value), project, criteriaChoice, written, hashes);
+    }
+
+    /**
+     * The same judged by something else, as {@link #withDesign}.
+     *
+     * @param value criteria, basis and parts that are to be handed over
+     * @return the new file
+     * @since 1.0.0
+     */
+    public DesignFile withCriteriaChoice(CriteriaChoice value) {
+        return new DesignFile(design, project, Violations.required("criteriaChoice", value), written, hashes);
     }
 
     /**

@@ -12,7 +12,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import org.lifeline.base.InvalidInputException;
+import org.lifeline.base.Violations;
+import org.lifeline.design.assessment.Basis;
 import org.lifeline.design.criteria.Criterion;
+import org.lifeline.design.handover.HandoverRequest;
 import org.lifeline.model.Attachment;
 import org.lifeline.model.Connection;
 import org.lifeline.model.Fall;
@@ -33,7 +36,7 @@ import org.lifeline.model.cable.Cable;
 import org.lifeline.report.document.ProjectData;
 
 /**
- * Writes a design as a design file, in SI with all digits. What the reader turned into something simpler stays simpler: a
+ * Writes a design file, or a design as one, in SI with all digits. What the reader turned into something simpler stays simpler: a
  * rope class is written as mass, stiffness and strength, an initial stiffness of a curve as a corner of the curve, slack of
  * a self-retracting device as part of its lock-up distance.
  *
@@ -53,7 +56,23 @@ public final class DesignWriter {
     private DesignWriter() {}
 
     /**
-     * A design as a design file without criteria, which belong to the file.
+     * A design file as a whole: the design, the project, the criteria, what their verdicts rest on, and the parts that are to
+     * be handed over. What is read from it again has the same values and the same fingerprint of the design; its hashes are
+     * others where the file was not written here, since numbers are written in SI and not as they were typed.
+     *
+     * @param file the file, as it was read or with {@link DesignFile#withDesign} or other parts changed
+     * @return the file, JSON in UTF-8
+     * @throws IllegalArgumentException if it holds what a design file cannot say: a stated criterion that limits an angle or
+     *     is a rule of its own, or a tolerance of installation that is not the same to both sides
+     * @since 1.0.0
+     */
+    public static byte[] write(DesignFile file) {
+        return write(Violations.required("file", file).design(), new Parts(file.criteriaChoice(), file.project()));
+    }
+
+    /**
+     * A design alone as a design file: without project, criteria, basis and handover, which belong to the file. What was
+     * read from a file keeps them by {@link #write(DesignFile)}.
      *
      * @param design the design
      * @return the file, JSON in UTF-8
@@ -63,7 +82,8 @@ public final class DesignWriter {
     }
 
     /**
-     * A design and criteria as a design file.
+     * A design and criteria as a design file, without project, basis (the verdicts rest on the larger of both methods then)
+     * and handover; {@link #write(DesignFile)} writes them all.
      *
      * @param design the design
      * @param criteria the criteria, built in or stated by the design
@@ -75,7 +95,8 @@ public final class DesignWriter {
     }
 
     /**
-     * A design, its criteria and what it belongs to as a design file.
+     * A design, its criteria and what it belongs to as a design file, without basis (the verdicts rest on the larger of both
+     * methods then) and handover; {@link #write(DesignFile)} writes them all.
      *
      * @param design the design
      * @param criteria the criteria, built in or stated by the design
@@ -84,6 +105,16 @@ public final class DesignWriter {
      * @throws IllegalArgumentException if a stated criterion limits an angle, which a design file cannot say
      */
     public static byte[] write(LifelineDesign design, List<Criterion> criteria, ProjectData project) {
+        DesignFile.CriteriaChoice choice =
+                new DesignFile.CriteriaChoice(criteria, Basis.LARGER_OF_BOTH, HandoverRequest.nothing());
+        return write(design, new Parts(choice, project));
+    }
+
+    /** What a file has beside the design. */
+    private record Parts(DesignFile.CriteriaChoice choice, ProjectData project) {}
+
+    private static byte[] write(LifelineDesign design, Parts parts) {
+        ProjectData project = parts.project();
         ObjectNode root = NODES.objectNode();
         root.put("format", DesignReader.FORMAT);
         root.put("title", design.title());
@@ -123,10 +154,7 @@ public final class DesignWriter {
                 obstruction.put("distance", metres(each.distance()));
             }
         }
-        if (!criteria.isEmpty()) {
-            ArrayNode list = root.putArray("criteria");
-            criteria.forEach(c -> list.add(CriterionWriter.write(c)));
-        }
+        criteria(root, parts.choice());
         ObjectNode factors = root.putObject("modelFactors")
                 .put("force", design.modelFactors().force())
                 .put("distance", design.modelFactors().distance());
@@ -138,6 +166,19 @@ public final class DesignWriter {
             return text.getBytes(StandardCharsets.UTF_8);
         } catch (JsonProcessingException e) {
             throw new IllegalStateException("a tree of numbers and texts is always written", e);
+        }
+    }
+
+    private static void criteria(ObjectNode root, DesignFile.CriteriaChoice choice) {
+        if (choice.basis() != Basis.LARGER_OF_BOTH) {
+            root.put("basis", choice.basis().key());
+        }
+        if (!choice.criteria().isEmpty()) {
+            ArrayNode list = root.putArray("criteria");
+            choice.criteria().forEach(c -> list.add(CriterionWriter.write(c)));
+        }
+        if (!choice.handover().isEmpty()) {
+            root.set("handover", HandoverWriter.write(choice.handover()));
         }
     }
 

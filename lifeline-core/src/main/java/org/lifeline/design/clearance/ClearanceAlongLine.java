@@ -69,6 +69,15 @@ public final class ClearanceAlongLine {
     }
 
     /**
+     * How the line is cut into stretches.
+     *
+     * @return step and rounding
+     */
+    public StationSteps steps() {
+        return steps;
+    }
+
+    /**
      * Draws up the clearance.
      *
      * @param assessment the assessment of the design

@@ -80,6 +80,15 @@ public final class InstallationPlan {
     }
 
     /**
+     * How the line is to be installed.
+     *
+     * @return the request
+     */
+    public InstallationRequest request() {
+        return request;
+    }
+
+    /**
      * Draws up the plan.
      *
      * @param design the design

@@ -2,6 +2,7 @@ package org.lifeline.design.structure;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
 import org.lifeline.analysis.Method;
 import org.lifeline.base.Direction;
 import org.lifeline.base.GivenValue;
@@ -84,6 +85,24 @@ public final class SupportLoads {
     public SupportLoads withFactors(List<StatedFactor> value) {
         Violations.requiredAll("value", value);
         return new SupportLoads(angle, assumed, List.copyOf(value));
+    }
+
+    /**
+     * The range of the pull's angle across the line, where it was stated.
+     *
+     * @return largest angle from the vertical to either side [rad]; empty where {@link #ASSUMED_ANGLE} is taken
+     */
+    public OptionalDouble statedAngle() {
+        return assumed ? OptionalDouble.empty() : OptionalDouble.of(angle);
+    }
+
+    /**
+     * The user's factors.
+     *
+     * @return the factors, each with its source; unmodifiable
+     */
+    public List<StatedFactor> factors() {
+        return factors;
     }
 
     /**
