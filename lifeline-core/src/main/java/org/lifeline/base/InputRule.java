@@ -164,6 +164,10 @@ public enum InputRule implements ViolationCode {
     MODULUS_NEEDED("must be given where a second moment of area is"),
     /** A post with a modulus and no second moment of area. */
     SECOND_MOMENT_NEEDED("must be given where a modulus of elasticity is"),
+    /** A post that is stiffer or softer than what is computed. */
+    POST_STIFFNESS(
+            "gives the post a stiffness 3 E I/h³ of {0} N/m at its height of {1} m; must lie from {2} N/m to {3} N/m; leave"
+                    + " it out where the post is rigid"),
     /** A range of factors that must contain 1. */
     FACTORS_CONTAIN_ONE("must be a range of factors above zero that contains 1"),
     /** An uncertainty that is as large as its value. */

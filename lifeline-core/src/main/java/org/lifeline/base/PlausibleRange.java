@@ -68,6 +68,18 @@ public enum PlausibleRange implements ViolationCode {
     GRAVITY(1e-6, 1e3, "m/s²", "no body on which lines are built has such a gravity"),
     /** Factor on forces or distances [-]. */
     MODEL_FACTOR(0.5, 10, "", "a method that far off is no method"),
+    /** Limit of a criterion on a force [N]; the largest is the largest strength. */
+    CRITERION_FORCE(1, 1e9, "N", "no force of a lifeline is limited like this"),
+    /** Limit of a criterion on a length that is above zero [m]; a line of 10 000 long spans has as much. */
+    CRITERION_LENGTH(1e-6, 1e6, "m", "no length of a lifeline is limited like this"),
+    /** Least that a criterion wants of a margin or a height [m]; negative where less than nothing will do. */
+    CRITERION_MARGIN(-1e6, 1e6, "m", "no margin of a lifeline is as large"),
+    /** Limit of a criterion on an angle [rad]. */
+    CRITERION_ANGLE(1e-6, Math.PI, "rad", "no angle of a lifeline is limited like this"),
+    /** Limit of a criterion on a number without unit: a factor of strength, a slope, how many there are [-]. */
+    CRITERION_NUMBER(1e-6, 1e6, "", "neither a factor nor a slope nor a number of things is limited like this"),
+    /** Factor of a criterion on a load [-]. */
+    CRITERION_FACTOR(0.01, 100, "", "no load is compared with so many times its size, or so little of it"),
     /** Number of supports, workers, falls, obstructions or temperatures in a list [-]. */
     COUNT(0, 10_001, "", "more are not computed in one piece; split the design"),
     /** Number of corners of a curve [-]. */

@@ -6,6 +6,7 @@ import org.jspecify.annotations.Nullable;
 import org.lifeline.base.GivenValue;
 import org.lifeline.base.InputRule;
 import org.lifeline.base.PlausibleRange;
+import org.lifeline.base.Violation;
 import org.lifeline.base.Violations;
 
 /**
@@ -167,6 +168,22 @@ public final class Post {
                 : 3 * modulus * secondMomentOfArea / (height * height * height);
     }
 
+    /** What the section gives at this height. The height may be as much to blame, but the section is what can be left out. */
+    private void checkStiffness(Violations v, String path, @Nullable Double secondMomentOfArea) {
+        PlausibleRange range = PlausibleRange.STIFFNESS;
+        double k = bending(secondMomentOfArea);
+        if (secondMomentOfArea != null && !(k >= range.lowest() && k <= range.highest())) {
+            v.add(Violation.of(
+                    path,
+                    GivenValue.number(secondMomentOfArea, "m⁴"),
+                    InputRule.POST_STIFFNESS,
+                    k,
+                    height,
+                    range.lowest(),
+                    range.highest()));
+        }
+    }
+
     private static OptionalDouble optional(@Nullable Double value) {
         return value == null ? OptionalDouble.empty() : OptionalDouble.of(value);
     }
@@ -308,7 +325,11 @@ public final class Post {
                     GivenValue.missing(),
                     InputRule.SECOND_MOMENT_NEEDED);
             v.throwIfAny();
-            return new Post(this);
+            Post post = new Post(this);
+            post.checkStiffness(v, "secondMomentOfArea.x", secondMoment.x);
+            post.checkStiffness(v, "secondMomentOfArea.y", secondMoment.y);
+            v.throwIfAny();
+            return post;
         }
 
         private static void check(Violations v, PlausibleRange range, String path, @Nullable Double value) {

@@ -9,6 +9,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.lifeline.base.PlausibleRange;
 import org.lifeline.base.Point;
 import org.lifeline.base.Refusal;
 
@@ -130,6 +131,30 @@ class SupportsAndPostsTest {
     @ValueSource(doubles = {0, -1, Double.NaN, Double.POSITIVE_INFINITY, 1000.1})
     void aPostHasAHeight(double height) {
         assertThat(Refusal.paths(() -> Post.ofHeight(height).build())).containsExactly("height");
+    }
+
+    /** 3 E I/h³ grows without bound as a post gets shorter: the section is named, since it can be left out where it is rigid. */
+    @Test
+    void aSectionWhoseStiffnessIsNotComputedIsRefusedAtItsField() {
+        double most = PlausibleRange.STIFFNESS.highest();
+        double height = 0.01;
+        double section = most * height * height * height / (3 * STEEL);
+        assertThat(post(height, STEEL, 0.999 * section).stiffness().x()).isBetween(0.99 * most, most);
+        assertThat(Refusal.of(() -> Post.ofHeight(height)
+                        .elasticModulus(STEEL)
+                        .secondMomentX(1e-5)
+                        .secondMomentY(1.001 * section)
+                        .build()))
+                .singleElement()
+                .asString()
+                .startsWith("secondMomentOfArea.y: ")
+                .contains("0.01 m", "to 1.0E15 N/m", "leave it out where the post is rigid");
+        assertThat(Refusal.paths(() -> Post.ofHeight(1000)
+                        .elasticModulus(1e6)
+                        .secondMomentX(1e-13)
+                        .secondMomentY(1e-13)
+                        .build()))
+                .containsExactly("secondMomentOfArea.x", "secondMomentOfArea.y");
     }
 
     @Test

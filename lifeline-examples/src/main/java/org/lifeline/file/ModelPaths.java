@@ -27,6 +27,7 @@ public final class ModelPaths {
         put(map, "faller(?=\\[|$)", "fallers");
         put(map, "temperature(?=\\[)", "service.temperatures");
         put(map, "breakingStrength$", "minimumBreakingStrength");
+        put(map, "momentOfResistance(?=\\.)", "elasticMomentOfResistance");
         map.put(Pattern.compile("\\.(at|place)\\.(?=(span|station|support)$)"), ".");
         return map;
     }

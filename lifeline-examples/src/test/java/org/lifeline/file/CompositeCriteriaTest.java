@@ -112,6 +112,10 @@ class CompositeCriteriaTest {
                 "\"demand\": \"sag\", \"capacity\": \"1 m\", \"factor\": 2|criteria[1].factor|must be a load",
                 "\"demand\": \"sag\", \"capacity\": \"1 m\", \"perWorker\": true|criteria[1].perWorker|must be a force",
                 "\"demand\": \"sag\", \"capacity\": \"1 m\", \"perWorker\": 3|criteria[1].perWorker|must be one of true",
+                "\"demand\": \"endAnchorLoad\", \"capacity\": \"30 kN\", \"factor\": 1e300|criteria[1].factor: 1E+300|must lie from 0.01 to 100",
+                "\"demand\": \"endAnchorLoad\", \"capacity\": \"1e-300 kN\"|criteria[1].capacity: \"1e-300 kN\"|must lie from 1.0 N",
+                "\"demand\": \"strengthFactor\", \"capacity\": 1e300|criteria[1].capacity: 1E+300|must lie from 1.0E-6",
+                "\"anyOf\": [ { \"demand\": \"sag\", \"capacity\": \"1e9 m\" } ]|criteria[1].anyOf[0].capacity: \"1e9 m\"|must lie from",
                 "\"anyOf\": [ 3 ]|criteria[1].anyOf[0]|must be a JSON object"
             })
     void mistakesAreNamed(String json, String path, String rule) {

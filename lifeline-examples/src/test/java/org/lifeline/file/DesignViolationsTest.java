@@ -77,6 +77,8 @@ class DesignViolationsTest {
                 "\"span\": 2|\"span\": 2.5|falls[0].span|2.5|whole number",
                 "\"span\": 2|\"span\": 0|falls[0].span|0|whole number",
                 "\"span\": 2|\"span\": \"2\"|falls[0].span|\"2\"|whole number",
+                "\"passage\": \"free\"|\"post\": { \"height\": \"1 mm\", \"elasticModulus\": \"210 GPa\", \"secondMomentOfArea\": { \"x\": \"1840 cm4\" } }|supports[2].post.secondMomentOfArea.x|\"1840 cm4\"|at its height of 0.001 m",
+                "\"passage\": \"free\"|\"post\": { \"height\": \"1 m\", \"elasticMomentOfResistance\": { \"y\": \"1e10 N·m\" } }|supports[2].post.elasticMomentOfResistance.y|\"1e10 N·m\"|no post of a lifeline resists",
                 // alternatives
                 "\"massPerLength\": \"0.576 kg/m\",|~~|cable.massPerLength|missing|exactly one of massPerLength and weightPerLength",
                 "\"massPerLength\"|\"weightPerLength\": \"5 N/m\", \"massPerLength\"|cable.massPerLength|given twice|exactly one",

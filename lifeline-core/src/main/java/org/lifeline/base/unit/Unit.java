@@ -168,9 +168,10 @@ public enum Unit {
         return Map.copyOf(map);
     }
 
-    /** One form for spellings that look alike: mm² and mm2, ℃ and °C, dots for a product, blanks around a slash. */
+    /** One form for spellings that look alike: mm² and mm2, cm⁴ and cm4, ℃ and °C, dots for a product, blanks around a slash. */
     private static String fold(String text) {
         String plain = text.replace('²', '2')
+                .replace('⁴', '4')
                 .replace("℃", "°C")
                 .replace("℉", "°F")
                 .replace('⋅', '·')

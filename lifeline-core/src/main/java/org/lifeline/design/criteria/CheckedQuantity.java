@@ -9,6 +9,7 @@ import org.jspecify.annotations.Nullable;
 import org.lifeline.base.GivenValue;
 import org.lifeline.base.InputRule;
 import org.lifeline.base.InvalidInputException;
+import org.lifeline.base.PlausibleRange;
 import org.lifeline.base.Violation;
 import org.lifeline.base.Violations;
 import org.lifeline.design.envelope.Quantity;
@@ -346,9 +347,16 @@ public final class CheckedQuantity {
         return comparison.replace("%s", Requirement.number(limit));
     }
 
-    /** Tells whether a limit on it may be negative: a distance that has to be left. */
-    boolean mayBeNegative() {
-        return unit.equals("m") && limitType == LimitType.AT_LEAST;
+    /** Which limits on it are plausible; negative ones where a distance has to be left. */
+    PlausibleRange limits() {
+        return switch (unit) {
+            case "N" -> PlausibleRange.CRITERION_FORCE;
+            case "m" ->
+                limitType == LimitType.AT_LEAST ? PlausibleRange.CRITERION_MARGIN : PlausibleRange.CRITERION_LENGTH;
+            case "kg" -> PlausibleRange.WORKER_MASS;
+            case "rad" -> PlausibleRange.CRITERION_ANGLE;
+            default -> PlausibleRange.CRITERION_NUMBER;
+        };
     }
 
     /** Tells whether its values are those of single anchors. */

@@ -10,6 +10,7 @@ import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.lifeline.base.GivenValue;
 import org.lifeline.base.InputRule;
+import org.lifeline.base.PlausibleRange;
 import org.lifeline.base.Violations;
 
 /**
@@ -85,18 +86,12 @@ public final class Requirement {
      * @param quantity the quantity
      * @param value the limit [unit of the quantity]; the side is that of {@link CheckedQuantity#limitType()}
      * @return the requirement
-     * @throws org.lifeline.base.InvalidInputException if the limit is not finite, or not above zero where only that makes
-     *     sense
+     * @throws org.lifeline.base.InvalidInputException if the limit is not finite, not above zero where only that makes sense,
+     *     or outside what is plausible ({@link PlausibleRange}, {@code CRITERION_FORCE} and its neighbours)
      */
     public static Requirement limit(CheckedQuantity quantity, double value) {
         Violations.required("quantity", quantity);
-        Violations v = new Violations();
-        if (quantity.mayBeNegative()) {
-            v.finite("capacity", value, quantity.unit());
-        } else {
-            v.positive("capacity", value, quantity.unit());
-        }
-        v.throwIfAny();
+        quantity.limits().required("capacity", value);
         return of(new Comparison(quantity, value, false, 1));
     }
 
@@ -106,18 +101,19 @@ public final class Requirement {
      * @param quantity a force that has to reach a limit, as a capacity does
      * @param value the limit for one worker [N]
      * @return the requirement
-     * @throws org.lifeline.base.InvalidInputException if the quantity is no such force, or the limit not above zero
+     * @throws org.lifeline.base.InvalidInputException if the quantity is no such force, or the limit not above zero or outside
+     *     what is plausible
      */
     public static Requirement limitPerWorker(CheckedQuantity quantity, double value) {
         Violations.required("quantity", quantity);
-        new Violations()
+        Violations v = new Violations()
                 .require(
                         quantity.unit().equals("N") && quantity.limitType() == LimitType.AT_LEAST,
                         "perWorker",
                         GivenValue.text(quantity.key()),
-                        InputRule.NOT_A_CAPACITY)
-                .positive("capacity", value, quantity.unit())
-                .throwIfAny();
+                        InputRule.NOT_A_CAPACITY);
+        quantity.limits().check(v, "capacity", value);
+        v.throwIfAny();
         return of(new Comparison(quantity, value, true, 1));
     }
 
@@ -128,20 +124,21 @@ public final class Requirement {
      * @param factor factor on the load [-], above zero
      * @param limit the limit [N], above zero
      * @return the requirement
-     * @throws org.lifeline.base.InvalidInputException if the quantity is no load, or a number is not above zero
+     * @throws org.lifeline.base.InvalidInputException if the quantity is no load, or a number is not above zero or outside
+     *     what is plausible
      */
     public static Requirement factoredLoad(CheckedQuantity quantity, Factor factor, double limit) {
         Violations.required("quantity", quantity);
         Violations.required("factor", factor);
-        new Violations()
+        Violations v = new Violations()
                 .require(
                         quantity.unit().equals("N") && quantity.limitType() == LimitType.AT_MOST,
                         "factor",
                         GivenValue.text(quantity.key()),
-                        InputRule.NOT_A_LOAD)
-                .positive("factor", factor.value(), "")
-                .positive("capacity", limit, quantity.unit())
-                .throwIfAny();
+                        InputRule.NOT_A_LOAD);
+        PlausibleRange.CRITERION_FACTOR.check(v, "factor", factor.value());
+        quantity.limits().check(v, "capacity", limit);
+        v.throwIfAny();
         return of(new Comparison(quantity, limit, false, factor.value()));
     }
 

@@ -53,7 +53,7 @@ class CheckedQuantityTest {
         assertThat(q).hasToString(key);
         assertThat(q.unit()).isEqualTo(unit);
         assertThat(q.limitType()).isEqualTo(type);
-        assertThat(q.mayBeNegative()).isEqualTo(mayBeNegative);
+        assertThat(q.limits().lowest() < 0).isEqualTo(mayBeNegative);
         assertThat(q.isOfAnchors()).isEqualTo(ofAnchors);
         assertThat(q.support()).isEmpty();
     }
@@ -131,7 +131,7 @@ class CheckedQuantityTest {
         assertThat(Refusal.of(() -> Requirement.limit(CheckedQuantity.SPAN_LENGTH, 0)))
                 .containsExactly("capacity: 0.0 m: must be a finite number above zero");
         assertThat(Refusal.of(() -> Requirement.limit(CheckedQuantity.WORKERS, -1)))
-                .containsExactly("capacity: -1.0 -: must be a finite number above zero");
+                .containsExactly("capacity: -1.0: must be a finite number above zero");
     }
 
     @Test
