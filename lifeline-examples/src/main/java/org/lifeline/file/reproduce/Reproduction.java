@@ -200,8 +200,14 @@ public final class Reproduction {
                 + (sameVersion ? "" : "; this is " + libraryVersion));
         identity.add("design SHA-256    " + text(stored, "designSha256")
                 + (sameBytes ? ", as the design file" : "; the design file has " + design.sha256()));
-        if (sameDesign && !sameBytes) {
-            identity.add("note              the design file differs from that one in white space only");
+        if (sameContent && !sameBytes) {
+            identity.add(
+                    "note              the design file holds the same as that one, by the hash of its content; its white"
+                            + " space differs, or the SHA-256 above was altered");
+        } else if (sameBytes && !sameContent && stored.has("designContentSha256")) {
+            identity.add(
+                    "note              the hash of the content that stands in the result is not that of the design file: one"
+                            + " of the two hashes was altered");
         }
 
         Method method = method(stored);

@@ -239,6 +239,23 @@ class ReproductionTest {
         assertThat(check(bytes(changed)).verdict()).isEqualTo(Verdict.OTHER_DESIGN);
     }
 
+    /** Of two hashes one of which fits, no more is said than that: the file may have other white space or the hash been altered. */
+    @Test
+    void oneHashThatDoesNotFitIsNamedAsThat() {
+        String zeros = "0".repeat(64);
+        ObjectNode altered = tree().put("designSha256", zeros)
+                .put("designContentSha256", DEMO.hashes().content());
+        Reproduction.Outcome o = check(bytes(altered));
+        assertThat(o.verdict()).isEqualTo(Verdict.REPRODUCED);
+        assertThat(String.join("\n", o.identity()))
+                .contains(zeros)
+                .contains("its white space differs, or the SHA-256 above was altered")
+                .doesNotContain("white space only");
+        Reproduction.Outcome content = check(bytes(tree().put("designContentSha256", zeros)));
+        assertThat(String.join("\n", content.identity())).contains("one of the two hashes was altered");
+        assertThat(String.join("\n", check(RESULT).identity())).doesNotContain("note");
+    }
+
     @Test
     void resultsOfOtherProgramsAreCompared() {
         DesignFile file = design("independent/conveyor-gallery.design.json");
