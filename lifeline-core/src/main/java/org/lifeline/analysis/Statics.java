@@ -150,6 +150,20 @@ public final class Statics implements Canonical {
         return new YieldingSupports(line).yielded();
     }
 
+    /**
+     * The way back from {@link #withYieldedSupports}: a line whose supports stand as installed, in the place where they would
+     * stand if nothing pulled at them. What is then changed of it, the pretension for example, lets them yield anew.
+     *
+     * @param line the line with positions as installed
+     * @return the same line with each elastic support moved back by what the installed line does to it
+     * @throws org.lifeline.base.InvalidInputException if the line cannot hang as stated
+     * @since 1.0.0
+     */
+    public static Lifeline withUnloadedSupports(Lifeline line) {
+        Violations.required("line", line);
+        return new YieldingSupports(line).unloaded();
+    }
+
     /** Hooks a load on to the line where it is to hang. */
     static LineModel.Load hook(LineModel model, Place place, Attachment attachment) {
         return place.isAtSupport()

@@ -74,6 +74,12 @@ final class YieldingSupports {
         return at(u);
     }
 
+    /** The positions before, of a line whose positions are those as installed: back by R/k in every elastic direction. */
+    Lifeline unloaded() {
+        // With no displacements yet, what is missing is −R/k.
+        return at(reactions(line, new double[directions.size()]));
+    }
+
     /** The next displacements, from a full Newton step or the part of it that comes nearer; null where none does. */
     private double @Nullable [] step(double[] u, double[] missing) {
         int n = u.length;

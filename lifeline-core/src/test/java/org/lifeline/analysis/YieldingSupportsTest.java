@@ -94,6 +94,24 @@ class YieldingSupportsTest {
         }
     }
 
+    /** What yields and is unloaded again stands where it was built. */
+    @Test
+    void unloadedSupportsGoBackToWhereTheyWereBuilt() {
+        for (double stiffness : new double[] {5e4, 1e6}) {
+            Lifeline built = line(Stiffness.alongX(stiffness), new Stiffness(RIGID, stiffness, 2 * stiffness));
+            Lifeline back = Statics.withUnloadedSupports(Statics.withYieldedSupports(built));
+            for (int i = 0; i < 3; i++) {
+                assertThat(back.supports()
+                                .get(i)
+                                .position()
+                                .distance(built.supports().get(i).position()))
+                        .isLessThan(1e-9);
+            }
+            assertThat(back.supports().get(1).stiffness())
+                    .isEqualTo(built.supports().get(1).stiffness());
+        }
+    }
+
     @Test
     void rigidSupportsStayWhereTheyAre() {
         Lifeline line = line(new Stiffness(RIGID, RIGID, RIGID), new Stiffness(RIGID, RIGID, RIGID));

@@ -8,6 +8,7 @@ import org.lifeline.base.Violations;
 import org.lifeline.design.assessment.Basis;
 import org.lifeline.design.criteria.Criterion;
 import org.lifeline.design.handover.HandoverRequest;
+import org.lifeline.design.variable.DesignVariable;
 import org.lifeline.model.LifelineDesign;
 import org.lifeline.report.document.ProjectData;
 
@@ -60,6 +61,30 @@ public record DesignFile(
      */
     public DesignFile withCriteriaChoice(CriteriaChoice value) {
         return new DesignFile(design, project, Violations.required("criteriaChoice", value), written, hashes);
+    }
+
+    /**
+     * Tells whether the file has the supports where they stand before anything pulls at them. The design has them where they
+     * have yielded to the installed line; who changes that line uses {@link DesignVariable#yielding} or
+     * {@link org.lifeline.analysis.Statics#withUnloadedSupports}.
+     *
+     * @return true for {@code "supportPositions": "unloaded"}
+     * @since 1.0.0
+     */
+    public boolean hasUnloadedPositions() {
+        return written("supportPositions").filter("unloaded"::equals).isPresent();
+    }
+
+    /**
+     * A variable of this file's design: of supports that are stated unloaded it lets every value move them anew.
+     *
+     * @param variable the variable
+     * @return the variable, {@linkplain DesignVariable#yielding yielding} where {@link #hasUnloadedPositions} says so
+     * @since 1.0.0
+     */
+    public DesignVariable following(DesignVariable variable) {
+        Violations.required("variable", variable);
+        return hasUnloadedPositions() ? variable.yielding() : variable;
     }
 
     /**

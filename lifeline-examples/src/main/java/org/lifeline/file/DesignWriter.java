@@ -58,7 +58,8 @@ public final class DesignWriter {
     /**
      * A design file as a whole: the design, the project, the criteria, what their verdicts rest on, and the parts that are to
      * be handed over. What is read from it again has the same values and the same fingerprint of the design; its hashes are
-     * others where the file was not written here, since numbers are written in SI and not as they were typed.
+     * others where the file was not written here, since numbers are written in SI and not as they were typed. Supports that
+     * were stated unloaded are written where they stand in the installed state.
      *
      * @param file the file, as it was read or with {@link DesignFile#withDesign} or other parts changed
      * @return the file, JSON in UTF-8

@@ -11,6 +11,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.lifeline.base.Interval;
 import org.lifeline.base.Point;
 import org.lifeline.design.criteria.CheckedQuantity;
 import org.lifeline.design.criteria.Criterion;
@@ -18,6 +19,8 @@ import org.lifeline.design.criteria.Limit;
 import org.lifeline.design.criteria.LimitType;
 import org.lifeline.design.criteria.SourceKind;
 import org.lifeline.design.handover.HandoverRequest;
+import org.lifeline.design.variable.DesignVariable;
+import org.lifeline.design.variable.DesignVariables;
 import org.lifeline.examples.TestFiles;
 import org.lifeline.model.Attachment;
 import org.lifeline.model.Connection;
@@ -283,6 +286,28 @@ class DesignReaderTest {
         // The pretension of 1.5 kN less what weight and sag make of it: within 2 %.
         assertThat(moved).isCloseTo(1500 / 300e3, within(1e-4));
         assertThat(yielded.supports().get(0)).isEqualTo(installed.supports().get(0));
+    }
+
+    /** A program that varies the pretension comes to the design of the file that has it: the support yields anew. */
+    @Test
+    void unloadedPositionsYieldAnewToAnotherPretension() {
+        String soft = TestFiles.gallery("\"supports\":", "\"supportPositions\": \"unloaded\", \"supports\":")
+                .replace("300 kN/m", "50 kN/m")
+                .replace("1.5 kN", "6 kN");
+        DesignFile file = TestFiles.read(soft);
+        DesignFile want = TestFiles.read(soft.replace("6 kN\", \"temperature", "1 kN\", \"temperature"));
+        assertThat(file.hasUnloadedPositions()).isTrue();
+        DesignVariable pretension = DesignVariables.pretension(Interval.of(500, 9000));
+        double found = x(file.following(pretension).apply(file.design(), 1000));
+        assertThat(found).isCloseTo(x(want.design()), within(1e-8));
+        assertThat(x(want.design()) - x(file.design())).isCloseTo(5000 / 50e3, within(1e-3));
+        DesignFile installed = TestFiles.design(GALLERY);
+        assertThat(installed.hasUnloadedPositions()).isFalse();
+        assertThat(installed.following(pretension)).isSameAs(pretension);
+    }
+
+    private static double x(LifelineDesign design) {
+        return design.line().supports().get(3).position().x();
     }
 
     @Test

@@ -138,7 +138,7 @@ public final class DesignMap {
             for (double y : ends(second)) {
                 try {
                     designs.add(second.variable().after(first.variable(), x).apply(base, y));
-                } catch (InvalidInputException e) {
+                } catch (InvalidInputException | NoEquilibriumException e) {
                     // A corner that is no design has no envelope.
                 }
             }

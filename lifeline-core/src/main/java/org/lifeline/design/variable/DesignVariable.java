@@ -1,5 +1,6 @@
 package org.lifeline.design.variable;
 
+import org.lifeline.analysis.Statics;
 import org.lifeline.base.GivenValue;
 import org.lifeline.base.InputRule;
 import org.lifeline.base.Interval;
@@ -96,6 +97,22 @@ public final class DesignVariable {
     public DesignVariable within(Interval value) {
         Violations.required("value", value);
         return new DesignVariable(name, unit, value, scale, change);
+    }
+
+    /**
+     * The same variable of a line between elastic supports that stand: what was built stays where it stands when nothing pulls at
+     * it, and every value lets the supports yield anew. Without this the positions as installed stay, so that the supports are
+     * built elsewhere for every value.
+     *
+     * @return the new variable; a value for which the supports find no place to rest throws a
+     *     {@link org.lifeline.base.NoEquilibriumException} in {@link #apply}
+     * @since 1.0.0
+     */
+    public DesignVariable yielding() {
+        return new DesignVariable(name, unit, bounds, scale, (base, value) -> {
+            LifelineDesign changed = change.apply(base.withLine(Statics.withUnloadedSupports(base.line())), value);
+            return changed.withLine(Statics.withYieldedSupports(changed.line()));
+        });
     }
 
     /**

@@ -74,7 +74,7 @@ public final class SolveFor {
                     .withBasis(file.basis())
                     .withExecutor(scope.threads())
                     .withProgress(new Progress(System.err, System::nanoTime));
-            for (DesignVariable each : variables) {
+            for (DesignVariable each : variables.stream().map(file::following).toList()) {
                 FeasibleResult r = search.solve(file.design(), each);
                 print(r);
                 if (inTime) {

@@ -80,7 +80,7 @@ public final class StudyParts {
         return MonteCarlo.withSeed(SEED)
                 .withCases(first, last)
                 .ofStudy(file.sha256())
-                .solve(file.design(), UncertainLine.variables(file.design()), EVALUATION);
+                .solve(file.design(), UncertainLine.variables(file), EVALUATION);
     }
 
     /** The words of a quantity in place of its key; its unit in brackets stays. */
@@ -90,8 +90,7 @@ public final class StudyParts {
     }
 
     private static void print(StudyPartial all) throws IOException {
-        List<UncertainVariable> variables =
-                UncertainLine.variables(DesignArgument.read(new String[0]).design());
+        List<UncertainVariable> variables = UncertainLine.variables(DesignArgument.read(new String[0]));
         MonteCarloResult r = MonteCarloResult.of(all, variables, EVALUATION.responses(), CASES);
         System.out.println(r.cases() + " cases in " + MACHINES + " Java machines, seed " + r.seed() + ", " + r.failed()
                 + " failed");

@@ -67,9 +67,11 @@ public final class TwoVariables {
         DesignFile file = DesignArgument.read(args);
         Output picture = args.length > 1 ? outputs.claim(args[1], FileKind.PICTURE) : null;
         double now = file.design().line().supports().get(0).position().z();
-        Axis elevation =
-                Axis.even(DesignVariables.lineElevation(Interval.of(now - 0.4, now + 0.8)), args.length > 1 ? 13 : 5);
-        Axis pretension = Axis.even(DesignVariables.pretension(Interval.of(500, 8000)), args.length > 1 ? 7 : 4);
+        Axis elevation = Axis.even(
+                file.following(DesignVariables.lineElevation(Interval.of(now - 0.4, now + 0.8))),
+                args.length > 1 ? 13 : 5);
+        Axis pretension =
+                Axis.even(file.following(DesignVariables.pretension(Interval.of(500, 8000))), args.length > 1 ? 7 : 4);
         DesignMapResult result = DesignMap.withCriteria(file.criteria())
                 .withAnalysis(scope.analysis())
                 .withExecutor(scope.threads())

@@ -64,7 +64,7 @@ public final class UncertainLine {
         DesignFile file = DesignArgument.read(args);
         long cases = args.length > 1 ? FileArguments.cases(args[1]) : 200;
         Output table = args.length > 2 ? outputs.claim(args[2], FileKind.CASES) : null;
-        List<UncertainVariable> variables = variables(file.design());
+        List<UncertainVariable> variables = variables(file);
         WorstCases analysis = scope.analysis();
         System.out.println(scope.words());
         if (!scope.isStatedFalls()) {
@@ -137,15 +137,17 @@ public final class UncertainLine {
      * Scatter about what the design states: pretension 15 %; absorbers as published on average ({@link PublishedScatter}), with 6 %
      * about it.
      */
-    static List<UncertainVariable> variables(LifelineDesign design) {
+    static List<UncertainVariable> variables(DesignFile file) {
+        LifelineDesign design = file.design();
         Interval any = Interval.of(1, 1e6);
         List<UncertainVariable> list = new ArrayList<>();
         list.add(new UncertainVariable(
-                DesignVariables.pretension(any), Distribution.logNormal(pretension(design), 0.15)));
+                file.following(DesignVariables.pretension(any)), Distribution.logNormal(pretension(design), 0.15)));
         if (design.line().supports().stream()
                 .anyMatch(s -> !s.isEnd() && s.passage().kind() != Passage.Kind.CLAMPED)) {
             list.add(new UncertainVariable(
-                    DesignVariables.friction(Interval.of(0, 1)), Distribution.uniform(Interval.of(0.05, 0.2))));
+                    file.following(DesignVariables.friction(Interval.of(0, 1))),
+                    Distribution.uniform(Interval.of(0.05, 0.2))));
         }
         list.add(new UncertainVariable(
                 DesignVariables.workerMass(any), Distribution.truncatedNormal(95, 12, Interval.of(60, 140))));

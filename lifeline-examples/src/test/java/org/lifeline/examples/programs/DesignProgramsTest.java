@@ -24,6 +24,7 @@ import org.lifeline.examples.TestFiles;
 import org.lifeline.examples.handover.ClearanceTable;
 import org.lifeline.examples.handover.InstallationSheet;
 import org.lifeline.examples.handover.LineDataSheet;
+import org.lifeline.file.DesignFile;
 import org.lifeline.model.Installed;
 import org.lifeline.model.LifelineDesign;
 
@@ -78,16 +79,16 @@ class DesignProgramsTest {
     /** A stated pretension is printed as it was put in: solving for it would give back 1500.0000000000002 N. */
     @Test
     void theMedianOfTheStudyIsTheStatedPretension() {
-        LifelineDesign design =
-                TestFiles.design("independent/conveyor-gallery.design.json").design();
+        DesignFile file = TestFiles.design("independent/conveyor-gallery.design.json");
+        LifelineDesign design = file.design();
         for (double stated : new double[] {1200, 1500, 1234.5, 3333.3}) {
             LifelineDesign d = design.withLine(design.line().withInstalled(Installed.pretension(stated)));
-            assertThat(UncertainLine.variables(d).get(0).distribution())
+            assertThat(UncertainLine.variables(file.withDesign(d)).get(0).distribution())
                     .hasToString("lognormal(median " + stated + ", variation 0.15)");
         }
         LifelineDesign sagged = design.withLine(design.line().withInstalled(Installed.initialSag(1, 0.05)));
         double tension = Statics.withDefaults().solve(sagged.line(), List.of()).firstTension();
-        assertThat(UncertainLine.variables(sagged).get(0).distribution())
+        assertThat(UncertainLine.variables(file.withDesign(sagged)).get(0).distribution())
                 .hasToString("lognormal(median " + tension + ", variation 0.15)");
     }
 
