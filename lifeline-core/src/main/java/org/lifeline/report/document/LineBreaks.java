@@ -5,7 +5,7 @@ import java.util.List;
 
 /**
  * Breaks a text into lines of characters of one width, at spaces; between a number and its unit only where there is no other
- * space.
+ * space. A word that is longer than a line is broken behind a hyphen where it has one.
  *
  * <p>Immutable and thread-safe.
  *
@@ -71,7 +71,17 @@ public record LineBreaks(int width, String indent, boolean withinWords) {
         if (space > 0 || last > 0) {
             return space > 0 ? space : last;
         }
-        return withinWords ? cut : text.indexOf(' ', cut);
+        return withinWords ? withinWord(text, cut) : text.indexOf(' ', cut);
+    }
+
+    /** Where a word is broken: behind its last hyphen between letters, as in the id of a criterion, else where the line is full. */
+    private static int withinWord(String text, int cut) {
+        for (int at = text.lastIndexOf('-', cut - 1); at > 0; at = text.lastIndexOf('-', at - 1)) {
+            if (Character.isLetter(text.charAt(at - 1)) && Character.isLetter(text.charAt(at + 1))) {
+                return at + 1;
+            }
+        }
+        return cut;
     }
 
     /** Tells whether a space stands between a number and its unit. */

@@ -231,30 +231,52 @@ public final class SystemPicture {
         }
     }
 
-    private void obstructions() {
-        for (Obstruction o : design.clearance().obstructions()) {
-            elevation.obstruction(c, o, OBSTRUCTION).ifPresent(box -> {
-                double right = box.left() + box.width();
-                c.line(Pen.INK, box.left(), box.top(), box.left(), elevation.bottom());
-                c.line(Pen.INK, right, box.top(), right, elevation.bottom());
-                String extent = length(o.from()) + " to " + length(o.to());
-                String beside = o.distance() == 0 ? "" : length(o.distance()) + " beside the line";
-                double middle = box.left() + box.width() / 2;
-                double room = Math.max(60, box.width() - 6);
-                if (box.height() > TALL) {
-                    // Where its top comes near the line, in it.
-                    double y = box.top() + box.height() / 2;
-                    c.text(middle, y - ROW, "middle", TextWidth.cut("obstruction", room));
-                    c.text(middle, y, "middle", TextWidth.cut(extent, room));
-                    if (!beside.isEmpty()) {
-                        c.text(middle, y + ROW, "middle", TextWidth.cut(beside, room));
-                    }
-                } else {
-                    String text = "obstruction, " + extent + (beside.isEmpty() ? "" : ", " + beside);
-                    c.text(middle, box.top() - 5, "middle", TextWidth.cut(text, room));
-                }
-            });
+    /** An obstruction of which something is drawn, and where. */
+    private record Drawn(Obstruction obstruction, SvgCanvas.Box box) {
+        double middle() {
+            return box.left() + box.width() / 2;
         }
+    }
+
+    private void obstructions() {
+        List<Drawn> drawn = new ArrayList<>();
+        for (Obstruction o : design.clearance().obstructions()) {
+            elevation.obstruction(c, o, OBSTRUCTION).ifPresent(box -> drawn.add(new Drawn(o, box)));
+        }
+        for (Drawn each : drawn) {
+            SvgCanvas.Box box = each.box();
+            double right = box.left() + box.width();
+            c.line(Pen.INK, box.left(), box.top(), box.left(), elevation.bottom());
+            c.line(Pen.INK, right, box.top(), right, elevation.bottom());
+            Obstruction o = each.obstruction();
+            String extent = length(o.from()) + " to " + length(o.to());
+            String beside = o.distance() == 0 ? "" : length(o.distance()) + " beside the line";
+            double middle = each.middle();
+            double room = Math.max(60, box.width() - 6);
+            if (box.height() > TALL) {
+                // Where its top comes near the line, in it.
+                double y = box.top() + box.height() / 2;
+                c.text(middle, y - ROW, "middle", TextWidth.cut("obstruction", room));
+                c.text(middle, y, "middle", TextWidth.cut(extent, room));
+                if (!beside.isEmpty()) {
+                    c.text(middle, y + ROW, "middle", TextWidth.cut(beside, room));
+                }
+            } else {
+                String text = "obstruction, " + extent + (beside.isEmpty() ? "" : ", " + beside);
+                c.text(middle, box.top() - 5, "middle", TextWidth.cut(text, Math.max(room, roomAbove(each, drawn))));
+            }
+        }
+    }
+
+    /** Width above an obstruction up to the ends of the line, and half way to where its neighbours have their words. */
+    private double roomAbove(Drawn here, List<Drawn> drawn) {
+        double room = 2 * Math.min(here.middle() - elevation.px(0), elevation.px(elevation.end()) - here.middle());
+        for (Drawn other : drawn) {
+            if (!other.equals(here)) {
+                room = Math.min(room, Math.abs(other.middle() - here.middle()) - 6);
+            }
+        }
+        return room;
     }
 
     /** Elevations at the left edge: of supports, walking levels and obstructions. */

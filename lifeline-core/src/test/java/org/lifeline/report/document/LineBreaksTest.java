@@ -73,6 +73,18 @@ class LineBreaksTest {
                 .containsExactly("on page 7", "(see", "there)");
     }
 
+    /** The id of a criterion in a narrow column: between its parts, not one letter before its end. */
+    @Test
+    void aLongWordBreaksBehindAHyphen() {
+        assertThat(LineBreaks.at(17).lines("us-osha-hll-factor, and: 2 × load"))
+                .containsExactly("us-osha-hll-", "factor, and: 2 ×", "load");
+        assertThat(LineBreaks.at(6).lines("1.25E-11x"))
+                .as("a number has no parts")
+                .containsExactly("1.25E-", "11x");
+        assertThat(LineBreaks.at(5).lines("1.25E-11x")).containsExactly("1.25E", "-11x");
+        assertThat(LineBreaks.at(4).lines("-abcdef")).as("no part before it").containsExactly("-abc", "def");
+    }
+
     @Test
     void aSpaceAtTheEndBehindANumberIsNoUnit() {
         assertThat(LineBreaks.at(6).lines("aaaa 5 ")).containsExactly("aaaa 5", "");

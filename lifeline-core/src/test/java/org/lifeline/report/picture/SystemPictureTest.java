@@ -93,6 +93,32 @@ class SystemPictureTest {
         design.line().supports().forEach(s -> assertThat(svg).contains(s.id()));
     }
 
+    /** Two narrow obstructions with room between them have their extent beside their name; close ones are cut short. */
+    @Test
+    void whatIsAnObstructionIsWrittenWhereThereIsRoom() {
+        LifelineDesign design = SampleDesigns.design("narrow");
+        double end = 0;
+        for (int i = 1; i <= design.line().spans(); i++) {
+            end += design.line().run(i);
+        }
+        String svg = drawnWith(design, 0.3 * end, 0.7 * end);
+        assertThat(svg.split(">obstruction, ", -1)).as("both in full").hasSize(3);
+        assertThat(svg).doesNotContain("…");
+        assertThat(drawnWith(design, 0.5 * end, 0.52 * end)).contains("…");
+    }
+
+    private static String drawnWith(LifelineDesign design, double first, double second) {
+        return draw(
+                        design.toBuilder()
+                                .clearance(design.clearance()
+                                        .withObstructions(List.of(
+                                                new Obstruction(first, first + 0.2, 0.5),
+                                                new Obstruction(second, second + 0.2, 0.5))))
+                                .build(),
+                        UnitChoice.SI)
+                .svg();
+    }
+
     @Test
     void hostileNamesComeOutInert() {
         for (String hostile : Hostile.texts()) {
