@@ -221,10 +221,24 @@ function options(select, list, value) {
   select.value = value;
 }
 
+// The temperatures in service [°C] with the limits of cold and hot absorbers that lie between them, as the library has them.
+function temperatures(design) {
+  const service = ((design.service && design.service.temperatures) || []).map(siOf);
+  const limits = [];
+  design.workers.forEach(function (w) {
+    const c = w.connection, conditions = ((c.absorber || c.retractable || {}).conditions) || {};
+    Object.keys(conditions).forEach(function (k) {
+      const t = siOf(conditions[k].temperature);
+      if (t > Math.min.apply(null, service) && t < Math.max.apply(null, service) && service.concat(limits).indexOf(t) < 0) { limits.push(t); }
+    });
+  });
+  return service.concat(limits);
+}
+
 function showChoices() {
-  const d = state.design, service = (d.service && d.service.temperatures) || [];
+  const d = state.design;
   options($('fall'), d.falls.map(function (f, i) { return [String(i), f.id]; }), String(state.view.fall));
-  options($('temperature'), [['NaN', 'as installed']].concat(service.map(function (t) { return [String(siOf(t)), withUnit('temperature', siOf(t))]; })), String(state.view.temperature));
+  options($('temperature'), [['NaN', 'as installed']].concat(temperatures(d).map(function (t) { return [String(t), withUnit('temperature', t)]; })), String(state.view.temperature));
   const list = variables(d, state.view).filter(function (v) { return !v.options; });
   const chosen = $('curve-variable').value || 'run.all';
   options($('curve-variable'), list.map(function (v) { return [v.id, v.label]; }), chosen);
@@ -760,7 +774,7 @@ function address() {
 function viewFromAddress() {
   const of = function (name) { const m = new RegExp('&' + name + '=([^&]*)').exec(location.hash); return m ? m[1] : ''; };
   const fall = Number(of('fall')) - 1, temperature = of('temperature');
-  const service = ((state.design.service && state.design.service.temperatures) || []).map(siOf);
+  const service = temperatures(state.design);
   state.view.fall = Number.isInteger(fall) && fall > 0 && fall < state.design.falls.length ? fall : 0;
   state.view.temperature = temperature !== '' && service.indexOf(Number(temperature)) >= 0 ? Number(temperature) : NaN;
   state.view.side = of('force') === 'highest' ? 'maximum' : 'clearance';

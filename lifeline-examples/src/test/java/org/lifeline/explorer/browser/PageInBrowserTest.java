@@ -29,6 +29,7 @@ import org.lifeline.examples.cli.CommandLines;
 import org.lifeline.explorer.engine.Digits;
 import org.lifeline.explorer.engine.Engine;
 import org.lifeline.explorer.engine.RandomDesigns;
+import org.lifeline.file.DesignReader;
 
 /**
  * The page in Chromium, driven as a user drives it. Skipped where Chromium is not installed; with the environment variable
@@ -284,6 +285,19 @@ class PageInBrowserTest {
         String design = Files.readString(Path.of("designs/" + name + ".design.json"));
         open(link(design), 1200);
         if (!incidents) {
+            // What the library computes: the temperatures in service and the limit of the cold absorber between them.
+            List<String> offered = new ArrayList<>(List.of("NaN"));
+            new DesignReader()
+                    .read(design.getBytes(StandardCharsets.UTF_8))
+                    .design()
+                    .temperatures()
+                    .forEach(t -> offered.add(String.valueOf(Math.round(t))));
+            assertThat(browser()
+                            .value("Array.from(document.getElementById('temperature').options,o=>o.value).join()")
+                            .asText())
+                    .isEqualTo(String.join(",", offered));
+            choose("temperature", "-10");
+            settled();
             choose("temperature", "-25");
         }
         type("#v-mass-x", "98");
