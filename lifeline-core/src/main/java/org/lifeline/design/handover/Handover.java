@@ -12,6 +12,7 @@ import org.lifeline.design.assessment.AssessmentResult;
 import org.lifeline.design.assessment.NotComputed;
 import org.lifeline.design.criteria.Criterion;
 import org.lifeline.design.criteria.CriterionResult;
+import org.lifeline.design.envelope.Envelope;
 import org.lifeline.design.envelope.FailedCase;
 import org.lifeline.design.occupancy.Occupancy;
 
@@ -60,7 +61,10 @@ public final class Handover {
             parts.occupancy = part(
                     parts,
                     "number of workers",
-                    () -> Occupancy.meeting(criteria(assessment)).solve(assessment.design()));
+                    () -> Occupancy.meeting(criteria(assessment))
+                            .withEnvelope(Envelope.withDefaults()
+                                    .withTolerances(assessment.envelope().tolerances()))
+                            .solve(assessment.design()));
         }
         return new HandoverResult(assessment, parts);
     }
