@@ -13,8 +13,10 @@ import org.lifeline.base.Violations;
 import org.lifeline.design.assessment.GoverningValue;
 import org.lifeline.design.clearance.ClearanceAlongLineResult;
 import org.lifeline.design.clearance.StationSteps;
+import org.lifeline.design.envelope.ComputedCase;
 import org.lifeline.design.envelope.EnvelopeResult;
 import org.lifeline.design.envelope.Extreme;
+import org.lifeline.design.envelope.Extremes;
 import org.lifeline.design.envelope.Quantity;
 import org.lifeline.design.field.StringingRow;
 import org.lifeline.design.field.StringingTable;
@@ -181,7 +183,23 @@ public final class DataSheet {
         }
         return Double.isInfinite(most)
                 ? OptionalDouble.empty()
-                : OptionalDouble.of(StationSteps.COMMON.up(most + additionInTime()));
+                : OptionalDouble.of(StationSteps.COMMON.up(Math.max(most + additionInTime(), lowestInTime())));
+    }
+
+    /**
+     * The largest distance from the straight line between the supports that an arrest in time, or the line at rest with a rescuer, needs at its
+     * own place [m]: on a line that slopes the lowest elevation of all need not be where most is needed below the line.
+     */
+    private double lowestInTime() {
+        List<ComputedCase> cases = new ArrayList<>(handover.assessment().rescueStates());
+        handover.assessment().followed().forEach(f -> cases.add(new ComputedCase(f.fallCase(), f.arrest())));
+        double most = Double.NEGATIVE_INFINITY;
+        for (ComputedCase each : cases) {
+            double chord = design().line().chordElevation(each.fallCase().fall().place());
+            Optional<Extreme> needed = Extremes.ofCases(design(), List.of(each)).of(Quantity.REQUIRED_ELEVATION);
+            most = Math.max(most, needed.map(e -> chord - e.value()).orElse(Double.NEGATIVE_INFINITY));
+        }
+        return most;
     }
 
     /** By how much the lowest elevation that any arrest in time, or the line at rest with a rescuer, needs is below that of the energy balance [m]. */
