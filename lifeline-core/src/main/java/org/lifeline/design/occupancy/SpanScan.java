@@ -46,7 +46,9 @@ final class SpanScan {
                 }
             }
         }
-        Extremes found = Extremes.ofCases(design, cases);
+        // A criterion that has to look elsewhere than where these govern looks along the whole line: of several spans
+        // on the safe side.
+        Extremes found = Extremes.ofCases(design, cases).ofWholeLine(envelope.tolerances());
         return failed == 0 ? found : found.lacking(failed + " cases could not be computed");
     }
 

@@ -12,11 +12,13 @@ import org.lifeline.analysis.EnergyBalance;
 import org.lifeline.analysis.state.AttachmentLimit;
 import org.lifeline.base.Point;
 import org.lifeline.design.criteria.CheckedQuantity;
+import org.lifeline.design.criteria.Criteria;
 import org.lifeline.design.criteria.Criterion;
 import org.lifeline.design.envelope.Designs;
 import org.lifeline.design.envelope.Envelope;
 import org.lifeline.design.envelope.Extremes;
 import org.lifeline.design.envelope.Quantity;
+import org.lifeline.design.envelope.RandomDesigns;
 import org.lifeline.model.Attachment;
 import org.lifeline.model.ClearanceRules;
 import org.lifeline.model.Fall;
@@ -133,6 +135,29 @@ class SpanScanTest {
             assertThat(new SpanScan(d, Envelope.withDefaults()).run(2).of(Quantity.CLEARANCE_MARGIN))
                     .isEmpty();
         }
+    }
+
+    /**
+     * Strength for twice the impact energy is asked for along the whole line, as of an envelope: at the places that govern with one mass
+     * a span took a worker on anchors of half the strength.
+     */
+    @Test
+    void twiceTheImpactEnergyIsAskedForBesideThePlacesOfOneMass() {
+        LifelineDesign random = new RandomDesigns(287).design();
+        Criterion impact = Criteria.of("us-osha-impact").orElseThrow();
+        LifelineDesign.Builder b = LifelineDesign.builder("impact")
+                .line(random.line()
+                        .withCable(random.line().cable().withBreakingStrength(1e6))
+                        .withSupports(s -> s.withCapacity(1e5)))
+                .worker(random.workers().get(0))
+                .modelFactors(random.modelFactors());
+        random.temperatures().forEach(b::temperature);
+        LifelineDesign strong = b.build();
+        double needed = 1e5
+                * impact.check(Envelope.withDefaults().solve(strong).extremes()).ratio();
+        assertThat(Occupancy.meeting(List.of(impact)).solve(strong).inAll()).isEqualTo(1);
+        LifelineDesign weak = strong.withLine(strong.line().withSupports(s -> s.withCapacity(0.98 * needed)));
+        assertThat(Occupancy.meeting(List.of(impact)).solve(weak).inAll()).isZero();
     }
 
     @Test
