@@ -27,8 +27,8 @@ import org.lifeline.model.LifelineDesign;
 import org.lifeline.model.Place;
 
 /**
- * Looks for the place where a rescuer beside those who have fallen loads the line most: stations of every span, then smaller
- * steps beside the worst of each quantity. Not thread-safe.
+ * Looks for the place where a rescuer beside those who have fallen loads the line most: stations of every span, those of obstructions
+ * among them, then smaller steps beside the worst of each quantity. Not thread-safe.
  */
 final class RescueSearch {
     private final LifelineDesign design;
@@ -67,9 +67,8 @@ final class RescueSearch {
         for (LoadCombination combination : envelope.combinations(design)) {
             for (Fall fall : Envelope.movingFalls(design)) {
                 for (int span = 1; span <= design.line().spans(); span++) {
-                    for (double share : SearchParameters.RESCUE) {
-                        Fall moved =
-                                fall.at(Place.of(span, share * design.line().run(span)));
+                    for (double station : stations(span)) {
+                        Fall moved = fall.at(Place.of(span, station));
                         tasks.add(Follower.Task.of(combination.of(moved), combination.line()));
                         if (moved.canRun()) {
                             tasks.add(Follower.Task.of(combination.held().of(moved), combination.line()));
@@ -84,6 +83,13 @@ final class RescueSearch {
             besideTheWorst(step);
             step /= 2;
         }
+    }
+
+    private List<Double> stations(int span) {
+        List<Double> list = new ArrayList<>();
+        SearchParameters.RESCUE.forEach(share -> list.add(share * design.line().run(span)));
+        list.addAll(design.clearance().obstructionStations(design.line(), span));
+        return list;
     }
 
     private void besideTheWorst(double step) {

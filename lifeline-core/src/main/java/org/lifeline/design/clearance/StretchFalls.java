@@ -136,7 +136,7 @@ final class StretchFalls {
             to = Math.max(to, last);
         }
         for (Obstruction o : design.clearance().obstructions()) {
-            if (o.from() <= to && o.to() >= from && o.isUnder(r.fall().largestOffset())) {
+            if (o.standsBetween(from, to) && o.isUnder(r.fall().largestOffset())) {
                 obstruction = Math.max(obstruction, o.elevation());
             }
         }

@@ -4,7 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.lifeline.analysis.EnergyBalance;
 import org.lifeline.analysis.Method;
+import org.lifeline.analysis.RescueLoad;
 import org.lifeline.analysis.Statics;
 import org.lifeline.analysis.state.AppliedLoad;
 import org.lifeline.analysis.warning.ModelLimits;
@@ -188,5 +190,29 @@ class SecondFallAndRescueTest {
         assertThat(loads).anyMatch(r -> r.method() == Method.RESCUE_AT_REST && r.simultaneous());
         assertThat(ClearanceAlongLine.withDefaults().solve(result).additionInTime())
                 .isPositive();
+    }
+
+    /** A pipe between the places at which the rescue is looked at lies below those who hang above it. */
+    @Test
+    void aNarrowObstructionLiesBelowTheRescue() {
+        LifelineDesign plain = rescued();
+        for (double from : new double[] {2.8, 4.2, 7.1}) {
+            ClearanceRules rules =
+                    ClearanceRules.commonPractice().withObstructions(List.of(new Obstruction(from, from + 0.05, 2)));
+            LifelineDesign d = plain.toBuilder().clearance(rules).build();
+            double margin = RescueLoad.ofRescuer(200)
+                    .withClearance(rules)
+                    .solve(EnergyBalance.withDefaults()
+                            .withClearance(rules)
+                            .solve(d.line(), d.falls().get(0).at(Place.of(1, from + 0.025))))
+                    .clearance()
+                    .margin()
+                    .orElseThrow();
+            double least = Assessment.withDefaults().withoutMotion().solve(d).rescueStates().stream()
+                    .flatMapToDouble(s -> s.arrest().clearance().margin().stream())
+                    .min()
+                    .orElse(Double.POSITIVE_INFINITY);
+            assertThat(least).as("from %s", from).isLessThanOrEqualTo(margin + 1e-9);
+        }
     }
 }
