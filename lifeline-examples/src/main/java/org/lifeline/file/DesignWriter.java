@@ -384,10 +384,7 @@ public final class DesignWriter {
         corners.remove(1);
         double force = met.force() - slope * met.extension();
         // Working in the first rise rounded: the force that gives the same curve again, with few digits or a neighbour.
-        List<Double> tried = new ArrayList<>();
-        for (int digits = 1; digits <= MOST_DIGITS; digits++) {
-            tried.add(new BigDecimal(force).round(new MathContext(digits)).doubleValue());
-        }
+        List<Double> tried = new ArrayList<>(rounded(force));
         for (int i = 1; i <= NEIGHBOURS; i++) {
             tried.add(force + i * Math.ulp(force));
             tried.add(force - i * Math.ulp(force));
@@ -400,6 +397,15 @@ public final class DesignWriter {
             }
         }
         return corners;
+    }
+
+    /** A number rounded to one digit, to two, and so on, up to as many as tell it from its neighbours. */
+    static List<Double> rounded(double value) {
+        List<Double> list = new ArrayList<>();
+        for (int digits = 1; digits <= MOST_DIGITS; digits++) {
+            list.add(new BigDecimal(value).round(new MathContext(digits)).doubleValue());
+        }
+        return list;
     }
 
     private static boolean gives(List<LoadingCurve.Corner> corners, LoadingCurve curve) {

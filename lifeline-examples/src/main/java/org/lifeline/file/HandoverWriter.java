@@ -4,8 +4,6 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import java.math.BigDecimal;
-import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.List;
 import org.lifeline.base.Interval;
@@ -18,9 +16,6 @@ import org.lifeline.design.structure.SupportLoads;
 /** Writes {@code handover}: a part that is asked for by its object, with what it was asked with. */
 final class HandoverWriter {
     private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
-
-    /** Digits that tell every double from its neighbours [-]. */
-    private static final int MOST_DIGITS = 17;
 
     private HandoverWriter() {}
 
@@ -76,12 +71,8 @@ final class HandoverWriter {
 
     /** The share t that gives the factors 1 − t and 1 + t again to their last digit, with the fewest digits. */
     private static double tolerance(Interval factors) {
-        List<Double> tried = new ArrayList<>();
-        for (double share : new double[] {1 - factors.low(), factors.high() - 1}) {
-            for (int digits = 1; digits <= MOST_DIGITS; digits++) {
-                tried.add(new BigDecimal(share).round(new MathContext(digits)).doubleValue());
-            }
-        }
+        List<Double> tried = new ArrayList<>(DesignWriter.rounded(1 - factors.low()));
+        tried.addAll(DesignWriter.rounded(factors.high() - 1));
         return tried.stream()
                 .filter(t -> 1 - t == factors.low() && 1 + t == factors.high())
                 .findFirst()

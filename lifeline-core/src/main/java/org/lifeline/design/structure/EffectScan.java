@@ -12,6 +12,7 @@ import org.lifeline.design.envelope.FallCase;
 import org.lifeline.design.envelope.LoadCombination;
 import org.lifeline.internal.numeric.OrderedWork;
 import org.lifeline.model.Fall;
+import org.lifeline.model.Lifeline;
 import org.lifeline.model.LifelineDesign;
 import org.lifeline.model.Place;
 
@@ -22,11 +23,13 @@ import org.lifeline.model.Place;
 final class EffectScan {
     private final LifelineDesign design;
     private final Envelope envelope;
+    private final List<Place> places;
     private int evaluations;
 
     EffectScan(LifelineDesign design, Envelope envelope) {
         this.design = design;
         this.envelope = envelope;
+        this.places = places(design.line());
     }
 
     /** How many arrests were computed. */
@@ -39,7 +42,7 @@ final class EffectScan {
             for (LoadCombination each : envelope.combinations(design)) {
                 scan(fall, each, loads);
                 // A fall that is stated at a support, where nothing runs, runs in the spans.
-                if (fall.at(places().get(0)).canRun()) {
+                if (fall.at(places.get(0)).canRun()) {
                     scan(fall, each.held(), loads);
                 }
             }
@@ -47,7 +50,7 @@ final class EffectScan {
     }
 
     private void scan(Fall fall, LoadCombination combination, GoverningLoads loads) {
-        for (Place place : places()) {
+        for (Place place : places) {
             OrderedWork.stopIfInterrupted();
             FallCase fallCase = combination.of(fall.at(place));
             AttachmentLimit limit = fallCase.attachmentLimit().orElse(AttachmentLimit.RUNNING);
@@ -67,16 +70,16 @@ final class EffectScan {
         }
     }
 
-    private List<Place> places() {
+    private static List<Place> places(Lifeline line) {
         List<Place> list = new ArrayList<>();
-        for (int span = 1; span <= design.line().spans(); span++) {
-            double run = design.line().run(span);
+        for (int span = 1; span <= line.spans(); span++) {
+            double run = line.run(span);
             for (int i = 0; i < ScanParameters.STATIONS; i++) {
                 double share = 0.5 * (1 - StrictMath.cos(Math.PI * (i + 0.5) / ScanParameters.STATIONS));
                 list.add(Place.of(span, run * share));
             }
         }
-        design.line().supports().forEach(s -> list.add(Place.atSupport(s.id())));
+        line.supports().forEach(s -> list.add(Place.atSupport(s.id())));
         return list;
     }
 }
